@@ -1,0 +1,1 @@
+export { type Charge, mixingTemperature } from "./mixing-temperature.js";

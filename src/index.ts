@@ -1,0 +1,2 @@
+export { CalculationError } from "./error.js";
+export * as heat from "./heat/index.js";

@@ -1,0 +1,21 @@
+import { fileURLToPath } from "node:url";
+import { defineConfig, type ViteUserConfigExport } from "vitest/config";
+
+const src = fileURLToPath(new URL("../src/", import.meta.url));
+
+const config: ViteUserConfigExport = defineConfig({
+  root: fileURLToPath(new URL("../", import.meta.url)),
+  resolve: {
+    alias: [
+      { find: /^gelwright$/, replacement: `${src}index.ts` },
+      { find: /^gelwright\/error$/, replacement: `${src}error.ts` },
+      { find: /^gelwright\/([a-z-]+)$/, replacement: `${src}$1/index.ts` },
+    ],
+  },
+  test: {
+    include: ["tests/**/*.test.ts"],
+    setupFiles: ["tests/support/setup.ts"],
+  },
+});
+
+export default config;
