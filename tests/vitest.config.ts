@@ -1,5 +1,9 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig, type ViteUserConfigExport } from "vitest/config";
+import { writeExamples } from "./examples/write.js";
+
+// Before the test files are looked for, since these are some of them.
+writeExamples();
 
 const src = fileURLToPath(new URL("../src/", import.meta.url));
 
@@ -15,6 +19,7 @@ const config: ViteUserConfigExport = defineConfig({
   test: {
     include: ["tests/**/*.test.ts"],
     setupFiles: ["tests/support/setup.ts"],
+    reporters: ["default", "./tests/support/reporter.ts"],
   },
 });
 

@@ -12,6 +12,8 @@ export interface Check {
   readonly tolerance: { readonly relative?: number; readonly absolute?: number };
   /** Where the value comes from, in words: author, title, edition, table or clause. */
   readonly source: string;
+  /** The source's key in `docs/bibliography.json`, where it has one. */
+  readonly bibliography?: string;
   /** How far the value can be trusted. Only the first two count as outside checks. */
   readonly kind: "published" | "reference library" | "worked by hand" | "common practice" | "from memory";
   /** For `published`: read in the source itself, or in somebody's restatement of it. */

@@ -1,0 +1,121 @@
+import { readdirSync, readFileSync } from "node:fs";
+import ts from "typescript";
+import { expect, test } from "vitest";
+import type { Check } from "../support/check.js";
+import { root } from "../support/rooms.js";
+
+interface Entry {
+  readonly authors: string;
+  readonly year: number;
+  readonly title: string;
+  readonly where: string;
+  readonly read: "first-hand" | "second-hand" | "from memory";
+}
+
+/** What a `@source` line may say instead of a key of the bibliography. */
+const phrases = ["common practice, no source", "from memory", "definition", "worked by hand"];
+
+const bibliography = JSON.parse(readFileSync(`${root}docs/bibliography.json`, "utf8")) as Record<string, Entry>;
+const program = ts.createProgram([`${root}src/index.ts`], {
+  module: ts.ModuleKind.NodeNext,
+  target: ts.ScriptTarget.ES2022,
+  strict: true,
+  noEmit: true,
+  types: [],
+});
+const checker = program.getTypeChecker();
+const ours = program.getSourceFiles().filter((file) => file.fileName.startsWith(`${root}src/`));
+
+interface PublicFunction {
+  readonly name: string;
+  readonly summary: string;
+  readonly tags: readonly { readonly name: string; readonly text: string }[];
+}
+
+/** The functions of every room, with their docstrings. */
+const functions: readonly PublicFunction[] = exportsOf(ours.find((file) => file.fileName === `${root}src/index.ts`))
+  .filter((room) => room.flags & ts.SymbolFlags.ValueModule)
+  .flatMap((room) => checker.getExportsOfModule(room).map((member) => ({ room: room.name, member: real(member) })))
+  .filter(({ member }) => member.valueDeclaration && isCallable(member, member.valueDeclaration))
+  .map(({ member }) => ({
+    name: member.name,
+    summary: ts.displayPartsToString(member.getDocumentationComment(checker)),
+    tags: member.getJsDocTags(checker).map((tag) => ({ name: tag.name, text: ts.displayPartsToString(tag.text) })),
+  }));
+
+function exportsOf(file: ts.SourceFile | undefined): ts.Symbol[] {
+  const module = file && checker.getSymbolAtLocation(file);
+  return module ? checker.getExportsOfModule(module).map(real) : [];
+}
+
+function real(symbol: ts.Symbol): ts.Symbol {
+  return symbol.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(symbol) : symbol;
+}
+
+function isCallable(symbol: ts.Symbol, declaration: ts.Declaration): boolean {
+  return checker.getTypeOfSymbolAtLocation(symbol, declaration).getCallSignatures().length > 0;
+}
+
+const tagged = (of: PublicFunction, name: string) => of.tags.filter((tag) => tag.name === name).map((tag) => tag.text);
+
+/** Every `@source` line of the sources, public or not. */
+const sources = ours.flatMap((file) =>
+  [...file.text.matchAll(/^\s*(?:\/\*)?\*+ @source\b *(.*?)(?: *\*\/)?$/gm)].map((match) => ({
+    file: file.fileName.slice(root.length),
+    text: match[1] ?? "",
+  })),
+);
+
+const keyOf = (text: string) => text.split(/[\s,:]/)[0] ?? "";
+const isPhrase = (text: string) => phrases.some((phrase) => text.startsWith(phrase));
+
+const checks = readdirSync(`${root}tests/checks`)
+  .filter((name) => name.endsWith(".json"))
+  .flatMap((name) => JSON.parse(readFileSync(`${root}tests/checks/${name}`, "utf8")) as Check[]);
+
+test("there are public functions, and they are found", () => {
+  expect(functions.map((one) => one.name)).toContain("mixingTemperature");
+});
+
+test("every public function says what it gives", () => {
+  expect(functions.filter((one) => !one.summary.trim()).map((one) => one.name)).toEqual([]);
+  expect(functions.filter((one) => !tagged(one, "returns").join("").trim()).map((one) => one.name)).toEqual([]);
+});
+
+test("every public function names its source", () => {
+  expect(functions.filter((one) => tagged(one, "source").length === 0).map((one) => one.name)).toEqual([]);
+});
+
+test("every public function has an example that promises a value", () => {
+  const promising = (one: PublicFunction) =>
+    tagged(one, "example").some((text) => text.includes("```ts") && /\/\/ (=>|prints|throws) /.test(text));
+  expect(functions.filter((one) => !promising(one)).map((one) => one.name)).toEqual([]);
+});
+
+test("every example calls the function it stands at", () => {
+  const calling = (one: PublicFunction) => tagged(one, "example").some((text) => text.includes(`${one.name}(`));
+  expect(functions.filter((one) => !calling(one)).map((one) => one.name)).toEqual([]);
+});
+
+test("every source is in the bibliography, or is one of the phrases that own up to none", () => {
+  expect(sources.filter(({ text }) => !isPhrase(text) && !(keyOf(text) in bibliography))).toEqual([]);
+});
+
+test("every key that a check gives is in the bibliography", () => {
+  expect(checks.flatMap((check) => check.bibliography ?? []).filter((key) => !(key in bibliography))).toEqual([]);
+});
+
+test("every entry of the bibliography is complete, and is used by a docstring, a check or a guide", () => {
+  const guides = readdirSync(`${root}docs`)
+    .filter((name) => name.endsWith(".md"))
+    .map((name) => readFileSync(`${root}docs/${name}`, "utf8"));
+  const used = new Set([
+    ...checks.flatMap((check) => check.bibliography ?? []),
+    ...guides.flatMap((text) => [...text.matchAll(/[\w-]+/g)].map((match) => match[0])),
+    ...ours.flatMap((file) => [...file.text.matchAll(/[\w-]+/g)].map((match) => match[0])),
+  ]);
+  expect(Object.keys(bibliography).filter((key) => !used.has(key))).toEqual([]);
+  const whole = ({ authors, year, title, where, read }: Entry) =>
+    authors && Number.isInteger(year) && title && where && ["first-hand", "second-hand", "from memory"].includes(read);
+  expect(Object.entries(bibliography).filter(([, entry]) => !whole(entry))).toEqual([]);
+});
