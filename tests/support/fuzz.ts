@@ -74,11 +74,13 @@ function notFinite(value: unknown, path: string): string | undefined {
 }
 
 function describe(args: readonly unknown[]): string {
-  return JSON.stringify(args, (_key, value: unknown) =>
+  const text = JSON.stringify(args, (_key, value: unknown) =>
     ["bigint", "symbol", "function", "undefined"].includes(typeof value) ||
     Object.is(value, -0) ||
     (typeof value === "number" && !Number.isFinite(value))
       ? String(value)
       : value,
   );
+  // What was damaged stands somewhere in a document of pages; the path and the start are enough to find it.
+  return text.length > 300 ? `${text.slice(0, 300)}…` : text;
 }

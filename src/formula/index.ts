@@ -1,0 +1,21 @@
+export type { Check } from "./check.js";
+export { densityOfMixture, specificHeatOfMixture } from "./mixture.js";
+export { normalise } from "./normalise.js";
+export { readFormula } from "./read.js";
+export { replaceMaterial } from "./replace.js";
+export { suppliedShare } from "./strength.js";
+export type {
+  DensityDocument,
+  Formula,
+  FormulaDocument,
+  FormulaLine,
+  IndicesDocument,
+  LimitsDocument,
+  LineDocument,
+  Material,
+  MaterialDocument,
+  MaterialFunction,
+  ParticleDocument,
+  PremixDocument,
+  Price,
+} from "./types.js";

@@ -1,0 +1,131 @@
+import { type Draft, Findings, join } from "./document.js";
+import { readMaterial } from "./material.js";
+import { findCycle, open, type Premix } from "./premix.js";
+import { formulaSchema } from "./schema.js";
+import { type Entry, shares } from "./shares.js";
+import type { Formula, LineDocument, Material } from "./types.js";
+
+/**
+ * Reads a formula document: checks its shape and its meaning, corrects strengths, fills the q.s. line and opens premixes.
+ *
+ * Lines in % and ppm are shares of the product; lines in parts or in masses divide what the shares leave; one q.s. line
+ * takes the rest. An amount that speaks of the active part is divided by the strength of its material:
+ *
+ * $$w_\mathrm{supplied} = \frac{w_\mathrm{active}}{s}$$
+ *
+ * @param document - JSON or a `FormulaDocument`; quantities as text with their unit.
+ * @returns The formula in the units of the kernels, its shares summing to 1.
+ * @throws CalculationError `document`, naming every fault with its path at once: wrong shape, unknown material, line
+ *   written twice, two q.s. lines, a negative q.s., a sum other than 100 %, mixed bases that leave the whole open,
+ *   a premix that contains itself.
+ * @source definition
+ * @example
+ * ```ts
+ * import { readFormula } from "gelwright/formula";
+ * const formula = readFormula({
+ *   version: 1,
+ *   name: "bench trial",
+ *   materials: {
+ *     former: { name: "gel former", function: "gel former" },
+ *     oil: { name: "sunflower oil", function: "oil" },
+ *     tocopherol: { name: "tocopherol in oil", function: "antioxidant", strength: "50 %" },
+ *   },
+ *   phases: [
+ *     {
+ *       name: "A",
+ *       lines: [
+ *         { material: "former", amount: "9 %" },
+ *         { material: "tocopherol", amount: "0.2 %", as: "active" },
+ *         { material: "oil", amount: "q.s." },
+ *       ],
+ *     },
+ *   ],
+ * });
+ * formula.lines.map((line) => line.massFraction); // => [0.09, 0.004, 0.906]
+ * ```
+ */
+export function readFormula(document: unknown): Formula {
+  const findings = new Findings();
+  const formula = readFormulaInto(document, "", findings);
+  findings.settle();
+  return formula as Formula;
+}
+
+/** The same within a larger reading: notes its faults and goes on. Returns nothing where nothing sound was left. */
+export function readFormulaInto(document: unknown, at: string, findings: Findings): Formula | undefined {
+  const draft = findings.shape(formulaSchema, document, at);
+  if (!draft) return undefined;
+  const materials: Record<string, Material> = {};
+  for (const [key, material] of Object.entries(draft.materials ?? {}))
+    if (material) materials[key] = readMaterial(key, material, join(join(at, "materials"), key), findings);
+
+  const known = new Set([...Object.keys(draft.materials ?? {}), ...Object.keys(draft.premixes ?? {})]);
+  const strengthOf = (line: Draft<LineDocument>): number =>
+    line.as === "active" && line.material !== undefined && Object.hasOwn(materials, line.material)
+      ? (materials[line.material]?.strength ?? 1)
+      : 1;
+  const premixes = new Map<string, Premix>();
+  for (const [key, premix] of Object.entries(draft.premixes ?? {})) {
+    const path = join(join(at, "premixes"), key);
+    if (Object.hasOwn(draft.materials ?? {}, key))
+      findings.note(path, `the name ${key}`, "a name that no material has");
+    const entries = entriesOf(premix?.lines, path);
+    checkNames(entries, known, findings);
+    const { massFractions } = shares(entries, join(path, "lines"), strengthOf, findings);
+    premixes.set(key, {
+      lines: entries.map(({ line }, i) => ({ material: line?.material ?? "", massFraction: massFractions[i] ?? 0 })),
+    });
+  }
+  const cycle = findCycle(premixes);
+  if (cycle) findings.note(join(at, "premixes"), cycle.join(" → "), "premixes that do not contain themselves");
+
+  // All phases share one whole, so their lines are summed together; each line keeps the path of its phase.
+  const phases = (draft.phases ?? []).map((phase, i) => {
+    const path = join(join(at, "phases"), i);
+    const entries = entriesOf(phase?.lines, path);
+    checkNames(entries, known, findings);
+    return { name: phase?.name ?? "", path, entries };
+  });
+  phases.forEach(({ name, path }, i) => {
+    if (phases.findIndex((other) => other.name === name) < i)
+      findings.note(join(path, "name"), name, "a name that no other phase has");
+  });
+  const entries = phases.flatMap((phase) => phase.entries.map((entry) => ({ ...entry, phase: phase.name })));
+  const { massFractions, rest } = shares(entries, join(at, "phases"), strengthOf, findings);
+  const carrier = rest >= 0 ? rest : massFractions.indexOf(Math.max(...massFractions));
+  const lines = entries.map(({ line, phase }, i) => ({
+    material: line?.material ?? "",
+    phase,
+    massFraction: massFractions[i] ?? 0,
+    carrier: i === carrier,
+  }));
+  return {
+    name: draft.name ?? "",
+    materials,
+    phases: phases.map((phase) => phase.name),
+    lines: cycle ? [] : open(lines, premixes),
+    claimNaturalOrigin: findings.optional(
+      draft.claims?.naturalOrigin,
+      "massFraction",
+      join(join(at, "claims"), "naturalOrigin"),
+      0,
+    ),
+  };
+}
+
+function entriesOf(lines: Draft<readonly LineDocument[]> | undefined, path: string): readonly Entry[] {
+  return (lines ?? []).map((line, i) => ({ line, path: join(join(path, "lines"), i) }));
+}
+
+function checkNames(entries: readonly Entry[], known: ReadonlySet<string>, findings: Findings): void {
+  const seen = new Map<string, string>();
+  for (const { line, path } of entries) {
+    const name = line?.material;
+    if (name === undefined) continue;
+    if (!known.has(name))
+      findings.note(join(path, "material"), name, "the key of a material or a premix of this formula");
+    const first = seen.get(name);
+    if (first) findings.note(path, `${name} a second time`, `one line a material (the first is ${first})`);
+    else seen.set(name, path);
+  }
+}

@@ -1,0 +1,107 @@
+import {
+  array,
+  boolean,
+  description,
+  exactOptional,
+  type GenericSchema,
+  literal,
+  maxValue,
+  minLength,
+  minValue,
+  number,
+  picklist,
+  pipe,
+  record,
+  strictObject,
+  string,
+} from "valibot";
+import type { Dimension, Quantity } from "../units/index.js";
+import type { FormulaDocument } from "./types.js";
+
+/**
+ * Text that holds a quantity. The shape pass asks for text only: what the text says is the parser's business,
+ * which gives the better message; the example is for the reader of the JSON Schema.
+ */
+export function quantity<D extends Dimension>(
+  _dimension: D,
+  example: Quantity<D>,
+): GenericSchema<unknown, Quantity<D>> {
+  return pipe(string(), description(`a quantity with its unit, such as ${example}`)) as unknown as GenericSchema<
+    unknown,
+    Quantity<D>
+  >;
+}
+
+const share = quantity("massFraction", "9 %");
+const temperature = quantity("temperature", "85 °C");
+const density = quantity("density", "918 kg/m³");
+const index = exactOptional(pipe(number(), minValue(0), maxValue(1)));
+
+const line = strictObject({
+  material: string(),
+  amount: pipe(string(), description('"9 %", "500 ppm", "2 parts", "45 g", or "q.s." on one line')),
+  as: exactOptional(picklist(["supplied", "active"])),
+});
+
+const lines = pipe(array(line), minLength(1));
+
+const material = strictObject({
+  name: string(),
+  listingName: exactOptional(string()),
+  function: picklist([
+    "gel former",
+    "oil",
+    "antioxidant",
+    "particle",
+    "fragrance",
+    "colourant",
+    "water",
+    "preservative",
+    "other",
+  ]),
+  strength: exactOptional(share),
+  density: exactOptional(strictObject({ value: density, at: temperature, fallPerKelvin: exactOptional(density) })),
+  specificHeat: exactOptional(quantity("specificHeat", "2000 J/(kg·K)")),
+  melting: exactOptional(strictObject({ at: temperature, latentHeat: quantity("specificEnergy", "180 kJ/kg") })),
+  indices: exactOptional(
+    strictObject({
+      of: picklist(["material as supplied", "active part"]),
+      natural: index,
+      naturalOrigin: index,
+      organic: index,
+      organicOrigin: index,
+    }),
+  ),
+  formulationWater: exactOptional(boolean()),
+  allergens: exactOptional(array(strictObject({ name: string(), share }))),
+  fattyAcids: exactOptional(record(string(), share)),
+  limits: exactOptional(
+    strictObject({
+      highestTemperature: exactOptional(temperature),
+      flashPoint: exactOptional(temperature),
+      highestShare: exactOptional(share),
+    }),
+  ),
+  heat: exactOptional(picklist(["spare", "stands heat"])),
+  particle: exactOptional(
+    strictObject({
+      diameter: quantity("length", "120 µm"),
+      density,
+      thickness: exactOptional(quantity("length", "25 µm")),
+    }),
+  ),
+  price: exactOptional(pipe(string(), description("a price per mass, such as 12.50 EUR/kg"))),
+  restrictions: exactOptional(array(string())),
+  sources: exactOptional(record(string(), string())),
+  notes: exactOptional(string()),
+});
+
+/** The shape of a formula document, from which its JSON Schema is made. */
+export const formulaSchema: GenericSchema<unknown, FormulaDocument> = strictObject({
+  version: literal(1),
+  name: string(),
+  materials: record(string(), material),
+  premixes: exactOptional(record(string(), strictObject({ name: string(), lines }))),
+  phases: pipe(array(strictObject({ name: string(), lines })), minLength(1)),
+  claims: exactOptional(strictObject({ naturalOrigin: exactOptional(share) })),
+});

@@ -1,0 +1,171 @@
+import type { Quantity } from "../units/index.js";
+
+/** What a material does in the gel. Only these words steer a plan; anything finer goes into the notes. */
+export type MaterialFunction =
+  | "gel former"
+  | "oil"
+  | "antioxidant"
+  | "particle"
+  | "fragrance"
+  | "colourant"
+  | "water"
+  | "preservative"
+  | "other";
+
+/** A material as it stands on the shelf, written with units. */
+export interface MaterialDocument {
+  /** The name on the drum. */
+  readonly name: string;
+  /** The name for the ingredient list of the label (INCI). */
+  readonly listingName?: string;
+  readonly function: MaterialFunction;
+  /** Active share of the material as supplied; 100 % where it is left out. */
+  readonly strength?: Quantity<"massFraction">;
+  /** Density with the temperature at which it holds, and how much it falls per kelvin. */
+  readonly density?: DensityDocument;
+  readonly specificHeat?: Quantity<"specificHeat">;
+  readonly melting?: { readonly at: Quantity<"temperature">; readonly latentHeat: Quantity<"specificEnergy"> };
+  readonly indices?: IndicesDocument;
+  /** Water added as such, which ISO 16128-2 lets a figure count or leave out. */
+  readonly formulationWater?: boolean;
+  readonly allergens?: readonly { readonly name: string; readonly share: Quantity<"massFraction"> }[];
+  /** Fatty acids in shorthand (`18:1`) with their share of all fatty acids. */
+  readonly fattyAcids?: Readonly<Record<string, Quantity<"massFraction">>>;
+  readonly limits?: LimitsDocument;
+  /** `"spare"` for what oxidises or is lost on the heat and is stirred in off it. */
+  readonly heat?: "spare" | "stands heat";
+  /** Size and density of glitter, scrub or pigment. */
+  readonly particle?: ParticleDocument;
+  /** Price per mass, with its currency: `"12.50 EUR/kg"`. */
+  readonly price?: string;
+  /** Rules that a market sets on this material, as the caller knows them; printed as cautions, never judged. */
+  readonly restrictions?: readonly string[];
+  /** Where the figures come from: field, then source. */
+  readonly sources?: Readonly<Record<string, string>>;
+  readonly notes?: string;
+}
+
+export interface DensityDocument {
+  readonly value: Quantity<"density">;
+  readonly at: Quantity<"temperature">;
+  /** Fall of the density per kelvin, in kg/m³: `"0.65 kg/m³"`. Constant where it is left out. */
+  readonly fallPerKelvin?: Quantity<"density">;
+}
+
+/** The four indices of ISO 16128, each 0 to 1. One that is left out is unknown and is never guessed. */
+export interface IndicesDocument {
+  /** Whether the figures hold for the material as supplied or for its active part only. */
+  readonly of: "material as supplied" | "active part";
+  readonly natural?: number;
+  readonly naturalOrigin?: number;
+  readonly organic?: number;
+  readonly organicOrigin?: number;
+}
+
+export interface LimitsDocument {
+  readonly highestTemperature?: Quantity<"temperature">;
+  readonly flashPoint?: Quantity<"temperature">;
+  readonly highestShare?: Quantity<"massFraction">;
+}
+
+export interface ParticleDocument {
+  /** Diameter of the sphere of equal volume. */
+  readonly diameter: Quantity<"length">;
+  readonly density: Quantity<"density">;
+  /** Thickness, where it is a flake. */
+  readonly thickness?: Quantity<"length">;
+}
+
+/** One line of a formula or a premix. */
+export interface LineDocument {
+  /** Key of a material or a premix. */
+  readonly material: string;
+  /** `"9 %"`, `"500 ppm"`, `"2 parts"`, `"45 g"`, or `"q.s."` on one line for the rest to 100 %. */
+  readonly amount: string;
+  /** `"active"` where the amount speaks of the active part and the strength has to be corrected for. */
+  readonly as?: "supplied" | "active";
+}
+
+/** A mixture that is written once and used as one line; it is opened into its parts. */
+export interface PremixDocument {
+  readonly name: string;
+  readonly lines: readonly LineDocument[];
+}
+
+/** A formula as people write it. */
+export interface FormulaDocument {
+  readonly version: 1;
+  readonly name: string;
+  readonly materials: Readonly<Record<string, MaterialDocument>>;
+  readonly premixes?: Readonly<Record<string, PremixDocument>>;
+  readonly phases: readonly { readonly name: string; readonly lines: readonly LineDocument[] }[];
+  /** The natural-origin content that the product is to claim, formulation water counted. */
+  readonly claims?: { readonly naturalOrigin?: Quantity<"massFraction"> };
+}
+
+/** A material in the units of the kernels. What the document left out is left out here. */
+export interface Material {
+  readonly key: string;
+  readonly name: string;
+  readonly listingName?: string | undefined;
+  readonly function: MaterialFunction;
+  /** Active share as supplied, above 0 to 1. */
+  readonly strength: number;
+  /** Density [kg/m³] at `temperatureReference` [°C], falling by `slope` [kg/(m³·K)]. */
+  readonly density?:
+    | { readonly density: number; readonly temperatureReference: number; readonly slope: number }
+    | undefined;
+  /** Specific heat [J/(kg·K)]. */
+  readonly specificHeat?: number | undefined;
+  /** Melting temperature [°C] and latent heat [J/kg]. */
+  readonly melting?: { readonly temperature: number; readonly latentHeat: number } | undefined;
+  readonly indices?: IndicesDocument | undefined;
+  readonly formulationWater: boolean;
+  /** Mass fraction of each allergen in the material. */
+  readonly allergens: readonly { readonly name: string; readonly massFraction: number }[];
+  /** Mass fraction of each fatty acid among all. */
+  readonly fattyAcids: Readonly<Record<string, number>>;
+  /** Highest temperature [°C]. */
+  readonly temperatureHighest?: number | undefined;
+  /** Flash point [°C]. */
+  readonly temperatureFlash?: number | undefined;
+  /** Highest mass fraction in the product. */
+  readonly massFractionHighest?: number | undefined;
+  readonly spareFromHeat: boolean;
+  /** Diameter [m], density [kg/m³] and thickness [m] of the particles. */
+  readonly particle?:
+    | { readonly diameter: number; readonly density: number; readonly thickness?: number | undefined }
+    | undefined;
+  readonly price?: Price | undefined;
+  readonly restrictions: readonly string[];
+  readonly sources: Readonly<Record<string, string>>;
+  readonly notes?: string | undefined;
+}
+
+export interface Price {
+  /** Amount of money per kilogram. */
+  readonly perKilogram: number;
+  /** Currency, three letters (ISO 4217). */
+  readonly currency: string;
+}
+
+/** One line of an opened formula: a material, its phase and its share of the product. */
+export interface FormulaLine {
+  readonly material: string;
+  readonly phase: string;
+  /** Mass fraction of the product, as supplied. */
+  readonly massFraction: number;
+  /** True for the line that takes the rest (q.s.), or for the largest where none is written. */
+  readonly carrier: boolean;
+}
+
+/** A formula with every premix opened and every share known; the shares sum to 1. */
+export interface Formula {
+  readonly name: string;
+  readonly materials: Readonly<Record<string, Material>>;
+  readonly phases: readonly string[];
+  /** In the order written, phase by phase. */
+  readonly lines: readonly FormulaLine[];
+  /** Claimed natural-origin content, 0 to 1. */
+  readonly claimNaturalOrigin?: number | undefined;
+}
