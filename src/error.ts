@@ -35,10 +35,14 @@ const brand: unique symbol = Symbol.for("gelwright.CalculationError") as never;
  * ```
  */
 export class CalculationError extends Error {
+  /** Always `CalculationError`. */
   override readonly name = "CalculationError";
+  /** Which kind of refusal it is. */
   readonly code: ErrorCode;
+  /** Everything that was wrong, at once. */
   readonly faults: readonly Fault[];
 
+  /** An error whose message names each of the faults on a line of its own. */
   constructor(code: ErrorCode, faults: readonly Fault[]) {
     super(faults.map((f) => `${f.path}: found ${f.found}, expected ${f.expected}`).join("\n"));
     this.code = code;
@@ -46,6 +50,7 @@ export class CalculationError extends Error {
     Object.defineProperty(this, brand, { value: true });
   }
 
+  /** True for every CalculationError, whichever copy of the library threw it. */
   static override [Symbol.hasInstance](value: unknown): boolean {
     return typeof value === "object" && value !== null && brand in value;
   }

@@ -1,0 +1,45 @@
+import { existsSync, readdirSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { tex } from "@mdit/plugin-tex";
+import katex from "katex";
+import { OptionDefaults } from "typedoc";
+
+const root = fileURLToPath(new URL("../", import.meta.url));
+const rooms = readdirSync(`${root}src`).filter((name) => existsSync(`${root}src/${name}/index.ts`));
+const guides = readdirSync(`${root}docs`).filter((name) => name.endsWith(".md"));
+
+/** @type {Partial<import("typedoc").TypeDocOptions>} */
+export default {
+  name: "gelwright",
+  entryPoints: ["../src/error.ts", ...rooms.map((room) => `../src/${room}/index.ts`)],
+  projectDocuments: guides,
+  out: "site",
+  tsconfig: "api/tsconfig.json",
+  includeVersion: true,
+  excludeInternal: true,
+  disableGit: true,
+  disableSources: true,
+  hideGenerator: true,
+  blockTags: [...OptionDefaults.blockTags, "@source"],
+  validation: { notExported: true, invalidLink: true, invalidPath: true, rewrittenLink: true, notDocumented: true },
+  requiredToBeDocumented: [
+    "Function",
+    "Interface",
+    "TypeAlias",
+    "Variable",
+    "Class",
+    "Property",
+    "Method",
+    "Accessor",
+    "Constructor",
+  ],
+  treatWarningsAsErrors: true,
+  treatValidationWarningsAsErrors: true,
+  // Equations become MathML while the site is built: no fonts, no script, no other host, and a bad one fails the build.
+  markdownItLoader(parser) {
+    parser.use(tex, {
+      render: (equation, displayMode) =>
+        katex.renderToString(equation, { displayMode, output: "mathml", throwOnError: true, strict: "error" }),
+    });
+  },
+};
