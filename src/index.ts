@@ -1,2 +1,3 @@
 export { CalculationError } from "./error.js";
+export * as batch from "./batch/index.js";
 export * as heat from "./heat/index.js";

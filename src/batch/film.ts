@@ -1,0 +1,94 @@
+import { positive, record, refuse, result } from "../error.js";
+import type { Allowance } from "./allowance.js";
+import { text } from "./named.js";
+
+/** Standard acceleration of gravity [m/s²], exact by definition. */
+const gravity = 9.80665;
+
+/**
+ * The thickness of gel that stays on an upright wall when the vessel is emptied without scraping.
+ *
+ * $$t = \frac{\tau_y}{\rho g}$$
+ *
+ * The thickest layer whose own weight its yield stress can carry. A thinner one was never there to stay; a thicker one
+ * slides off. Take the yield stress at the temperature of emptying.
+ *
+ * @param input.yieldStress - Yield stress [Pa], above 0.
+ * @param input.density - Density [kg/m³], above 0.
+ * @returns Thickness [m].
+ * @throws CalculationError `input` where an argument is no number or out of range.
+ * @source fox-2011 problem 8.46
+ * @example
+ * ```ts
+ * import { filmThickness } from "gelwright/batch";
+ * filmThickness({ yieldStress: 12, density: 915 }); // => 0.0013373327383317092
+ * ```
+ */
+export function filmThickness(input: { readonly yieldStress: number; readonly density: number }): number {
+  const { yieldStress, density } = record(input, "input");
+  return result(positive(yieldStress, "yieldStress") / (positive(density, "density") * gravity), "film thickness");
+}
+
+/**
+ * The mass of a film on a wetted area: baffles, an impeller, a pipe, a vessel of any shape.
+ *
+ * $$m = \rho\,t\,A$$
+ *
+ * @param input.thickness - Thickness of the film [m], above 0.
+ * @param input.density - Density [kg/m³], above 0.
+ * @param input.area - Wetted area [m²], above 0.
+ * @returns Mass [kg].
+ * @throws CalculationError `input` where an argument is no number or out of range.
+ * @source definition
+ * @example
+ * ```ts
+ * import { filmMass } from "gelwright/batch";
+ * filmMass({ thickness: 0.001, density: 900, area: 0.5 }); // => 0.45
+ * ```
+ */
+export function filmMass(input: {
+  readonly thickness: number;
+  readonly density: number;
+  readonly area: number;
+}): number {
+  const { thickness, density, area } = record(input, "input");
+  const mass = positive(thickness, "thickness") * positive(density, "density") * positive(area, "area");
+  return result(mass, "film mass");
+}
+
+/**
+ * The allowances for the film in a flat-bottomed cylinder: a fraction of the batch on the wall, a fixed mass on the bottom.
+ *
+ * $$f = \frac{4t}{D} \qquad m = \rho\,t\,\frac{\pi D^2}{4}$$
+ *
+ * A batch of volume V wets the wall over 4V/D, so that the film on it is the same fraction of every batch in that
+ * vessel; and the fraction falls as vessels get wider, which is why a beaker's percentage is not a kettle's.
+ *
+ * @param input.thickness - Thickness of the film [m], above 0: measured, or from `filmThickness`.
+ * @param input.density - Density [kg/m³], above 0.
+ * @param input.diameter - Inner diameter of the vessel [m], more than four films.
+ * @param input.name - What to call them, such as the vessel's name.
+ * @returns The two allowances in the order in which `chargeFor` takes them.
+ * @throws CalculationError `input` where an argument is no number or out of range; `unreachable` where the film would fill the vessel.
+ * @source definition
+ * @example
+ * ```ts
+ * import { filmAllowances } from "gelwright/batch";
+ * filmAllowances({ thickness: 0.001, density: 900, diameter: 0.4, name: "kettle" }).length; // => 2
+ * ```
+ */
+export function filmAllowances(input: {
+  readonly thickness: number;
+  readonly density: number;
+  readonly diameter: number;
+  readonly name: string;
+}): readonly Allowance[] {
+  const { thickness, density, diameter, name } = record(input, "input");
+  const share = (4 * positive(thickness, "thickness")) / positive(diameter, "diameter");
+  if (share >= 1) refuse("unreachable", "thickness", thickness, "a film thinner than a quarter of the diameter");
+  const mass = filmMass({ thickness, density, area: (Math.PI / 4) * diameter * diameter });
+  return [
+    { kind: "proportional", name: `film on the wall: ${text(name, "name")}`, fraction: share },
+    { kind: "fixed", name: `film on the bottom: ${name}`, mass },
+  ];
+}

@@ -1,0 +1,11 @@
+export type { Allowance, FixedAllowance, ProportionalAllowance } from "./allowance.js";
+export { type Balance, chooseBalance, leastWeight } from "./balance.js";
+export { type AllowanceMass, type BatchCharge, chargeFor, type LineCharge } from "./charge.js";
+export { type BatchCost, costOf } from "./cost.js";
+export { type Delivered, deliveredFrom } from "./delivered.js";
+export { filmAllowances, filmMass, filmThickness } from "./film.js";
+export { splitIntoLots } from "./lots.js";
+export { type Reconciliation, reconcile, type WeighedLine } from "./reconcile.js";
+export { type LineToRound, type RoundedLines, roundToBalances } from "./rounding.js";
+export { deliveredMass, type Target } from "./target.js";
+export { type WeighingTolerance, weighingTolerance } from "./tolerance.js";

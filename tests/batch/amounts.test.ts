@@ -1,0 +1,116 @@
+import fc from "fast-check";
+import { costOf, deliveredMass, reconcile, splitIntoLots, weighingTolerance } from "gelwright/batch";
+import { expect, test } from "vitest";
+
+test("a target is one amount: two are refused, and so is half of one", () => {
+  expect(() => deliveredMass({ mass: 1, volume: 2, density: 900 } as never)).toThrow("one of mass, volume");
+  expect(() => deliveredMass({ packs: 3, mass: 2 } as never)).toThrow("packs with a fill of each, or neither");
+  expect(() => deliveredMass({ fillMass: 2 } as never)).toThrow("packs with a fill of each, or neither");
+  expect(() => deliveredMass({ packs: 2.5, fillMass: 2 })).toThrow("a whole number above 0");
+  expect(() => deliveredMass({ mass: 2, density: 900 } as never)).toThrow("no density beside a mass");
+});
+
+test("a weighing tolerance holds the mass, is never tighter than the balance, and can be read off it", () => {
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 2, max: 100_000 }),
+      fc.constantFrom(0.0001, 0.001, 0.02, 0.5),
+      fc.double({ min: 1e-6, max: 0.4, noNaN: true }),
+      (steps, increment, relative) => {
+        const mass = Number((steps * increment).toFixed(4));
+        const { least, greatest } = weighingTolerance({ mass, increment, relative });
+        expect(mass - least).toBeGreaterThanOrEqual(increment * (1 - 1e-9));
+        expect(greatest - mass).toBeGreaterThanOrEqual(increment * (1 - 1e-9));
+        expect(Math.max(mass - least, greatest - mass)).toBeLessThanOrEqual(
+          Math.max(relative * mass, increment) * (1 + 1e-9),
+        );
+        for (const reading of [least, greatest])
+          expect(Math.abs(reading / increment - Math.round(reading / increment))).toBeLessThan(1e-7);
+      },
+    ),
+  );
+});
+
+test("the limit of an ingredient bounds the reading above, never the one below", () => {
+  expect(weighingTolerance({ mass: 0.2, increment: 0.001, relative: 0.02, massGreatest: 0.2015 })).toEqual({
+    least: 0.196,
+    greatest: 0.201,
+  });
+  expect(() => weighingTolerance({ mass: 0.2, increment: 0.001, relative: 0.02, massGreatest: 0.1 })).toThrow(
+    "massGreatest: found 0.1",
+  );
+});
+
+test("lots are equal, within the working volume, as few as will do", () => {
+  fc.assert(
+    fc.property(fc.double({ min: 0.02, max: 2, noNaN: true }), (volume) => {
+      const { lots, volume: each } = splitIntoLots({ volume, volumeLeast: 0.02, volumeGreatest: 0.05 });
+      expect(lots * each).toBeCloseTo(volume, 12);
+      expect(each).toBeGreaterThanOrEqual(0.02 * (1 - 1e-9));
+      expect(each).toBeLessThanOrEqual(0.05 * (1 + 1e-9));
+      expect((lots - 1) * 0.05).toBeLessThan(volume);
+    }),
+  );
+});
+
+test("a volume that is a whole number of lots takes no lot more for the noise of doubles", () => {
+  expect(splitIntoLots({ volume: 0.1 + 0.2, volumeLeast: 0.05, volumeGreatest: 0.1 }).lots).toBe(3);
+});
+
+test("a batch that no number of equal lots fits is refused with the volumes that would", () => {
+  expect(() => splitIntoLots({ volume: 0.05, volumeLeast: 0.035, volumeGreatest: 0.04 })).toThrow(
+    "volume: found 0.05 m³, expected up to 0.04 m³ in 1, or from 0.07 m³ in lots of equal size: 2",
+  );
+  expect(() => splitIntoLots({ volume: 0.01, volumeLeast: 0.03, volumeGreatest: 0.04 })).toThrow(
+    "expected from 0.03 m³",
+  );
+});
+
+test("losses are paid for: a kilogram delivered costs more than a kilogram charged", () => {
+  const lines = [
+    { name: "oil", mass: 36, pricePerKilogram: 7.5 },
+    { name: "gel former", mass: 4, pricePerKilogram: 32.5 },
+  ];
+  const cost = costOf({ lines, delivered: 32, packs: 3200 });
+  expect(cost).toEqual({
+    lines: [
+      { name: "oil", cost: 270 },
+      { name: "gel former", cost: 130 },
+    ],
+    batch: 400,
+    perKilogram: 12.5,
+    perPack: 0.125,
+  });
+  expect(costOf({ lines, delivered: 32 })).not.toHaveProperty("perPack");
+});
+
+test("a reconciliation closes: delivered, accounted for and unaccounted for make up the charge", () => {
+  const mass = fc.double({ min: 0.001, max: 100, noNaN: true });
+  fc.assert(
+    fc.property(
+      fc.array(fc.tuple(mass, mass), { minLength: 1, maxLength: 6 }),
+      mass,
+      mass,
+      (weighed, delivered, lost) => {
+        const lines = weighed.map(([planned, actual], i) => ({ name: `line ${i}`, planned, actual }));
+        const after = reconcile({ lines, delivered, accounted: [{ name: "samples", mass: lost }] });
+        expect(delivered + lost + after.unaccounted).toBeCloseTo(after.charge, 9);
+        expect(after.lines.reduce((sum, { massFraction }) => sum + massFraction, 0)).toBeCloseTo(1, 12);
+        expect(after.yield * after.charge).toBeCloseTo(delivered, 9);
+      },
+    ),
+  );
+});
+
+test("a reading is within its tolerance or outside it; without a tolerance nothing is claimed", () => {
+  const { lines } = reconcile({
+    lines: [
+      { name: "oil", planned: 36, actual: 36.2, tolerance: { least: 35.8, greatest: 36.1 } },
+      { name: "wax", planned: 4, actual: 4, tolerance: { least: 3.99, greatest: 4 } },
+      { name: "dye", planned: 0.1, actual: 0.1 },
+    ],
+    delivered: 39,
+    accounted: [],
+  });
+  expect(lines.map(({ withinTolerance }) => withinTolerance)).toEqual([false, true, undefined]);
+});

@@ -1,0 +1,79 @@
+import type { ValidInputs } from "../support/fuzz.js";
+
+const lines = [
+  { name: "oil", massFraction: 0.88 },
+  { name: "gel former", massFraction: 0.09 },
+  { name: "water", massFraction: 0.03 },
+];
+
+const allowances = [
+  { kind: "proportional", name: "evaporation", fraction: 0.2, lines: ["water"] },
+  { kind: "proportional", name: "film on the wall", fraction: 0.01 },
+  { kind: "fixed", name: "samples", mass: 0.3, lines: ["oil", "gel former"] },
+  { kind: "fixed", name: "hold-up", mass: 1.2 },
+];
+
+const balances = [
+  { name: "bench", increment: 0.001, capacity: 6, leastWeight: 0.05 },
+  { name: "floor", increment: 0.02, capacity: 150, leastWeight: 2 },
+];
+
+export const validInputs: ValidInputs = {
+  deliveredMass: [
+    [{ mass: 40 }],
+    [{ volume: 0.04, density: 915 }],
+    [{ packs: 1200, fillMass: 0.0137 }],
+    [{ packs: 1200, fillVolume: 15e-6, density: 915 }],
+  ],
+  chargeFor: [[{ delivered: 40, lines, allowances }], [{ delivered: 40, lines, allowances: [] }]],
+  deliveredFrom: [
+    [
+      {
+        charge: [
+          { name: "oil", mass: 36 },
+          { name: "gel former", mass: 4 },
+          { name: "water", mass: 0 },
+        ],
+        allowances,
+      },
+    ],
+  ],
+  filmThickness: [[{ yieldStress: 12, density: 915 }]],
+  filmMass: [[{ thickness: 0.001, density: 900, area: 0.5 }]],
+  filmAllowances: [[{ thickness: 0.001, density: 900, diameter: 0.4, name: "kettle" }]],
+  leastWeight: [
+    [{ standardDeviation: 0.00004, increment: 0.0001, uncertainty: 0.01 }],
+    [{ standardDeviation: 0, increment: 0.0001 }],
+  ],
+  chooseBalance: [[{ name: "gel former", mass: 4.2, balances, tare: 0.5 }], [{ name: "oil", mass: 400, balances }]],
+  roundToBalances: [
+    [
+      {
+        lines: [
+          { name: "oil", mass: 36.1446, increment: 0.02, carrier: true },
+          { name: "gel former", mass: 4.0161, increment: 0.001, massGreatest: 4.02 },
+          { name: "fragrance", mass: 0.2093, increment: 0.0001 },
+        ],
+        atLeast: 40.37,
+      },
+    ],
+  ],
+  weighingTolerance: [[{ mass: 4.2, increment: 0.001, relative: 0.005, massGreatest: 4.21 }]],
+  splitIntoLots: [
+    [{ volume: 0.1, volumeLeast: 0.012, volumeGreatest: 0.04 }],
+    [{ mass: 100, density: 915, volumeLeast: 0.012, volumeGreatest: 0.04 }],
+  ],
+  costOf: [[{ lines: [{ name: "oil", mass: 36, pricePerKilogram: 7.5 }], delivered: 34.5, packs: 2300 }]],
+  reconcile: [
+    [
+      {
+        lines: [
+          { name: "oil", planned: 36, actual: 36.02, tolerance: { least: 35.82, greatest: 36.18 } },
+          { name: "gel former", planned: 4, actual: 3.98 },
+        ],
+        delivered: 39.1,
+        accounted: [{ name: "samples", mass: 0.3 }],
+      },
+    ],
+  ],
+};
