@@ -1,79 +1,8 @@
-// What a user's bundle pays, dependencies included: exits with 1 when something is over its budget.
-import { existsSync, readdirSync } from "node:fs";
-import { fileURLToPath } from "node:url";
-import { gzipSync } from "node:zlib";
-import { build } from "esbuild";
-import { table } from "./table.js";
-
-const root = fileURLToPath(new URL("../", import.meta.url));
-const rooms = readdirSync(`${root}src`).filter((name) => existsSync(`${root}src/${name}/index.ts`));
-
-/** Rooms that read documents. The others compute: they are kernel rooms. */
-const documentRooms = ["formula", "batch", "plan", "sheet"];
-
-/** Budgets in bytes, minified and gzipped. */
-const budgets = { function: 1500, kernelRoom: 3000, documentRoom: 8000, whole: 40_000 };
-
-/** Rooms that may weigh more than their kind, and why. */
-const exceptions: Readonly<Record<string, { readonly bytes: number; readonly why: string }>> = {};
-
-interface Size {
-  readonly what: string;
-  readonly bytes: number;
-  readonly budget: number;
-}
-
-async function gzipped(code: string): Promise<number> {
-  const { outputFiles } = await build({
-    stdin: { contents: code, resolveDir: root },
-    bundle: true,
-    minify: true,
-    format: "esm",
-    write: false,
-    logLevel: "error",
-    tsconfigRaw: "{}",
-  });
-  return outputFiles.reduce((sum, file) => sum + gzipSync(file.contents, { level: 9 }).length, 0);
-}
-
-/** The public function of a room that weighs most by itself. */
-async function heaviestFunction(room: string): Promise<Size[]> {
-  const members = (await import(`${root}dist/${room}/index.js`)) as Record<string, unknown>;
-  const names = Object.keys(members).filter((name) => typeof members[name] === "function");
-  const sizes = await Promise.all(
-    names.map(async (name) => ({
-      what: `heaviest function of ${room}: ${name}`,
-      bytes: await gzipped(`export { ${name} } from "./dist/${room}/index.js";`),
-      budget: budgets.function,
-    })),
-  );
-  return sizes.sort((a, b) => b.bytes - a.bytes).slice(0, 1);
-}
-
-async function roomSize(room: string): Promise<Size> {
-  const kind = documentRooms.includes(room) ? "documentRoom" : "kernelRoom";
-  const bytes = await gzipped(`export * from "./dist/${room}/index.js";`);
-  return { what: `${room}, the whole room`, bytes, budget: exceptions[room]?.bytes ?? budgets[kind] };
-}
-
-async function sizes(): Promise<Size[]> {
-  const kernelRooms = rooms.filter((room) => !documentRooms.includes(room));
-  return [
-    ...(await Promise.all(kernelRooms.map(heaviestFunction))).flat(),
-    ...(await Promise.all(rooms.map(roomSize))),
-    { what: "everything", bytes: await gzipped('export * from "./dist/index.js";'), budget: budgets.whole },
-  ];
-}
+// Run by CI: exits with 1 when something weighs more than its budget.
+import { sizes, sizeTable } from "./sizes.js";
 
 const all = await sizes();
-const kilo = (bytes: number) => (bytes / 1000).toFixed(2);
-console.log(
-  table(
-    ["bundled for a browser, minified, gzipped", "kB", "budget", "share of it"],
-    all.map(({ what, bytes, budget }) => [what, kilo(bytes), kilo(budget), `${((100 * bytes) / budget).toFixed(0)} %`]),
-  ),
-);
-for (const [room, { why }] of Object.entries(exceptions)) console.log(`\n${room} has a budget of its own: ${why}`);
 const over = all.filter(({ bytes, budget }) => bytes > budget);
+console.log(sizeTable(all));
 for (const { what } of over) console.error(`over its budget: ${what}`);
 process.exitCode = over.length > 0 ? 1 : 0;

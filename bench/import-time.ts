@@ -1,0 +1,43 @@
+import { spawnSync } from "node:child_process";
+import { performance } from "node:perf_hooks";
+import { rooms, root } from "../tests/support/rooms.js";
+import { table } from "./table.js";
+
+const rounds = 21;
+
+/** What loading may add to the time that Node needs to start with nothing to do. */
+const budgets = { whole: 0.6, room: 0.1 };
+
+function timeOf(code: string): number {
+  const start = performance.now();
+  const { status, stderr } = spawnSync(process.execPath, ["--input-type=module", "--eval", code], { cwd: root });
+  if (status !== 0) throw new Error(String(stderr));
+  return performance.now() - start;
+}
+
+function median(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
+}
+
+/** What an import adds to Node's bare start, as a share of that start: the medians of runs taken in turn. */
+export function importTimeTable(): string {
+  const load = (file: string) => `await import("./dist/${file}.js")`;
+  const subjects = [
+    { what: "everything", code: load("index"), budget: budgets.whole },
+    ...rooms.map((room) => ({ what: room, code: load(`${room}/index`), budget: budgets.room })),
+  ];
+  const bare: number[] = [];
+  const loaded = subjects.map((): number[] => []);
+  for (let round = 0; round < rounds; round++) {
+    bare.push(timeOf(""));
+    for (const [i, subject] of subjects.entries()) loaded[i]?.push(timeOf(subject.code));
+  }
+  const start = median(bare);
+  const rows = subjects.map(({ what, budget }, i) => [
+    what,
+    ((median(loaded[i] ?? []) - start) / start).toFixed(3),
+    String(budget),
+  ]);
+  return table(["import", "adds to Node's bare start", "aim, below"], rows);
+}

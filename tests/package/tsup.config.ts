@@ -1,0 +1,30 @@
+import type { Plugin } from "esbuild";
+import { defineConfig } from "tsup";
+
+/**
+ * Leaves the rooms outside of the front door, which then reads `export * as heat from "./heat/index.js"`.
+ *
+ * Bundled in, each would become an object built while the module loads, and that object would hold
+ * every function of the room in every bundle that asks the room for one.
+ */
+const frontDoor: Plugin = {
+  name: "front door",
+  setup(build) {
+    const extension = build.initialOptions.outExtension?.[".js"] ?? ".js";
+    build.onResolve({ filter: /^\.\/.*\.js$/ }, ({ importer, path }) =>
+      importer.replaceAll("\\", "/").endsWith("/src/index.ts")
+        ? { path: path.replace(/\.js$/, extension), external: true }
+        : undefined,
+    );
+  },
+};
+
+export default defineConfig({
+  entry: ["src/index.ts", "src/error.ts", "src/*/index.ts"],
+  format: ["esm", "cjs"],
+  target: "es2022",
+  splitting: true,
+  clean: true,
+  esbuildPlugins: [frontDoor],
+  dts: { compilerOptions: { ignoreDeprecations: "6.0" } },
+});
