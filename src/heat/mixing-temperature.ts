@@ -20,7 +20,7 @@ export interface Charge {
  * @param input.charges - What is poured together: mass [kg], specific heat [J/(kg·K)] and temperature [°C] of each; at least one.
  * @returns The common temperature [°C], between the coldest and the warmest charge.
  * @throws CalculationError `input` where an argument is no number or out of range.
- * @source perry-2008 section 2, enthalpy balance without heat of mixing
+ * @source openstax-university-physics-2 section 1.4, calorimetry
  * @example
  * ```ts
  * import { mixingTemperature } from "gelwright/heat";
@@ -29,7 +29,7 @@ export interface Charge {
  *     { mass: 70, specificHeat: 2150, temperature: 82 },
  *     { mass: 30, specificHeat: 1980, temperature: 21 },
  *   ],
- * }); // => 64.73749402582152
+ * }); // => 64.73749404478323
  * ```
  */
 export function mixingTemperature(input: { readonly charges: readonly Charge[] }): number {
