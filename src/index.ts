@@ -1,3 +1,4 @@
 export { CalculationError } from "./error.js";
 export * as batch from "./batch/index.js";
+export * as gel from "./gel/index.js";
 export * as heat from "./heat/index.js";

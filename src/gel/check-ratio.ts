@@ -1,0 +1,67 @@
+import { notNegative, record, refuse } from "../error.js";
+import type { Check } from "../formula/check.js";
+
+/**
+ * Asks whether a ratio of oil to gel former lies in the range in which the gel former is known to work.
+ *
+ * The library states no working range of its own: it comes from the supplier's data or from trials, and
+ * without one the answer is `not known`. A ratio within 1e-12 of a limit lies on it, so that the rounding of
+ * a percentage decides nothing.
+ *
+ * @param input.ratio - Oil per gel former by mass, 0 or more.
+ * @param input.least - Least ratio of the working range, if there is one.
+ * @param input.greatest - Greatest ratio of the working range, if there is one.
+ * @param input.source - Where the working range comes from, in the caller's words.
+ * @returns The check, with the ratio and the range as text.
+ * @throws CalculationError `input` where an argument is no number or out of range, or the range is the wrong way round.
+ * @source definition
+ * @example
+ * ```ts
+ * import { checkRatio } from "gelwright/gel";
+ * checkRatio({ ratio: 11.5, least: 8, greatest: 12, source: "bench trials" }).verdict; // => "met"
+ * ```
+ */
+export function checkRatio(input: {
+  readonly ratio: number;
+  readonly least?: number;
+  readonly greatest?: number;
+  readonly source?: string;
+}): Check {
+  const { ratio, least, greatest, source = "working range stated by the caller" } = record(input, "input");
+  const found = notNegative(ratio, "ratio");
+  const low = least === undefined ? undefined : notNegative(least, "least");
+  const high = greatest === undefined ? undefined : notNegative(greatest, "greatest");
+  if (low !== undefined && high !== undefined && high < low)
+    refuse("input", "greatest", high, `the least ratio (${low}) or more`);
+  if (typeof source !== "string" || source === "") refuse("input", "source", source, "a text");
+
+  const value = `${shown(found)} parts of oil to 1 of gel former`;
+  const check = { id: "gel-former-ratio", value, source };
+  if (low === undefined && high === undefined)
+    return {
+      ...check,
+      verdict: "not known",
+      statement: "No working range is stated for this gel former.",
+      limit: "not stated",
+    };
+  const slack = 1e-12 * found;
+  const scant = low !== undefined && found < low - slack;
+  const rich = high !== undefined && found > high + slack;
+  return {
+    ...check,
+    verdict: scant || rich ? "not met" : "met",
+    statement: scant
+      ? "There is less oil to the gel former than its working range."
+      : rich
+        ? "There is more oil to the gel former than its working range."
+        : "The ratio of oil to gel former lies in its working range.",
+    limit: [low === undefined ? "" : `at least ${shown(low)}`, high === undefined ? "" : `at most ${shown(high)}`]
+      .filter((text) => text !== "")
+      .join(", "),
+  };
+}
+
+/** Twelve digits: all that a ratio can differ in from a limit and yet not lie on it. */
+function shown(ratio: number): string {
+  return String(Number(ratio.toPrecision(12)));
+}
