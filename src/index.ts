@@ -1,4 +1,5 @@
-export { CalculationError } from "./error.js";
 export * as batch from "./batch/index.js";
+export { CalculationError } from "./error.js";
 export * as gel from "./gel/index.js";
 export * as heat from "./heat/index.js";
+export * as units from "./units/index.js";

@@ -1,0 +1,69 @@
+import configureMeasurements, { type Unit, type Wrapper } from "convert-units";
+import { parseRational, type Rational, rational } from "./rational.js";
+import { type Dimension, factorsOf } from "./unit.js";
+
+/** What convert-units calculates with here: exact fractions, so that it rounds nothing. */
+type Operand = number | string | Rational;
+
+const exact = (value: Operand): Rational => (typeof value === "object" ? value : parseRational(String(value)));
+
+function multiply(left: Operand, right: Operand): Rational {
+  const [a, b] = [exact(left), exact(right)];
+  return rational(a.numerator * b.numerator, a.denominator * b.denominator);
+}
+
+function divide(left: Operand, right: Operand): Rational {
+  const { numerator, denominator } = exact(right);
+  return multiply(left, { numerator: denominator, denominator: numerator });
+}
+
+function add(left: Operand, right: Operand): Rational {
+  const [a, b] = [exact(left), exact(right)];
+  return rational(a.numerator * b.denominator + b.numerator * a.denominator, a.denominator * b.denominator);
+}
+
+const subtract = (left: Operand, right: Operand): Rational => add(left, multiply(right, rational(-1n, 1n)));
+
+const below = (left: Operand, right: Operand): boolean => subtract(left, right).numerator < 0n;
+
+// The engine asks for all nine operations; it compares only when it looks for the 'best' unit.
+const fractions: Wrapper<Rational> = {
+  create: exact,
+  add,
+  sub: subtract,
+  mul: multiply,
+  div: divide,
+  lt: below,
+  gt: (left, right) => below(right, left),
+  lte: (left, right) => !below(right, left),
+  gte: (left, right) => !below(left, right),
+};
+
+type Engine = ReturnType<typeof configureMeasurements<string, string, string, Rational>>;
+const engines = new Map<Dimension, Engine>();
+
+// One instance a dimension: the engine keeps all unit names of an instance in one map, where
+// the kelvin of a temperature and that of a difference would overwrite each other.
+function engineOf(dimension: Dimension): Engine {
+  let engine = engines.get(dimension);
+  if (!engine) {
+    const units: Record<string, Unit> = {};
+    for (const [unit, factor] of Object.entries(factorsOf(dimension))) {
+      const [slope = "", zero = "0"] = factor.split(" - ");
+      units[unit] = { name: { singular: unit, plural: unit }, to_anchor: slope, anchor_shift: zero };
+    }
+    engine = configureMeasurements<string, string, string, Rational>(
+      { [dimension]: { systems: { exact: units } } },
+      fractions,
+    );
+    engines.set(dimension, engine);
+  }
+  return engine;
+}
+
+/** A conversion as the engine sees it: target = slope · value + offset, both exact. */
+export function slopeAndOffset(dimension: Dimension, from: string, to: string): { slope: Rational; offset: Rational } {
+  const engine = engineOf(dimension);
+  const offset = engine(0).from(from).to(to);
+  return { slope: subtract(engine(1).from(from).to(to), offset), offset };
+}
