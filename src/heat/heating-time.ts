@@ -14,7 +14,7 @@ export interface MeltingOnTheWay {
 export interface HeatingTime {
   /** The whole time [s]. */
   readonly duration: number;
-  /** Up to the melting temperature, or to the end if nothing melts on the way [s]. */
+  /** Up to the melting temperature, or to the end if that lies below it [s]; 0 if molten at the start. */
   readonly durationToMelt: number;
   /** At the melting temperature [s]. */
   readonly durationMelting: number;
@@ -98,6 +98,7 @@ export function heatingTime(input: {
   const warm = (from: number, to: number, stored: number): readonly [duration: number, lost: number] => {
     if (to <= from) return [0, 0];
     const flow = flowAt(from);
+    // The share of that net flow which the growing loss has taken by the end.
     const taken = (loss * (to - from)) / flow;
     const timeConstants = taken < 0.5 ? -Math.log1p(-taken) : Math.log(flow / flowAt(to));
     const duration = (stored / flow) * (taken > 0 ? timeConstants / taken : 1);
