@@ -4,7 +4,7 @@ import { rooms, root } from "../tests/support/rooms.js";
 import { table } from "./table.js";
 
 /** Rooms that read documents. The others compute: they are kernel rooms. */
-const documentRooms = ["formula", "batch", "plan", "sheet"];
+export const documentRooms: readonly string[] = ["formula", "batch", "plan", "sheet"];
 
 /** Budgets in bytes, minified and gzipped. */
 const budgets = { function: 1500, kernelRoom: 3000, documentRoom: 8000, whole: 40_000 };

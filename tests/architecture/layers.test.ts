@@ -51,6 +51,15 @@ const snippets: readonly Snippet[] = [
     { file: `src/${from}/runtime.ts`, code: "export const home = process.env;", allowed: false },
     { file: `src/${from}/printing.ts`, code: 'console.log("x");', allowed: false },
   ]),
+  // The plan has folders of its own, which do not import one another.
+  ...house.map((to) => ({
+    file: `src/plan/inner/to-${to}.ts`,
+    code: `export * from "../../${to}/thing.js";`,
+    allowed: layerOf(to) < layerOf("plan"),
+  })),
+  { file: "src/plan/inner/to-outer.ts", code: 'export * from "../thing.js";', allowed: true },
+  { file: "src/plan/inner/to-neighbour.ts", code: 'export * from "../other/thing.js";', allowed: false },
+  { file: "src/plan/inner/to-front-door.ts", code: 'export * from "../../index.js";', allowed: false },
   { file: "src/error.ts", code: 'export * from "./numeric/root.js";', allowed: false },
   { file: "src/index.ts", code: 'export * as heat from "./heat/cooling.js";', allowed: false },
   // A folder that the table does not know may import nothing but the error type, until somebody gives it a place.

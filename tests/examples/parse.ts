@@ -56,7 +56,8 @@ function wholeValue(rest: string, start: string): string {
   return value;
 }
 
-function isExpression(text: string): boolean {
+/** Whether a text reads as one expression. */
+export function isExpression(text: string): boolean {
   const { diagnostics = [] } = ts.transpileModule(`(${text}\n);`, { reportDiagnostics: true });
   return diagnostics.length === 0;
 }

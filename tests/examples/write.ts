@@ -3,7 +3,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import ts from "typescript";
-import { type Block, blocksOfDocstrings, blocksOfMarkdown, promises } from "./parse.js";
+import { type Block, blocksOfDocstrings, blocksOfMarkdown, isExpression, promises } from "./parse.js";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
 const generated = join(root, "tests/generated");
@@ -66,6 +66,7 @@ function bodyOf({ file, code }: Block, imports: Set<string>): string[] {
 
 /** `expression; // => value`, or `const name = expression; // => value`. */
 function matching(statement: ts.Statement, source: ts.SourceFile, value: string): string[] {
+  if (!isExpression(value)) return [failing(`'${value}' is no value in JavaScript`)];
   if (ts.isExpressionStatement(statement))
     return [`example.matches(${statement.expression.getText(source)}, (${value}\n));`];
   const name = ts.isVariableStatement(statement) && statement.declarationList.declarations[0]?.name.getText(source);
