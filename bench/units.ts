@@ -10,7 +10,8 @@ interface Quantities {
 }
 
 // It has no types of its own.
-const quantities = createRequire(import.meta.url)("js-quantities") as Quantities;
+const require = createRequire(import.meta.url);
+const quantities = require("js-quantities") as Quantities;
 
 const values: readonly number[] = Array.from({ length: 1000 }, (_, i) => 0.37 + i * 1.01);
 

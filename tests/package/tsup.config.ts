@@ -1,5 +1,5 @@
 import type { Plugin } from "esbuild";
-import { defineConfig } from "tsup";
+import type { Options } from "tsup";
 
 /**
  * Leaves the rooms outside of the front door, which then reads `export * as heat from "./heat/index.js"`.
@@ -19,7 +19,7 @@ const frontDoor: Plugin = {
   },
 };
 
-export default defineConfig({
+const config: Options = {
   entry: ["src/index.ts", "src/error.ts", "src/*/index.ts"],
   format: ["esm", "cjs"],
   target: "es2022",
@@ -27,4 +27,6 @@ export default defineConfig({
   clean: true,
   esbuildPlugins: [frontDoor],
   dts: { compilerOptions: { ignoreDeprecations: "6.0" } },
-});
+};
+
+export default config;

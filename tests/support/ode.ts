@@ -10,7 +10,8 @@ interface Solver {
 }
 
 // The types of odex are its TypeScript source, which our compiler settings refuse: so it is loaded as JavaScript.
-const odex = createRequire(import.meta.url)("odex") as { readonly Solver: new (size: number) => Solver };
+const require = createRequire(import.meta.url);
+const odex = require("odex") as { readonly Solver: new (size: number) => Solver };
 
 /** The state after x, by odex 2.0.4 (Gragg, Bulirsch and Stoer), which knows nothing of our closed forms and panels. */
 export function march(slope: Slope, start: readonly number[], x: number, tolerance = 1e-11): number[] {
