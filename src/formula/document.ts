@@ -54,7 +54,12 @@ export class Findings {
   }
 
   /** Second pass: a quantity in the base unit of its dimension. */
-  quantity(text: string | undefined, dimension: Dimension, path: string, least = Number.NEGATIVE_INFINITY): number {
+  quantity(
+    text: string | undefined,
+    dimension: Dimension,
+    path: string,
+    least: number = Number.NEGATIVE_INFINITY,
+  ): number {
     if (text === undefined) return Number.NaN;
     const value = this.attempt(() => readQuantity(text, dimension, path)) ?? Number.NaN;
     if (value < least) this.note(path, text, least === 0 ? "a quantity that is not negative" : "a quantity above zero");
