@@ -26,6 +26,7 @@ export function readMaterial(key: string, draft: Draft<MaterialDocument>, at: st
     function: draft.function ?? "other",
     strength,
     density: density && {
+      law: "linear",
       density: positive(density.value, "density", "density", "value") ?? Number.NaN,
       temperatureReference: temperatureOf(density.at, "density", "at"),
       slope: findings.optional(density.fallPerKelvin, "density", place("density", "fallPerKelvin"), 0) ?? 0,

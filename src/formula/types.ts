@@ -1,3 +1,4 @@
+import type { DensityLaw } from "../laws/index.js";
 import type { Quantity } from "../units/index.js";
 
 /** What a material does in the gel. Only these words steer a plan; anything finer goes into the notes. */
@@ -111,10 +112,8 @@ export interface Material {
   readonly function: MaterialFunction;
   /** Active share as supplied, above 0 to 1. */
   readonly strength: number;
-  /** Density [kg/m³] at `temperatureReference` [°C], falling by `slope` [kg/(m³·K)]. */
-  readonly density?:
-    | { readonly density: number; readonly temperatureReference: number; readonly slope: number }
-    | undefined;
+  /** Density against temperature. */
+  readonly density?: Extract<DensityLaw, { law: "linear" }> | undefined;
   /** Specific heat [J/(kg·K)]. */
   readonly specificHeat?: number | undefined;
   /** Melting temperature [°C] and latent heat [J/kg]. */

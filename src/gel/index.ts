@@ -8,6 +8,7 @@ export {
   ratioOfShare,
   shareOfRatio,
 } from "./ratio.js";
+export { type DosePoint, temperatureAtDose } from "./setting-temperature.js";
 export {
   massFractionOfOil,
   type PhaseDensities,

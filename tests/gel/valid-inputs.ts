@@ -14,4 +14,15 @@ export const validInputs: ValidInputs = {
   ],
   volumeFractionOfOil: [[{ massFractionOil: 0.8, densityOil: 915, densityGelFormer: 1250 }]],
   massFractionOfOil: [[{ volumeFractionOil: 0.85, densityOil: 915, densityGelFormer: 1250 }]],
+  temperatureAtDose: [
+    [
+      {
+        dose: 0.1,
+        points: [
+          { dose: 0.08, temperature: 55 },
+          { dose: 0.16, temperature: 65 },
+        ],
+      },
+    ],
+  ],
 };

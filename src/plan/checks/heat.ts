@@ -1,0 +1,158 @@
+import type { Check, Material } from "../../formula/index.js";
+import { wallTemperature } from "../../heat/index.js";
+import type { Job } from "../job.js";
+import type { Moment } from "../moment.js";
+import { say } from "../say.js";
+
+/** How warm one material was at its warmest, and where. */
+interface Warmest {
+  readonly material: Material;
+  readonly temperature: number;
+  readonly step: number;
+}
+
+/** Oils that are to be spared go in off the heat. An antioxidant that is charged early is right and is passed over. */
+export function checkSparedOils(moments: readonly Moment[]): readonly Check[] {
+  const toSpare = (moment: Moment): readonly Material[] =>
+    moment.after.contents
+      .map(({ material }) => material)
+      .filter((material) => material.spareFromHeat && material.function !== "antioxidant");
+  const all = new Set(moments.flatMap(toSpare));
+  if (all.size === 0) return [];
+  const onHeat = [...all].flatMap((material) => {
+    const step = moments.findIndex((moment) => moment.after.onHeat && toSpare(moment).includes(material));
+    return step < 0 ? [] : [`${material.name} (step ${step + 1})`];
+  });
+  return [
+    {
+      id: "spared-oils-off-the-heat",
+      verdict: onHeat.length === 0 ? "met" : "not met",
+      statement:
+        onHeat.length === 0
+          ? `What is to be spared goes in off the heat: ${namesOf([...all])}.`
+          : "Charge what is to be spared after the vessel is off the heat.",
+      value: onHeat.length === 0 ? "none on the heat" : `on the heat: ${onHeat.join(", ")}`,
+      limit: "none on the heat",
+      source: "the formula's own words on each material",
+    },
+  ];
+}
+
+/** Every material stays at or below the highest temperature that is stated for it; at the wall, where that is known. */
+export function checkHighestTemperatures(moments: readonly Moment[], job: Job): readonly Check[] {
+  const limited = warmestOf(moments, (moment) => wallOf(moment, job) ?? moment.after.temperature).flatMap((warmest) =>
+    warmest.material.temperatureHighest === undefined
+      ? []
+      : [{ ...warmest, limit: warmest.material.temperatureHighest }],
+  );
+  return limited.map(({ material, temperature, step, limit }) => ({
+    id: `highest-temperature:${material.key}`,
+    verdict: temperature <= limit ? ("met" as const) : ("not met" as const),
+    statement:
+      temperature <= limit
+        ? `${material.name} stays within its highest temperature.`
+        : `${material.name} gets too warm in step ${step + 1}: heat less, or charge it later.`,
+    value: say.celsius(temperature),
+    limit: say.celsius(limit),
+    source: material.sources["limits"] ?? "stated in the formula",
+  }));
+}
+
+/** In the bulk and at the wall, every part of the charge stays well below its own flash point. */
+export function checkFlashPoints(moments: readonly Moment[], job: Job): readonly Check[] {
+  const inBulk = flashCheck(
+    "flash-point-in-the-charge",
+    "in the charge",
+    job,
+    warmestOf(moments, (moment) => moment.after.temperature),
+  );
+  const heated = moments.filter((moment) => moment.step.do === "heat");
+  if (heated.length === 0) return [inBulk];
+  const { heatedWall } = job.vessel;
+  if (!heatedWall || heated.some((moment) => wallOf(moment, job) === undefined))
+    return [
+      inBulk,
+      {
+        id: "flash-point-at-the-wall",
+        verdict: "not known",
+        statement:
+          "The heated wall is hotter than the charge. How hot, is not known: the vessel has no heated wall described.",
+        value: "not known",
+        limit: `${say.kelvins(job.process.belowFlashPoint)} below each flash point`,
+        source: "heat passes to the charge only from a hotter wall",
+      },
+    ];
+  return [
+    inBulk,
+    flashCheck(
+      "flash-point-at-the-wall",
+      "at the heated wall",
+      job,
+      warmestOf(heated, (moment) => wallOf(moment, job)),
+    ),
+  ];
+}
+
+function flashCheck(id: string, where: string, job: Job, warmest: readonly Warmest[]): Check {
+  const margin = job.process.belowFlashPoint;
+  const burnable = warmest.filter(
+    ({ material }) =>
+      material.temperatureFlash !== undefined || material.function === "oil" || material.function === "fragrance",
+  );
+  const unknown = burnable.filter(({ material }) => material.temperatureFlash === undefined);
+  const known = burnable.flatMap((entry) =>
+    entry.material.temperatureFlash === undefined
+      ? []
+      : [{ ...entry, room: entry.material.temperatureFlash - entry.temperature }],
+  );
+  const nearest = known.sort((one, other) => one.room - other.room)[0];
+  const near = known.filter(({ room }) => room < margin);
+  const verdict = near.length > 0 ? "not met" : unknown.length > 0 || !nearest ? "not known" : "met";
+  const statement = {
+    "not met": `Too near a flash point ${where}: ${namesOf(near.map(({ material }) => material))}. Heat less, or charge it later.`,
+    "not known": `No flash point is stated for ${namesOf(unknown.map(({ material }) => material)) || "anything in the vessel"}.`,
+    met: `Nothing comes near its flash point ${where}; nearest is ${nearest?.material.name}.`,
+  }[verdict];
+  return {
+    id,
+    verdict,
+    statement,
+    value: nearest
+      ? `${say.celsius(nearest.temperature)}, ${say.kelvins(nearest.room)} below ${say.celsius(nearest.temperature + nearest.room)}`
+      : "not known",
+    limit: `${say.kelvins(margin)} below each flash point`,
+    source: "distance stated in the process, or 30 K: common practice, no source",
+  };
+}
+
+/** What the wall reaches at the end of heating: the bulk, and the difference that drives the heater's whole power through it. */
+function wallOf(moment: Moment, { vessel }: Job): number | undefined {
+  const { power, heatedWall } = vessel;
+  const { temperature } = moment.after;
+  if (moment.step.do !== "heat" || temperature === undefined || power === undefined || !heatedWall) return undefined;
+  return wallTemperature({
+    temperatureBulk: temperature,
+    heatFlow: power,
+    area: heatedWall.area,
+    heatTransferCoefficient: heatedWall.coefficient,
+  });
+}
+
+function warmestOf(
+  moments: readonly Moment[],
+  temperatureAt: (moment: Moment) => number | undefined,
+): readonly Warmest[] {
+  const warmest = new Map<string, Warmest>();
+  moments.forEach((moment, step) => {
+    const temperature = temperatureAt(moment);
+    if (temperature === undefined) return;
+    for (const { material } of moment.after.contents)
+      if (temperature > (warmest.get(material.key)?.temperature ?? Number.NEGATIVE_INFINITY))
+        warmest.set(material.key, { material, temperature, step });
+  });
+  return [...warmest.values()];
+}
+
+function namesOf(materials: readonly Material[]): string {
+  return [...new Set(materials.map((material) => material.name))].join(", ");
+}

@@ -1,0 +1,33 @@
+import type { ScaledBatch } from "../../batch/index.js";
+import type { Check } from "../../formula/index.js";
+import type { Job } from "../job.js";
+import type { Moment } from "../moment.js";
+import { checkClaim } from "../natural-origin.js";
+import type { NaturalOrigin } from "../plan.js";
+import { checkDelivered, checkGelFormerRatio, checkHighestShares, checkVolume } from "./batch.js";
+import { checkFlashPoints, checkHighestTemperatures, checkSparedOils } from "./heat.js";
+import { checkObstacles } from "./obstacles.js";
+import { checkAdditions, checkDissolved, checkFilling } from "./setting.js";
+
+/** Every question that is asked of a job, in the order in which the sheet answers them. */
+export function checksOf(
+  job: Job,
+  scaled: ScaledBatch,
+  moments: readonly Moment[],
+  naturalOrigin: NaturalOrigin,
+): readonly Check[] {
+  return [
+    ...checkGelFormerRatio(job),
+    ...checkClaim(job.formula, naturalOrigin),
+    checkDelivered(scaled),
+    checkVolume(scaled, job, moments),
+    ...checkHighestShares(job, scaled),
+    ...checkObstacles(moments),
+    ...checkSparedOils(moments),
+    ...checkHighestTemperatures(moments, job),
+    ...checkFlashPoints(moments, job),
+    ...checkDissolved(moments, job),
+    ...checkAdditions(moments, job),
+    ...checkFilling(moments, job),
+  ];
+}

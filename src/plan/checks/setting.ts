@@ -1,0 +1,152 @@
+import { CalculationError } from "../../error.js";
+import type { Check } from "../../formula/index.js";
+import { temperatureAtDose } from "../../gel/index.js";
+import { additionTemperatureLeast, largestAddition } from "../../heat/index.js";
+import type { Job } from "../job.js";
+import { type Content, doseOf, heatCapacityOf, type Moment, massOf } from "../moment.js";
+import { say } from "../say.js";
+
+/** A dose this near to a measured one counts as that dose: evaporation and weighing move it by as much. */
+const sameDose = 0.02;
+
+/** The setting or dissolving temperature of what is in the vessel, from the measured doses; nothing beyond them. */
+export function doseTemperature(
+  job: Job,
+  contents: readonly Content[],
+  which: "temperatureSetting" | "temperatureDissolving",
+): number | undefined {
+  const dose = doseOf(contents);
+  const near = job.bench.doses.find((point) => Math.abs(point.dose / dose - 1) <= sameDose);
+  if (near) return near[which];
+  if (dose === 0 || job.bench.doses.length === 0) return undefined;
+  try {
+    return temperatureAtDose({
+      dose,
+      points: job.bench.doses.map((point) => ({ dose: point.dose, temperature: point[which] })),
+    });
+  } catch (error) {
+    if (error instanceof CalculationError) return undefined;
+    throw error;
+  }
+}
+
+/** The gel former is dissolved before the vessel comes off the heat. */
+export function checkDissolved(moments: readonly Moment[], job: Job): readonly Check[] {
+  const hottest = moments
+    .filter((moment) => moment.after.onHeat && doseOf(moment.after.contents) > 0)
+    .sort((one, other) => (other.after.temperature ?? 0) - (one.after.temperature ?? 0))[0];
+  if (!hottest) return [];
+  const { contents, temperature } = hottest.after;
+  const needed = doseTemperature(job, contents, "temperatureDissolving");
+  const known = needed !== undefined && temperature !== undefined;
+  return [
+    {
+      id: "gel-former-dissolves",
+      verdict: !known ? "not known" : temperature >= needed ? "met" : "not met",
+      statement: !known
+        ? `No dissolving temperature was measured at a dose of ${say.percent(doseOf(contents))}.`
+        : temperature >= needed
+          ? "The charge gets warmer than the dissolving temperature of its gel former."
+          : "The charge does not reach the dissolving temperature of its gel former: lumps will stay.",
+      value: temperature === undefined ? "not known" : say.celsius(temperature),
+      limit: needed === undefined ? "not measured" : `above ${say.celsius(needed)}`,
+      source: job.bench.source,
+    },
+  ];
+}
+
+/** No addition brings the mix down to where it sets: it would set in lumps and hold air. */
+export function checkAdditions(moments: readonly Moment[], job: Job): readonly Check[] {
+  return moments.flatMap((moment, i) => {
+    const { step, before, after } = moment;
+    if (step.do !== "charge" || doseOf(before.contents) === 0 || doseOf(after.contents) === 0) return [];
+    const sets = doseTemperature(job, after.contents, "temperatureSetting");
+    const least = sets === undefined ? undefined : sets + job.process.aboveSetting;
+    const met = after.temperature === undefined || least === undefined ? undefined : after.temperature >= least;
+    const verdict = met === undefined ? "not known" : met ? "met" : "not met";
+    const unknown =
+      sets === undefined
+        ? `no setting temperature was measured at a dose of ${say.percent(doseOf(after.contents))}`
+        : moment.law;
+    return [
+      {
+        id: `above-setting:${step.phase}`,
+        verdict,
+        statement: {
+          met: `Phase ${step.phase} leaves the mix warm enough. ${limitsOf(moment, least, job)}`,
+          "not met": `Phase ${step.phase} brings the mix too near its setting temperature (step ${i + 1}). ${limitsOf(moment, least, job)}`,
+          "not known": `Whether phase ${step.phase} leaves the mix warm enough is not known: ${unknown}.`,
+        }[verdict].trim(),
+        value: after.temperature === undefined ? "not known" : say.celsius(after.temperature),
+        limit:
+          least === undefined
+            ? "not measured"
+            : `at least ${say.celsius(least)}, ${say.kelvins(job.process.aboveSetting)} above setting`,
+        source: job.bench.source,
+      },
+    ];
+  });
+}
+
+/** How much could go in at this temperature, and how warm all of it would have to be. */
+function limitsOf({ step, before, after }: Moment, least: number | undefined, job: Job): string {
+  const added = after.contents.slice(before.contents.length);
+  const inside = heatCapacityOf(before.contents);
+  const outside = heatCapacityOf(added);
+  const warm = before.temperature;
+  if (
+    step.do !== "charge" ||
+    least === undefined ||
+    warm === undefined ||
+    typeof inside === "object" ||
+    typeof outside === "object"
+  )
+    return "";
+  if (step.temperature >= least || warm <= least) return "";
+  const { wall } = job.vessel;
+  const melt = {
+    mass: massOf(before.contents),
+    specificHeat: (inside + (wall ? wall.mass * wall.specificHeat : 0)) / massOf(before.contents),
+    temperature: warm,
+  };
+  const specificHeat = outside / massOf(added);
+  const most = largestAddition({
+    melt,
+    addition: { specificHeat, temperature: step.temperature },
+    temperatureLeast: least,
+  });
+  const warmth = additionTemperatureLeast({
+    melt,
+    addition: { mass: massOf(added), specificHeat },
+    temperatureLeast: least,
+  });
+  return most >= massOf(added)
+    ? `Up to ${say.kilograms(most)} could go in at ${say.celsius(step.temperature)}.`
+    : `At ${say.celsius(step.temperature)} only ${say.kilograms(most)} may go in at once; warmed to ${say.celsius(warmth)} all of it may.`;
+}
+
+/** The packs are full before the gel sets in the vessel or the filler. */
+export function checkFilling(moments: readonly Moment[], job: Job): readonly Check[] {
+  return moments.flatMap((moment) => {
+    const { step, before, after } = moment;
+    if (step.do !== "fill" || doseOf(before.contents) === 0) return [];
+    const sets = doseTemperature(job, before.contents, "temperatureSetting");
+    const known = sets !== undefined && after.temperature !== undefined;
+    const met = known && after.temperature > sets;
+    return [
+      {
+        id: "filled-before-it-sets",
+        verdict: !known ? ("not known" as const) : met ? ("met" as const) : ("not met" as const),
+        statement: !known
+          ? "Whether the packs are full before the gel sets is not known."
+          : met
+            ? "The packs are full before the gel sets."
+            : "The gel sets before the last pack is full: fill faster, or keep the vessel warm.",
+        value:
+          after.temperature === undefined ? "not known" : `${say.celsius(after.temperature)} at the end of filling`,
+        limit: sets === undefined ? "not measured" : `above ${say.celsius(sets)}`,
+        source: job.bench.source,
+      },
+    ];
+  });
+}

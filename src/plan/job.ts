@@ -1,0 +1,88 @@
+import type { Batch } from "../batch/index.js";
+import type { Formula } from "../formula/index.js";
+import type { ViscosityLaw } from "../laws/index.js";
+
+/** A vessel in the units of the kernels. */
+export interface Vessel {
+  readonly name: string;
+  /** Working volumes [m³]. */
+  readonly volumeLeast: number;
+  readonly volumeGreatest: number;
+  /** Inner diameter [m]. */
+  readonly diameter: number;
+  /** Heater power [W]. */
+  readonly power?: number | undefined;
+  /** Loss to the room [W/K]. */
+  readonly conductance?: number | undefined;
+  /** What warms with the charge: mass [kg] and specific heat [J/(kg·K)]. */
+  readonly wall?: { readonly mass: number; readonly specificHeat: number } | undefined;
+  /** Heated area [m²] and inside coefficient [W/(m²·K)]. */
+  readonly heatedWall?: { readonly area: number; readonly coefficient: number; readonly source: string } | undefined;
+}
+
+/** Viscosity readings of one composition in one direction. */
+export interface Readings {
+  readonly phases: readonly string[];
+  readonly direction: "heating" | "cooling";
+  readonly shearRate: string;
+  readonly law: ViscosityLaw;
+}
+
+/** What was found at the bench, in the units of the kernels. */
+export interface Bench {
+  readonly source: string;
+  readonly oilPerGelFormer?: { readonly least: number; readonly greatest: number } | undefined;
+  readonly doses: readonly {
+    readonly dose: number;
+    readonly temperatureSetting: number;
+    readonly temperatureDissolving: number;
+  }[];
+  readonly viscosities: readonly Readings[];
+  /** Highest viscosity that can be stirred in [Pa·s]. */
+  readonly viscosityStirrable?: number | undefined;
+  /** Yield stress of the set gel [Pa]. */
+  readonly yieldStress?: number | undefined;
+  /** Settling allowed before the gel has set [m]. */
+  readonly settlingAllowed?: number | undefined;
+}
+
+/** A step in the units of the kernels: temperatures [°C], durations [s], viscosity [Pa·s], speed [rev/s]. */
+export type Step = { readonly note?: string | undefined } & (
+  | { readonly do: "charge"; readonly phase: string; readonly temperature: number; readonly duration: number }
+  | { readonly do: "heat"; readonly temperature: number }
+  | { readonly do: "hold"; readonly duration: number }
+  | { readonly do: "take off the heat" }
+  | { readonly do: "cool"; readonly temperature: number; readonly viscosity?: undefined }
+  | { readonly do: "cool"; readonly viscosity: number; readonly temperature?: undefined }
+  | { readonly do: "stir"; readonly duration: number; readonly speed?: number | undefined }
+  | { readonly do: "fill"; readonly duration: number }
+  | { readonly do: "rest"; readonly duration: number }
+);
+
+/** A process in the units of the kernels. */
+export interface Process {
+  readonly name: string;
+  /** Room and material temperature [°C]. */
+  readonly temperatureRoom: number;
+  /** Distances kept [K]. */
+  readonly belowFlashPoint: number;
+  readonly aboveSetting: number;
+  readonly steps: readonly Step[];
+}
+
+/** What the gel is filled into. */
+export interface Pack {
+  readonly name: string;
+  /** Loss of one filled pack to the room [W/K]. */
+  readonly conductance?: number | undefined;
+}
+
+/** A job that was read: everything a plan is computed from. */
+export interface Job {
+  readonly formula: Formula;
+  readonly bench: Bench;
+  readonly batch: Batch;
+  readonly vessel: Vessel;
+  readonly process: Process;
+  readonly pack?: Pack | undefined;
+}

@@ -1,0 +1,57 @@
+import type { Material } from "../formula/index.js";
+import type { Step } from "./job.js";
+
+/** What of one material is in the vessel, by the phase it came with. */
+export interface Content {
+  readonly phase: string;
+  readonly material: Material;
+  /** Mass [kg]. */
+  readonly mass: number;
+}
+
+/** The vessel between two steps. A temperature or time that cannot be known is left out and never guessed. */
+export interface State {
+  readonly contents: readonly Content[];
+  readonly onHeat: boolean;
+  /** Time since the start [s]. */
+  readonly time?: number | undefined;
+  /** Temperature of the charge [°C]. */
+  readonly temperature?: number | undefined;
+}
+
+/** One step that was run: the vessel before and after it, and which law gave its time and temperature. */
+export interface Moment {
+  readonly step: Step;
+  readonly before: State;
+  readonly after: State;
+  /** The law behind the figures, or what is missing. */
+  readonly law: string;
+  /** Why the step cannot be done as written, where that was found. */
+  readonly obstacle?: string | undefined;
+}
+
+/** Mass in the vessel [kg]. */
+export function massOf(contents: readonly Content[]): number {
+  return contents.reduce((mass, content) => mass + content.mass, 0);
+}
+
+/** The phases in the vessel, each once. */
+export function phasesOf(contents: readonly Content[]): readonly string[] {
+  return [...new Set(contents.map((content) => content.phase))];
+}
+
+/** Share of the charge that is gel former. */
+export function doseOf(contents: readonly Content[]): number {
+  const mass = massOf(contents);
+  return mass > 0 ? massOf(contents.filter((content) => content.material.function === "gel former")) / mass : 0;
+}
+
+/** Heat capacity of some contents [J/K], or the name of the first whose specific heat is missing. */
+export function heatCapacityOf(contents: readonly Content[]): number | { readonly missing: string } {
+  let capacity = 0;
+  for (const { material, mass } of contents) {
+    if (material.specificHeat === undefined) return { missing: `no specific heat of ${material.name}` };
+    capacity += mass * material.specificHeat;
+  }
+  return capacity;
+}

@@ -1,0 +1,106 @@
+import type { Check, MaterialFunction } from "../formula/index.js";
+
+/** One line to weigh. Masses in kg, shares 0 to 1. */
+export interface WeighingLine {
+  readonly phase: string;
+  readonly material: string;
+  readonly listingName?: string | undefined;
+  readonly function: MaterialFunction;
+  /** Share of the finished product. */
+  readonly massFraction: number;
+  /** Mass before rounding. */
+  readonly massExact: number;
+  /** Mass to weigh: a whole number of the balance's increments. */
+  readonly mass: number;
+  readonly balance: string;
+  readonly increment: number;
+  /** The mass in portions that the balance can carry; they add up to it. */
+  readonly portions: readonly number[];
+  /** Between which readings the weighing counts as right. */
+  readonly tolerance: { readonly least: number; readonly greatest: number };
+}
+
+/** One step at the kettle. What is not known is left out; `law` says what is missing. */
+export interface TimelineStep {
+  readonly number: number;
+  /** What to do, for the person at the kettle. */
+  readonly instruction: string;
+  /** Since the start [s]. */
+  readonly timeStart?: number | undefined;
+  readonly timeEnd?: number | undefined;
+  /** In the vessel after the step [kg]. */
+  readonly mass: number;
+  /** Before and after the step [°C]. */
+  readonly temperatureStart?: number | undefined;
+  readonly temperatureEnd?: number | undefined;
+  /** After the step [Pa·s], with the shear rate of the readings; `beyondReadings` where it extends their end. */
+  readonly viscosity?:
+    | { readonly viscosity: number; readonly shearRate: string; readonly beyondReadings: boolean }
+    | undefined;
+  /** The law behind time and temperature, or what is missing for it. */
+  readonly law: string;
+  readonly note?: string | undefined;
+}
+
+/** Between which values a content lies [0 to 1]; equal where every index is known. */
+export interface ContentBounds {
+  readonly least: number;
+  readonly greatest: number;
+}
+
+/** The natural-origin figure and what it hangs on. */
+export interface NaturalOrigin {
+  readonly withFormulationWater: ContentBounds;
+  readonly withoutFormulationWater?: ContentBounds | undefined;
+  /** What keeps the figure from 100 %, greatest first; sums to 1 less the content. */
+  readonly shortfalls: readonly { readonly material: string; readonly least: number; readonly greatest: number }[];
+  /** The most gel former [0 to 1] that would keep the claimed figure, the carrier giving way. */
+  readonly largestGelFormer?: { readonly material: string; readonly massFraction: number } | undefined;
+}
+
+/** Cost of the materials of the whole batch, all lots; or why it is not known. */
+export type PlanCost =
+  | { readonly notKnown: string }
+  | {
+      readonly currency: string;
+      readonly batch: number;
+      readonly perKilogram: number;
+      readonly perPack?: number | undefined;
+    };
+
+/** The run of a job: everything that stands on the batch sheet, in the units of the kernels. */
+export interface Plan {
+  readonly version: 1;
+  readonly formula: string;
+  readonly process: string;
+  readonly vessel: string;
+  readonly pack?: string | undefined;
+  /** How many equal lots, and what one of them holds: the figures below are for one lot. */
+  readonly lots: {
+    readonly count: number;
+    /** Finished product asked for [kg], and what the weighed charge will bring. */
+    readonly deliveredAsked: number;
+    readonly delivered: number;
+    /** Packs of one lot, where packs were asked for. */
+    readonly packs?: number | undefined;
+    /** Charge [kg] and its volume at 20 °C [m³], where every density is known. */
+    readonly charge: number;
+    readonly volume?: number | undefined;
+  };
+  readonly weighing: {
+    readonly lines: readonly WeighingLine[];
+    readonly total: number;
+    /** The total that was wanted; `onGrid` tells whether the balances can reach it exactly. */
+    readonly totalWanted: number;
+    readonly onGrid: boolean;
+  };
+  /** What the process takes from one lot [kg], in its order. */
+  readonly allowances: readonly { readonly name: string; readonly mass: number }[];
+  readonly timeline: readonly TimelineStep[];
+  readonly naturalOrigin: NaturalOrigin;
+  readonly cost: PlanCost;
+  readonly checks: readonly Check[];
+  readonly cautions: readonly string[];
+  /** Where the figures of the documents come from. */
+  readonly sources: readonly { readonly of: string; readonly source: string }[];
+}

@@ -1,0 +1,141 @@
+import { readBatchInto } from "../batch/read.js";
+import { aboveZero, type Draft, Findings, join } from "../formula/document.js";
+import { readFormulaInto } from "../formula/read.js";
+import { type ViscosityLaw, viscosityFunction } from "../laws/index.js";
+import type { Bench, Job, Pack, Process, Readings, Vessel } from "./job.js";
+import { jobSchema } from "./schema.js";
+import { readSteps } from "./steps.js";
+import type { BenchDocument, PackDocument, ProcessDocument, VesselDocument } from "./types.js";
+
+/** Distance below a flash point and above a setting temperature, where the process names none: common practice, no source. */
+const usualDistances = { belowFlashPoint: 30, aboveSetting: 2 };
+
+/** Reads a job document whole: every fault of every part is told at once. */
+export function readJob(document: unknown): Job {
+  const findings = new Findings();
+  const draft = findings.shape(jobSchema, document);
+  const formula = readFormulaInto(draft?.formula, "formula", findings);
+  const batch = readBatchInto(draft?.batch, "batch", findings);
+  const phases = formula?.phases ?? [];
+  const job = {
+    formula,
+    batch,
+    bench: readBench(draft?.bench ?? {}, phases, findings),
+    vessel: readVessel(draft?.vessel ?? {}, findings),
+    process: readProcess(draft?.process ?? {}, phases, findings),
+    pack: draft?.pack && readPack(draft.pack, findings),
+  };
+  findings.settle();
+  return job as Job;
+}
+
+function readVessel(draft: Draft<VesselDocument>, findings: Findings): Vessel {
+  const at = (...keys: string[]): string => keys.reduce(join, "vessel");
+  const { workingVolume, wall, heatedWall } = draft;
+  const volumeLeast = findings.quantity(workingVolume?.least, "volume", at("workingVolume", "least"), 0);
+  const volumeGreatest = findings.quantity(
+    workingVolume?.greatest,
+    "volume",
+    at("workingVolume", "greatest"),
+    aboveZero,
+  );
+  if (volumeLeast > volumeGreatest)
+    findings.note(
+      at("workingVolume", "least"),
+      workingVolume?.least,
+      `no more than ${workingVolume?.greatest}, the greatest`,
+    );
+  return {
+    name: draft.name ?? "",
+    volumeLeast,
+    volumeGreatest,
+    diameter: findings.quantity(draft.diameter, "length", at("diameter"), aboveZero),
+    power: findings.optional(draft.heater?.power, "power", at("heater", "power"), aboveZero),
+    conductance: findings.optional(draft.heatLoss, "thermalConductance", at("heatLoss"), aboveZero),
+    wall: wall && {
+      mass: findings.quantity(wall.mass, "mass", at("wall", "mass"), aboveZero),
+      specificHeat: findings.quantity(wall.specificHeat, "specificHeat", at("wall", "specificHeat"), aboveZero),
+    },
+    heatedWall: heatedWall && {
+      area: findings.quantity(heatedWall.area, "area", at("heatedWall", "area"), aboveZero),
+      coefficient: findings.quantity(
+        heatedWall.coefficient,
+        "heatTransferCoefficient",
+        at("heatedWall", "coefficient"),
+        aboveZero,
+      ),
+      source: heatedWall.source ?? "",
+    },
+  };
+}
+
+function readBench(draft: Draft<BenchDocument>, phases: readonly string[], findings: Findings): Bench {
+  const at = (...keys: (string | number)[]): string => keys.reduce(join, "bench");
+  const { oilPerGelFormer: ratio } = draft;
+  if (ratio?.least !== undefined && ratio.greatest !== undefined && ratio.least > ratio.greatest)
+    findings.note(at("oilPerGelFormer", "least"), ratio.least, `no more than ${ratio.greatest}, the greatest`);
+  return {
+    source: draft.source ?? "",
+    oilPerGelFormer: ratio && { least: ratio.least ?? Number.NaN, greatest: ratio.greatest ?? Number.NaN },
+    doses: (draft.doses ?? []).map((point, i) => ({
+      dose: findings.quantity(point?.gelFormer, "massFraction", at("doses", i, "gelFormer"), aboveZero),
+      temperatureSetting: findings.quantity(point?.setsAt, "temperature", at("doses", i, "setsAt")),
+      temperatureDissolving: findings.quantity(point?.dissolvesAt, "temperature", at("doses", i, "dissolvesAt")),
+    })),
+    viscosities: (draft.viscosities ?? []).flatMap((readings, i) =>
+      readings ? [readReadings(readings, at("viscosities", i), phases, findings)] : [],
+    ),
+    viscosityStirrable: findings.optional(draft.stirrableUpTo, "dynamicViscosity", at("stirrableUpTo"), aboveZero),
+    yieldStress: findings.optional(draft.yieldStress, "pressure", at("yieldStress"), 0),
+    settlingAllowed: findings.optional(draft.settlingAllowed, "length", at("settlingAllowed"), aboveZero),
+  };
+}
+
+function readReadings(
+  draft: Draft<NonNullable<BenchDocument["viscosities"]>[number]>,
+  at: string,
+  phases: readonly string[],
+  findings: Findings,
+): Readings {
+  const { phases: names = [], direction = "cooling", shearRate = "", readings = [] } = draft;
+  names.forEach((name, i) => {
+    if (name !== undefined && !phases.includes(name))
+      findings.note(join(join(at, "phases"), i), name, "the name of a phase of the formula");
+  });
+  const law: ViscosityLaw = {
+    law: "readings",
+    points: readings.map((point, i) => ({
+      temperature: findings.quantity(point?.at, "temperature", join(join(join(at, "readings"), i), "at")),
+      viscosity: findings.quantity(
+        point?.viscosity,
+        "dynamicViscosity",
+        join(join(join(at, "readings"), i), "viscosity"),
+        aboveZero,
+      ),
+    })),
+  };
+  // The law itself knows what makes a set of readings a curve; what it says is told at the place in the document.
+  if (law.points.every((point) => Number.isFinite(point.temperature + point.viscosity)))
+    findings.attempt(() => viscosityFunction(law), join(at, "readings"));
+  return { phases: names.filter((name) => name !== undefined), direction, shearRate, law };
+}
+
+function readProcess(draft: Draft<ProcessDocument>, phases: readonly string[], findings: Findings): Process {
+  const distance = (key: keyof typeof usualDistances): number =>
+    findings.optional(draft[key], "temperatureDifference", `process.${key}`, 0) ?? usualDistances[key];
+  const temperatureRoom = findings.quantity(draft.room, "temperature", "process.room");
+  return {
+    name: draft.name ?? "",
+    temperatureRoom,
+    belowFlashPoint: distance("belowFlashPoint"),
+    aboveSetting: distance("aboveSetting"),
+    steps: readSteps(draft.steps ?? [], { temperatureRoom, phases }, findings),
+  };
+}
+
+function readPack(draft: Draft<PackDocument>, findings: Findings): Pack {
+  return {
+    name: draft.name ?? "",
+    conductance: findings.optional(draft.heatLoss, "thermalConductance", "pack.heatLoss", aboveZero),
+  };
+}

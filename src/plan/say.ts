@@ -1,0 +1,15 @@
+import { convert, formatQuantity } from "../units/index.js";
+
+/** Figures as the person at the kettle reads them. Three or four digits: more would promise what no bench can keep. */
+export const say = {
+  celsius: (temperature: number): string => `${temperature.toFixed(1)} °C`,
+  kelvins: (difference: number): string => `${difference.toFixed(1)} K`,
+  kilograms: (mass: number): string => formatQuantity(mass, "kg", { significantDigits: 4 }),
+  litres: (volume: number): string => formatQuantity(convert(volume, "m³", "L"), "L", { significantDigits: 3 }),
+  percent: (fraction: number): string => formatQuantity(convert(fraction, "kg/kg", "%"), "%", { significantDigits: 4 }),
+  pascalSeconds: (viscosity: number): string => formatQuantity(viscosity, "Pa·s", { significantDigits: 3 }),
+  millimetres: (length: number): string => formatQuantity(convert(length, "m", "mm"), "mm", { significantDigits: 3 }),
+  micrometres: (length: number): string => formatQuantity(convert(length, "m", "µm"), "µm", { significantDigits: 3 }),
+  minutes: (duration: number): string => `${Math.round(duration / 60)} min`,
+  pascals: (pressure: number): string => formatQuantity(pressure, "Pa", { significantDigits: 3 }),
+} as const;

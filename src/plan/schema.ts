@@ -1,0 +1,114 @@
+import {
+  array,
+  exactOptional,
+  type GenericSchema,
+  literal,
+  minLength,
+  minValue,
+  number,
+  picklist,
+  pipe,
+  strictObject,
+  string,
+  variant,
+} from "valibot";
+import { batchSchema } from "../batch/schema.js";
+import { formulaSchema, quantity } from "../formula/schema.js";
+import type {
+  BenchDocument,
+  JobDocument,
+  PackDocument,
+  ProcessDocument,
+  StepDocument,
+  VesselDocument,
+} from "./types.js";
+
+const temperature = quantity("temperature", "85 °C");
+const time = quantity("time", "15 min");
+const volume = quantity("volume", "60 L");
+const viscosity = quantity("dynamicViscosity", "1.2 Pa·s");
+const conductance = quantity("thermalConductance", "18 W/K");
+const kelvins = quantity("temperatureDifference", "2 K");
+const ratio = pipe(number(), minValue(0));
+const note = exactOptional(string());
+
+const vesselSchema: GenericSchema<unknown, VesselDocument> = strictObject({
+  name: string(),
+  workingVolume: strictObject({ least: volume, greatest: volume }),
+  diameter: quantity("length", "400 mm"),
+  heater: exactOptional(strictObject({ power: quantity("power", "3 kW") })),
+  heatLoss: exactOptional(conductance),
+  wall: exactOptional(
+    strictObject({ mass: quantity("mass", "18 kg"), specificHeat: quantity("specificHeat", "500 J/(kg·K)") }),
+  ),
+  heatedWall: exactOptional(
+    strictObject({
+      area: quantity("area", "0.4 m²"),
+      coefficient: quantity("heatTransferCoefficient", "90 W/(m²·K)"),
+      source: string(),
+    }),
+  ),
+});
+
+const benchSchema: GenericSchema<unknown, BenchDocument> = strictObject({
+  source: string(),
+  oilPerGelFormer: exactOptional(strictObject({ least: ratio, greatest: ratio })),
+  doses: exactOptional(
+    array(strictObject({ gelFormer: quantity("massFraction", "9 %"), setsAt: temperature, dissolvesAt: temperature })),
+  ),
+  viscosities: exactOptional(
+    array(
+      strictObject({
+        phases: pipe(array(string()), minLength(1)),
+        direction: picklist(["heating", "cooling"]),
+        shearRate: string(),
+        readings: pipe(array(strictObject({ at: temperature, viscosity })), minLength(2)),
+      }),
+    ),
+  ),
+  stirrableUpTo: exactOptional(viscosity),
+  yieldStress: exactOptional(quantity("pressure", "8 Pa")),
+  settlingAllowed: exactOptional(quantity("length", "0.5 mm")),
+});
+
+const stepSchema: GenericSchema<unknown, StepDocument> = variant("do", [
+  strictObject({
+    do: literal("charge"),
+    phase: string(),
+    at: exactOptional(temperature),
+    for: exactOptional(time),
+    note,
+  }),
+  strictObject({ do: literal("heat"), to: temperature, note }),
+  strictObject({ do: literal("hold"), for: time, note }),
+  strictObject({ do: literal("take off the heat"), note }),
+  strictObject({ do: literal("cool"), to: temperature, note }),
+  strictObject({ do: literal("cool"), toViscosity: viscosity, note }),
+  strictObject({ do: literal("stir"), for: time, speed: exactOptional(quantity("rotationalSpeed", "60 rpm")), note }),
+  strictObject({ do: literal("fill"), for: exactOptional(time), note }),
+  strictObject({ do: literal("rest"), for: time, note }),
+]);
+
+const processSchema: GenericSchema<unknown, ProcessDocument> = strictObject({
+  name: string(),
+  room: temperature,
+  belowFlashPoint: exactOptional(kelvins),
+  aboveSetting: exactOptional(kelvins),
+  steps: pipe(array(stepSchema), minLength(1)),
+});
+
+const packSchema: GenericSchema<unknown, PackDocument> = strictObject({
+  name: string(),
+  heatLoss: exactOptional(conductance),
+});
+
+/** The shape of a job document, from which its JSON Schema is made. */
+export const jobSchema: GenericSchema<unknown, JobDocument> = strictObject({
+  version: literal(1),
+  formula: formulaSchema,
+  bench: benchSchema,
+  batch: batchSchema,
+  vessel: vesselSchema,
+  process: processSchema,
+  pack: exactOptional(packSchema),
+});

@@ -1,0 +1,50 @@
+import { convert } from "../units/index.js";
+import type { Job, Step } from "./job.js";
+import { type Moment, massOf } from "./moment.js";
+import type { TimelineStep } from "./plan.js";
+import { say } from "./say.js";
+import { viscosityThen } from "./viscosity.js";
+
+/** The moments of a run as the steps of a batch sheet. */
+export function timelineOf(job: Job, moments: readonly Moment[]): readonly TimelineStep[] {
+  return moments.map((moment, i) => {
+    const { step, before, after, law } = moment;
+    return {
+      number: i + 1,
+      instruction: instructionOf(step, moment),
+      timeStart: before.time,
+      timeEnd: after.time,
+      mass: massOf(after.contents),
+      temperatureStart: before.contents.length > 0 ? before.temperature : undefined,
+      temperatureEnd: after.temperature,
+      viscosity: viscosityThen(job, after, after.onHeat ? "heating" : "cooling"),
+      law,
+      note: step.note,
+    };
+  });
+}
+
+function instructionOf(step: Step, { before, after }: Moment): string {
+  switch (step.do) {
+    case "charge": {
+      const mass = say.kilograms(massOf(after.contents) - massOf(before.contents));
+      return `${before.contents.length === 0 ? "Charge" : "Stir in"} phase ${step.phase} (${mass}, at ${say.celsius(step.temperature)})${step.duration > 0 ? ` over ${say.minutes(step.duration)}` : ""}`;
+    }
+    case "heat":
+      return `Heat to ${say.celsius(step.temperature)}`;
+    case "hold":
+      return `Hold for ${say.minutes(step.duration)}`;
+    case "take off the heat":
+      return "Take off the heat";
+    case "cool":
+      return step.temperature === undefined
+        ? `Let cool until it has thickened to ${say.pascalSeconds(step.viscosity)}`
+        : `Let cool to ${say.celsius(step.temperature)}`;
+    case "stir":
+      return `Stir for ${say.minutes(step.duration)}${step.speed === undefined ? "" : ` at ${Math.round(convert(step.speed, "rev/s", "rpm"))} rpm`}`;
+    case "fill":
+      return `Fill the packs${step.duration > 0 ? `, within ${say.minutes(step.duration)}` : ""}`;
+    case "rest":
+      return `Let the packs rest for ${Number(convert(step.duration, "s", "h").toPrecision(3))} h`;
+  }
+}

@@ -1,0 +1,40 @@
+import { viscosityAt, viscosityRange } from "../laws/index.js";
+import type { Job, Readings } from "./job.js";
+import { type Content, phasesOf, type State } from "./moment.js";
+
+/** The readings of just these phases together in this direction; nothing else stands in for them. */
+export function readingsFor(
+  job: Job,
+  contents: readonly Content[],
+  direction: Readings["direction"],
+): Readings | undefined {
+  const phases = phasesOf(contents);
+  return job.bench.viscosities.find(
+    (readings) =>
+      readings.direction === direction &&
+      readings.phases.length === phases.length &&
+      readings.phases.every((phase) => phases.includes(phase)),
+  );
+}
+
+/** A viscosity with all that it depends on. */
+export interface ViscosityThen {
+  /** Viscosity [Pa·s]. */
+  readonly viscosity: number;
+  readonly shearRate: string;
+  /** True where the temperature lies beyond the readings, so that the figure is an extension of their end. */
+  readonly beyondReadings: boolean;
+}
+
+/** The viscosity of what is in the vessel, where readings of that composition know it. */
+export function viscosityThen(job: Job, state: State, direction: Readings["direction"]): ViscosityThen | undefined {
+  const readings = readingsFor(job, state.contents, direction);
+  if (!readings || state.temperature === undefined) return undefined;
+  const { law, shearRate } = readings;
+  const { temperatureLeast = state.temperature, temperatureGreatest = state.temperature } = viscosityRange(law);
+  return {
+    viscosity: viscosityAt({ law, temperature: state.temperature, beyond: "extend" }),
+    shearRate,
+    beyondReadings: state.temperature < temperatureLeast || state.temperature > temperatureGreatest,
+  };
+}

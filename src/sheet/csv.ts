@@ -1,0 +1,34 @@
+import { record, refuse } from "../error.js";
+import type { Plan } from "../plan/index.js";
+import { render } from "./render.js";
+import { csvTable, type Table } from "./table.js";
+import { checkTable, timelineNumbers, weighingNumbers } from "./tables.js";
+
+const tables: Readonly<Record<"weighing" | "timeline" | "checks", (plan: Plan) => Table>> = {
+  weighing: weighingNumbers,
+  timeline: timelineNumbers,
+  checks: checkTable,
+};
+
+/**
+ * One table of a plan as CSV (RFC 4180), with plain numbers in the units of the kernels and full precision.
+ *
+ * @param input.plan - A plan as `runPlan` gives it.
+ * @param input.table - `"weighing"`, `"timeline"` or `"checks"`.
+ * @returns Lines that end in CR LF; the first names the columns and their units.
+ * @throws CalculationError `input` for a table that there is not.
+ * @source rfc-4180
+ * @example
+ * ```ts
+ * import { toCsv } from "gelwright/sheet";
+ * import { plan } from "../../docs/examples/cuticle-gel/plan.js";
+ * toCsv({ plan, table: "checks" }).split("\r\n")[0]; // => Check,Verdict,What it says,Value,Limit,Source
+ * ```
+ */
+export function toCsv(input: { readonly plan: Plan; readonly table: "weighing" | "timeline" | "checks" }): string {
+  const { plan, table } = record(input, "input");
+  const build = Object.hasOwn(tables, table)
+    ? tables[table]
+    : refuse("input", "table", table, Object.keys(tables).join(", "));
+  return render(plan, (sound) => csvTable(build(sound)));
+}

@@ -1,0 +1,41 @@
+import { convert } from "../units/index.js";
+
+/** How many decimals a balance shows: what one of its increments needs, in the unit of the sheet. */
+export function decimalsOf(increment: number): number {
+  const [digits = "", exponent = "0"] = increment.toExponential().split("e");
+  const places = (digits.split(".")[1] ?? "").length;
+  return Math.max(0, places - Number(exponent));
+}
+
+/** A mass as the balance shows it: grams below a kilogram, kilograms from there on, as many decimals as it can read. */
+export function weighed(mass: number, increment: number): string {
+  const unit = mass < 1 ? "g" : "kg";
+  return `${convert(mass, "kg", unit).toFixed(decimalsOf(Number(convert(increment, "kg", unit).toPrecision(12))))} ${unit}`;
+}
+
+/** A mass that no balance has to show, to four digits. */
+export function kilograms(mass: number): string {
+  const grams = mass < 1;
+  return `${Number((grams ? convert(mass, "kg", "g") : mass).toPrecision(4))} ${grams ? "g" : "kg"}`;
+}
+
+export function percent(fraction: number): string {
+  return `${Number(convert(fraction, "kg/kg", "%").toPrecision(4))} %`;
+}
+
+/** A content between its bounds: one figure where they meet. */
+export function percentBetween({ least, greatest }: { readonly least: number; readonly greatest: number }): string {
+  const [low, high] = [percent(least), percent(greatest)];
+  return low === high ? low : `between ${low} and ${high} (an index is not known)`;
+}
+
+export function celsius(temperature: number | undefined): string {
+  return temperature === undefined ? "not known" : `${temperature.toFixed(1)} °C`;
+}
+
+/** Time since the start as hours and minutes. */
+export function clock(seconds: number | undefined): string {
+  if (seconds === undefined) return "not known";
+  const minutes = Math.round(seconds / 60);
+  return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, "0")}`;
+}

@@ -1,0 +1,3 @@
+export { toCsv } from "./csv.js";
+export { toJson } from "./json.js";
+export { toMarkdown } from "./markdown.js";

@@ -1,0 +1,114 @@
+import { record } from "../error.js";
+import type { NaturalOrigin, Plan, PlanCost } from "../plan/index.js";
+import { kilograms, percent, percentBetween, weighed } from "./figures.js";
+import { render } from "./render.js";
+import { markdownTable, markdownText } from "./table.js";
+import { allowanceTable, checkTable, lawTable, timelineTable, weighingTable } from "./tables.js";
+import { version } from "./version.js";
+
+/**
+ * A plan as a batch sheet in Markdown, to be printed and taken to the kettle: cautions first, then what fails or is not
+ * known, the weighing table with room to write, the steps, and what every figure rests on.
+ *
+ * @param input.plan - A plan as `runPlan` gives it.
+ * @returns Markdown with tables (GitHub flavour). Text of the documents is escaped.
+ * @throws CalculationError `input` for a plan with parts missing or a figure that is not finite.
+ * @source definition
+ * @example
+ * ```ts
+ * import { toMarkdown } from "gelwright/sheet";
+ * import { plan } from "../../docs/examples/cuticle-gel/plan.js";
+ * toMarkdown({ plan }).split("\n")[0]; // => # Batch sheet: Shimmering cuticle gel
+ * ```
+ */
+export function toMarkdown(input: { readonly plan: Plan }): string {
+  return render(record(input, "input").plan, sheetOf);
+}
+
+function sheetOf(plan: Plan): string {
+  const { weighing, checks } = plan;
+  const open = checks.filter((check) => check.verdict !== "met");
+  const finest = Math.min(...weighing.lines.map((line) => line.increment));
+  const total = `**Total to weigh: ${weighed(weighing.total, finest)}**${weighing.onGrid ? "" : ` (wanted ${kilograms(weighing.totalWanted)}; the nearest that these balances reach is stated)`}`;
+  return [
+    `# Batch sheet: ${markdownText(plan.formula)}`,
+    heading(plan),
+    "## Cautions",
+    list(plan.cautions),
+    ...(open.length > 0
+      ? [
+          "## Before you start",
+          "These questions are open. Settle them before the vessel is charged.",
+          list(open.map(({ verdict, statement }) => `${verdict.toUpperCase()}: ${statement}`)),
+        ]
+      : []),
+    "## Weigh",
+    markdownTable(weighingTable(plan)),
+    total,
+    "## Do",
+    markdownTable(timelineTable(plan)),
+    "Times count from the first step, in hours and minutes, and hold no reserve for handling.",
+    "## What the process takes",
+    markdownTable(allowanceTable(plan)),
+    `Asked for: ${kilograms(plan.lots.deliveredAsked)}${packs(plan)}. The charge brings ${kilograms(plan.lots.delivered)}.`,
+    "## Natural origin (ISO 16128)",
+    naturalOrigin(plan.naturalOrigin),
+    "## Cost of materials",
+    cost(plan.cost),
+    "## Checks",
+    markdownTable(checkTable(plan)),
+    "## What the times and temperatures rest on",
+    markdownTable(lawTable(plan)),
+    "## Where the figures come from",
+    list(plan.sources.map(({ of, source }) => `${of}: ${source}`)),
+    `_Computed by gelwright ${version}. Figures are estimates from the readings named above; no verdict here says that a product or a process is safe._`,
+    "",
+  ].join("\n\n");
+}
+
+function heading(plan: Plan): string {
+  const { lots } = plan;
+  return markdownTable({
+    columns: ["Vessel", "Process", "Lots", "Charge of a lot", "Batch number", "Date", "Operator"],
+    rows: [
+      [
+        plan.vessel,
+        plan.process,
+        lots.count === 1 ? "1" : `${lots.count} equal lots; this sheet is for one`,
+        `${kilograms(lots.charge)}${lots.volume === undefined ? "" : `, ${Number((lots.volume * 1000).toPrecision(3))} L at 20 °C`}`,
+        "",
+        "",
+        "",
+      ],
+    ],
+  });
+}
+
+function packs({ lots, pack }: Plan): string {
+  return lots.packs === undefined ? "" : ` in ${lots.packs} packs${pack ? ` (${markdownText(pack)})` : ""}`;
+}
+
+function naturalOrigin(figure: NaturalOrigin): string {
+  const { withFormulationWater, withoutFormulationWater, shortfalls, largestGelFormer } = figure;
+  const lines = [
+    `Natural-origin content: ${percentBetween(withFormulationWater)} with formulation water${withoutFormulationWater ? `, ${percentBetween(withoutFormulationWater)} without` : ""}.`,
+  ];
+  for (const { material, greatest } of shortfalls)
+    if (greatest > 0) lines.push(`${material} takes ${percent(greatest)} from it.`);
+  if (largestGelFormer)
+    lines.push(
+      `At most ${percent(largestGelFormer.massFraction)} of ${largestGelFormer.material} would keep the claimed figure.`,
+    );
+  return list(lines);
+}
+
+function cost(of: PlanCost): string {
+  if ("notKnown" in of) return `Not known: ${markdownText(of.notKnown)}.`;
+  const { currency, batch, perKilogram, perPack } = of;
+  const money = (amount: number): string => `${amount.toFixed(2)} ${currency}`;
+  return `Batch, all lots: ${money(batch)}; delivered kilogram: ${money(perKilogram)}${perPack === undefined ? "" : `; pack: ${perPack.toFixed(3)} ${currency}`}.`;
+}
+
+function list(lines: readonly string[]): string {
+  return lines.map((line) => `- ${markdownText(line)}`).join("\n");
+}

@@ -1,0 +1,127 @@
+import type { Plan, TimelineStep, WeighingLine } from "../plan/index.js";
+import { celsius, clock, kilograms, percent, weighed } from "./figures.js";
+import type { Table } from "./table.js";
+
+/** What to weigh, with room for the hand that weighs. */
+export function weighingTable({ weighing }: Plan): Table {
+  return {
+    columns: ["Phase", "Material", "Share", "Weigh", "Balance", "Right between", "Weighed", "By"],
+    rows: weighing.lines.map((line) => [
+      line.phase,
+      line.material,
+      percent(line.massFraction),
+      portionsOf(line),
+      line.balance,
+      `${weighed(line.tolerance.least, line.increment)} to ${weighed(line.tolerance.greatest, line.increment)}`,
+      "",
+      "",
+    ]),
+  };
+}
+
+/** What to do, when, and what the kettle should show. */
+export function timelineTable({ timeline }: Plan): Table {
+  return {
+    columns: ["Step", "Do", "From", "To", "In the vessel", "Temperature after", "Viscosity after", "Done at"],
+    rows: timeline.map((step) => [
+      String(step.number),
+      step.note ? `${step.instruction}. ${step.note}` : step.instruction,
+      clock(step.timeStart),
+      clock(step.timeEnd),
+      kilograms(step.mass),
+      celsius(step.temperatureEnd),
+      viscosityOf(step),
+      "",
+    ]),
+  };
+}
+
+/** Which law each figure of the timeline rests on. */
+export function lawTable({ timeline }: Plan): Table {
+  return { columns: ["Step", "Rests on"], rows: timeline.map((step) => [String(step.number), step.law]) };
+}
+
+export function checkTable({ checks }: Plan): Table {
+  return {
+    columns: ["Check", "Verdict", "What it says", "Value", "Limit", "Source"],
+    rows: checks.map((check) => [check.id, check.verdict, check.statement, check.value, check.limit, check.source]),
+  };
+}
+
+export function allowanceTable({ allowances, lots }: Plan): Table {
+  return {
+    columns: ["Allowance", "Mass", "Share of the charge"],
+    rows: allowances.map(({ name, mass }) => [name, kilograms(mass), percent(mass / lots.charge)]),
+  };
+}
+
+/** Weighing with plain numbers, for programs and spreadsheets: kilograms and fractions. */
+export function weighingNumbers({ weighing }: Plan): Table {
+  return {
+    columns: [
+      "phase",
+      "material",
+      "mass fraction",
+      "mass exact [kg]",
+      "mass [kg]",
+      "portions",
+      "balance",
+      "least [kg]",
+      "greatest [kg]",
+    ],
+    rows: weighing.lines.map((line: WeighingLine) => [
+      line.phase,
+      line.material,
+      String(line.massFraction),
+      String(line.massExact),
+      String(line.mass),
+      String(line.portions.length),
+      line.balance,
+      String(line.tolerance.least),
+      String(line.tolerance.greatest),
+    ]),
+  };
+}
+
+/** The timeline with plain numbers: seconds, kilograms, °C, Pa·s. An unknown figure is an empty cell. */
+export function timelineNumbers({ timeline }: Plan): Table {
+  const cell = (value: number | undefined): string => (value === undefined ? "" : String(value));
+  return {
+    columns: [
+      "step",
+      "do",
+      "from [s]",
+      "to [s]",
+      "mass [kg]",
+      "temperature before [°C]",
+      "temperature after [°C]",
+      "viscosity after [Pa·s]",
+      "law",
+    ],
+    rows: timeline.map((step) => [
+      String(step.number),
+      step.instruction,
+      cell(step.timeStart),
+      cell(step.timeEnd),
+      cell(step.mass),
+      cell(step.temperatureStart),
+      cell(step.temperatureEnd),
+      cell(step.viscosity?.viscosity),
+      step.law,
+    ]),
+  };
+}
+
+/** The mass, and its portions where one weighing would be too much for the balance. */
+function portionsOf({ mass, portions, increment }: WeighingLine): string {
+  const whole = weighed(mass, increment);
+  return portions.length > 1
+    ? `${whole}, as ${portions.map((portion) => weighed(portion, increment)).join(" + ")}`
+    : whole;
+}
+
+function viscosityOf({ viscosity }: TimelineStep): string {
+  if (!viscosity) return "not known";
+  const figure = `${Number(viscosity.viscosity.toPrecision(2))} Pa·s at ${viscosity.shearRate}`;
+  return viscosity.beyondReadings ? `${figure}, beyond the readings` : figure;
+}
