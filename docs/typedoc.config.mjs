@@ -22,13 +22,13 @@ export default {
   hideGenerator: true,
   blockTags: [...OptionDefaults.blockTags, "@source"],
   validation: { notExported: true, invalidLink: true, invalidPath: true, rewrittenLink: true, notDocumented: true },
+  // What holds a number is asked for its words by tests/architecture/docstrings.test.ts: a name says enough of a name.
   requiredToBeDocumented: [
     "Function",
     "Interface",
     "TypeAlias",
     "Variable",
     "Class",
-    "Property",
     "Method",
     "Accessor",
     "Constructor",

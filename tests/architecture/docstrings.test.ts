@@ -26,6 +26,11 @@ const program = ts.createProgram([`${root}src/index.ts`], {
 const checker = program.getTypeChecker();
 const ours = program.getSourceFiles().filter((file) => file.fileName.startsWith(`${root}src/`));
 
+/** What every room exports, functions, values and types alike. */
+const members: readonly ts.Symbol[] = exportsOf(ours.find((file) => file.fileName === `${root}src/index.ts`))
+  .filter((room) => room.flags & ts.SymbolFlags.ValueModule)
+  .flatMap((room) => checker.getExportsOfModule(room).map(real));
+
 interface PublicFunction {
   readonly name: string;
   readonly summary: string;
@@ -33,15 +38,30 @@ interface PublicFunction {
 }
 
 /** The functions of every room, with their docstrings. */
-const functions: readonly PublicFunction[] = exportsOf(ours.find((file) => file.fileName === `${root}src/index.ts`))
-  .filter((room) => room.flags & ts.SymbolFlags.ValueModule)
-  .flatMap((room) => checker.getExportsOfModule(room).map((member) => ({ room: room.name, member: real(member) })))
-  .filter(({ member }) => member.valueDeclaration && isCallable(member, member.valueDeclaration))
-  .map(({ member }) => ({
+const functions: readonly PublicFunction[] = members
+  .filter((member) => member.valueDeclaration && isCallable(member, member.valueDeclaration))
+  .map((member) => ({
     name: member.name,
     summary: ts.displayPartsToString(member.getDocumentationComment(checker)),
     tags: member.getJsDocTags(checker).map((tag) => ({ name: tag.name, text: ts.displayPartsToString(tag.text) })),
   }));
+
+/** The properties of public types that hold a number, at any depth of the type's own declaration. */
+function numbersOf(declaration: ts.Node): ts.PropertySignature[] {
+  const own =
+    ts.isPropertySignature(declaration) && declaration.type && holdsNumber(declaration.type) ? [declaration] : [];
+  const inner: ts.PropertySignature[] = [];
+  ts.forEachChild(declaration, (child) => {
+    inner.push(...numbersOf(child));
+  });
+  return [...own, ...inner];
+}
+
+function holdsNumber(type: ts.TypeNode): boolean {
+  const flags = checker.getTypeAtLocation(type);
+  const parts = flags.isUnion() ? flags.types : [flags];
+  return parts.some((part) => part.flags & ts.TypeFlags.Number);
+}
 
 function exportsOf(file: ts.SourceFile | undefined): ts.Symbol[] {
   const module = file && checker.getSymbolAtLocation(file);
@@ -80,6 +100,23 @@ test("there are public functions, and they are found", () => {
 test("every public function says what it gives", () => {
   expect(functions.filter((one) => !one.summary.trim()).map((one) => one.name)).toEqual([]);
   expect(functions.filter((one) => !tagged(one, "returns").join("").trim()).map((one) => one.name)).toEqual([]);
+});
+
+/** The property says what it is, or the property around it does, or the type gives a unit for all of its numbers. */
+function isExplained(property: ts.Node): boolean {
+  if (ts.isSourceFile(property)) return false;
+  const comments = ts.getJSDocCommentsAndTags(property).map((comment) => comment.getText());
+  if (ts.isPropertySignature(property) ? comments.length > 0 : comments.some((text) => text.includes("["))) return true;
+  return isExplained(property.parent);
+}
+
+test("every number of a public type says what it is", () => {
+  const silent = members
+    .filter((member) => member.flags & (ts.SymbolFlags.Interface | ts.SymbolFlags.TypeAlias))
+    .flatMap((member) => (member.declarations ?? []).flatMap(numbersOf).map((property) => ({ member, property })))
+    .filter(({ property }) => !isExplained(property))
+    .map(({ member, property }) => `${member.name}.${property.name.getText()}`);
+  expect(silent).toEqual([]);
 });
 
 test("every public function names its source", () => {
