@@ -1,8 +1,10 @@
 import { fraction, notNegative, positive, record, result } from "../error.js";
 
-/** Gel former and the oil that it gels, in one unit of mass (or in percent of one formula). */
+/** Gel former and the oil that it gels, both in one unit. */
 export interface GelFormerAndOil {
+  /** Gel former [kg, or % of the formula]. */
   readonly gelFormer: number;
+  /** Oil that it gels, in the unit of the gel former. */
   readonly oil: number;
 }
 
