@@ -1,6 +1,6 @@
 import { record, refuse, show } from "../error.js";
 import { convertAt } from "./convert.js";
-import type { Unit } from "./unit.js";
+import { dimensionsWith, type Unit } from "./unit.js";
 
 /**
  * Writes a quantity as text that `Quantity` and the parser take back.
@@ -27,6 +27,7 @@ export function formatQuantity<U extends Unit>(
   options: { readonly significantDigits?: number } = {},
 ): `${number} ${U}` {
   const { significantDigits } = record(options, "options");
+  if (dimensionsWith(unit).length === 0) return refuse("input", "unit", show(unit), "a unit such as kg or Pa·s");
   convertAt(value, unit, unit, "value");
   if (significantDigits === undefined) return `${value} ${unit}`;
   if (!Number.isInteger(significantDigits) || significantDigits < 1 || significantDigits > 17)

@@ -3,20 +3,47 @@ import { heat } from "./tables-of-heat.js";
 import { matter } from "./tables-of-matter.js";
 import { space } from "./tables-of-space.js";
 
+/** A kind of quantity: only units of the same dimension convert into one another. */
+export type Dimension =
+  | "length"
+  | "area"
+  | "volume"
+  | "time"
+  | "rotationalSpeed"
+  | "velocity"
+  | "mass"
+  | "molarMass"
+  | "density"
+  | "massFraction"
+  | "volumeFraction"
+  | "pressure"
+  | "dynamicViscosity"
+  | "kinematicViscosity"
+  | "surfaceTension"
+  | "temperatureDifference"
+  | "temperature"
+  | "energy"
+  | "power"
+  | "specificEnergy"
+  | "specificHeat"
+  | "conductivity"
+  | "heatTransferCoefficient"
+  | "thermalConductance";
+
 type Tables = typeof space & typeof matter & typeof heat;
 
-/** A kind of quantity: only units of the same dimension convert into one another. */
-export type Dimension = keyof Tables;
-
-type Name<D extends Dimension> = keyof Tables[D] & string;
+/** A name in both spellings. */
+type Spelling<Name> = Name extends string ? Name | Ascii<Name> : never;
 
 /** The ASCII spelling of a unit's name. */
-type Ascii<Text extends string> = Text extends `${infer Sign}${infer Rest}`
+type Ascii<Text> = Text extends `${infer Sign}${infer Rest}`
   ? `${Sign extends keyof typeof plain ? (typeof plain)[Sign] : Sign}${Ascii<Rest>}`
   : "";
 
 /** A unit's name, in its SI or its ASCII spelling: `Unit<"density">` holds `kg/m³` and `kg/m3`. */
-export type Unit<D extends Dimension = Dimension> = { [Each in D]: Name<Each> | Ascii<Name<Each>> }[D];
+export type Unit<D extends Dimension = Dimension> = {
+  [Each in D]: Spelling<keyof Tables[Each]>;
+}[D];
 
 /** A quantity as text: a number, a space and a unit of the dimension, such as `"60 kg"`. */
 export type Quantity<D extends Dimension = Dimension> = `${number} ${Unit<D>}`;
@@ -30,7 +57,7 @@ const tables: Readonly<Record<Dimension, Readonly<Record<string, string>>>> = { 
 const spellings = new Map<Dimension, ReadonlyMap<string, string>>();
 
 /** The dimension, if there is one of that name. */
-export function dimensionOf<D extends Dimension>(name: D): D {
+function dimensionOf<D extends Dimension>(name: D): D {
   if (typeof name === "string" && Object.hasOwn(tables, name)) return name;
   return refuse("input", "dimension", show(name), `one of ${Object.keys(tables).join(", ")}`);
 }

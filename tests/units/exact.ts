@@ -3,7 +3,7 @@ import Fraction from "fraction.js";
 const bits = new DataView(new ArrayBuffer(8));
 
 /** The double one step further from zero (or nearer to it, for -1). */
-export function neighbour(value: number, step: 1 | -1): number {
+function neighbour(value: number, step: 1 | -1): number {
   bits.setFloat64(0, value);
   bits.setBigInt64(0, bits.getBigInt64(0) + BigInt(step));
   return bits.getFloat64(0);

@@ -164,7 +164,7 @@ test("formats: digits that count, no power of ten where a sheet would want none"
   expect(formatQuantity(1234567, "Pa·s", { significantDigits: 2 })).toBe("1200000 Pa·s");
   expect(formatQuantity(-5, "°C", { significantDigits: 2 })).toBe("-5.0 °C");
   expect(() => formatQuantity(Number.NaN, "kg")).toThrow("value: found NaN");
-  expect(() => formatQuantity(1, "stone" as "kg")).toThrow('from: found "stone"');
+  expect(() => formatQuantity(1, "stone" as "kg")).toThrow('unit: found "stone", expected a unit such as kg');
   expect(() => formatQuantity(-300, "°C")).toThrow("absolute zero");
   expect(() => formatQuantity(-459.67, "°F", { significantDigits: 4 })).toThrow("absolute zero");
   expect(() => formatQuantity(Number.MAX_VALUE, "kg", { significantDigits: 2 })).toThrow("value: found Infinity");
