@@ -6,7 +6,11 @@ import { OptionDefaults } from "typedoc";
 
 const root = fileURLToPath(new URL("../", import.meta.url));
 const rooms = readdirSync(`${root}src`).filter((name) => existsSync(`${root}src/${name}/index.ts`));
-const guides = readdirSync(`${root}docs`).filter((name) => name.endsWith(".md"));
+const guides = ["", "pages/"].flatMap((folder) =>
+  readdirSync(`${root}docs/${folder}`)
+    .filter((name) => name.endsWith(".md"))
+    .map((name) => folder + name),
+);
 
 /** @type {Partial<import("typedoc").TypeDocOptions>} */
 export default {
@@ -33,6 +37,8 @@ export default {
     "Accessor",
     "Constructor",
   ],
+  // Types that only the compiler reads: they make a wrong unit fail to compile.
+  intentionallyNotExported: ["Spelling", "Tables"],
   treatWarningsAsErrors: true,
   treatValidationWarningsAsErrors: true,
   // Equations become MathML while the site is built: no fonts, no script, no other host, and a bad one fails the build.
