@@ -13,6 +13,9 @@ export interface Balance {
   readonly leastWeight: number;
 }
 
+/** More weighings of one line than this are a slip in the figures, not a way to weigh. */
+const portionsMost = 1000;
+
 /**
  * The least net mass that a balance weighs to a stated relative uncertainty, from its repeatability.
  *
@@ -88,13 +91,13 @@ export function chooseBalance<B extends Balance>(input: {
       least,
       portions: room > 0 ? Math.max(1, stepsUp(mass / room)) : Number.POSITIVE_INFINITY,
     };
-  }).filter(({ least, portions }) => Number.isSafeInteger(portions) && mass / portions >= least);
+  }).filter(({ least, portions }) => portions <= portionsMost && mass / portions >= least);
   const [best] = choices.sort((a, b) => a.portions - b.portions || a.increment - b.increment);
   if (best) return { balance: best.balance, portions: best.portions, increment: best.increment };
   return refuse(
     "unreachable",
     name,
-    `${mass} kg, which no balance can weigh (${balances.map((b) => `${b.name}: ${b.leastWeight} to ${b.capacity} kg`).join(", ")})`,
+    `${Number(mass.toPrecision(4))} kg, which no balance can weigh (${balances.map((b) => `${b.name}: ${b.leastWeight} to ${b.capacity} kg`).join(", ")})`,
     "a mass within one of them: a larger batch, another balance, or a premix that carries this line",
   );
 }

@@ -22,6 +22,7 @@ export interface AllowanceMass {
   readonly mass: number;
   /** The part of it [kg] that scales with the batch; 0 for a fixed allowance. */
   readonly massProportional: number;
+  /** The part of it [kg] that comes of fixed allowances, its own or later ones. */
   readonly massFixed: number;
 }
 

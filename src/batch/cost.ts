@@ -3,7 +3,12 @@ import { each } from "./named.js";
 
 /** What the materials of a batch cost, in the one currency of its prices. */
 export interface BatchCost {
-  readonly lines: readonly { readonly name: string; readonly cost: number }[];
+  readonly lines: readonly {
+    readonly name: string;
+    /** Cost of the mass charged. */
+    readonly cost: number;
+  }[];
+  /** Cost of all lines. */
   readonly batch: number;
   /** Per kilogram delivered: losses are paid for by what arrives. */
   readonly perKilogram: number;

@@ -30,3 +30,11 @@ export function stepsDown(steps: number): number {
 export function stepsUp(steps: number): number {
   return Math.ceil(steps * (1 - slack));
 }
+
+/** A mass on the grid in so many portions on the grid, as equal as it allows. */
+export function share(mass: number, portions: number, step: number): readonly number[] {
+  const decimal = increment(step, "increment");
+  const steps = Math.round(mass / step);
+  const upTo = (i: number): number => Math.floor((steps * i) / portions);
+  return Array.from({ length: portions }, (_, i) => multiple(upTo(i + 1) - upTo(i), decimal, "portion"));
+}

@@ -88,7 +88,7 @@ export function filmAllowances(input: {
   if (share >= 1) refuse("unreachable", "thickness", thickness, "a film thinner than a quarter of the diameter");
   const mass = filmMass({ thickness, density, area: (Math.PI / 4) * diameter * diameter });
   return [
-    { kind: "proportional", name: `film on the wall: ${text(name, "name")}`, fraction: share },
-    { kind: "fixed", name: `film on the bottom: ${name}`, mass },
+    { kind: "proportional", name: `${text(name, "name")}, on the wall`, fraction: share },
+    { kind: "fixed", name: `${name}, on the bottom`, mass },
   ];
 }

@@ -17,11 +17,13 @@ export interface WeighedLine {
 export interface Reconciliation {
   readonly lines: readonly {
     readonly name: string;
-    /** Share of the charge [0 to 1], as planned and as weighed. */
+    /** Share of the charge as planned [0 to 1]. */
     readonly massFractionPlanned: number;
+    /** Share of the charge as weighed [0 to 1]. */
     readonly massFraction: number;
-    /** Weighed less planned [kg], and relative to what was planned. */
+    /** Weighed less planned [kg]. */
     readonly deviation: number;
+    /** The same relative to what was planned. */
     readonly deviationRelative: number;
     /** Whether the reading lay within its tolerance; left out where none was given. */
     readonly withinTolerance?: boolean;

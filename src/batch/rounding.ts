@@ -27,6 +27,7 @@ export interface RoundedLines {
   }[];
   /** Sum of the rounded masses [kg], exact as a decimal. */
   readonly total: number;
+  /** The total that was asked for [kg]. */
   readonly totalWanted: number;
   /** Whether the total is the one wanted; if not, it is the next above that the balances can reach. */
   readonly onGrid: boolean;

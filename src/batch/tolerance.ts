@@ -3,7 +3,9 @@ import { increment as decimal, multiple, stepsDown, stepsUp } from "./decimal.js
 
 /** The readings between which a weighing is accepted [kg]. */
 export interface WeighingTolerance {
+  /** Least reading [kg]. */
   readonly least: number;
+  /** Greatest reading [kg]. */
   readonly greatest: number;
 }
 

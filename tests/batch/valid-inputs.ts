@@ -1,4 +1,45 @@
+import { type BatchDocument, readBatch } from "gelwright/batch";
+import { readFormula } from "gelwright/formula";
 import type { ValidInputs } from "../support/fuzz.js";
+
+const batch: BatchDocument = {
+  version: 1,
+  target: { packs: 500, fillVolume: "15 mL" },
+  density: "905 kg/m³",
+  allowances: [
+    { kind: "share", name: "evaporation", share: "3 %", materials: ["oil"], phases: ["A"] },
+    { kind: "film", name: "kettle", thickness: "1 mm" },
+    { kind: "film", name: "filler" },
+    { kind: "mass", name: "samples", mass: "150 g" },
+  ],
+  balances: [{ name: "bench", increment: "1 g", capacity: "6 kg", leastWeight: "20 g" }],
+  tare: "100 g",
+  weighingTolerance: "1 %",
+};
+
+const formula = readFormula({
+  version: 1,
+  name: "trial",
+  materials: {
+    former: { name: "gel former", function: "gel former", price: "32 EUR/kg" },
+    oil: {
+      name: "oil",
+      function: "oil",
+      price: "4 EUR/kg",
+      density: { value: "918 kg/m³", at: "20 °C" },
+      limits: { highestShare: "95 %" },
+    },
+  },
+  phases: [
+    {
+      name: "A",
+      lines: [
+        { material: "former", amount: "9 %" },
+        { material: "oil", amount: "q.s." },
+      ],
+    },
+  ],
+});
 
 const lines = [
   { name: "oil", massFraction: 0.88 },
@@ -73,6 +114,17 @@ export const validInputs: ValidInputs = {
         ],
         delivered: 39.1,
         accounted: [{ name: "samples", mass: 0.3 }],
+      },
+    ],
+  ],
+  readBatch: [[batch], [{ ...batch, target: { mass: "40 kg" } }]],
+  scaleFormula: [
+    [
+      {
+        formula,
+        batch: readBatch(batch),
+        vessel: { name: "kettle", volumeLeast: 0.004, volumeGreatest: 0.02, diameter: 0.3 },
+        yieldStress: 12,
       },
     ],
   ],

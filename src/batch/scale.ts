@@ -1,0 +1,139 @@
+import { finite, list, notNegative, positive, record, refuse, result } from "../error.js";
+import { densityOfMixture, type Formula, type FormulaLine } from "../formula/index.js";
+import { allowancesOf, type BatchVessel, nameOf } from "./allowances-of.js";
+import { type BatchCharge, chargeFor } from "./charge.js";
+import { splitIntoLots } from "./lots.js";
+import { type CostOfLots, costOfLots } from "./lots-cost.js";
+import { text } from "./named.js";
+import { deliveredMass } from "./target.js";
+import type { Batch } from "./types.js";
+import { type WeighedLot, weigh } from "./weigh.js";
+
+/** A formula scaled to a batch: what to weigh on what, how often, and what arrives. */
+export interface ScaledBatch {
+  /** Finished product asked for [kg]. */
+  readonly wanted: number;
+  /** Packs asked for, where the target is in packs. */
+  readonly packs?: number | undefined;
+  /** Density of the product at 20 °C [kg/m³]; left out where it is not known. */
+  readonly density?: number | undefined;
+  /** Equal lots that the vessel makes of it. */
+  readonly lots: number;
+  /** Exact charge of one lot, before rounding, and what each allowance takes. */
+  readonly charge: BatchCharge;
+  /** What is weighed for one lot. */
+  readonly lot: WeighedLot;
+  /** What the materials of all lots cost, per kilogram and pack delivered; or why that is not known. */
+  readonly cost: CostOfLots;
+}
+
+/**
+ * Scales a formula to a batch: charge with its allowances, lots, balances, rounded masses, tolerances and cost.
+ *
+ * Every allowance counts for each lot, because each lot empties the vessel once. The masses are rounded so that what was
+ * asked for still arrives after all allowances. Volumes are at 20 °C: leave room in the vessel for a hot batch to expand.
+ *
+ * @param input.formula - A formula that was read.
+ * @param input.batch - A batch that was read.
+ * @param input.vessel - Name, working volumes [m³] and inner diameter [m]. Without it the batch is one lot, and no film can be reckoned.
+ * @param input.yieldStress - Yield stress [Pa] of the gel as the vessel is emptied, for a film without a thickness.
+ * @returns The scaled batch: masses in kg, cost in the currency of the prices.
+ * @throws CalculationError `input` where something needed is missing, such as a density for a volume; `unreachable`,
+ *   naming every line that no balance can weigh, or where no number of equal lots fits the vessel.
+ * @source definition
+ * @example
+ * ```ts
+ * import { readBatch, scaleFormula } from "gelwright/batch";
+ * import { readFormula } from "gelwright/formula";
+ * const formula = readFormula({
+ *   version: 1,
+ *   name: "bench trial",
+ *   materials: {
+ *     former: { name: "gel former", function: "gel former" },
+ *     oil: { name: "sunflower oil", function: "oil" },
+ *   },
+ *   phases: [
+ *     { name: "A", lines: [{ material: "former", amount: "9 %" }, { material: "oil", amount: "q.s." }] },
+ *   ],
+ * });
+ * const batch = readBatch({
+ *   version: 1,
+ *   target: { mass: "5 kg" },
+ *   allowances: [{ kind: "mass", name: "samples", mass: "123.4 g" }],
+ *   balances: [{ name: "bench", increment: "1 g", capacity: "6 kg", leastWeight: "50 g" }],
+ * });
+ * scaleFormula({ formula, batch }).lot.lines.map((line) => line.mass); // => [0.461, 4.663]
+ * ```
+ */
+export function scaleFormula(input: {
+  readonly formula: Formula;
+  readonly batch: Batch;
+  readonly vessel?: BatchVessel | undefined;
+  readonly yieldStress?: number | undefined;
+}): ScaledBatch {
+  const { formula, batch, vessel, yieldStress } = record(input, "input");
+  const { target, packs } = record(batch, "batch");
+  const lines = linesOf(formula);
+  const density =
+    batch.density === undefined ? densityOf(lines, formula.materials) : positive(batch.density, "density");
+  record(target, "target");
+  const wanted = deliveredMass("mass" in target ? target : { ...target, density: density ?? unknownDensity() });
+  if (packs !== undefined) positive(packs, "packs");
+  if (vessel !== undefined) record(vessel, "vessel");
+  const allowances = allowancesOf(formula, batch, { vessel, density, yieldStress });
+  const chargeOf = (delivered: number): BatchCharge =>
+    chargeFor({
+      delivered,
+      lines: lines.map((line) => ({ name: nameOf(line), massFraction: line.massFraction })),
+      allowances,
+    });
+  const lots = vessel === undefined ? 1 : lotsOf(chargeOf(wanted), density ?? unknownDensity(), vessel);
+  const charge = chargeOf(wanted / lots);
+  const lot = weigh(lines, charge, allowances, wanted / lots, batch, formula.materials);
+  return { wanted, packs, density, lots, charge, lot, cost: costOfLots(formula, lot, lots, packs) };
+}
+
+function unknownDensity(): never {
+  return refuse("input", "density", "nothing", "a density of the product, or one of every material");
+}
+
+/** The lines that there is something to weigh of. */
+function linesOf(formula: Formula): readonly FormulaLine[] {
+  record(record(formula, "formula").materials, "formula.materials");
+  return list(formula.lines, "formula.lines", 1).filter((line, i) => {
+    const at = `formula.lines[${i}]`;
+    text(record(line, at).phase, `${at}.phase`);
+    record(formula.materials[text(line.material, `${at}.material`)] ?? {}, `formula.materials.${line.material}`);
+    return notNegative(line.massFraction, `${at}.massFraction`) > 0;
+  });
+}
+
+/** Density of the product at 20 °C from those of its materials, if all are known. */
+function densityOf(lines: readonly FormulaLine[], materials: Formula["materials"]): number | undefined {
+  const parts = lines.flatMap(({ massFraction, material }) => {
+    const known = materials[material]?.density;
+    if (known === undefined) return [];
+    const at = `formula.materials.${material}.density`;
+    const { density, slope, temperatureReference } = record(known, at);
+    return [
+      {
+        mass: massFraction,
+        density: positive(density, at) - finite(slope, at) * (20 - finite(temperatureReference, at)),
+      },
+    ];
+  });
+  return parts.length === lines.length ? densityOfMixture({ parts }) : undefined;
+}
+
+/** Lots so that the charge of each, with the fixed allowances that each needs anew, fits the working volume. */
+function lotsOf(charge: BatchCharge, density: number, { volumeLeast, volumeGreatest }: BatchVessel): number {
+  const fixed = charge.lines.reduce((sum, line) => sum + line.massFixed, 0) / density;
+  const scaling = charge.lines.reduce((sum, line) => sum + line.massProportional, 0) / density;
+  if (fixed >= positive(volumeGreatest, "volumeGreatest"))
+    refuse("unreachable", "allowances", `${fixed} m³ of losses`, `less than ${volumeGreatest} m³`);
+  return splitIntoLots({
+    volume: result(scaling, "volume"),
+    volumeLeast: Math.max(notNegative(volumeLeast, "volumeLeast") - fixed, Number.MIN_VALUE),
+    volumeGreatest: volumeGreatest - fixed,
+  }).lots;
+}

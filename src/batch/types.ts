@@ -1,0 +1,101 @@
+import type { Quantity } from "../units/index.js";
+import type { Balance } from "./balance.js";
+
+/** What is to arrive: a mass, a volume at 20 °C, or packs with a fill of each. */
+export type TargetDocument =
+  | { readonly mass: Quantity<"mass"> }
+  | { readonly volume: Quantity<"volume"> }
+  | {
+      /** Number of packs. */
+      readonly packs: number;
+      readonly fillMass: Quantity<"mass">;
+    }
+  | {
+      /** Number of packs. */
+      readonly packs: number;
+      readonly fillVolume: Quantity<"volume">;
+    };
+
+/** What an allowance takes from. Everything in the batch where both are left out. */
+interface TakesFrom {
+  /** Keys of materials: what evaporates. */
+  readonly materials?: readonly string[];
+  /** Names of the phases that are in the vessel by then. */
+  readonly phases?: readonly string[];
+  /** Where the figure comes from. */
+  readonly source?: string;
+}
+
+/** One loss between weighing and pack, of one lot. */
+export type AllowanceDocument =
+  /** A share of what is there: evaporation, transfer. */
+  | ({ readonly kind: "share"; readonly name: string; readonly share: Quantity<"massFraction"> } & TakesFrom)
+  /** The same mass in every lot: hold-up, samples. */
+  | ({ readonly kind: "mass"; readonly name: string; readonly mass: Quantity<"mass"> } & TakesFrom)
+  /** The film that stays in the vessel; as thick as the yield stress holds where no thickness is given. */
+  | { readonly kind: "film"; readonly name: string; readonly thickness?: Quantity<"length">; readonly source?: string };
+
+/** A balance or scale. */
+export interface BalanceDocument {
+  readonly name: string;
+  readonly increment: Quantity<"mass">;
+  /** Greatest load, container included. */
+  readonly capacity: Quantity<"mass">;
+  /** Least net mass that it weighs closely enough. */
+  readonly leastWeight: Quantity<"mass">;
+}
+
+/** A batch as people order it. */
+export interface BatchDocument {
+  readonly version: 1;
+  readonly target: TargetDocument;
+  /** Density of the product at 20 °C; mixed from the materials' densities where it is left out. */
+  readonly density?: Quantity<"density">;
+  /** Losses in the order of the process. */
+  readonly allowances?: readonly AllowanceDocument[];
+  readonly balances: readonly BalanceDocument[];
+  /** Container on the balance. */
+  readonly tare?: Quantity<"mass">;
+  /** How far a reading may be off, relative to the mass; 0.5 % where it is left out (common practice, no source). */
+  readonly weighingTolerance?: Quantity<"massFraction">;
+}
+
+/** A loss in the units of the kernels. */
+export type BatchAllowance = {
+  readonly name: string;
+  readonly materials?: readonly string[] | undefined;
+  readonly phases?: readonly string[] | undefined;
+  readonly source?: string | undefined;
+} & (
+  | {
+      readonly kind: "share";
+      /** Share lost [0 to below 1]. */
+      readonly fraction: number;
+    }
+  | {
+      readonly kind: "mass";
+      /** Mass lost [kg]. */
+      readonly mass: number;
+    }
+  | {
+      readonly kind: "film";
+      /** Thickness [m]; left out where the yield stress is to set it. */
+      readonly thickness?: number | undefined;
+    }
+);
+
+/** A batch in the units of the kernels. */
+export interface Batch {
+  /** Mass [kg] or volume [m³] of finished product in all. */
+  readonly target: { readonly mass: number } | { readonly volume: number };
+  /** Number of packs, where the target is in packs. */
+  readonly packs?: number | undefined;
+  /** Density at 20 °C [kg/m³]. */
+  readonly density?: number | undefined;
+  readonly allowances: readonly BatchAllowance[];
+  readonly balances: readonly Balance[];
+  /** Container [kg]. */
+  readonly tare: number;
+  /** Relative weighing tolerance. */
+  readonly tolerance: number;
+}

@@ -1,0 +1,140 @@
+import fc from "fast-check";
+import { type BatchDocument, deliveredFrom, readBatch, scaleFormula } from "gelwright/batch";
+import { type FormulaDocument, readFormula } from "gelwright/formula";
+import { expect, test } from "vitest";
+
+const formulaDocument: FormulaDocument = {
+  version: 1,
+  name: "invented trial gel",
+  materials: {
+    former: { name: "gel former", function: "gel former", price: "32 EUR/kg" },
+    oil: { name: "sunflower oil", function: "oil", price: "4 EUR/kg" },
+    ester: { name: "light ester", function: "oil", price: "9 EUR/kg" },
+    tocopherol: { name: "tocopherol", function: "antioxidant", price: "60 EUR/kg" },
+    fragrance: { name: "fragrance", function: "fragrance", price: "85 EUR/kg", limits: { highestShare: "0.5 %" } },
+  },
+  phases: [
+    {
+      name: "melt",
+      lines: [
+        { material: "former", amount: "9 %" },
+        { material: "oil", amount: "q.s." },
+        { material: "tocopherol", amount: "0.2 %" },
+      ],
+    },
+    {
+      name: "late",
+      lines: [
+        { material: "ester", amount: "20 %" },
+        { material: "fragrance", amount: "0.5 %" },
+      ],
+    },
+  ],
+};
+const formula = readFormula(formulaDocument);
+
+const batchDocument: BatchDocument = {
+  version: 1,
+  target: { packs: 2500, fillVolume: "15 mL" },
+  density: "905 kg/m³",
+  allowances: [
+    { kind: "share", name: "evaporation", share: "3 %", materials: ["ester"] },
+    { kind: "mass", name: "sample of the melt", mass: "20 g", phases: ["melt"] },
+    { kind: "film", name: "kettle" },
+    { kind: "mass", name: "hold-up of the filler", mass: "350 g" },
+  ],
+  balances: [
+    { name: "fine", increment: "0.1 g", capacity: "600 g", leastWeight: "5 g" },
+    { name: "bench", increment: "1 g", capacity: "12 kg", leastWeight: "200 g" },
+    { name: "floor", increment: "20 g", capacity: "150 kg", leastWeight: "5 kg" },
+  ],
+};
+const batch = readBatch(batchDocument);
+const kettle = { name: "kettle", volumeLeast: 0.015, volumeGreatest: 0.05, diameter: 0.38 };
+
+const sumInTenths = (masses: readonly number[]) => masses.reduce((sum, mass) => sum + Math.round(mass * 1e4), 0) / 1e4;
+
+test("the packs asked for are reached after all allowances, and not by much more", () => {
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 1100, max: 2900 }),
+      fc.double({ min: 2, max: 40, noNaN: true }),
+      (packs, yieldStress) => {
+        const { target } = readBatch({ ...batchDocument, target: { packs, fillVolume: "15 mL" } });
+        const scaled = scaleFormula({ formula, batch: { ...batch, target, packs }, vessel: kettle, yieldStress });
+        const asked = (packs * 15e-6 * 905) / scaled.lots;
+        expect(scaled.lot.delivered).toBeGreaterThanOrEqual(asked * (1 - 1e-12));
+        expect(scaled.lot.delivered).toBeLessThan(asked + 0.04);
+        expect(scaled.lot.total).toBe(sumInTenths(scaled.lot.lines.map(({ mass }) => mass)));
+      },
+    ),
+  );
+});
+
+test("every line stands on the finest balance that carries it, in portions that add up, inside its tolerance", () => {
+  const { lot } = scaleFormula({ formula, batch, vessel: kettle, yieldStress: 12 });
+  expect(lot.lines.map(({ material, balance }) => [material, balance])).toEqual([
+    ["former", "bench"],
+    ["oil", "floor"],
+    ["tocopherol", "fine"],
+    ["ester", "bench"],
+    ["fragrance", "fine"],
+  ]);
+  for (const line of lot.lines) {
+    expect(sumInTenths(line.portions)).toBe(line.mass);
+    expect(line.tolerance.least).toBeLessThan(line.mass);
+    expect(line.tolerance.greatest).toBeGreaterThanOrEqual(line.mass);
+  }
+});
+
+test("an ingredient at its limit is not lifted over it, by rounding or by tolerance", () => {
+  const { lot, charge } = scaleFormula({ formula, batch, vessel: kettle, yieldStress: 12 });
+  const fragrance = lot.lines.find(({ material }) => material === "fragrance");
+  const exact = charge.lines.find(({ name }) => name === "late: fragrance");
+  expect(fragrance?.mass).toBeLessThanOrEqual((exact?.mass ?? 0) * (1 + 1e-12));
+  expect(fragrance?.tolerance.greatest).toBeLessThanOrEqual((exact?.mass ?? 0) * (1 + 1e-12));
+});
+
+test("a batch too large for the vessel is split, and each lot has its own fixed losses", () => {
+  const large = readBatch({ ...batchDocument, target: { mass: "100 kg" } });
+  const { lots, charge, wanted } = scaleFormula({ formula, batch: large, vessel: kettle, yieldStress: 12 });
+  expect(lots).toBe(3);
+  expect(charge.total / 905).toBeLessThanOrEqual(kettle.volumeGreatest);
+  expect(deliveredFrom({ charge: charge.lines, allowances: [] }).mass).toBe(charge.total);
+  expect(charge.allowances.find(({ name }) => name.startsWith("hold-up"))?.mass).toBe(0.35);
+  expect(wanted).toBe(100);
+});
+
+test("the cost counts every lot and is spread over what arrives; an unknown price leaves it unknown", () => {
+  const { cost, lot } = scaleFormula({ formula, batch, vessel: kettle, yieldStress: 12 });
+  const prices = [32, 4, 60, 9, 85];
+  const expected = lot.lines.reduce((sum, line, i) => sum + line.mass * (prices[i] ?? 0), 0);
+  expect(cost).toMatchObject({ currency: "EUR" });
+  expect("batch" in cost && cost.batch).toBeCloseTo(expected, 9);
+  expect("perPack" in cost && cost.perPack).toBeCloseTo(expected / 2500, 9);
+  const unpriced = readFormula({
+    ...formulaDocument,
+    materials: { ...formulaDocument.materials, oil: { name: "sunflower oil", function: "oil" } },
+  });
+  expect(scaleFormula({ formula: unpriced, batch, vessel: kettle, yieldStress: 12 }).cost).toEqual({
+    notKnown: "no price: sunflower oil",
+  });
+});
+
+test("every line that no balance can weigh is named at once", () => {
+  const small = readBatch({ ...batchDocument, target: { mass: "100 g" }, allowances: [] });
+  const scale = () => scaleFormula({ formula, batch: small });
+  expect(scale).toThrow("melt: tocopherol: found 0.0002 kg");
+  expect(scale).toThrow("late: fragrance: found 0.0005 kg");
+});
+
+test("what is missing is asked for", () => {
+  expect(() => scaleFormula({ formula, batch })).toThrow("allowances[2]: found no vessel");
+  expect(() => scaleFormula({ formula, batch, vessel: kettle })).toThrow("allowances[2]: found no thickness");
+  expect(() => scaleFormula({ formula, batch: { ...batch, density: undefined } })).toThrow("density: found nothing");
+  const stranger = readBatch({
+    ...batchDocument,
+    allowances: [{ kind: "share", name: "evaporation", share: "1 %", materials: ["water"] }],
+  });
+  expect(() => scaleFormula({ formula, batch: stranger })).toThrow("allowances[0]: found water");
+});
