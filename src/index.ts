@@ -1,6 +1,12 @@
 export * as batch from "./batch/index.js";
-export { CalculationError } from "./error.js";
+export { CalculationError, type ErrorCode, type Fault } from "./error.js";
+export * as formula from "./formula/index.js";
 export * as gel from "./gel/index.js";
 export * as heat from "./heat/index.js";
+export * as laws from "./laws/index.js";
+export * as leg from "./leg/index.js";
 export * as naturalOrigin from "./natural-origin/index.js";
+export * as particles from "./particles/index.js";
+export * as plan from "./plan/index.js";
+export * as sheet from "./sheet/index.js";
 export * as units from "./units/index.js";

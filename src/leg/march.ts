@@ -1,0 +1,45 @@
+import { refuse } from "../error.js";
+import type { Track } from "./track.js";
+
+/** Closer to its limit than this [K], a leg goes on as the exponential in which every leg ends. */
+const nearest = 1e-6;
+
+/** Where a leg has come to after a time. */
+export interface Arrival {
+  readonly position: number;
+  readonly temperature: number;
+  /** Time left at that position [s]: above 0 only where the limit is all but reached. */
+  readonly rest: number;
+}
+
+/**
+ * Where a leg has come to after `duration`, by Newton's method on the duration, whose slope is the pace.
+ *
+ * Steps that leave the bracket, or that do not halve what is missing, give way to bisection.
+ */
+export function march(track: Track, duration: number): Arrival {
+  const { from, forward, limited, between, paceAt, temperatureOf } = track;
+  const greatest = limited && forward < 0 ? Math.max(0, from - Math.log(nearest)) : Number.POSITIVE_INFINITY;
+  let low = 0;
+  let high = Number.POSITIVE_INFINITY;
+  let progress = 0;
+  let missing = duration;
+  let slow = false;
+  for (let round = 0; round < 200; round += 1) {
+    const position = from + forward * progress;
+    if (Math.abs(missing) <= 1e-14 * duration || high - low <= 1e-15 * low)
+      return { position, temperature: temperatureOf(position), rest: 0 };
+    const newton = missing / (paceAt(temperatureOf(position)) * forward);
+    if (progress === greatest && missing > 0)
+      return { position, temperature: temperatureOf(position - newton), rest: missing };
+    let next = Math.min(greatest, progress + newton);
+    if (high < Number.POSITIVE_INFINITY && (slow || !(next > low && next < high))) next = (low + high) / 2;
+    const spent = between(position, from + forward * next, 1)[0] as number;
+    slow = Math.abs(missing - spent) > Math.abs(missing) / 2;
+    missing -= spent;
+    progress = next;
+    if (missing > 0) low = next;
+    else high = next;
+  }
+  return refuse("not-converged", "duration", duration, "a leg whose pace does not swing wildly");
+}

@@ -1,0 +1,5 @@
+export { type Addition, additionTemperature } from "./addition-temperature.js";
+export { hinderedFactor } from "./hindered-factor.js";
+export { type Settling, settlingOverCooling } from "./settling-over-cooling.js";
+export { stokesVelocity } from "./stokes-velocity.js";
+export type { Suspension } from "./velocity-curve.js";

@@ -1,0 +1,65 @@
+import { record } from "../error.js";
+import { type CoolingVessel, cool } from "../leg/cooling-leg.js";
+import type { LegEnd } from "../leg/leg.js";
+import { type Suspension, velocityCurve } from "./velocity-curve.js";
+
+/** How far particles have moved while a vessel cooled. */
+export interface Settling {
+  /** Way of the particles [m], positive downwards. */
+  readonly distance: number;
+  /** [s]. */
+  readonly duration: number;
+  /** [°C]. */
+  readonly temperatureEnd: number;
+  /** [m/s], positive downwards. */
+  readonly velocityStart: number;
+  /** [m/s], positive downwards. */
+  readonly velocityEnd: number;
+  /** Reynolds number of a particle at the start. */
+  readonly reynoldsStart: number;
+}
+
+/**
+ * How far particles sink or rise while a melt cools and thickens.
+ *
+ * $$s = \int v\,\mathrm dt = \int_{T_2}^{T_1} v(T)\,\frac{C}{q(T)}\,\mathrm dT \qquad v = \frac{g\,d^2\,(\rho_p - \rho_f)}{18\,\mu}(1 - \varphi)^{4.65}$$
+ *
+ * A particle that starts higher than this above the bottom has not reached it. The viscosity law stands for the liquid
+ * at rest; a yield stress that would hold the particles once the gel has set is not in it.
+ *
+ * @param input - The suspension (diameter [m], densities [kg/m³], viscosity law, volume fraction), the vessel (heat
+ *   capacity [J/K], heat-loss law, room [°C], start [°C]) and either `temperatureEnd` [°C] or `duration` [s].
+ * @returns Distance [m] and velocities [m/s], positive downwards; duration [s]; end [°C]; Reynolds number at the start.
+ * @throws CalculationError `input` where an argument is out of range, `range` where Re is 0.1 or more or the readings
+ *   end, `unreachable` where the room is too warm for the end.
+ * @source stokes-1851, richardson-zaki-1954, bergman-2011 section 5.1
+ * @example
+ * ```ts
+ * import { settlingOverCooling } from "gelwright/particles";
+ * const melt = { law: "vogel-fulcher-tammann", lnFactor: -9.5, coefficient: 900, temperatureVogel: -110 } as const;
+ * settlingOverCooling({
+ *   diameter: 150e-6,
+ *   densityParticle: 1400,
+ *   densityFluid: { law: "linear", density: 925.59, temperatureReference: 0, slope: 0.41757 },
+ *   viscosity: { law: "setting", melt, temperatureSetting: 50, steepness: 0.25 },
+ *   volumeFraction: 0.01,
+ *   heatCapacity: 108000,
+ *   heatLoss: { law: "newton", conductance: 15 },
+ *   temperatureAmbient: 20,
+ *   temperatureStart: 60,
+ *   duration: 43200,
+ * }).distance; // => 0.9563794754772289
+ * ```
+ */
+export function settlingOverCooling(input: Suspension & CoolingVessel & LegEnd): Settling {
+  const { velocityAt, reynoldsAt, kinks } = velocityCurve(input, record(input, "input").beyond);
+  const { temperatureEnd, duration, totals } = cool(input, input, { distance: velocityAt }, kinks);
+  return {
+    distance: totals.distance,
+    duration,
+    temperatureEnd,
+    velocityStart: velocityAt(input.temperatureStart),
+    velocityEnd: velocityAt(temperatureEnd),
+    reynoldsStart: reynoldsAt(input.temperatureStart),
+  };
+}
