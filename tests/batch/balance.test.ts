@@ -47,3 +47,10 @@ test("a mass below every least weight is refused with the line, the balances and
       "expected a mass within one of them: a larger batch, another balance, or a premix that carries this line",
   );
 });
+
+test("a thousand portions are no way to weigh", () => {
+  const [bench] = balances.filter(({ name }) => name === "bench");
+  expect(() => chooseBalance({ name: "oil", mass: 6100, balances: bench ? [bench] : [] })).toThrow(
+    "no balance can weigh",
+  );
+});

@@ -144,3 +144,12 @@ test("fifty lines on four balances are rounded exactly", () => {
   expect(total - totalWanted).toBeGreaterThanOrEqual(0);
   expect(total - totalWanted).toBeLessThan(0.0001);
 });
+
+test("increments that share no measure are refused before the search runs away", () => {
+  const odd = Array.from({ length: 24 }, (_, i) => ({
+    name: `line ${i}`,
+    mass: 5.55,
+    increment: 0.001 + 2 ** i * 1e-9,
+  }));
+  expect(() => roundToBalances({ lines: odd })).toThrow("expected fewer different increments");
+});

@@ -87,6 +87,22 @@ test("every line stands on the finest balance that carries it, in portions that 
   }
 });
 
+test("a mass above every capacity comes in portions that the balance can carry and show", () => {
+  const small = readBatch({
+    ...batchDocument,
+    target: { mass: "100 kg" },
+    balances: [
+      ...batchDocument.balances.slice(0, 2),
+      { name: "floor", increment: "20 g", capacity: "30 kg", leastWeight: "5 kg" },
+    ],
+    tare: "500 g",
+    allowances: [],
+  });
+  const oil = scaleFormula({ formula, batch: small }).lot.lines.find(({ material }) => material === "oil");
+  expect(oil?.portions).toEqual([23.42, 23.44, 23.44]);
+  expect(oil?.mass).toBe(70.3);
+});
+
 test("an ingredient at its limit is not lifted over it, by rounding or by tolerance", () => {
   const { lot, charge } = scaleFormula({ formula, batch, vessel: kettle, yieldStress: 12 });
   const fragrance = lot.lines.find(({ material }) => material === "fragrance");
