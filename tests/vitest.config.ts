@@ -19,6 +19,8 @@ const config: ViteUserConfigExport = defineConfig({
   test: {
     include: ["tests/**/*.test.ts"],
     setupFiles: ["tests/support/setup.ts"],
+    // The fuzzing of documents damages every field of a whole job; a slow machine is no failure.
+    testTimeout: 60_000,
     reporters: ["default", "./tests/support/reporter.ts"],
   },
 });

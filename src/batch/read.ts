@@ -1,7 +1,14 @@
 import { aboveZero, type Draft, Findings, join } from "../formula/document.js";
 import type { Balance } from "./balance.js";
 import { batchSchema } from "./schema.js";
-import type { AllowanceDocument, BalanceDocument, Batch, BatchAllowance, TargetDocument } from "./types.js";
+import type {
+  AllowanceDocument,
+  BalanceDocument,
+  Batch,
+  BatchAllowance,
+  BatchDocument,
+  TargetDocument,
+} from "./types.js";
 
 /** Relative weighing tolerance where the document names none: common practice, no source. */
 const usualTolerance = 0.005;
@@ -28,15 +35,14 @@ const usualTolerance = 0.005;
  */
 export function readBatch(document: unknown): Batch {
   const findings = new Findings();
-  const batch = readBatchInto(document, "", findings);
+  const draft = findings.shape(batchSchema, document);
+  const batch = draft && batchFrom(draft, "", findings);
   findings.settle();
   return batch as Batch;
 }
 
-/** The same within a larger reading: notes its faults and goes on. Returns nothing where nothing sound was left. */
-export function readBatchInto(document: unknown, at: string, findings: Findings): Batch | undefined {
-  const draft = findings.shape(batchSchema, document, at);
-  if (!draft) return undefined;
+/** Second pass over a batch: notes its faults and goes on. */
+export function batchFrom(draft: Draft<BatchDocument>, at: string, findings: Findings): Batch {
   const tolerance =
     findings.optional(draft.weighingTolerance, "massFraction", join(at, "weighingTolerance"), aboveZero) ??
     usualTolerance;

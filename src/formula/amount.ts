@@ -14,10 +14,10 @@ export function readAmount(text: string, path: string, findings: Findings): Amou
   const plain = text.trim();
   if (/^q\.? ?s\.?$/i.test(plain)) return { basis: "rest", value: 0 };
   const parts = /^(.*\S)\s*parts?$/.exec(plain)?.[1];
-  const amount =
-    (parts && tryRead(`${parts} kg`, "mass", "parts")) ||
-    tryRead(plain, "mass", "mass") ||
-    tryRead(plain, "massFraction", "share");
+  // Percentages are by far the most common, so they are tried first: each try that fails builds an error.
+  const amount = parts
+    ? tryRead(`${parts} kg`, "mass", "parts")
+    : (tryRead(plain, "massFraction", "share") ?? tryRead(plain, "mass", "mass"));
   if (amount && amount.value > 0) return amount;
   // The parser knows best what is wrong with a number; here it only has to be known that nothing fits.
   findings.note(

@@ -3,7 +3,7 @@ import { readMaterial } from "./material.js";
 import { findCycle, open, type Premix } from "./premix.js";
 import { formulaSchema } from "./schema.js";
 import { type Entry, shares } from "./shares.js";
-import type { Formula, LineDocument, Material } from "./types.js";
+import type { Formula, FormulaDocument, LineDocument, Material } from "./types.js";
 
 /**
  * Reads a formula document: checks its shape and its meaning, corrects strengths, fills the q.s. line and opens premixes.
@@ -46,15 +46,14 @@ import type { Formula, LineDocument, Material } from "./types.js";
  */
 export function readFormula(document: unknown): Formula {
   const findings = new Findings();
-  const formula = readFormulaInto(document, "", findings);
+  const draft = findings.shape(formulaSchema, document);
+  const formula = draft && formulaFrom(draft, "", findings);
   findings.settle();
   return formula as Formula;
 }
 
-/** The same within a larger reading: notes its faults and goes on. Returns nothing where nothing sound was left. */
-export function readFormulaInto(document: unknown, at: string, findings: Findings): Formula | undefined {
-  const draft = findings.shape(formulaSchema, document, at);
-  if (!draft) return undefined;
+/** Second pass over a formula: notes its faults and goes on. */
+export function formulaFrom(draft: Draft<FormulaDocument>, at: string, findings: Findings): Formula {
   const materials: Record<string, Material> = {};
   for (const [key, material] of Object.entries(draft.materials ?? {}))
     if (material) materials[key] = readMaterial(key, material, join(join(at, "materials"), key), findings);

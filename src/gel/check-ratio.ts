@@ -35,7 +35,7 @@ export function checkRatio(input: {
     refuse("input", "greatest", high, `the least ratio (${low}) or more`);
   if (typeof source !== "string" || source === "") refuse("input", "source", source, "a text");
 
-  const value = `${shown(found)} parts of oil to 1 of gel former`;
+  const value = `${shown(found, low, high)} parts of oil to 1 of gel former`;
   const check = { id: "gel-former-ratio", value, source };
   if (low === undefined && high === undefined)
     return {
@@ -55,13 +55,14 @@ export function checkRatio(input: {
       : rich
         ? "There is more oil to the gel former than its working range."
         : "The ratio of oil to gel former lies in its working range.",
-    limit: [low === undefined ? "" : `at least ${shown(low)}`, high === undefined ? "" : `at most ${shown(high)}`]
+    limit: [low === undefined ? "" : `at least ${low}`, high === undefined ? "" : `at most ${high}`]
       .filter((text) => text !== "")
       .join(", "),
   };
 }
 
-/** Twelve digits: all that a ratio can differ in from a limit and yet not lie on it. */
-function shown(ratio: number): string {
-  return String(Number(ratio.toPrecision(12)));
+/** Four digits; twelve, all that a ratio can differ in, where four would put it on a limit that it misses. */
+function shown(ratio: number, ...limits: readonly (number | undefined)[]): string {
+  const short = Number(ratio.toPrecision(4));
+  return String(short !== ratio && limits.includes(short) ? Number(ratio.toPrecision(12)) : short);
 }

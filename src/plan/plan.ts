@@ -28,12 +28,15 @@ export interface TimelineStep {
   /** Since the start [s]. */
   readonly timeStart?: number | undefined;
   readonly timeEnd?: number | undefined;
-  /** In the vessel after the step [kg]. */
+  /** In the vessel after the step, or in the packs from filling on [kg]. */
   readonly mass: number;
+  readonly inPacks: boolean;
   /** Before and after the step [°C]. */
   readonly temperatureStart?: number | undefined;
   readonly temperatureEnd?: number | undefined;
-  /** After the step [Pa·s], with the shear rate of the readings; `beyondReadings` where it extends their end. */
+  /** Whether the gel has set by the end of the step; left out where that is not known. */
+  readonly set?: boolean | undefined;
+  /** After the step, while it flows [Pa·s], with the shear rate of the readings; `beyondReadings` where it extends their end. */
   readonly viscosity?:
     | { readonly viscosity: number; readonly shearRate: string; readonly beyondReadings: boolean }
     | undefined;

@@ -1,6 +1,6 @@
-import { readBatchInto } from "../batch/read.js";
+import { batchFrom } from "../batch/read.js";
 import { aboveZero, type Draft, Findings, join } from "../formula/document.js";
-import { readFormulaInto } from "../formula/read.js";
+import { formulaFrom } from "../formula/read.js";
 import { type ViscosityLaw, viscosityFunction } from "../laws/index.js";
 import type { Bench, Job, Pack, Process, Readings, Vessel } from "./job.js";
 import { jobSchema } from "./schema.js";
@@ -14,9 +14,9 @@ const usualDistances = { belowFlashPoint: 30, aboveSetting: 2 };
 export function readJob(document: unknown): Job {
   const findings = new Findings();
   const draft = findings.shape(jobSchema, document);
-  const formula = readFormulaInto(draft?.formula, "formula", findings);
-  const batch = readBatchInto(draft?.batch, "batch", findings);
-  const phases = formula?.phases ?? [];
+  const formula = formulaFrom(draft?.formula ?? {}, "formula", findings);
+  const batch = batchFrom(draft?.batch ?? {}, "batch", findings);
+  const { phases } = formula;
   const job = {
     formula,
     batch,

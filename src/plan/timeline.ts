@@ -1,6 +1,7 @@
 import { convert } from "../units/index.js";
+import { doseTemperature } from "./dose.js";
 import type { Job, Step } from "./job.js";
-import { type Moment, massOf } from "./moment.js";
+import { doseOf, type Moment, massOf, type State } from "./moment.js";
 import type { TimelineStep } from "./plan.js";
 import { say } from "./say.js";
 import { viscosityThen } from "./viscosity.js";
@@ -9,19 +10,30 @@ import { viscosityThen } from "./viscosity.js";
 export function timelineOf(job: Job, moments: readonly Moment[]): readonly TimelineStep[] {
   return moments.map((moment, i) => {
     const { step, before, after, law } = moment;
+    const dissolved = moments.slice(0, i + 1).some((one) => one.after.onHeat);
+    const set = dissolved ? hasSet(job, after) : undefined;
     return {
       number: i + 1,
       instruction: instructionOf(step, moment),
       timeStart: before.time,
       timeEnd: after.time,
       mass: massOf(after.contents),
+      inPacks: step.do === "fill" || step.do === "rest",
       temperatureStart: before.contents.length > 0 ? before.temperature : undefined,
       temperatureEnd: after.temperature,
-      viscosity: viscosityThen(job, after, after.onHeat ? "heating" : "cooling"),
+      set,
+      viscosity: set ? undefined : viscosityThen(job, after, after.onHeat ? "heating" : "cooling"),
       law,
       note: step.note,
     };
   });
+}
+
+/** Once it was dissolved on the heat, a gel sets off it and below its setting temperature. */
+function hasSet(job: Job, { contents, temperature, onHeat }: State): boolean | undefined {
+  if (onHeat || doseOf(contents) === 0) return false;
+  const sets = doseTemperature(job, contents, "temperatureSetting");
+  return sets === undefined || temperature === undefined ? undefined : temperature <= sets;
 }
 
 function instructionOf(step: Step, { before, after }: Moment): string {

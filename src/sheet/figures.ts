@@ -13,10 +13,10 @@ export function weighed(mass: number, increment: number): string {
   return `${convert(mass, "kg", unit).toFixed(decimalsOf(Number(convert(increment, "kg", unit).toPrecision(12))))} ${unit}`;
 }
 
-/** A mass that no balance has to show, to four digits. */
-export function kilograms(mass: number): string {
+/** A mass that no balance has to show, to four digits where nothing else is said. */
+export function kilograms(mass: number, digits = 4): string {
   const grams = mass < 1;
-  return `${Number((grams ? convert(mass, "kg", "g") : mass).toPrecision(4))} ${grams ? "g" : "kg"}`;
+  return `${Number((grams ? convert(mass, "kg", "g") : mass).toPrecision(digits))} ${grams ? "g" : "kg"}`;
 }
 
 export function percent(fraction: number): string {

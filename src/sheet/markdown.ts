@@ -29,7 +29,7 @@ function sheetOf(plan: Plan): string {
   const { weighing, checks } = plan;
   const open = checks.filter((check) => check.verdict !== "met");
   const finest = Math.min(...weighing.lines.map((line) => line.increment));
-  const total = `**Total to weigh: ${weighed(weighing.total, finest)}**${weighing.onGrid ? "" : ` (wanted ${kilograms(weighing.totalWanted)}; the nearest that these balances reach is stated)`}`;
+  const total = `**Total to weigh: ${weighed(weighing.total, finest)}**${weighing.onGrid ? "" : ` (${kilograms(weighing.totalWanted, 7)} would do; this is the next above it that the balances reach)`}`;
   return [
     `# Batch sheet: ${markdownText(plan.formula)}`,
     heading(plan),

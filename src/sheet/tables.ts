@@ -22,13 +22,13 @@ export function weighingTable({ weighing }: Plan): Table {
 /** What to do, when, and what the kettle should show. */
 export function timelineTable({ timeline }: Plan): Table {
   return {
-    columns: ["Step", "Do", "From", "To", "In the vessel", "Temperature after", "Viscosity after", "Done at"],
+    columns: ["Step", "Do", "From", "To", "Mass", "Temperature after", "Viscosity after", "Done at"],
     rows: timeline.map((step) => [
       String(step.number),
       step.note ? `${step.instruction}. ${step.note}` : step.instruction,
       clock(step.timeStart),
       clock(step.timeEnd),
-      kilograms(step.mass),
+      `${kilograms(step.mass)}${step.inPacks ? " in the packs" : ""}`,
       celsius(step.temperatureEnd),
       viscosityOf(step),
       "",
@@ -120,7 +120,8 @@ function portionsOf({ mass, portions, increment }: WeighingLine): string {
     : whole;
 }
 
-function viscosityOf({ viscosity }: TimelineStep): string {
+function viscosityOf({ set, viscosity }: TimelineStep): string {
+  if (set) return "set";
   if (!viscosity) return "not known";
   const figure = `${Number(viscosity.viscosity.toPrecision(2))} Pa·s at ${viscosity.shearRate}`;
   return viscosity.beyondReadings ? `${figure}, beyond the readings` : figure;

@@ -4,6 +4,7 @@ import { runPlan } from "gelwright/plan";
 import { toMarkdown } from "gelwright/sheet";
 
 const read = (name) => JSON.parse(readFileSync(new URL(name, import.meta.url), "utf8"));
-const plan = (scale) => runPlan({ version: 1, formula: read("formula.json"), bench: read("bench.json"), ...read(scale) });
+const plan = (scale) =>
+  runPlan({ version: 1, formula: read("formula.json"), bench: read("bench.json"), ...read(scale) });
 
 console.log(toMarkdown({ plan: plan("kettle.json") }));

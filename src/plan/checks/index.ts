@@ -7,6 +7,7 @@ import type { NaturalOrigin } from "../plan.js";
 import { checkDelivered, checkGelFormerRatio, checkHighestShares, checkVolume } from "./batch.js";
 import { checkFlashPoints, checkHighestTemperatures, checkSparedOils } from "./heat.js";
 import { checkObstacles } from "./obstacles.js";
+import { checkParticles } from "./particles.js";
 import { checkAdditions, checkDissolved, checkFilling } from "./setting.js";
 
 /** Every question that is asked of a job, in the order in which the sheet answers them. */
@@ -29,5 +30,6 @@ export function checksOf(
     ...checkDissolved(moments, job),
     ...checkAdditions(moments, job),
     ...checkFilling(moments, job),
+    ...checkParticles(moments, job, scaled),
   ];
 }

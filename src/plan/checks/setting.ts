@@ -1,34 +1,9 @@
-import { CalculationError } from "../../error.js";
 import type { Check } from "../../formula/index.js";
-import { temperatureAtDose } from "../../gel/index.js";
 import { additionTemperatureLeast, largestAddition } from "../../heat/index.js";
+import { doseTemperature } from "../dose.js";
 import type { Job } from "../job.js";
-import { type Content, doseOf, heatCapacityOf, type Moment, massOf } from "../moment.js";
+import { doseOf, heatCapacityOf, type Moment, massOf } from "../moment.js";
 import { say } from "../say.js";
-
-/** A dose this near to a measured one counts as that dose: evaporation and weighing move it by as much. */
-const sameDose = 0.02;
-
-/** The setting or dissolving temperature of what is in the vessel, from the measured doses; nothing beyond them. */
-export function doseTemperature(
-  job: Job,
-  contents: readonly Content[],
-  which: "temperatureSetting" | "temperatureDissolving",
-): number | undefined {
-  const dose = doseOf(contents);
-  const near = job.bench.doses.find((point) => Math.abs(point.dose / dose - 1) <= sameDose);
-  if (near) return near[which];
-  if (dose === 0 || job.bench.doses.length === 0) return undefined;
-  try {
-    return temperatureAtDose({
-      dose,
-      points: job.bench.doses.map((point) => ({ dose: point.dose, temperature: point[which] })),
-    });
-  } catch (error) {
-    if (error instanceof CalculationError) return undefined;
-    throw error;
-  }
-}
 
 /** The gel former is dissolved before the vessel comes off the heat. */
 export function checkDissolved(moments: readonly Moment[], job: Job): readonly Check[] {

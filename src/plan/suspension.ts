@@ -1,0 +1,78 @@
+import { densityOfMixture, type Material } from "../formula/index.js";
+import { type DensityLaw, densityAt, type HeatLossLaw, type ViscosityLaw } from "../laws/index.js";
+import { doseTemperature } from "./dose.js";
+import type { Job } from "./job.js";
+import { type Content, heatCapacityOf } from "./moment.js";
+import { readingsFor } from "./viscosity.js";
+
+/** Particles in a composition that cools and thickens in the vessel. */
+export interface CoolingSuspension {
+  /** Setting temperature [°C]. */
+  readonly sets: number;
+  /** Heat capacity [J/K] of the charge alone, and with what of the vessel cools along. */
+  readonly charge: number;
+  readonly heatCapacity: number;
+  readonly heatLoss: HeatLossLaw;
+  readonly temperatureAmbient: number;
+  readonly viscosity: ViscosityLaw;
+  readonly densityFluid: DensityLaw;
+  readonly diameter: number;
+  readonly densityParticle: number;
+  readonly volumeFraction: number;
+}
+
+/** How particles are carried by a composition that cools in the vessel, or what is missing to know it. */
+export function suspensionOf(
+  contents: readonly Content[],
+  particle: NonNullable<Material["particle"]>,
+  job: Job,
+): CoolingSuspension | string {
+  const { conductance, wall } = job.vessel;
+  const readings = readingsFor(job, contents, "cooling");
+  const sets = doseTemperature(job, contents, "temperatureSetting");
+  const charge = heatCapacityOf(contents);
+  if (!readings) return "no viscosity readings on cooling of this composition";
+  if (sets === undefined) return "no setting temperature at this dose of gel former";
+  if (typeof charge === "object") return charge.missing;
+  if (conductance === undefined) return "no heat loss of the vessel";
+  const densityFluid = fluidLaw(contents, sets);
+  if (!densityFluid) return "a density is missing";
+  return {
+    sets,
+    charge,
+    viscosity: readings.law,
+    densityFluid,
+    diameter: particle.diameter,
+    densityParticle: particle.density,
+    volumeFraction: solidShare(contents),
+    heatCapacity: charge + (wall ? wall.mass * wall.specificHeat : 0),
+    heatLoss: { law: "newton", conductance },
+    temperatureAmbient: job.process.temperatureRoom,
+  };
+}
+
+/** Share of the volume that is particles of any kind. */
+function solidShare(contents: readonly Content[]): number {
+  const volume = ({ material, mass }: Content): number =>
+    mass / (material.particle?.density ?? material.density?.density ?? Number.NaN);
+  const sum = (of: readonly Content[]): number => of.reduce((total, content) => total + volume(content), 0);
+  return sum(contents.filter(({ material }) => material.particle)) / sum(contents);
+}
+
+/** Density of what the particles are suspended in [kg/m³], where every density is known. */
+export function fluidDensity(contents: readonly Content[], temperature: number): number | undefined {
+  const fluid = contents.filter(({ material }) => !material.particle);
+  const parts = fluid.flatMap(({ material, mass }) =>
+    material.density ? [{ mass, density: densityAt({ law: material.density, temperature }) }] : [],
+  );
+  return parts.length === fluid.length && parts.length > 0 ? densityOfMixture({ parts }) : undefined;
+}
+
+/** The same as a law: the straight line through the setting temperature and 10 K above it. */
+function fluidLaw(contents: readonly Content[], sets: number): DensityLaw | undefined {
+  const density = fluidDensity(contents, sets);
+  const warmer = fluidDensity(contents, sets + 10);
+  return density === undefined || warmer === undefined
+    ? undefined
+    : { law: "linear", density, temperatureReference: sets, slope: (density - warmer) / 10 };
+}
