@@ -1,6 +1,6 @@
 // Writes every example of the docstrings, the README and the guides as a test, under tests/generated/.
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { dirname, join } from "node:path";
+import { dirname, join, posix } from "node:path";
 import { fileURLToPath } from "node:url";
 import ts from "typescript";
 import { type Block, blocksOfDocstrings, blocksOfMarkdown, isExpression, promises } from "./parse.js";
@@ -41,6 +41,11 @@ function testFile(file: string, blocks: readonly Block[]): string {
   ].join("\n");
 }
 
+/** A path that an example gives from its own file, as seen from the test written for that file. */
+function fromGenerated(file: string, path: string): string {
+  return "../".repeat(file.split("/").length + 1) + posix.join(posix.dirname(file), path);
+}
+
 function testOf(block: Block, imports: Set<string>): string {
   const title = JSON.stringify(`${block.file}, line ${block.line}`);
   return `\nexample.test(${title}, async () => {\n${bodyOf(block, imports).join("\n")}\n});`;
@@ -53,7 +58,7 @@ function bodyOf({ file, code }: Block, imports: Set<string>): string[] {
     return [failing("a promise such as '// => value' stands behind a whole statement, on its last line")];
   return source.statements.flatMap((statement) => {
     if (ts.isImportDeclaration(statement)) {
-      for (const one of singleImports(statement)) imports.add(one);
+      for (const one of singleImports(statement, file)) imports.add(one);
       return [];
     }
     const promise = promised.get(statement);
@@ -80,11 +85,12 @@ function failing(reason: string): string {
 }
 
 /** One import a name, so that two examples that import the same do not clash when they share a file. */
-function singleImports(statement: ts.ImportDeclaration): string[] {
-  const from = statement.moduleSpecifier.getText();
+function singleImports(statement: ts.ImportDeclaration, file: string): string[] {
+  const written = statement.moduleSpecifier.getText();
+  const from = written.startsWith('".') ? JSON.stringify(fromGenerated(file, JSON.parse(written) as string)) : written;
   const clause = statement.importClause;
   const named = clause?.namedBindings;
-  if (!clause || !named || !ts.isNamedImports(named)) return [statement.getText()];
+  if (!clause || !named || !ts.isNamedImports(named)) return [statement.getText().replace(written, from)];
   const type = clause.phaseModifier === ts.SyntaxKind.TypeKeyword ? "type " : "";
   return named.elements.map((element) => `import ${type}{ ${element.getText()} } from ${from};`);
 }
