@@ -12,7 +12,7 @@ import {
   string,
   variant,
 } from "valibot";
-import { quantity } from "../formula/schema.js";
+import { quantity } from "../formula/quantity-field.js";
 import type { AllowanceDocument, BatchDocument, TargetDocument } from "./types.js";
 
 const mass = quantity("mass", "60 kg");

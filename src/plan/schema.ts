@@ -13,7 +13,8 @@ import {
   variant,
 } from "valibot";
 import { batchSchema } from "../batch/schema.js";
-import { formulaSchema, quantity } from "../formula/schema.js";
+import { quantity } from "../formula/quantity-field.js";
+import { formulaSchema } from "../formula/schema.js";
 import type {
   BenchDocument,
   JobDocument,
