@@ -53,7 +53,7 @@ export interface DensityDocument {
   readonly fallPerKelvin?: Quantity<"density">;
 }
 
-/** The four indices of ISO 16128, each 0 to 1. One that is left out is unknown and is never guessed. */
+/** The four indices of ISO 16128 [0 to 1]. One that is left out is unknown and is never guessed. */
 export interface IndicesDocument {
   /** Whether the figures hold for the material as supplied or for its active part only. */
   readonly of: "material as supplied" | "active part";

@@ -27,7 +27,7 @@ export interface ExtractionSolvents {
   readonly derivedOrganic?: number;
 }
 
-/** The indices of an extract, and what became of the water. */
+/** The indices of an extract [0 to 1], and what became of the water. */
 export interface ExtractIndices {
   readonly natural: number;
   readonly naturalOrigin: number;

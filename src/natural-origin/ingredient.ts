@@ -26,7 +26,7 @@ export interface Ingredient {
   readonly formulationWater?: boolean;
 }
 
-/** Between which values a figure lies; both are equal where it is known. */
+/** Between which values a figure lies [0 to 1]; both are equal where it is known. */
 export interface Bounds {
   readonly least: number;
   readonly greatest: number;

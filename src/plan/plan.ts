@@ -13,6 +13,7 @@ export interface WeighingLine {
   /** Mass to weigh: a whole number of the balance's increments. */
   readonly mass: number;
   readonly balance: string;
+  /** Of the balance [kg]. */
   readonly increment: number;
   /** The mass in portions that the balance can carry; they add up to it. */
   readonly portions: readonly number[];
@@ -22,17 +23,20 @@ export interface WeighingLine {
 
 /** One step at the kettle. What is not known is left out; `law` says what is missing. */
 export interface TimelineStep {
+  /** Its place in the process, from 1. */
   readonly number: number;
   /** What to do, for the person at the kettle. */
   readonly instruction: string;
   /** Since the start [s]. */
   readonly timeStart?: number | undefined;
+  /** Since the start [s]. */
   readonly timeEnd?: number | undefined;
   /** In the vessel after the step, or in the packs from filling on [kg]. */
   readonly mass: number;
   readonly inPacks: boolean;
-  /** Before and after the step [°C]. */
+  /** Before the step [°C]. */
   readonly temperatureStart?: number | undefined;
+  /** After the step [°C]. */
   readonly temperatureEnd?: number | undefined;
   /** Whether the gel has set by the end of the step; left out where that is not known. */
   readonly set?: boolean | undefined;
@@ -61,7 +65,7 @@ export interface NaturalOrigin {
   readonly largestGelFormer?: { readonly material: string; readonly massFraction: number } | undefined;
 }
 
-/** Cost of the materials of the whole batch, all lots; or why it is not known. */
+/** Cost of the materials of the whole batch, all lots [currency]; or why it is not known. */
 export type PlanCost =
   | { readonly notKnown: string }
   | {
@@ -92,6 +96,7 @@ export interface Plan {
   };
   readonly weighing: {
     readonly lines: readonly WeighingLine[];
+    /** What the lines add up to as weighed [kg]. */
     readonly total: number;
     /** The total that was wanted; `onGrid` tells whether the balances can reach it exactly. */
     readonly totalWanted: number;
