@@ -21,8 +21,30 @@ const tables: Readonly<Record<"weighing" | "timeline" | "checks", (plan: Plan) =
  * @example
  * ```ts
  * import { toCsv } from "gelwright/sheet";
- * import { plan } from "../../docs/examples/cuticle-gel/plan.js";
- * toCsv({ plan, table: "checks" }).split("\r\n")[0]; // => Check,Verdict,What it says,Value,Limit,Source
+ * import { runPlan } from "gelwright/plan";
+ * const plan = runPlan({
+ *   version: 1,
+ *   formula: {
+ *     version: 1,
+ *     name: "clear gel",
+ *     materials: { former: { name: "gel former", function: "gel former" }, oil: { name: "oil", function: "oil" } },
+ *     phases: [{ name: "A", lines: [{ material: "former", amount: "10 %" }, { material: "oil", amount: "q.s." }] }],
+ *   },
+ *   bench: { source: "bench log" },
+ *   batch: {
+ *     version: 1,
+ *     target: { mass: "10 kg" },
+ *     density: "945 kg/m³",
+ *     balances: [{ name: "scale", increment: "1 g", capacity: "15 kg", leastWeight: "50 g" }],
+ *   },
+ *   vessel: { name: "kettle", workingVolume: { least: "5 L", greatest: "20 L" }, diameter: "300 mm" },
+ *   process: {
+ *     name: "hot route",
+ *     room: "20 °C",
+ *     steps: [{ do: "charge", phase: "A" }, { do: "heat", to: "85 °C" }, { do: "take off the heat" }, { do: "fill" }],
+ *   },
+ * });
+ * toCsv({ plan, table: "checks" }).split("\r\n")[0]; // => "Check,Verdict,What it says,Value,Limit,Source"
  * ```
  */
 export function toCsv(input: { readonly plan: Plan; readonly table: "weighing" | "timeline" | "checks" }): string {

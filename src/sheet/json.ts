@@ -13,8 +13,30 @@ import { version } from "./version.js";
  * @example
  * ```ts
  * import { toJson } from "gelwright/sheet";
- * import { plan } from "../../docs/examples/cuticle-gel/plan.js";
- * JSON.parse(toJson({ plan })).library; // => gelwright 0.1.0
+ * import { runPlan } from "gelwright/plan";
+ * const plan = runPlan({
+ *   version: 1,
+ *   formula: {
+ *     version: 1,
+ *     name: "clear gel",
+ *     materials: { former: { name: "gel former", function: "gel former" }, oil: { name: "oil", function: "oil" } },
+ *     phases: [{ name: "A", lines: [{ material: "former", amount: "10 %" }, { material: "oil", amount: "q.s." }] }],
+ *   },
+ *   bench: { source: "bench log" },
+ *   batch: {
+ *     version: 1,
+ *     target: { mass: "10 kg" },
+ *     density: "945 kg/m³",
+ *     balances: [{ name: "scale", increment: "1 g", capacity: "15 kg", leastWeight: "50 g" }],
+ *   },
+ *   vessel: { name: "kettle", workingVolume: { least: "5 L", greatest: "20 L" }, diameter: "300 mm" },
+ *   process: {
+ *     name: "hot route",
+ *     room: "20 °C",
+ *     steps: [{ do: "charge", phase: "A" }, { do: "heat", to: "85 °C" }, { do: "take off the heat" }, { do: "fill" }],
+ *   },
+ * });
+ * JSON.parse(toJson({ plan })).library; // => "gelwright 0.1.0"
  * ```
  */
 export function toJson(input: { readonly plan: Plan }): string {
