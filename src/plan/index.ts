@@ -15,4 +15,5 @@ export type {
   StepDocument,
   VesselDocument,
   ViscosityDocument,
+  ViscosityLawDocument,
 } from "./types.js";

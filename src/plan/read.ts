@@ -1,8 +1,8 @@
 import { batchFrom } from "../batch/read.js";
 import { aboveZero, type Draft, Findings, join } from "../formula/document.js";
 import { formulaFrom } from "../formula/read.js";
-import { type ViscosityLaw, viscosityFunction } from "../laws/index.js";
-import type { Bench, Job, Pack, Process, Readings, Vessel } from "./job.js";
+import type { Bench, Job, Pack, Process, Vessel } from "./job.js";
+import { readViscosity } from "./read-viscosity.js";
 import { jobSchema } from "./schema.js";
 import { readSteps } from "./steps.js";
 import type { BenchDocument, PackDocument, ProcessDocument, VesselDocument } from "./types.js";
@@ -83,41 +83,12 @@ function readBench(draft: Draft<BenchDocument>, phases: readonly string[], findi
       temperatureDissolving: findings.quantity(point?.dissolvesAt, "temperature", at("doses", i, "dissolvesAt")),
     })),
     viscosities: (draft.viscosities ?? []).flatMap((readings, i) =>
-      readings ? [readReadings(readings, at("viscosities", i), phases, findings)] : [],
+      readings ? [readViscosity(readings, at("viscosities", i), phases, findings)] : [],
     ),
     viscosityStirrable: findings.optional(draft.stirrableUpTo, "dynamicViscosity", at("stirrableUpTo"), aboveZero),
     yieldStress: findings.optional(draft.yieldStress, "pressure", at("yieldStress"), 0),
     settlingAllowed: findings.optional(draft.settlingAllowed, "length", at("settlingAllowed"), aboveZero),
   };
-}
-
-function readReadings(
-  draft: Draft<NonNullable<BenchDocument["viscosities"]>[number]>,
-  at: string,
-  phases: readonly string[],
-  findings: Findings,
-): Readings {
-  const { phases: names = [], direction = "cooling", shearRate = "", readings = [] } = draft;
-  names.forEach((name, i) => {
-    if (name !== undefined && !phases.includes(name))
-      findings.note(join(join(at, "phases"), i), name, "the name of a phase of the formula");
-  });
-  const law: ViscosityLaw = {
-    law: "readings",
-    points: readings.map((point, i) => ({
-      temperature: findings.quantity(point?.at, "temperature", join(join(join(at, "readings"), i), "at")),
-      viscosity: findings.quantity(
-        point?.viscosity,
-        "dynamicViscosity",
-        join(join(join(at, "readings"), i), "viscosity"),
-        aboveZero,
-      ),
-    })),
-  };
-  // The law itself knows what makes a set of readings a curve; what it says is told at the place in the document.
-  if (law.points.every((point) => Number.isFinite(point.temperature + point.viscosity)))
-    findings.attempt(() => viscosityFunction(law), join(at, "readings"));
-  return { phases: names.filter((name) => name !== undefined), direction, shearRate, law };
 }
 
 function readProcess(draft: Draft<ProcessDocument>, phases: readonly string[], findings: Findings): Process {

@@ -22,6 +22,7 @@ import type {
   ProcessDocument,
   StepDocument,
   VesselDocument,
+  ViscosityLawDocument,
 } from "./types.js";
 
 const temperature = quantity("temperature", "85 °C");
@@ -51,6 +52,20 @@ const vesselSchema: GenericSchema<unknown, VesselDocument> = strictObject({
   ),
 });
 
+const viscosityLaw: GenericSchema<unknown, ViscosityLawDocument> = variant("law", [
+  strictObject({
+    law: literal("andrade"),
+    factor: viscosity,
+    activationEnergy: quantity("molarEnergy", "26.4 kJ/mol"),
+  }),
+  strictObject({
+    law: literal("vogel-fulcher-tammann"),
+    factor: viscosity,
+    coefficient: quantity("temperatureDifference", "810 K"),
+    vogelTemperature: temperature,
+  }),
+]);
+
 const benchSchema: GenericSchema<unknown, BenchDocument> = strictObject({
   source: string(),
   oilPerGelFormer: exactOptional(strictObject({ least: ratio, greatest: ratio })),
@@ -62,8 +77,9 @@ const benchSchema: GenericSchema<unknown, BenchDocument> = strictObject({
       strictObject({
         phases: pipe(array(string()), minLength(1)),
         direction: picklist(["heating", "cooling"]),
-        shearRate: string(),
-        readings: pipe(array(strictObject({ at: temperature, viscosity })), minLength(2)),
+        shearRate: quantity("shearRate", "10 1/s"),
+        readings: exactOptional(pipe(array(strictObject({ at: temperature, viscosity })), minLength(2))),
+        law: exactOptional(viscosityLaw),
       }),
     ),
   ),

@@ -23,17 +23,39 @@ export interface VesselDocument {
   };
 }
 
-/** Readings of one composition, taken in one direction at one shear rate. */
+/** A viscosity–temperature law that was fitted elsewhere. */
+export type ViscosityLawDocument =
+  /** Andrade: the factor times exp(E/RT). */
+  | {
+      readonly law: "andrade";
+      readonly factor: Quantity<"dynamicViscosity">;
+      readonly activationEnergy: Quantity<"molarEnergy">;
+    }
+  /** Vogel, Fulcher and Tammann: the factor times exp(B/(T − T₀)). */
+  | {
+      readonly law: "vogel-fulcher-tammann";
+      readonly factor: Quantity<"dynamicViscosity">;
+      readonly coefficient: Quantity<"temperatureDifference">;
+      readonly vogelTemperature: Quantity<"temperature">;
+    };
+
+/** The viscosity of one composition, taken in one direction at one shear rate: as readings or as a law. */
 export interface ViscosityDocument {
-  /** The phases that were in the beaker. The readings hold for these together and for nothing else. */
+  /** The phases that were in the beaker. The figures hold for these together and for nothing else. */
   readonly phases: readonly string[];
+  /** Whether it was being heated or cooled: a gel does not thicken where it dissolves. */
   readonly direction: "heating" | "cooling";
-  /** Shear rate of the readings, as text for the sheet: `"10 1/s"`. */
-  readonly shearRate: string;
-  readonly readings: readonly {
+  /** Shear rate at which it was measured. */
+  readonly shearRate: Quantity<"shearRate">;
+  /** At least two temperatures; between them a monotone curve through ln viscosity against 1/T. */
+  readonly readings?: readonly {
+    /** Temperature of the reading. */
     readonly at: Quantity<"temperature">;
+    /** What was read. */
     readonly viscosity: Quantity<"dynamicViscosity">;
   }[];
+  /** In place of readings. */
+  readonly law?: ViscosityLawDocument;
 }
 
 /** What the bench found out about this gel. */

@@ -68,6 +68,11 @@ export const heat = {
     "kcal_IT/(h·m²·K)": "4186.8/3600",
     "Btu/(h·ft²·°F)": "0.45359237*4186.8/3600/0.3048/0.3048",
   },
+  molarEnergy: {
+    "J/mol": "1",
+    "kJ/mol": "1e3",
+    "kcal_th/mol": "4184",
+  },
   thermalConductance: {
     "W/K": "1",
     "kW/K": "1e3",

@@ -49,6 +49,10 @@ export const space = {
     "rev/min": "1/60",
     rpm: "1/60",
   },
+  shearRate: {
+    "1/s": "1",
+    "1/min": "1/60",
+  },
   velocity: {
     "m/s": "1",
     "cm/s": "1e-2",

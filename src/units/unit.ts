@@ -10,6 +10,7 @@ export type Dimension =
   | "volume"
   | "time"
   | "rotationalSpeed"
+  | "shearRate"
   | "velocity"
   | "mass"
   | "molarMass"
@@ -28,6 +29,7 @@ export type Dimension =
   | "specificHeat"
   | "conductivity"
   | "heatTransferCoefficient"
+  | "molarEnergy"
   | "thermalConductance";
 
 type Tables = typeof space & typeof matter & typeof heat;

@@ -169,6 +169,52 @@ describe("heat that can hurt", () => {
   });
 });
 
+test("what is poured into a melt that is hotter than its flash point is found, although it cools the melt", () => {
+  const volatile = changed(job, (draft) =>
+    Object.assign(draft.formula.materials.almond.limits, { flashPoint: "105 °C" }),
+  );
+  const found = check(volatile, "flash-point-in-the-charge");
+  expect(found.verdict).toBe("not met");
+  expect(found.value).toContain("80.0 °C, 25.0 K below 105.0 °C");
+});
+
+describe("viscosity as a law", () => {
+  const withLaw = (viscosity: unknown): JobDocument =>
+    changed(job, (draft) => {
+      draft.bench.viscosities[0] = {
+        phases: ["A", "B"],
+        direction: "cooling",
+        shearRate: "10 1/s",
+        ...(viscosity as object),
+      };
+      draft.process.steps[6] = { do: "cool", to: "60 °C" };
+    });
+
+  test("Andrade's law and the two readings that it goes through give the same figure", () => {
+    const R = 8.314462618;
+    const at = (celsius: number): number => 1e-9 * Math.exp(60_000 / (R * (celsius + 273.15)));
+    const readings = [50, 80].map((celsius) => ({ at: `${celsius} °C`, viscosity: `${at(celsius)} Pa·s` }));
+    const byLaw = runPlan(withLaw({ law: { law: "andrade", factor: "1e-9 Pa·s", activationEnergy: "60 kJ/mol" } }));
+    const byReadings = runPlan(withLaw({ readings }));
+    expect(byLaw.timeline[6]?.viscosity?.viscosity).toBeCloseTo(at(60), 8);
+    expect(byReadings.timeline[6]?.viscosity?.viscosity).toBeCloseTo(at(60), 8);
+  });
+
+  test("a Vogel law is taken in the units of its document", () => {
+    const law = {
+      law: "vogel-fulcher-tammann",
+      factor: "0.1 mPa·s",
+      coefficient: "800 K",
+      vogelTemperature: "-110 °C",
+    };
+    expect(runPlan(withLaw({ law })).timeline[6]?.viscosity?.viscosity).toBeCloseTo(1e-4 * Math.exp(800 / 170), 12);
+  });
+
+  test("readings and a law together, or neither, leave it open which holds", () => {
+    expect(() => runPlan(withLaw({}))).toThrow("bench.viscosities[0]: found neither readings nor a law");
+  });
+});
+
 describe("what is missing", () => {
   test.each<[string, (draft: ReturnType<typeof JSON.parse>) => unknown, string]>([
     ["readings of the composition", (draft) => draft.bench.viscosities.pop(), "particles-go-in:pearl"],

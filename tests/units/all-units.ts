@@ -4,10 +4,18 @@ import { ascii, factorsOf } from "../../src/units/unit.js";
 
 export const dimensions: readonly Dimension[] = (
   [
-    ["length", "area", "volume", "time", "rotationalSpeed", "velocity"],
+    ["length", "area", "volume", "time", "rotationalSpeed", "shearRate", "velocity"],
     ["mass", "molarMass", "density", "massFraction", "volumeFraction", "pressure"],
     ["dynamicViscosity", "kinematicViscosity", "surfaceTension", "temperatureDifference", "temperature", "energy"],
-    ["power", "specificEnergy", "specificHeat", "conductivity", "heatTransferCoefficient", "thermalConductance"],
+    [
+      "power",
+      "specificEnergy",
+      "specificHeat",
+      "conductivity",
+      "heatTransferCoefficient",
+      "molarEnergy",
+      "thermalConductance",
+    ],
   ] as const
 ).flat();
 

@@ -60,11 +60,12 @@ export function checkHighestTemperatures(moments: readonly Moment[], job: Job): 
 
 /** In the bulk and at the wall, every part of the charge stays well below its own flash point. */
 export function checkFlashPoints(moments: readonly Moment[], job: Job): readonly Check[] {
+  // What is poured into a hot melt meets it before it has cooled it.
   const inBulk = flashCheck(
     "flash-point-in-the-charge",
     "in the charge",
     job,
-    warmestOf(moments, (moment) => moment.after.temperature),
+    warmestOf(moments, ({ before, after }) => warmer(before.temperature, after.temperature)),
   );
   const heated = moments.filter((moment) => moment.step.do === "heat");
   if (heated.length === 0) return [inBulk];
@@ -136,6 +137,10 @@ function wallOf(moment: Moment, { vessel }: Job): number | undefined {
     area: heatedWall.area,
     heatTransferCoefficient: heatedWall.coefficient,
   });
+}
+
+function warmer(one: number | undefined, other: number | undefined): number | undefined {
+  return one === undefined || other === undefined ? (one ?? other) : Math.max(one, other);
 }
 
 function warmestOf(
