@@ -19,6 +19,7 @@ export type {
   Batch,
   BatchAllowance,
   BatchDocument,
+  TakesFrom,
   TargetDocument,
 } from "./types.js";
 export type { WeighedLot, WeighLine } from "./weigh.js";

@@ -17,7 +17,7 @@ export type TargetDocument =
     };
 
 /** What an allowance takes from. Everything in the batch where both are left out. */
-interface TakesFrom {
+export interface TakesFrom {
   /** Keys of materials: what evaporates. */
   readonly materials?: readonly string[];
   /** Names of the phases that are in the vessel by then. */

@@ -1,7 +1,7 @@
 import { list, positive, record, refuse, result } from "../error.js";
 
 /** A part of a mixture with one property of it. */
-interface Part {
+export interface MixturePart {
   /** Mass [kg] or mass fraction, above 0; only the proportions count. */
   readonly mass: number;
 }
@@ -21,7 +21,9 @@ interface Part {
  * densityOfMixture({ parts: [{ mass: 0.6, density: 920 }, { mass: 0.4, density: 950 }] }); // => 931.7697228144989
  * ```
  */
-export function densityOfMixture(input: { readonly parts: readonly (Part & { readonly density: number })[] }): number {
+export function densityOfMixture(input: {
+  readonly parts: readonly (MixturePart & { readonly density: number })[];
+}): number {
   let mass = 0;
   let volume = 0;
   eachPart(input, (part, at) => {
@@ -47,7 +49,7 @@ export function densityOfMixture(input: { readonly parts: readonly (Part & { rea
  * ```
  */
 export function specificHeatOfMixture(input: {
-  readonly parts: readonly (Part & { readonly specificHeat: number })[];
+  readonly parts: readonly (MixturePart & { readonly specificHeat: number })[];
 }): number {
   let mass = 0;
   let capacity = 0;
@@ -58,7 +60,10 @@ export function specificHeatOfMixture(input: {
   return positiveResult(capacity / mass, "specific heat of the mixture");
 }
 
-function eachPart<P extends Part>(input: { readonly parts: readonly P[] }, visit: (part: P, at: string) => void): void {
+function eachPart<P extends MixturePart>(
+  input: { readonly parts: readonly P[] },
+  visit: (part: P, at: string) => void,
+): void {
   list(record(input, "input").parts, "parts", 1).forEach((part, i) => {
     const at = `parts[${i}]`;
     positive(record(part, at).mass, `${at}.mass`);

@@ -46,6 +46,7 @@ export interface MaterialDocument {
   readonly notes?: string;
 }
 
+/** A density at a temperature, and how it falls with warmth. */
 export interface DensityDocument {
   readonly value: Quantity<"density">;
   readonly at: Quantity<"temperature">;
@@ -63,12 +64,14 @@ export interface IndicesDocument {
   readonly organicOrigin?: number;
 }
 
+/** What a material may not be taken beyond. */
 export interface LimitsDocument {
   readonly highestTemperature?: Quantity<"temperature">;
   readonly flashPoint?: Quantity<"temperature">;
   readonly highestShare?: Quantity<"massFraction">;
 }
 
+/** The particles of a material that does not dissolve. */
 export interface ParticleDocument {
   /** Diameter of the sphere of equal volume. */
   readonly diameter: Quantity<"length">;
@@ -141,6 +144,7 @@ export interface Material {
   readonly notes?: string | undefined;
 }
 
+/** What a material costs. */
 export interface Price {
   /** Amount of money per kilogram. */
   readonly perKilogram: number;

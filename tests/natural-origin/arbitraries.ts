@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import type { IndexName, Ingredient } from "gelwright/natural-origin";
 
-export const indexNames = ["natural", "naturalOrigin", "organic", "organicOrigin"] as const satisfies IndexName[];
+export const indexNames: readonly IndexName[] = ["natural", "naturalOrigin", "organic", "organicOrigin"];
 
 const part = fc.oneof(
   fc.constant(0),
