@@ -8,7 +8,7 @@ const nearest = 1e-6;
 export interface Arrival {
   readonly position: number;
   readonly temperature: number;
-  /** Time left at that position [s]: above 0 only where the limit is all but reached. */
+  /** Time left to be spent at that position [s]: no more than rounding, unless the limit is all but reached. */
   readonly rest: number;
 }
 
@@ -27,9 +27,10 @@ export function march(track: Track, duration: number): Arrival {
   let slow = false;
   for (let round = 0; round < 200; round += 1) {
     const position = from + forward * progress;
-    if (Math.abs(missing) <= 1e-14 * duration || high - low <= 1e-15 * low)
-      return { position, temperature: temperatureOf(position), rest: 0 };
     const newton = missing / (paceAt(temperatureOf(position)) * forward);
+    // What is left is spent on the spot, once a position can no longer express it.
+    if (Math.abs(newton) <= 2e-16 * Math.max(1, Math.abs(position)) || high - low <= 1e-15 * low)
+      return { position, temperature: temperatureOf(position), rest: missing };
     if (progress === greatest && missing > 0)
       return { position, temperature: temperatureOf(position - newton), rest: missing };
     let next = Math.min(greatest, progress + newton);
