@@ -39,4 +39,5 @@ export const validInputs: ValidInputs = {
     [{ ...setting, temperatureEnd: 30, settlingAllowed: 0.005 }],
     [{ ...read, temperatureEnd: 25, settlingAllowed: 0.005 }],
   ],
+  yieldStressToHold: [[{ diameter: 200e-6, densityParticle: 1400, densityFluid: 910 }]],
 };
