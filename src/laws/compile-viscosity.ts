@@ -46,30 +46,32 @@ export function fitReadings(
   };
 }
 
+/** A law without readings and kinks. */
+function smooth(viscosityOf: CompiledViscosity["viscosityOf"]): CompiledViscosity {
+  return { viscosityOf, readings: [], kinks: [] };
+}
+
 function compileMelt(law: MeltLaw, extended: boolean, path: string): CompiledViscosity {
-  const smooth = { readings: [], kinks: [] };
   record(law, path);
   switch (law.law) {
     case "constant": {
       const viscosity = positive(law.viscosity, `${path}.viscosity`);
-      return { ...smooth, viscosityOf: () => viscosity };
+      return smooth(() => viscosity);
     }
     case "andrade": {
       const factor = positive(law.factor, `${path}.factor`);
       const barrier = positive(law.activationEnergy, `${path}.activationEnergy`) / gasConstant;
-      return { ...smooth, viscosityOf: (at) => factor * Math.exp(barrier / (at + kelvin)) };
+      return smooth((at) => factor * Math.exp(barrier / (at + kelvin)));
     }
     case "vogel-fulcher-tammann": {
       const lnFactor = finite(law.lnFactor, `${path}.lnFactor`);
       const coefficient = positive(law.coefficient, `${path}.coefficient`);
       const pole = finite(law.temperatureVogel, `${path}.temperatureVogel`);
-      return {
-        ...smooth,
-        viscosityOf: (at) =>
-          at > pole
-            ? Math.exp(lnFactor + coefficient / (at - pole))
-            : refuse("range", "temperature", at, `above the law's pole at ${pole} °C`),
-      };
+      return smooth((at) =>
+        at > pole
+          ? Math.exp(lnFactor + coefficient / (at - pole))
+          : refuse("range", "temperature", at, `above the law's pole at ${pole} °C`),
+      );
     }
     case "readings": {
       const { curve, temperatures } = fitReadings(law.points, path);

@@ -60,7 +60,8 @@ export function layTrack(input: LegInput<string>, start: number, end: number, se
   const capacity = varying ? 0 : positive(heatCapacity, "heatCapacity");
   const heatFlow = callback(input.heatFlow, "heatFlow");
   const names = Object.keys(record(rates, "rates"));
-  const rated = names.map((name) => ({ rate: callback(rates[name], `rates.${name}`), path: `rates.${name}` }));
+  const paths = names.map((name) => `rates.${name}`);
+  const rated = names.map((name, k) => callback(rates[name], paths[k] as string));
   const stops = list(kinks, "kinks").map((kink, i) => temperature(kink, `kinks[${i}]`));
   const positionOf = (at: number): number => (limited ? Math.log(Math.abs(at - limit)) : at);
   const temperatureOf = (position: number): number => (limited ? limit + side * Math.exp(position) : position);
@@ -78,11 +79,8 @@ export function layTrack(input: LegInput<string>, start: number, end: number, se
     return ((varying ? positive(heatCapacity(at), "heatCapacity") : capacity) * (limited ? at - limit : 1)) / flow;
   };
   const fill = (at: number, weight: number, values: Float64Array): void => {
-    let place = 0;
-    for (const { rate, path } of rated) {
-      place += 1;
-      values[place] = finite(rate(at), path) * weight;
-    }
+    for (let k = 0; k < rated.length; k += 1)
+      values[k + 1] = finite((rated[k] as Curve)(at), paths[k] as string) * weight;
   };
   const between = (from: number, to: number, count: number): Float64Array => {
     if (from === to) return new Float64Array(count);
