@@ -26,7 +26,6 @@ const config: Options = {
   splitting: true,
   clean: true,
   esbuildPlugins: [frontDoor],
-  dts: { compilerOptions: { ignoreDeprecations: "6.0" } },
 };
 
 export default config;
