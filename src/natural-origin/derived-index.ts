@@ -33,7 +33,7 @@ export interface DerivedIndex {
  * ```ts
  * import { indexByMolarMass, molarMassOf } from "gelwright/natural-origin";
  * const ester = indexByMolarMass({ molarMassNatural: molarMassOf("C14H27O2"), molarMass: molarMassOf("C17H34O2") });
- * ester.naturalOrigin; // => 0.8406696961217495
+ * ester.naturalOrigin; // => 0.8406807736534827
  * ```
  */
 export function indexByMolarMass(input: {
