@@ -28,6 +28,7 @@ export function expectedExports(): Record<string, unknown> {
     ".": entry("index"),
     "./error": entry("error"),
     ...Object.fromEntries(rooms.map((room) => [`./${room}`, entry(`${room}/index`)])),
+    "./schema/*.json": "./dist/schema/*.json",
     "./package.json": "./package.json",
   };
 }

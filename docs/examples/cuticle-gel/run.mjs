@@ -16,15 +16,20 @@ const film = ({ allowances, lots }) =>
   allowances.filter(({ name }) => name.startsWith("film")).reduce((sum, { mass }) => sum + mass, 0) / lots.charge;
 const minutes = ({ timeline }, number) => {
   const { timeStart, timeEnd } = timeline[number - 1];
-  return timeStart === undefined || timeEnd === undefined ? "not known" : `${Math.round((timeEnd - timeStart) / 60)} min`;
+  return timeStart === undefined || timeEnd === undefined
+    ? "not known"
+    : `${Math.round((timeEnd - timeStart) / 60)} min`;
 };
 const rows = [
   ["", beaker.vessel, kettle.vessel],
   ["charge", ...[beaker, kettle].map(({ lots }) => `${lots.charge.toPrecision(4)} kg`)],
-  ["share lost to a film of the same thickness", ...[beaker, kettle].map((plan) => `${(100 * film(plan)).toFixed(2)} %`)],
+  [
+    "share lost to a film of the same thickness",
+    ...[beaker, kettle].map((plan) => `${(100 * film(plan)).toFixed(2)} %`),
+  ],
   ["heating to 85 °C", minutes(beaker, 2), minutes(kettle, 2)],
   ["cooling from 85 to 80 °C", minutes(beaker, 5), minutes(kettle, 5)],
   ["thickening until the pearl goes in", minutes(beaker, 7), minutes(kettle, 7)],
 ];
 console.log("## From the beaker to the kettle\n");
-rows.forEach((row, i) => console.log(`| ${row.join(" | ")} |${i === 0 ? "\n|---|---|---|" : ""}`));
+for (const [i, row] of rows.entries()) console.log(`| ${row.join(" | ")} |${i === 0 ? "\n|---|---|---|" : ""}`);
