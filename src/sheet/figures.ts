@@ -1,7 +1,7 @@
 import { convert } from "../units/index.js";
 
 /** How many decimals a balance shows: what one of its increments needs, in the unit of the sheet. */
-export function decimalsOf(increment: number): number {
+function decimalsOf(increment: number): number {
   const [digits = "", exponent = "0"] = increment.toExponential().split("e");
   const places = (digits.split(".")[1] ?? "").length;
   return Math.max(0, places - Number(exponent));
