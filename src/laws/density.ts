@@ -1,4 +1,6 @@
 import { finite, positive, record, refuse, show, temperature } from "../error.js";
+import type { Beyond } from "./beyond.js";
+import { checkCoefficients, compilePolynomial, type LawRange } from "./polynomial.js";
 
 /** How density depends on temperature, as plain data. */
 export type DensityLaw =
@@ -7,7 +9,7 @@ export type DensityLaw =
       /** [kg/m³], above 0. */
       readonly density: number;
     }
-  | {
+  | ({
       /** Density falls by `slope` a kelvin. */
       readonly law: "linear";
       /** [kg/m³] at the reference temperature, above 0. */
@@ -16,24 +18,27 @@ export type DensityLaw =
       readonly temperatureReference: number;
       /** Fall of density [kg/(m³·K)]: positive for nearly every liquid. */
       readonly slope: number;
-    };
+    } & LawRange)
+  | ({
+      /** Density = ρ₀ + ρ₁ T + ρ₂ T² + …, with T in °C. */
+      readonly law: "polynomial";
+      /** From the constant term up [kg/m³], [kg/(m³·K)] and so on; at least one. */
+      readonly coefficients: readonly number[];
+    } & LawRange);
 
 /** The law as a function, named `path` in its faults. */
-export function compileDensity(law: DensityLaw, path: string): (temperature: number) => number {
-  const density = positive(record(law, path).density, `${path}.density`);
+export function compileDensity(law: DensityLaw, path: string, beyond?: Beyond): (temperature: number) => number {
+  record(law, path);
   switch (law.law) {
     case "constant":
-      return () => density;
+      return compilePolynomial([positive(law.density, `${path}.density`)], 0, {}, beyond, path, "density");
     case "linear": {
+      const density = positive(law.density, `${path}.density`);
       const reference = temperature(law.temperatureReference, `${path}.temperatureReference`);
-      const slope = finite(law.slope, `${path}.slope`);
-      return (at) => {
-        const found = density - slope * (at - reference);
-        return found > 0 && found < Number.POSITIVE_INFINITY
-          ? found
-          : refuse("range", path, found, `a density above 0 at ${at} °C`);
-      };
+      return compilePolynomial([density, -finite(law.slope, `${path}.slope`)], reference, law, beyond, path, "density");
     }
+    case "polynomial":
+      return compilePolynomial(checkCoefficients(law.coefficients, path), 0, law, beyond, path, "density");
     default:
       return refuse("input", `${path}.law`, show((law as { law: unknown }).law), "a density law");
   }
@@ -42,10 +47,12 @@ export function compileDensity(law: DensityLaw, path: string): (temperature: num
 /**
  * The density law as a function of temperature, checked once and then fit for hot loops.
  *
- * $$\rho = \rho_\mathrm{ref} - b\,(T - T_\mathrm{ref})$$
+ * $$\rho = \rho_\mathrm{ref} - b\,(T - T_\mathrm{ref}) \qquad \rho = \sum_k \rho_k\,T^k$$
  *
  * @param law - The law, as plain data.
- * @returns A function of temperature [°C] that gives density [kg/m³], and throws `range` where the line has fallen to 0.
+ * @param options.beyond - Outside the law's range, where it has one: `"throw"` (default) or `"extend"`.
+ * @returns A function of temperature [°C] that gives density [kg/m³], and throws `range` outside the law's range and
+ *   where the law has fallen to 0.
  * @throws CalculationError `input` for a law that is not whole.
  * @source definition
  * @example
@@ -55,20 +62,24 @@ export function compileDensity(law: DensityLaw, path: string): (temperature: num
  * density(60); // => 900.5358
  * ```
  */
-export function densityFunction(law: DensityLaw): (temperature: number) => number {
-  const densityOf = compileDensity(law, "law");
-  return (at) => densityOf(temperature(at, "temperature"));
+export function densityFunction(
+  law: DensityLaw,
+  options: { readonly beyond?: Beyond } = {},
+): (temperature: number) => number {
+  return compileDensity(law, "law", record(options, "options").beyond);
 }
 
 /**
  * The density at one temperature.
  *
- * $$\rho = \rho_\mathrm{ref} - b\,(T - T_\mathrm{ref})$$
+ * $$\rho = \rho_\mathrm{ref} - b\,(T - T_\mathrm{ref}) \qquad \rho = \sum_k \rho_k\,T^k$$
  *
  * @param input.law - The density law, as plain data.
  * @param input.temperature - Temperature [°C], above −273.15.
+ * @param input.beyond - Outside the law's range, where it has one: `"throw"` (default) or `"extend"`.
  * @returns Density [kg/m³], above 0.
- * @throws CalculationError `input` for a law that is not whole, `range` where a linear law has fallen to 0.
+ * @throws CalculationError `input` for a law that is not whole, `range` outside the law's range and where the law has
+ *   fallen to 0.
  * @source definition
  * @example
  * ```ts
@@ -77,7 +88,11 @@ export function densityFunction(law: DensityLaw): (temperature: number) => numbe
  * densityAt({ law, temperature: 70 }); // => 883
  * ```
  */
-export function densityAt(input: { readonly law: DensityLaw; readonly temperature: number }): number {
-  const { law, temperature: at } = record(input, "input");
-  return densityFunction(law)(at);
+export function densityAt(input: {
+  readonly law: DensityLaw;
+  readonly temperature: number;
+  readonly beyond?: Beyond;
+}): number {
+  const { law, temperature: at, beyond } = record(input, "input");
+  return compileDensity(law, "law", beyond)(at);
 }

@@ -1,36 +1,25 @@
-import { notNegative, record, refuse, result, show, temperature } from "../error.js";
+import { record, refuse, result, show, temperature } from "../error.js";
+import { compileHeatLoss, compileLayers } from "./compile-heat-loss.js";
+import type { HeatLossLaw, LayersLoss } from "./heat-loss-law.js";
 
-/** How fast a vessel loses heat to the room, as plain data. */
-export type HeatLossLaw = {
-  /** Newton's law: in proportion to the difference of temperature. */
-  readonly law: "newton";
-  /** Heat-transfer coefficient times area, over all walls [W/K], 0 or more. */
-  readonly conductance: number;
-};
-
-/** The law as a function of both temperatures, named `path` in its faults. */
-export function compileHeatLoss(law: HeatLossLaw, path: string): (temperature: number, ambient: number) => number {
-  record(law, path);
-  switch (law.law) {
-    case "newton": {
-      const conductance = notNegative(law.conductance, `${path}.conductance`);
-      return (at, ambient) => conductance * (at - ambient);
-    }
-    default:
-      return refuse("input", `${path}.law`, show((law as { law: unknown }).law), "a heat-loss law");
-  }
-}
+export { compileHeatLoss } from "./compile-heat-loss.js";
+export type { HeatLossLaw } from "./heat-loss-law.js";
 
 /**
  * The heat-loss law as a function of temperature, checked once and then fit for hot loops.
  *
- * $$q = U\!A\,(T - T_\mathrm{ambient})$$
+ * $$q = U\!A\,(T - T_\mathrm{a}) \qquad q = \frac{\mathrm{Nu}\,k}{L}\,A\,(T - T_\mathrm{a}) \qquad q = \varepsilon\sigma A\,(T^4 - T_\mathrm{a}^4) \qquad \frac{T - T_\mathrm{s}}{\sum_i \delta_i/(k_i A) + 1/(h A)} = q_\mathrm{outside}(T_\mathrm{s})$$
+ *
+ * Newton's law; natural convection, with the Nusselt number of `nusseltVerticalPlate`, `nusseltVerticalCylinder` or
+ * `nusseltHorizontalPlate` and the air of the film; radiation; layers, with the temperature of their outer surface
+ * found so that as much arrives as leaves; and sums of these.
  *
  * @param law - The law, as plain data.
  * @param temperatureAmbient - Temperature of the room [°C].
- * @returns A function of the vessel's temperature [°C] that gives the heat lost [W], negative where the room is warmer.
+ * @returns A function of the vessel's temperature [°C] that gives the heat lost [W], negative where the room is warmer;
+ *   it throws `range` outside the range of a correlation.
  * @throws CalculationError `input` for a law that is not whole.
- * @source bergman-2011 section 5.1
+ * @source bergman-2011 sections 1.2, 3.1 and 9.6
  * @example
  * ```ts
  * import { heatLossFunction } from "gelwright/laws";
@@ -47,18 +36,26 @@ export function heatLossFunction(law: HeatLossLaw, temperatureAmbient: number): 
 /**
  * The heat that a vessel loses to the room at one temperature.
  *
- * $$q = U\!A\,(T - T_\mathrm{ambient})$$
+ * $$q = q(T, T_\mathrm{ambient})$$
  *
  * @param input.law - The heat-loss law, as plain data.
  * @param input.temperature - Temperature of the vessel [°C].
  * @param input.temperatureAmbient - Temperature of the room [°C].
  * @returns Heat lost [W], negative where the room is warmer.
- * @throws CalculationError `input` for a law that is not whole.
- * @source bergman-2011 section 5.1
+ * @throws CalculationError `input` for a law that is not whole, `range` outside the range of a correlation.
+ * @source bergman-2011 sections 1.2, 3.1 and 9.6
  * @example
  * ```ts
  * import { heatLossAt } from "gelwright/laws";
- * heatLossAt({ law: { law: "newton", conductance: 15 }, temperature: 85, temperatureAmbient: 20 }); // => 975
+ * const area = 1.2;
+ * const side = {
+ *   law: "sum",
+ *   parts: [
+ *     { law: "natural convection", surface: "vertical", area, height: 0.6 },
+ *     { law: "radiation", area, emissivity: 0.3 },
+ *   ],
+ * } as const;
+ * heatLossAt({ law: side, temperature: 85, temperatureAmbient: 20 }); // => 620.5359746583548
  * ```
  */
 export function heatLossAt(input: {
@@ -68,4 +65,44 @@ export function heatLossAt(input: {
 }): number {
   const { law, temperature: at, temperatureAmbient } = record(input, "input");
   return heatLossFunction(law, temperatureAmbient)(at);
+}
+
+/**
+ * The temperature outside a vessel with walls or insulation: what a hand feels, and what loses heat to the room.
+ *
+ * $$\frac{T - T_\mathrm{s}}{\sum_i \delta_i/(k_i A) + 1/(h A)} = q_\mathrm{outside}(T_\mathrm{s})$$
+ *
+ * @param input.law - The layers, as plain data.
+ * @param input.temperature - Temperature of the content [°C].
+ * @param input.temperatureAmbient - Temperature of the room [°C].
+ * @returns Temperature of the outer surface [°C], between the two.
+ * @throws CalculationError `input` for a law that is not whole, `range` outside the range of a correlation.
+ * @source bergman-2011 section 3.1
+ * @example
+ * ```ts
+ * import { outerTemperature } from "gelwright/laws";
+ * outerTemperature({
+ *   law: {
+ *     law: "layers",
+ *     area: 1.2,
+ *     layers: [{ thickness: 0.05, conductivity: 0.04 }],
+ *     outside: [{ law: "newton", conductance: 12 }],
+ *   },
+ *   temperature: 85,
+ *   temperatureAmbient: 20,
+ * }); // => 24.814814814814813
+ * ```
+ */
+export function outerTemperature(input: {
+  readonly law: LayersLoss;
+  readonly temperature: number;
+  readonly temperatureAmbient: number;
+}): number {
+  const { law, temperature: at, temperatureAmbient } = record(input, "input");
+  if (record(law, "law").law !== "layers") refuse("input", "law.law", show(law.law), '"layers"');
+  const ambient = temperature(temperatureAmbient, "temperatureAmbient");
+  const excess = temperature(at, "temperature") - ambient;
+  const { shareOutside, loss } = compileLayers(law, "law");
+  result(loss(excess, ambient), "heat loss");
+  return ambient + shareOutside(excess, ambient) * excess;
 }

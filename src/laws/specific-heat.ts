@@ -1,80 +1,85 @@
-import { finite, list, positive, record, refuse, show, temperature } from "../error.js";
-
-/** How specific heat depends on temperature, as plain data. */
-export type SpecificHeatLaw =
-  | {
-      readonly law: "constant";
-      /** [J/(kg·K)], above 0. */
-      readonly specificHeat: number;
-    }
-  | {
-      /** Specific heat = c₀ + c₁ T + c₂ T² + …, with T in °C. */
-      readonly law: "polynomial";
-      /** From the constant term up [J/(kg·K)], [J/(kg·K²)] and so on; at least one. */
-      readonly coefficients: readonly number[];
-    };
+import { record } from "../error.js";
+import type { Beyond } from "./beyond.js";
+import { compileSpecificHeat, type SpecificHeatLaw } from "./compile-specific-heat.js";
 
 /**
  * The specific-heat law as a function of temperature, checked once and then fit for hot loops.
  *
- * $$c = \sum_k c_k\,T^k$$
+ * $$c = \sum_k c_k\,T^k \qquad c = c_\mathrm{s} + \sigma\,(c_\mathrm{l} - c_\mathrm{s}) + L\,\frac{\mathrm d\sigma}{\mathrm dT},\quad \sigma = 10x^3 - 15x^4 + 6x^5,\; x = \frac{T - T_\mathrm{onset}}{T_\mathrm{end} - T_\mathrm{onset}}$$
+ *
+ * The second form is the effective heat capacity of something that melts between two temperatures: σ is the share that
+ * has melted, a smooth step of ours, with no source. Over the whole range it takes up exactly the latent heat. A solid
+ * and a liquid of constant specific heat take as much heat as if all had melted at the middle of the range.
  *
  * @param law - The law, as plain data.
- * @returns A function of temperature [°C] that gives specific heat [J/(kg·K)], and throws `range` where it is not above 0.
+ * @param options.beyond - Outside the law's range, where it has one: `"throw"` (default) or `"extend"`.
+ * @returns A function of temperature [°C] that gives specific heat [J/(kg·K)], and throws `range` outside the law's range
+ *   and where the law is not above 0.
  * @throws CalculationError `input` for a law that is not whole.
- * @source choi-okos-1986 for the form
+ * @source choi-okos-1986 for the form of the polynomial
  * @example
  * ```ts
- * import { specificHeatFunction } from "gelwright/laws";
- * const fat = specificHeatFunction({ law: "polynomial", coefficients: [1984.2, 1.4733, -0.0048008] });
+ * import { choiOkosFat, specificHeatFunction } from "gelwright/laws";
+ * const fat = specificHeatFunction(choiOkosFat.specificHeat);
  * fat(60); // => 2055.31512
  * ```
  */
-export function specificHeatFunction(law: SpecificHeatLaw): (temperature: number) => number {
-  record(law, "law");
-  switch (law.law) {
-    case "constant": {
-      const specificHeat = positive(law.specificHeat, "law.specificHeat");
-      return (at) => {
-        temperature(at, "temperature");
-        return specificHeat;
-      };
-    }
-    case "polynomial": {
-      const coefficients = list(law.coefficients, "law.coefficients", 1).map((value, i) =>
-        finite(value, `law.coefficients[${i}]`),
-      );
-      return (at) => {
-        temperature(at, "temperature");
-        const found = coefficients.reduceRight((sum, coefficient) => sum * at + coefficient, 0);
-        return found > 0 && found < Number.POSITIVE_INFINITY
-          ? found
-          : refuse("range", "specific heat", found, `a specific heat above 0 at ${at} °C`);
-      };
-    }
-    default:
-      return refuse("input", "law.law", show((law as { law: unknown }).law), "a specific-heat law");
-  }
+export function specificHeatFunction(
+  law: SpecificHeatLaw,
+  options: { readonly beyond?: Beyond } = {},
+): (temperature: number) => number {
+  return compileSpecificHeat(law, "law", record(options, "options").beyond).specificHeatOf;
 }
 
 /**
- * The specific heat at one temperature.
+ * The specific heat at one temperature; within a melting range, with the latent heat that is taken up there.
  *
  * $$c = \sum_k c_k\,T^k$$
  *
  * @param input.law - The specific-heat law, as plain data.
  * @param input.temperature - Temperature [°C], above −273.15.
+ * @param input.beyond - Outside the law's range, where it has one: `"throw"` (default) or `"extend"`.
  * @returns Specific heat [J/(kg·K)], above 0.
- * @throws CalculationError `input` for a law that is not whole, `range` where a polynomial has fallen to 0.
- * @source choi-okos-1986 for the form
+ * @throws CalculationError `input` for a law that is not whole, `range` outside the law's range and where the law is not
+ *   above 0.
+ * @source choi-okos-1986 for the form of the polynomial
  * @example
  * ```ts
  * import { specificHeatAt } from "gelwright/laws";
- * const fat = { law: "polynomial", coefficients: [1984.2, 1.4733, -0.0048008] } as const;
- * specificHeatAt({ law: fat, temperature: 60 }); // => 2055.31512
+ * specificHeatAt({ law: { law: "polynomial", coefficients: [1984.2, 1.4733, -0.0048008] }, temperature: 85 }); // => 2074.74472
  * ```
  */
-export function specificHeatAt(input: { readonly law: SpecificHeatLaw; readonly temperature: number }): number {
-  const { law, temperature: at } = record(input, "input");
-  return specificHeatFunction(law)(at);
+export function specificHeatAt(input: {
+  readonly law: SpecificHeatLaw;
+  readonly temperature: number;
+  readonly beyond?: Beyond;
+}): number {
+  const { law, temperature, beyond } = record(input, "input");
+  return compileSpecificHeat(law, "law", beyond).specificHeatOf(temperature);
+}
+
+/**
+ * The temperatures at which a specific-heat law has a kink, where an integral over temperature is split.
+ *
+ * $$T_1 < T_2$$
+ *
+ * @param law - The specific-heat law, as plain data.
+ * @returns Temperatures [°C], rising: the ends of the melting range; empty for a law without melting.
+ * @throws CalculationError `input` for a law that is not whole.
+ * @source definition
+ * @example
+ * ```ts
+ * import { specificHeatKinks } from "gelwright/laws";
+ * specificHeatKinks({
+ *   law: "melting",
+ *   solid: { law: "constant", specificHeat: 2100 },
+ *   liquid: { law: "constant", specificHeat: 2350 },
+ *   latentHeat: 185000,
+ *   temperatureOnset: 58,
+ *   temperatureEnd: 68,
+ * }); // => [58, 68]
+ * ```
+ */
+export function specificHeatKinks(law: SpecificHeatLaw): readonly number[] {
+  return compileSpecificHeat(law, "law").kinks;
 }

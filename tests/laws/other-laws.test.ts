@@ -78,7 +78,7 @@ test("a specific heat below zero is refused, at 0 °C there is one", () => {
 });
 
 test.each([
-  ["density", () => densityFunction({ law: "newton" } as never), "law.density"],
+  ["density", () => densityFunction({ law: "newton" } as never), "a density law"],
   ["heat loss", () => heatLossFunction({ law: "linear" } as never, 20), "a heat-loss law"],
   ["specific heat", () => specificHeatFunction({ law: "linear" } as never), "a specific-heat law"],
 ])("a %s of an unknown kind is refused", (_name, make, message) => {
