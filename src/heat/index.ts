@@ -1,8 +1,16 @@
 export { additionTemperatureLeast, largestAddition, meltTemperatureLeast } from "./additions.js";
+export { type ConductionRoot, conductionRoot } from "./conduction-root.js";
+export type { BiotNumber, ConductionShape } from "./conduction-shape.js";
 export { coolingTime, coolingTimeAtScale, temperatureAfterCooling } from "./cooling.js";
 export { chargeForEvaporation, lossFraction, massAfterEvaporation } from "./evaporation.js";
 export { type HeatToWarm, heatToWarm, type Melting, type Part } from "./heat-to-warm.js";
 export { type HeatingTime, heatingTime, type MeltingOnTheWay } from "./heating-time.js";
 export { type Charge, mixingTemperature } from "./mixing-temperature.js";
+export type { CoolingPack, Pack, PlaceInPack } from "./pack.js";
+export { type CoolingCurve, packCoolingCurve } from "./pack-cooling-curve.js";
+export { packTemperature } from "./pack-temperature.js";
+export { packTimeUntil } from "./pack-time-until.js";
+export { meanRelativeTemperature, relativeTemperature } from "./relative-temperature.js";
+export { type Shrinkage, shrinkage } from "./shrinkage.js";
 export { steadyTemperature } from "./steady-temperature.js";
 export { wallTemperature } from "./wall-temperature.js";

@@ -1,4 +1,5 @@
 import type { ValidInputs } from "../support/fuzz.js";
+import { conductionInputs } from "./valid-inputs-conduction.js";
 
 const melt = { mass: 70, specificHeat: 2150, temperature: 82 };
 const oils = { mass: 30, specificHeat: 1980, temperature: 21 };
@@ -7,6 +8,7 @@ const vessel = { heatCapacity: 210000, conductance: 15, temperatureAmbient: 20, 
 const heater = { power: 6000, conductance: 18, temperatureAmbient: 20, temperatureStart: 20, heatCapacity: 189200 };
 
 export const validInputs: ValidInputs = {
+  ...conductionInputs,
   mixingTemperature: [[{ charges: [melt, oils] }]],
   heatToWarm: [
     [

@@ -40,4 +40,8 @@ export const validInputs: ValidInputs = {
     [{ ...read, temperatureEnd: 25, settlingAllowed: 0.005 }],
   ],
   yieldStressToHold: [[{ diameter: 200e-6, densityParticle: 1400, densityFluid: 910 }]],
+  settlingOverCurve: [
+    [{ ...setting, times: [0, 600, 1800, 7200], temperatures: [85, 80, 60, 30] }],
+    [{ ...read, times: [0, 600, 1800], temperatures: [70, 70, 30] }],
+  ],
 };

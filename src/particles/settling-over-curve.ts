@@ -1,0 +1,100 @@
+import { finite, list, record, refuse, result, temperature } from "../error.js";
+import { curveAt, monotoneCurve } from "../numeric/monotone-curve.js";
+import { integrate } from "../numeric/quadrature.js";
+import { root } from "../numeric/root.js";
+import type { Settling } from "./settling-over-cooling.js";
+import { type Suspension, velocityCurve } from "./velocity-curve.js";
+
+/** How a temperature went on, read with a thermometer or computed. */
+export interface CoolingTrace {
+  /** Times [s], rising; at least two. */
+  readonly times: readonly number[];
+  /** Temperatures at those times [°C]: all falling or all rising, and level where nothing changes. */
+  readonly temperatures: readonly number[];
+}
+
+/** The trace as a smooth curve of temperature over time, which never turns back. */
+function temperatureCurve(trace: CoolingTrace): (time: number) => number {
+  const times = list(trace.times, "times", 2).map((time, i) => finite(time, `times[${i}]`));
+  const warmths = list(trace.temperatures, "temperatures", 2).map((at, i) => temperature(at, `temperatures[${i}]`));
+  if (warmths.length !== times.length)
+    refuse("input", "temperatures", `${warmths.length} temperatures`, `one for each of ${times.length} times`);
+  const sense = Math.sign((warmths[warmths.length - 1] as number) - (warmths[0] as number)) || 1;
+  times.forEach((time, i) => {
+    if (i === 0) return;
+    const before = times[i - 1] as number;
+    if (!(time > before)) refuse("input", `times[${i}]`, time, `more than ${before} s, the time before`);
+    const last = warmths[i - 1] as number;
+    const now = warmths[i] as number;
+    const way = sense < 0 ? "falls" : "rises";
+    if ((now - last) * sense < 0)
+      refuse("input", `temperatures[${i}]`, now, `${last} °C or beyond, on a curve that ${way} from end to end`);
+  });
+  const curve = monotoneCurve(
+    times,
+    warmths.map((at) => sense * at),
+  );
+  return (time) => sense * curveAt(curve, time);
+}
+
+/**
+ * How far particles sink or rise while their surroundings follow a curve of temperature over time: in a hot-filled pack,
+ * whose centre cools by conduction, or along a curve that was read with a thermometer.
+ *
+ * $$s = \int v(T(t))\,\mathrm dt \qquad v = \frac{g\,d^2\,(\rho_p - \rho_f)}{18\,\mu}(1 - \varphi)^{4.65}$$
+ *
+ * Between the points runs a smooth curve that never turns back. In a pack the centre stays liquid for longest: its curve
+ * gives the longest way. The viscosity law stands for the liquid at rest; a yield stress that would hold the particles
+ * once the gel has set is not in it, nor are the currents in a pack that is still thin.
+ *
+ * @param input - The suspension (diameter [m], densities [kg/m³], viscosity law, volume fraction), and `times` [s] with
+ *   `temperatures` [°C], as `packCoolingCurve` of the room `heat` gives them.
+ * @returns Distance [m] and velocities [m/s], positive downwards; duration [s]; end [°C]; Reynolds number at the start.
+ * @throws CalculationError `input` where an argument is out of range or the curve turns back, `range` where Re is 0.1 or
+ *   more or the readings of viscosity end.
+ * @source stokes-1851, richardson-zaki-1954, fritsch-butland-1984 for the curve
+ * @example
+ * ```ts
+ * import { settlingOverCurve } from "gelwright/particles";
+ * const melt = { law: "vogel-fulcher-tammann", lnFactor: -9.5, coefficient: 900, temperatureVogel: -110 } as const;
+ * settlingOverCurve({
+ *   diameter: 60e-6,
+ *   densityParticle: 1400,
+ *   densityFluid: { law: "linear", density: 915, temperatureReference: 20, slope: 0.64 },
+ *   viscosity: { law: "setting", melt, temperatureSetting: 50, steepness: 0.4 },
+ *   times: [0, 600, 1800, 3600, 7200],
+ *   temperatures: [60, 58, 48, 35, 24],
+ * }).distance; // => 0.10615423743438897
+ * ```
+ */
+export function settlingOverCurve(input: Suspension & CoolingTrace): Settling {
+  const { times, beyond } = record(input, "input");
+  const { velocityAt, reynoldsAt, kinks } = velocityCurve(input, beyond);
+  const temperatureAt = temperatureCurve(input);
+  const edges = times.flatMap((time, i) => {
+    const next = times[i + 1];
+    if (next === undefined) return [time];
+    const [from, to] = [temperatureAt(time), temperatureAt(next)];
+    const crossed = kinks.filter((kink) => (kink - from) * (kink - to) < 0);
+    const places = crossed.map((kink) => root((at) => temperatureAt(at) - kink, time, next, "kink", 1e-12 * next));
+    return [time, ...places.sort((one, other) => one - other)];
+  });
+  const start = times[0] as number;
+  const end = times[times.length - 1] as number;
+  const distance = integrate(
+    edges,
+    (time, values) => {
+      values[0] = velocityAt(temperatureAt(time));
+    },
+    1,
+    "distance",
+  );
+  return {
+    distance: result(distance[0] as number, "distance"),
+    duration: end - start,
+    temperatureEnd: temperatureAt(end),
+    velocityStart: velocityAt(temperatureAt(start)),
+    velocityEnd: velocityAt(temperatureAt(end)),
+    reynoldsStart: reynoldsAt(temperatureAt(start)),
+  };
+}
