@@ -1,5 +1,5 @@
 export type { Check } from "./check.js";
-export { densityOfMixture, type MixturePart, specificHeatOfMixture } from "./mixture.js";
+export { conductivityOfMixture, densityOfMixture, type MixturePart, specificHeatOfMixture } from "./mixture.js";
 export { normalise } from "./normalise.js";
 export { readFormula } from "./read.js";
 export { replaceMaterial } from "./replace.js";

@@ -60,6 +60,42 @@ export function specificHeatOfMixture(input: {
   return positiveResult(capacity / mass, "specific heat of the mixture");
 }
 
+/**
+ * Thermal conductivity of a mixture whose parts lie side by side, each by the share of the volume that it fills.
+ *
+ * $$k = \frac{\sum_i (m_i/\rho_i)\,k_i}{\sum_i m_i/\rho_i}$$
+ *
+ * The highest that a mixture can have; parts in series, the lowest, take 1/k in the same proportions. Oils differ so
+ * little that it hardly matters.
+ *
+ * @param input.parts - Mass [kg] (or share), density [kg/m³] and conductivity [W/(m·K)] of each part, at one temperature; at least one.
+ * @returns The conductivity [W/(m·K)] at that temperature.
+ * @throws CalculationError `input` for an argument out of range.
+ * @source choi-okos-1986 for the rule, from memory
+ * @example
+ * ```ts
+ * import { conductivityOfMixture } from "gelwright/formula";
+ * conductivityOfMixture({
+ *   parts: [
+ *     { mass: 90, density: 900, conductivity: 0.17 },
+ *     { mass: 25, density: 1250, conductivity: 0.29 },
+ *   ],
+ * }); // => 0.19
+ * ```
+ */
+export function conductivityOfMixture(input: {
+  readonly parts: readonly (MixturePart & { readonly density: number; readonly conductivity: number })[];
+}): number {
+  let volume = 0;
+  let passed = 0;
+  eachPart(input, (part, at) => {
+    const own = part.mass / positive(part.density, `${at}.density`);
+    volume += own;
+    passed += own * positive(part.conductivity, `${at}.conductivity`);
+  });
+  return positiveResult(passed / volume, "conductivity of the mixture");
+}
+
 function eachPart<P extends MixturePart>(
   input: { readonly parts: readonly P[] },
   visit: (part: P, at: string) => void,

@@ -3,6 +3,7 @@ export { type ConductionRoot, conductionRoot } from "./conduction-root.js";
 export type { BiotNumber, ConductionShape } from "./conduction-shape.js";
 export { coolingTime, coolingTimeAtScale, temperatureAfterCooling } from "./cooling.js";
 export { chargeForEvaporation, lossFraction, massAfterEvaporation } from "./evaporation.js";
+export { type FittedConductance, fitConductance, type TemperatureReading } from "./fit-conductance.js";
 export { type HeatToWarm, heatToWarm, type Melting, type Part } from "./heat-to-warm.js";
 export { type HeatingTime, heatingTime, type MeltingOnTheWay } from "./heating-time.js";
 export { type Charge, mixingTemperature } from "./mixing-temperature.js";

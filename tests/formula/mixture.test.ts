@@ -1,5 +1,11 @@
 import fc from "fast-check";
-import { densityOfMixture, normalise, specificHeatOfMixture, suppliedShare } from "gelwright/formula";
+import {
+  conductivityOfMixture,
+  densityOfMixture,
+  normalise,
+  specificHeatOfMixture,
+  suppliedShare,
+} from "gelwright/formula";
 import { expect, test } from "vitest";
 
 const parts = fc.array(
@@ -7,6 +13,7 @@ const parts = fc.array(
     mass: fc.double({ min: 1e-6, max: 1e3, noNaN: true }),
     density: fc.double({ min: 600, max: 3000, noNaN: true }),
     specificHeat: fc.double({ min: 500, max: 4500, noNaN: true }),
+    conductivity: fc.double({ min: 0.05, max: 1, noNaN: true }),
   }),
   { minLength: 1, maxLength: 9 },
 );
@@ -17,6 +24,7 @@ test("a mixture lies between its parts and forgets their order", () => {
       for (const [of, key] of [
         [densityOfMixture, "density"],
         [specificHeatOfMixture, "specificHeat"],
+        [conductivityOfMixture, "conductivity"],
       ] as const) {
         const mixed = of({ parts });
         const values = parts.map((part) => part[key]);

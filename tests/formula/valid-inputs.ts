@@ -78,6 +78,16 @@ export const validInputs: ValidInputs = {
       },
     ],
   ],
+  conductivityOfMixture: [
+    [
+      {
+        parts: [
+          { mass: 90, density: 900, conductivity: 0.17 },
+          { mass: 25, density: 1250, conductivity: 0.29 },
+        ],
+      },
+    ],
+  ],
   specificHeatOfMixture: [
     [
       {

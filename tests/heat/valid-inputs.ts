@@ -40,6 +40,14 @@ export const validInputs: ValidInputs = {
     [{ temperatureBulk: 75, heatFlow: 3000, area: 0.5, heatTransferCoefficient: 150 }],
     [{ temperatureBulk: 75, heatFlow: -3000, area: 0.5, heatTransferCoefficient: 150 }],
   ],
+  fitConductance: [2, 4].map((count) => [
+    {
+      readings: [84.8, 79.9, 74.8, 70.3].slice(0, count).map((temperature, i) => ({ time: 1200 * i, temperature })),
+      temperatureAmbient: 20,
+      heatCapacity: 210000,
+      confidence: 0.9,
+    },
+  ]),
   lossFraction: [[{ before: 0.25, after: 0.245 }]],
   chargeForEvaporation: [[{ delivered: 100, lossFraction: 0.02 }]],
   massAfterEvaporation: [[{ charge: 102, lossFraction: 0.02 }]],
