@@ -2,16 +2,44 @@ export { additionTemperatureLeast, largestAddition, meltTemperatureLeast } from 
 export { type ConductionRoot, conductionRoot } from "./conduction-root.js";
 export type { BiotNumber, ConductionShape } from "./conduction-shape.js";
 export { coolingTime, coolingTimeAtScale, temperatureAfterCooling } from "./cooling.js";
+export { type CoolingAtScale, coolingAtScales } from "./cooling-at-scales.js";
 export { chargeForEvaporation, lossFraction, massAfterEvaporation } from "./evaporation.js";
+export {
+  type EvaporationCoefficient,
+  evaporationCoefficient,
+  evaporationFlux,
+  evaporationFluxMost,
+} from "./evaporation-flux.js";
+export { type EvaporationOverRun, evaporationOverRun, type VolatileLoss } from "./evaporation-over-run.js";
+export { type Exposure, exposure } from "./exposure.js";
 export { type FittedConductance, fitConductance, type TemperatureReading } from "./fit-conductance.js";
+export type { Balance } from "./heat-balance.js";
 export { type HeatToWarm, heatToWarm, type Melting, type Part } from "./heat-to-warm.js";
 export { type HeatingTime, heatingTime, type MeltingOnTheWay } from "./heating-time.js";
+export { type Hold, holdTemperature } from "./hold-temperature.js";
+export { type InsideCoefficient, insideCoefficient, type StirredVessel } from "./inside-coefficient.js";
+export { type JacketTime, jacketConductance, jacketTime } from "./jacket.js";
+export { batchMassForDuration, capacityFlowForDuration, mediumTemperatureForDuration } from "./jacket-wanted.js";
+export { type EqualAdditions, leastAdditions } from "./least-additions.js";
 export { type Charge, mixingTemperature } from "./mixing-temperature.js";
+export { moleFraction } from "./mole-fraction.js";
 export type { CoolingPack, Pack, PlaceInPack } from "./pack.js";
 export { type CoolingCurve, packCoolingCurve } from "./pack-cooling-curve.js";
 export { packTemperature } from "./pack-temperature.js";
 export { packTimeUntil } from "./pack-time-until.js";
+export { type PlateHeatingTime, plateHeatingTime } from "./plate-heating-time.js";
+export { powerForDuration } from "./power-for-duration.js";
 export { meanRelativeTemperature, relativeTemperature } from "./relative-temperature.js";
+export { relativeRateFunction, type Sensitivity } from "./sensitivity.js";
 export { type Shrinkage, shrinkage } from "./shrinkage.js";
 export { steadyTemperature } from "./steady-temperature.js";
+export { steadyTemperatureByLaw } from "./steady-temperature-by-law.js";
+export { type StirredCorrelation, type StirredRange, stirredCorrelations } from "./stirred-correlations.js";
+export { type StirredWall, stirredWall } from "./stirred-wall.js";
+export type { Stretch } from "./stretches.js";
+export type { Supply } from "./supply.js";
+export { type VapourPressureLaw, vapourPressureAt } from "./vapour-pressure.js";
+export { vapourPressures } from "./vapour-pressures.js";
+export { type Energy, type SuppliedVessel, vesselLeg } from "./vessel-leg.js";
+export { heatFlowAtWall, jacketTemperatureAtWall } from "./wall-limits.js";
 export { wallTemperature } from "./wall-temperature.js";

@@ -1,5 +1,6 @@
 import type { ValidInputs } from "../support/fuzz.js";
 import { conductionInputs } from "./valid-inputs-conduction.js";
+import { processInputs } from "./valid-inputs-process.js";
 
 const melt = { mass: 70, specificHeat: 2150, temperature: 82 };
 const oils = { mass: 30, specificHeat: 1980, temperature: 21 };
@@ -9,6 +10,7 @@ const heater = { power: 6000, conductance: 18, temperatureAmbient: 20, temperatu
 
 export const validInputs: ValidInputs = {
   ...conductionInputs,
+  ...processInputs,
   mixingTemperature: [[{ charges: [melt, oils] }]],
   heatToWarm: [
     [

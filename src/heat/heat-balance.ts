@@ -1,0 +1,52 @@
+import { positive, temperature } from "../error.js";
+import { compileHeatLoss, type HeatLossLaw } from "../laws/heat-loss.js";
+import { root } from "../numeric/root.js";
+import { type CompiledSupply, compileSupply, type Supply } from "./supply.js";
+
+/** What a vessel is given and what it loses. */
+export interface Balance {
+  /** What heats or cools it. */
+  readonly supply: Supply;
+  /** How fast it loses heat to the room. */
+  readonly heatLoss: HeatLossLaw;
+  /** Temperature of the room [°C]. */
+  readonly temperatureAmbient: number;
+}
+
+/** Supply and loss as functions of temperature [°C], checked. */
+export interface CompiledBalance extends Pick<CompiledSupply, "kinks" | "medium"> {
+  /** Heat supplied [W]. */
+  readonly supplyAt: (temperature: number) => number;
+  /** Heat lost to the room [W]. */
+  readonly lossAt: (temperature: number) => number;
+  /** Heat that is left to warm the vessel [W]. */
+  readonly netAt: (temperature: number) => number;
+  /** Temperature of the room [°C]. */
+  readonly ambient: number;
+}
+
+/** Checks supply, loss and room. */
+export function compileBalance({ supply, heatLoss, temperatureAmbient }: Balance): CompiledBalance {
+  const { flowAt, kinks, medium } = compileSupply(supply);
+  const lossOf = compileHeatLoss(heatLoss, "heatLoss");
+  const ambient = temperature(temperatureAmbient, "temperatureAmbient");
+  const lossAt = (at: number): number => lossOf(at, ambient);
+  return { supplyAt: flowAt, lossAt, netAt: (at) => flowAt(at) - lossAt(at), ambient, kinks, medium };
+}
+
+/**
+ * Where supply and loss hold each other, between two temperatures at which the net flow has opposite signs, or where
+ * it is nothing at one of them.
+ */
+export function balanceBetween(netAt: (temperature: number) => number, one: number, other: number): number {
+  return one === other ? one : root(netAt, one, other, "steady temperature", 1e-12);
+}
+
+/** Heat capacity as a function of temperature [°C], as a leg takes it. */
+export function capacityFunction(
+  heatCapacity: number | ((temperature: number) => number),
+): (temperature: number) => number {
+  if (typeof heatCapacity === "function") return heatCapacity;
+  const capacity = positive(heatCapacity, "heatCapacity");
+  return () => capacity;
+}

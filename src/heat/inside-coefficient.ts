@@ -1,0 +1,132 @@
+import { finite, list, notNegative, positive, record, refuse, result } from "../error.js";
+import { type Beyond, extending } from "../laws/beyond.js";
+import type { StirredCorrelation } from "./stirred-correlations.js";
+
+/** A stirred vessel and what is in it, apart from its viscosity. */
+export interface StirredVessel {
+  /** The ranges of the correlation, rising. */
+  readonly correlation: StirredCorrelation;
+  /** Inner diameter of the vessel [m], above 0. */
+  readonly diameterVessel: number;
+  /** Diameter of the impeller [m], above 0. */
+  readonly diameterImpeller: number;
+  /** Speed of the impeller [rev/s], above 0. */
+  readonly speed: number;
+  /** Density of the batch [kg/m³], above 0. */
+  readonly density: number;
+  /** Specific heat of the batch [J/(kg·K)], above 0. */
+  readonly specificHeat: number;
+  /** Thermal conductivity of the batch [W/(m·K)], above 0. */
+  readonly conductivity: number;
+}
+
+/** How well a stirred batch takes up or gives off heat at the wall, and the numbers it was found from. */
+export interface InsideCoefficient {
+  /** [W/(m²·K)]. */
+  readonly heatTransferCoefficient: number;
+  /** Nusselt number over the diameter of the vessel. */
+  readonly nusselt: number;
+  /** Reynolds number of the impeller. */
+  readonly reynolds: number;
+  /** Prandtl number of the batch. */
+  readonly prandtl: number;
+}
+
+/**
+ * The heat-transfer coefficient between a stirred batch and the wall of its vessel.
+ *
+ * $$\mathrm{Nu} = \frac{h D}{k} = C\,\mathrm{Re}^a\,\mathrm{Pr}^b \left(\frac{\mu}{\mu_\mathrm{wall}}\right)^m \qquad \mathrm{Re} = \frac{\rho N d^2}{\mu} \qquad \mathrm{Pr} = \frac{c\,\mu}{k}$$
+ *
+ * Such correlations hold to about a quarter of their value, common practice, no source. A gel thins under shear: give
+ * the viscosity at the shear rate of the impeller. The correlation knows no yield stress, and nothing that sets at the wall.
+ *
+ * @param input.correlation - Ranges of Reynolds number with their constants, as in `stirredCorrelations`, or your own.
+ * @param input.diameterVessel - Inner diameter of the vessel [m], above 0.
+ * @param input.diameterImpeller - Diameter of the impeller [m], above 0 and not above that of the vessel.
+ * @param input.speed - Speed [rev/s], above 0.
+ * @param input.density - Density [kg/m³], above 0.
+ * @param input.specificHeat - Specific heat [J/(kg·K)], above 0.
+ * @param input.conductivity - Thermal conductivity [W/(m·K)], above 0.
+ * @param input.viscosity - Viscosity in the batch [Pa·s], above 0.
+ * @param input.viscosityWall - Viscosity at the temperature of the wall [Pa·s], above 0.
+ * @param input.beyond - Outside the Reynolds numbers of the correlation: `"throw"` (default) or `"extend"` its nearest range.
+ * @returns The coefficient [W/(m²·K)], and the Nusselt, Reynolds and Prandtl numbers.
+ * @throws CalculationError `input` where an argument is no number or out of range; `range` outside the Reynolds numbers of the correlation.
+ * @source penney-2004 chapter 14.4 for the form
+ * @example
+ * ```ts
+ * import { insideCoefficient, stirredCorrelations } from "gelwright/heat";
+ * insideCoefficient({
+ *   correlation: stirredCorrelations.anchor,
+ *   diameterVessel: 0.4,
+ *   diameterImpeller: 0.36,
+ *   speed: 1,
+ *   density: 900,
+ *   specificHeat: 2100,
+ *   conductivity: 0.16,
+ *   viscosity: 0.2,
+ *   viscosityWall: 0.1,
+ * }).heatTransferCoefficient; // => 135.8132937363967
+ * ```
+ */
+export function insideCoefficient(
+  input: StirredVessel & { readonly viscosity: number; readonly viscosityWall: number; readonly beyond?: Beyond },
+): InsideCoefficient {
+  const { viscosity, viscosityWall, beyond } = record(input, "input");
+  return compileStirred(input, beyond)(positive(viscosity, "viscosity"), positive(viscosityWall, "viscosityWall"));
+}
+
+/** The coefficient as a function of both viscosities, its other arguments checked. */
+export function compileStirred(
+  vessel: StirredVessel,
+  beyond: Beyond | undefined,
+): (viscosity: number, viscosityWall: number) => InsideCoefficient {
+  const extended = extending(beyond);
+  const ranges = list(vessel.correlation, "correlation", 1).map((one, i) => {
+    const at = `correlation[${i}]`;
+    const { coefficient, exponentReynolds, exponentPrandtl, exponentViscosity, reynoldsLeast, reynoldsMost } = record(
+      one,
+      at,
+    );
+    return {
+      coefficient: positive(coefficient, `${at}.coefficient`),
+      exponentReynolds: finite(exponentReynolds, `${at}.exponentReynolds`),
+      exponentPrandtl: finite(exponentPrandtl, `${at}.exponentPrandtl`),
+      exponentViscosity: finite(exponentViscosity, `${at}.exponentViscosity`),
+      least: notNegative(reynoldsLeast, `${at}.reynoldsLeast`),
+      most: reynoldsMost === undefined ? Number.POSITIVE_INFINITY : positive(reynoldsMost, `${at}.reynoldsMost`),
+    };
+  });
+  const diameter = positive(vessel.diameterVessel, "diameterVessel");
+  const impeller = positive(vessel.diameterImpeller, "diameterImpeller");
+  if (impeller > diameter) refuse("input", "diameterImpeller", impeller, `not above diameterVessel (${diameter} m)`);
+  const swirl = positive(vessel.density, "density") * positive(vessel.speed, "speed") * impeller * impeller;
+  const conductivity = positive(vessel.conductivity, "conductivity");
+  const specificHeat = positive(vessel.specificHeat, "specificHeat");
+  const first = ranges[0] as (typeof ranges)[number];
+  return (viscosity, viscosityWall) => {
+    const reynolds = result(swirl / viscosity, "Reynolds number");
+    const prandtl = result((specificHeat * viscosity) / conductivity, "Prandtl number");
+    const chosen = ranges.reduce((last, next) => (reynolds >= next.least ? next : last), first);
+    if (!extended && (reynolds < chosen.least || reynolds > chosen.most))
+      refuse(
+        "range",
+        "Reynolds number",
+        reynolds,
+        `${chosen.least} to ${chosen.most}, as the correlation is known, or beyond: "extend"`,
+      );
+    const nusselt = result(
+      chosen.coefficient *
+        reynolds ** chosen.exponentReynolds *
+        prandtl ** chosen.exponentPrandtl *
+        (viscosity / viscosityWall) ** chosen.exponentViscosity,
+      "Nusselt number",
+    );
+    return {
+      heatTransferCoefficient: result((nusselt * conductivity) / diameter, "coefficient"),
+      nusselt,
+      reynolds,
+      prandtl,
+    };
+  };
+}

@@ -1,0 +1,81 @@
+import { positive, record, refuse, result, temperature } from "../error.js";
+import { compileHeatLoss } from "../laws/heat-loss.js";
+import type { CoolingVessel } from "../leg/cooling-leg.js";
+import { runLeg } from "../leg/leg.js";
+import { root } from "../numeric/root.js";
+
+/**
+ * The power that brings a vessel to a temperature in a wanted time, against any loss to the room.
+ *
+ * $$\int_{T_0}^{T_1} \frac{C(T)}{P - q_\mathrm{loss}(T)}\,\mathrm dT = t$$
+ *
+ * The loss has to grow with temperature. What is found is heat that reaches the vessel: divide by the efficiency.
+ *
+ * @param input.duration - Time wanted [s], above 0.
+ * @param input.temperatureStart - Temperature before [°C].
+ * @param input.temperatureEnd - Temperature wanted [°C], above the start.
+ * @param input.heatCapacity - Heat capacity of vessel and content [J/K], above 0; a function of temperature [°C] where it varies or something melts.
+ * @param input.heatLoss - Heat-loss law.
+ * @param input.temperatureAmbient - Temperature of the room [°C].
+ * @param input.kinks - Temperatures at which the heat capacity or the loss has a kink [°C].
+ * @param input.powerMost - What the heater gives at most [W], above 0; left out where nothing limits it.
+ * @returns The power [W], above 0.
+ * @throws CalculationError `input` where an argument is no number or out of range; `unreachable` where more than `powerMost` would be needed, or where the room alone is faster.
+ * @source bergman-2011 section 5.3
+ * @example
+ * ```ts
+ * import { powerForDuration } from "gelwright/heat";
+ * powerForDuration({
+ *   duration: 600,
+ *   temperatureStart: 20,
+ *   temperatureEnd: 80,
+ *   heatCapacity: 2000,
+ *   heatLoss: { law: "newton", conductance: 0 },
+ *   temperatureAmbient: 20,
+ * }); // => 200
+ * ```
+ */
+export function powerForDuration(
+  input: CoolingVessel & {
+    readonly duration: number;
+    readonly temperatureEnd: number;
+    readonly kinks?: readonly number[];
+    readonly powerMost?: number;
+  },
+): number {
+  const { temperatureStart, temperatureEnd, heatCapacity, kinks, powerMost } = record(input, "input");
+  const start = temperature(temperatureStart, "temperatureStart");
+  const end = temperature(temperatureEnd, "temperatureEnd");
+  if (!(end > start)) refuse("input", "temperatureEnd", end, `above temperatureStart (${start} °C)`);
+  const wanted = positive(input.duration, "duration");
+  const lossOf = compileHeatLoss(input.heatLoss, "heatLoss");
+  const ambient = temperature(input.temperatureAmbient, "temperatureAmbient");
+  const timeWith = (heatFlow: (at: number) => number): number =>
+    runLeg({ temperatureStart: start, heatCapacity, heatFlow, kinks }, { temperatureEnd: end }).duration;
+  const lossEnd = lossOf(end, ambient);
+  const time = (power: number): number => timeWith((at) => power - lossOf(at, ambient));
+  const most = powerMost === undefined ? undefined : positive(powerMost, "powerMost");
+  if (most !== undefined && (most <= lossEnd || time(most) > wanted))
+    refuse(
+      "unreachable",
+      "duration",
+      wanted,
+      most <= lossEnd
+        ? `more power: at temperatureEnd the loss takes ${lossEnd} W, and there are ${most} W`
+        : `${time(most)} s or more, the time with all of powerMost`,
+    );
+  // One watt takes as many seconds as joules are stored.
+  const mean = timeWith(() => 1) / wanted;
+  // The loss is least at the start and most at the end, so that the power lies between these two.
+  const least = mean + lossOf(start, ambient);
+  if (least <= 0 && lossEnd < 0 && time(0) <= wanted)
+    refuse("unreachable", "duration", wanted, `less than ${time(0)} s, in which the room alone warms the vessel`);
+  const low = Math.max(0, lossEnd, least * (1 - 1e-9));
+  const high = result((mean + Math.max(0, lossEnd)) * (1 + 1e-9), "power");
+  const early = (power: number): number => {
+    if (power <= lossEnd) return -1;
+    const needed = time(power);
+    return (wanted - needed) / Math.max(wanted, needed);
+  };
+  return root(early, low, high, "power");
+}

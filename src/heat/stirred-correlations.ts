@@ -1,0 +1,56 @@
+/** One range of a correlation for the wall of a stirred vessel, Nu = C Reᵃ Prᵇ (μ/μ_wall)ᵐ. */
+export interface StirredRange {
+  /** Least Reynolds number of the impeller, from which the range runs up to the next range. */
+  readonly reynoldsLeast: number;
+  /** Largest Reynolds number; left out for a last range that has no known end. */
+  readonly reynoldsMost?: number;
+  /** C, above 0. */
+  readonly coefficient: number;
+  /** a, the power of the Reynolds number. */
+  readonly exponentReynolds: number;
+  /** b, the power of the Prandtl number. */
+  readonly exponentPrandtl: number;
+  /** m, the power of the ratio of viscosities. */
+  readonly exponentViscosity: number;
+}
+
+/** Ranges of Reynolds number, rising; a caller's own measurements take the same form. */
+export type StirredCorrelation = readonly StirredRange[];
+
+const range = (coefficient: number, exponentReynolds: number, reynoldsLeast: number): StirredRange => ({
+  coefficient,
+  exponentReynolds,
+  reynoldsLeast,
+  exponentPrandtl: 1 / 3,
+  exponentViscosity: 0.14,
+});
+
+/**
+ * Correlations for the jacketed wall by impeller, for a filling as high as the vessel is wide and blades of standard height.
+ *
+ * Constants from penney-2004, chapter 14.4, and for the paddle from coker-2001, table 7-14, each second-hand. Turbines,
+ * hydrofoil and propeller begin at Re 400, which coker-2001 gives for a turbine with flat blades; that it holds for the
+ * others is from memory. The propeller has a pitch of one diameter. Neither source gives limits of Prandtl number.
+ */
+export const stirredCorrelations: Readonly<
+  Record<
+    | "discTurbine"
+    | "flatBladeTurbine"
+    | "pitchedBladeTurbine"
+    | "hydrofoil"
+    | "propeller"
+    | "anchor"
+    | "helicalRibbon"
+    | "paddle",
+    StirredCorrelation
+  >
+> = {
+  discTurbine: [range(0.74, 2 / 3, 400)],
+  flatBladeTurbine: [range(0.66, 2 / 3, 400)],
+  pitchedBladeTurbine: [range(0.45, 2 / 3, 400)],
+  hydrofoil: [range(0.31, 2 / 3, 400)],
+  propeller: [range(0.5, 2 / 3, 400)],
+  anchor: [range(0.69, 1 / 2, 12), range(0.32, 2 / 3, 100)],
+  helicalRibbon: [range(0.94, 1 / 3, 0), range(0.61, 1 / 2, 13), range(0.25, 2 / 3, 210)],
+  paddle: [range(0.415, 0.67, 20), range(0.36, 0.67, 4000)],
+};

@@ -1,0 +1,55 @@
+import { notNegative, positive, record, refuse, show, temperature } from "../error.js";
+
+/** What gives heat to a vessel, or takes heat from it, as plain data. */
+export type Supply =
+  | {
+      /** A heater of constant power. */
+      readonly supply: "power";
+      /** Heat that reaches the vessel [W], 0 or more: the rating times the efficiency. */
+      readonly power: number;
+    }
+  | {
+      /** A hot plate, or a jacket with a hot or cold medium: in proportion to the difference of temperature. */
+      readonly supply: "medium";
+      /** Temperature of plate or medium [°C]. */
+      readonly temperature: number;
+      /** From medium to vessel [W/K], above 0; `jacketConductance` where the medium flows. */
+      readonly conductance: number;
+      /** The most that the plate or the chiller gives or takes [W], above 0; left out where nothing limits it. */
+      readonly powerMost?: number | undefined;
+    };
+
+/** A supply that has been checked. */
+export interface CompiledSupply {
+  /** Heat into the vessel [W] at a temperature [°C]. */
+  readonly flowAt: (temperature: number) => number;
+  /** Where it has a kink [°C]. */
+  readonly kinks: readonly number[];
+  /** Temperature of the medium [°C], where there is one. */
+  readonly medium: number | undefined;
+}
+
+/** Checks a supply, which faults call `supply`. */
+export function compileSupply(supply: Supply): CompiledSupply {
+  record(supply, "supply");
+  switch (supply.supply) {
+    case "power": {
+      const power = notNegative(supply.power, "supply.power");
+      return { flowAt: () => power, kinks: [], medium: undefined };
+    }
+    case "medium": {
+      const medium = temperature(supply.temperature, "supply.temperature");
+      const conductance = positive(supply.conductance, "supply.conductance");
+      if (supply.powerMost === undefined) return { flowAt: (at) => conductance * (medium - at), kinks: [], medium };
+      const most = positive(supply.powerMost, "supply.powerMost");
+      // Farther from the medium than this the supply gives its most.
+      const reach = most / conductance;
+      const kinks = [medium - reach, medium + reach].filter(
+        (kink) => kink > -273.15 && kink < Number.POSITIVE_INFINITY,
+      );
+      return { flowAt: (at) => Math.max(-most, Math.min(most, conductance * (medium - at))), kinks, medium };
+    }
+    default:
+      return refuse("input", "supply.supply", show((supply as { supply: unknown }).supply), '"power" or "medium"');
+  }
+}

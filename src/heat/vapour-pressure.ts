@@ -1,0 +1,103 @@
+import { finite, list, record, refuse, result, show, temperature } from "../error.js";
+import { type Beyond, extending } from "../laws/beyond.js";
+import { kelvin } from "../laws/compile-viscosity.js";
+
+/** Between which temperatures the constants were fitted. */
+interface Fitted {
+  /** [°C]. */
+  readonly temperatureLeast: number;
+  /** [°C], above the least. */
+  readonly temperatureMost: number;
+}
+
+/** The vapour pressure of a pure substance, as plain data; constants for pascals and kelvins. */
+export type VapourPressureLaw =
+  | ({
+      /** log p = A − B/(T + C). */
+      readonly law: "antoine";
+      /** Which logarithm the constants are for. */
+      readonly logarithm: "decimal" | "natural";
+      /** Logarithm of a pressure in pascals. */
+      readonly constantA: number;
+      /** [K]. */
+      readonly constantB: number;
+      /** [K]. */
+      readonly constantC: number;
+    } & Fitted)
+  | ({
+      /** ln p = C₁ + C₂/T + C₃ ln T + C₄ T^C₅. */
+      readonly law: "dippr-101";
+      /** C₁ to C₅, for pascals and kelvins. */
+      readonly coefficients: readonly number[];
+    } & Fitted);
+
+/** The logarithm of the pressure as a function of the temperature [K], to the base e. */
+function logarithmOf(law: VapourPressureLaw, path: string): (kelvins: number) => number {
+  switch (law.law) {
+    case "antoine": {
+      const { logarithm } = law;
+      if (logarithm !== "decimal" && logarithm !== "natural")
+        refuse("input", `${path}.logarithm`, show(logarithm), '"decimal" or "natural"');
+      const factor = logarithm === "decimal" ? Math.LN10 : 1;
+      const a = finite(law.constantA, `${path}.constantA`);
+      const b = finite(law.constantB, `${path}.constantB`);
+      const c = finite(law.constantC, `${path}.constantC`);
+      return (kelvins) =>
+        kelvins + c > 0
+          ? factor * (a - b / (kelvins + c))
+          : refuse("range", "temperature", kelvins - kelvin, `above the law's pole at ${-c - kelvin} °C`);
+    }
+    case "dippr-101": {
+      const [c1 = 0, c2 = 0, c3 = 0, c4 = 0, c5 = 0] = list(law.coefficients, `${path}.coefficients`, 5).map(
+        (value, i) => finite(value, `${path}.coefficients[${i}]`),
+      );
+      return (kelvins) => c1 + c2 / kelvins + c3 * Math.log(kelvins) + c4 * kelvins ** c5;
+    }
+    default:
+      return refuse("input", `${path}.law`, show((law as { law: unknown }).law), '"antoine" or "dippr-101"');
+  }
+}
+
+/** Checks a law, which faults call `path`, and makes it a function that gives a pressure or throws. */
+export function compileVapourPressure(
+  law: VapourPressureLaw,
+  beyond: Beyond | undefined,
+  path: string,
+): (temperature: number) => number {
+  const extended = extending(beyond);
+  const { temperatureLeast, temperatureMost } = record(law, path);
+  const least = temperature(temperatureLeast, `${path}.temperatureLeast`);
+  const most = temperature(temperatureMost, `${path}.temperatureMost`);
+  if (most <= least) refuse("input", `${path}.temperatureMost`, most, `above temperatureLeast (${least} °C)`);
+  const logarithm = logarithmOf(law, path);
+  return (at) =>
+    extended || (temperature(at, "temperature") >= least && at <= most)
+      ? result(Math.exp(logarithm(temperature(at, "temperature") + kelvin)), "vapour pressure")
+      : refuse("range", "temperature", at, `${least} to ${most} °C, as fitted, or beyond: "extend"`);
+}
+
+/**
+ * The vapour pressure of a pure substance.
+ *
+ * $$\log p = A - \frac{B}{T + C} \qquad \ln p = C_1 + \frac{C_2}{T} + C_3 \ln T + C_4\,T^{C_5}$$
+ *
+ * @param input.law - The law, as plain data; `vapourPressures` has a few.
+ * @param input.temperature - Temperature [°C].
+ * @param input.beyond - Outside the temperatures of the fit: `"throw"` (default) or `"extend"`.
+ * @returns Pressure [Pa].
+ * @throws CalculationError `input` for a law that is not whole; `range` outside the temperatures of the fit.
+ * @source chemicals-2025 for both forms
+ * @example
+ * ```ts
+ * import { vapourPressureAt, vapourPressures } from "gelwright/heat";
+ * vapourPressureAt({ law: vapourPressures.water, temperature: 100 }); // => 101047.25357066655
+ * ```
+ */
+export function vapourPressureAt(input: {
+  readonly law: VapourPressureLaw;
+  readonly temperature: number;
+  readonly beyond?: Beyond;
+}): number {
+  const { law, temperature: at, beyond } = record(input, "input");
+  return compileVapourPressure(law, beyond, "law")(at);
+}

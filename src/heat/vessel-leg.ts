@@ -1,0 +1,120 @@
+import { list, notNegative, positive, record, refuse, temperature } from "../error.js";
+import { type Leg, type LegEnd, runLeg } from "../leg/leg.js";
+import type { LegInput } from "../leg/track.js";
+import {
+  type Balance,
+  balanceBetween,
+  type CompiledBalance,
+  capacityFunction,
+  compileBalance,
+} from "./heat-balance.js";
+
+/** A vessel that is heated or cooled on purpose while it loses heat to the room. */
+export interface SuppliedVessel extends Balance {
+  /** Where it starts [°C]. */
+  readonly temperatureStart: number;
+  /** Heat capacity of vessel and content [J/K], above 0; a function of temperature [°C] where it varies or something melts. */
+  readonly heatCapacity: number | ((temperature: number) => number);
+  /** The supply is held back so that it changes the temperature no faster than this [K/s], above 0; left out if nothing holds it back. */
+  readonly rateMost?: number | undefined;
+}
+
+/** What vesselLeg sums up in any case. */
+export type Energy = "energySupplied" | "energyLost";
+
+/**
+ * How long any supply takes to warm or cool a vessel that loses heat by any law, with the energy and whatever else accumulates.
+ *
+ * $$t = \int_{T_0}^{T_1} \frac{C(T)}{q_\mathrm{supply}(T) - q_\mathrm{loss}(T)}\,\mathrm dT$$
+ *
+ * Melting on the way goes into the heat capacity, as a function of temperature. A supply that is held back to
+ * `rateMost` never turns: where the loss alone is faster, the supply is off.
+ *
+ * @param input - Start [°C], heat capacity [J/K], supply, heat-loss law, room [°C], largest rate [K/s], rates [1/s] and
+ *   kinks [°C]; and either `temperatureEnd` [°C] or `duration` [s].
+ * @returns The end [°C], the duration [s] and the totals, `energySupplied` and `energyLost` [J] among them; in cooling both count as they flow, so that what a jacket takes is negative.
+ * @throws CalculationError `input` where an argument is out of range; `unreachable` where supply and loss hold each other before the end; `range` where a law ends before.
+ * @source bergman-2011 section 5.3
+ * @example
+ * ```ts
+ * import { vesselLeg } from "gelwright/heat";
+ * const heated = vesselLeg({
+ *   temperatureStart: 20,
+ *   temperatureEnd: 85,
+ *   heatCapacity: 2040,
+ *   supply: { supply: "medium", temperature: 150, conductance: 5, powerMost: 300 },
+ *   heatLoss: { law: "newton", conductance: 1.1 },
+ *   temperatureAmbient: 20,
+ * });
+ * heated.duration; // => 504.8930720152374
+ * ```
+ */
+export function vesselLeg<Name extends string = never>(
+  input: SuppliedVessel & Pick<LegInput<Name>, "rates" | "kinks"> & LegEnd,
+): Leg<Name | Energy> {
+  const balance = compileBalance(record(input, "input"));
+  const start = temperature(input.temperatureStart, "temperatureStart");
+  const end = input.temperatureEnd === undefined ? undefined : temperature(input.temperatureEnd, "temperatureEnd");
+  const limit = limitOf(balance, input, start, end);
+  const { supplyAt, kinks } = heldBack(balance, input, start, end ?? limit);
+  const { lossAt } = balance;
+  const rates = { ...record(input.rates ?? {}, "rates"), energySupplied: supplyAt, energyLost: lossAt } as Readonly<
+    Record<Name | Energy, (temperature: number) => number>
+  >;
+  return runLeg(
+    {
+      temperatureStart: start,
+      temperatureLimit: limit,
+      heatCapacity: input.heatCapacity,
+      heatFlow: (at) => supplyAt(at) - lossAt(at),
+      rates,
+      kinks: [...kinks, ...list(input.kinks ?? [], "kinks")],
+    },
+    input,
+  );
+}
+
+/**
+ * The temperature that the vessel comes to in the end, where the leg could come near it; undefined where it does not.
+ * It is looked for no farther than the leg can reach, since a loss law need not hold beyond.
+ */
+function limitOf(
+  { netAt, medium, ambient }: CompiledBalance,
+  { duration, heatCapacity }: SuppliedVessel & LegEnd,
+  start: number,
+  end: number | undefined,
+): number | undefined {
+  const net = netAt(start);
+  if (net === 0) return undefined;
+  if (medium !== undefined) {
+    const outermost = net > 0 ? Math.max(medium, ambient) : Math.min(medium, ambient);
+    return balanceBetween(netAt, start, outermost);
+  }
+  if (net < 0) return balanceBetween(netAt, start, ambient);
+  const farthest = end ?? start + (net * notNegative(duration, "duration")) / capacityFunction(heatCapacity)(start);
+  if (!(farthest > start) || netAt(farthest) > 0) return undefined;
+  const limit = balanceBetween(netAt, start, farthest);
+  if (end !== undefined)
+    refuse("unreachable", "temperatureEnd", end, `less than ${limit} °C, where the loss takes all the power`);
+  return limit;
+}
+
+/** The supply, held back to the largest rate where there is one, and where it has kinks between `start` and `end`. */
+function heldBack(
+  { supplyAt, lossAt, netAt, kinks }: CompiledBalance,
+  { rateMost, heatCapacity }: SuppliedVessel,
+  start: number,
+  end: number | undefined,
+): Pick<CompiledBalance, "supplyAt" | "kinks"> {
+  if (rateMost === undefined) return { supplyAt, kinks };
+  const rate = positive(rateMost, "rateMost");
+  const capacityAt = capacityFunction(heatCapacity);
+  const held = (at: number): number => {
+    const full = supplyAt(at);
+    const most = capacityAt(at) * rate;
+    return full > 0 ? Math.min(full, Math.max(0, lossAt(at) + most)) : Math.max(full, Math.min(0, lossAt(at) - most));
+  };
+  const spare = (at: number): number => Math.abs(netAt(at)) - capacityAt(at) * rate;
+  const frees = end !== undefined && spare(start) > 0 && spare(end) < 0;
+  return { supplyAt: held, kinks: frees ? [...kinks, balanceBetween(spare, start, end)] : kinks };
+}

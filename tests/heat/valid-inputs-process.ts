@@ -1,0 +1,153 @@
+import { stirredCorrelations, vapourPressures } from "gelwright/heat";
+import type { ValidInputs } from "../support/fuzz.js";
+
+const heatLoss = { law: "newton", conductance: 1.1 };
+const heater = { supply: "power", power: 300 };
+const plate = { supply: "medium", temperature: 150, conductance: 5, powerMost: 300 };
+const chiller = { supply: "medium", temperature: 10, conductance: 6 };
+const beaker = { temperatureStart: 20, heatCapacity: 2040, heatLoss, temperatureAmbient: 20 };
+const stirred = {
+  correlation: stirredCorrelations.anchor,
+  diameterVessel: 0.4,
+  diameterImpeller: 0.36,
+  speed: 1,
+  density: 900,
+  specificHeat: 2100,
+  conductivity: 0.16,
+};
+const way = { duration: 3000, temperatureStart: 85, temperatureEnd: 45 };
+const stretches = [
+  { stretch: "ramp", temperatureStart: 65, temperatureEnd: 65, duration: 1800 },
+  { stretch: "ramp", temperatureStart: 65, temperatureEnd: 35, duration: 3600 },
+  { stretch: "vessel", ...beaker, temperatureStart: 35, temperatureEnd: 60, supply: plate, kinks: [50] },
+];
+const surface = { temperature: 65, vapourPressure: 30, molarMass: 0.136234 };
+const melt = { mass: 0.75, specificHeat: 2200, temperature: 75 };
+
+export const processInputs: ValidInputs = {
+  insideCoefficient: [[{ ...stirred, viscosity: 0.2, viscosityWall: 0.1, beyond: "throw" }]],
+  stirredWall: [
+    [
+      {
+        ...stirred,
+        viscosity: { law: "andrade", factor: 1.3e-6, activationEnergy: 32000 },
+        temperatureBulk: 70,
+        temperatureJacket: 15,
+        heatTransferCoefficientJacket: 400,
+        beyond: "extend",
+      },
+    ],
+  ],
+  heatFlowAtWall: [[{ temperatureBulk: 75, temperatureWall: 115, heatTransferCoefficient: 150, area: 0.5 }]],
+  jacketTemperatureAtWall: [
+    [{ temperatureBulk: 70, temperatureWall: 60, heatTransferCoefficient: 100, heatTransferCoefficientJacket: 400 }],
+  ],
+  steadyTemperatureByLaw: [
+    [{ supply: heater, heatLoss, temperatureAmbient: 20 }],
+    [{ supply: plate, heatLoss, temperatureAmbient: 20 }],
+  ],
+  vesselLeg: [
+    [{ ...beaker, supply: heater, temperatureEnd: 85 }],
+    [{ ...beaker, supply: heater, duration: 600, rateMost: 0.05 }],
+    [{ ...beaker, supply: plate, temperatureEnd: 85, rateMost: 0.1, kinks: [40], rates: { above: () => 1 } }],
+    [{ ...beaker, temperatureStart: 80, supply: chiller, duration: 900, heatCapacity: (at: number) => 2000 + at }],
+  ],
+  holdTemperature: [[{ temperature: 75, duration: 1800, supply: heater, heatLoss, temperatureAmbient: 20 }]],
+  powerForDuration: [
+    [{ ...beaker, duration: 600, temperatureEnd: 80 }],
+    [{ ...beaker, duration: 600, temperatureEnd: 80, kinks: [50], powerMost: 400 }],
+  ],
+  plateHeatingTime: [
+    [
+      {
+        temperatureHeater: 150,
+        conductanceHeater: 5,
+        powerMost: 300,
+        conductance: 1.1,
+        temperatureAmbient: 20,
+        temperatureStart: 20,
+        temperatureEnd: 85,
+        heatCapacity: 2040,
+      },
+    ],
+  ],
+  jacketConductance: [[{ conductance: 360, capacityFlow: 1672 }]],
+  jacketTime: [
+    [{ heatCapacity: 1050000, conductance: 360, temperatureInlet: 15, temperatureStart: 85, temperatureEnd: 45 }],
+    [
+      {
+        heatCapacity: 105000,
+        conductance: 54,
+        capacityFlow: 209,
+        temperatureInlet: 12,
+        temperatureStart: 80,
+        temperatureEnd: 55,
+      },
+    ],
+  ],
+  mediumTemperatureForDuration: [
+    [{ ...way, heatCapacity: 1050000, conductance: 360, temperatureLeast: 10, temperatureMost: 120 }],
+  ],
+  batchMassForDuration: [
+    [{ ...way, conductance: 360, temperatureMedium: 15, specificHeat: 2100, heatCapacityVessel: 30000 }],
+  ],
+  capacityFlowForDuration: [[{ ...way, heatCapacity: 1050000, conductance: 360, temperatureInlet: 15 }]],
+  leastAdditions: [
+    [{ melt, addition: { mass: 1.2, specificHeat: 2000, temperature: 23 }, temperatureLeast: 55 }],
+    [{ melt, addition: { mass: 0.2, specificHeat: 2000, temperature: 23 }, temperatureLeast: 55 }],
+  ],
+  relativeRateFunction: [
+    [{ law: "q10", q10: 2, temperatureReference: 25 }],
+    [{ law: "arrhenius", activationEnergy: 83144, temperatureReference: 25 }],
+  ],
+  exposure: [
+    [{ stretches, sensitivity: { law: "q10", q10: 2, temperatureReference: 25 }, temperatureAbove: 45 }],
+    [{ stretches, sensitivity: { law: "arrhenius", activationEnergy: 83144, temperatureReference: 25 } }],
+  ],
+  vapourPressureAt: [
+    [{ law: vapourPressures.water, temperature: 80, beyond: "throw" }],
+    [
+      {
+        law: {
+          law: "dippr-101",
+          coefficients: [73.649, -7258.2, -7.3037, 4.1653e-6, 2],
+          temperatureLeast: 0.01,
+          temperatureMost: 373.946,
+        },
+        temperature: 80,
+      },
+    ],
+  ],
+  moleFraction: [[{ massFraction: 0.02, molarMass: 0.136234, molarMassRest: 0.88 }]],
+  evaporationCoefficient: [[{ airSpeed: 0.2, length: 0.5, kinematicViscosity: 1.9e-5, diffusivity: 7.5e-6 }]],
+  evaporationFlux: [[{ ...surface, vapourPressureRoom: 2, coefficient: 0.000985 }]],
+  evaporationFluxMost: [[{ ...surface, vapourPressureRoom: 2, accommodation: 0.5 }]],
+  evaporationOverRun: [
+    [
+      {
+        volatile: { mass: 0.4, molarMass: 0.136234, vapourPressure: vapourPressures.limonene },
+        rest: { mass: 39.6, molarMass: 0.88 },
+        area: 0.2,
+        coefficient: 0.000985,
+        stretches,
+        lossMeasured: 0.01,
+        beyond: "throw",
+      },
+    ],
+  ],
+  coolingAtScales: [
+    [
+      {
+        masses: [0.25, 40, 400],
+        density: 900,
+        specificHeat: 2100,
+        heightToDiameter: 1,
+        heatTransferCoefficient: 8,
+        temperatureAmbient: 20,
+        temperatureStart: 85,
+        temperatureAddition: 65,
+        temperatureSetting: 58,
+      },
+    ],
+  ],
+};
