@@ -6,6 +6,7 @@ export * as heat from "./heat/index.js";
 export * as laws from "./laws/index.js";
 export * as leg from "./leg/index.js";
 export * as naturalOrigin from "./natural-origin/index.js";
+export * as oils from "./oils/index.js";
 export * as particles from "./particles/index.js";
 export * as plan from "./plan/index.js";
 export * as sheet from "./sheet/index.js";

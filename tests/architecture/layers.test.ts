@@ -12,7 +12,7 @@ const layers = [
   ["laws"],
   ["leg"],
   ["formula"],
-  ["natural-origin", "gel", "heat", "particles"],
+  ["natural-origin", "gel", "heat", "oils", "particles"],
   ["batch"],
   ["plan"],
   ["sheet"],

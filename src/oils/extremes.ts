@@ -1,0 +1,53 @@
+import { refuse } from "../error.js";
+import type { Entry, Range } from "./profile.js";
+import { type Ratio, ratioOf } from "./ratio.js";
+
+/**
+ * The least and the greatest of a ratio over all profiles within the limits whose percentages add up to 100.
+ *
+ * For a plain sum this is the continuous knapsack problem: every acid starts at its least, and what is left of the 100 %
+ * goes to the acids in the order of their weight, each up to its greatest. For a ratio the weights are those of
+ * top − value · bottom at the value reached so far, until that improves no more (Dinkelbach); each round is the exact
+ * optimum of its own sum, so the last one is the optimum of the ratio.
+ *
+ * @source dantzig-1957 from memory, dinkelbach-1967 from memory
+ */
+export function extremesOf(ratio: Ratio, entries: readonly Entry<Range>[]): Range {
+  return [extreme(ratio, entries, -1), extreme(ratio, entries, 1)];
+}
+
+function extreme(ratio: Ratio, entries: readonly Entry<Range>[], sign: 1 | -1): number {
+  const acids = entries.map(({ acid }) => acid);
+  const { top, bottom = () => 0 } = ratio;
+  let value: number | undefined;
+  for (;;) {
+    const at = value ?? 0;
+    const order = acids.map((acid) => sign * (top(acid) - at * bottom(acid)));
+    const next = ratioOf(ratio, acids, filled(entries, order));
+    // Rounding ends the search as surely as the optimum does: only a strict improvement goes on.
+    if (value !== undefined && sign * (next - value) <= 0) return value;
+    value = next;
+  }
+}
+
+function filled(entries: readonly Entry<Range>[], weights: readonly number[]): readonly number[] {
+  const amounts = entries.map(({ value }) => value[0]);
+  let rest = 100 - amounts.reduce((sum, amount) => sum + amount, 0);
+  const order = entries.map((_, i) => i).sort((a, b) => (weights[b] ?? 0) - (weights[a] ?? 0));
+  for (const i of order) {
+    const [least, greatest] = entries[i]?.value ?? [0, 0];
+    const more = Math.min(Math.max(rest, 0), greatest - least);
+    amounts[i] = least + more;
+    rest -= more;
+  }
+  return amounts;
+}
+
+/** The limits, if some profile within them adds up to 100 %. */
+export function feasible(entries: readonly Entry<Range>[], path: string): readonly Entry<Range>[] {
+  const least = entries.reduce((sum, { value }) => sum + value[0], 0);
+  const greatest = entries.reduce((sum, { value }) => sum + value[1], 0);
+  return least <= 100 + 1e-9 && greatest >= 100 - 1e-9
+    ? entries
+    : refuse("unreachable", path, `sums from ${least} to ${greatest} %`, "limits between which 100 % can be reached");
+}

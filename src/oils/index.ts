@@ -1,0 +1,15 @@
+export { type Certificate, checkCertificate, type ValueAtTemperature } from "./certificate.js";
+export { type Compound, glycerin, squalane } from "./compounds.js";
+export { type FattyAcid, fattyAcid } from "./fatty-acid.js";
+export { mediumChainTriglycerides } from "./medium-chain-triglycerides.js";
+export type { Profile, ProfileRanges, Range } from "./profile.js";
+export { type ProfileValueRanges, profileValueRanges, profileValues } from "./profile-values.js";
+export { type ReadProfile, readProfile } from "./read-profile.js";
+export { safflowerOilHighOleic, sunflowerOilHighOleic, sunflowerOilMidOleic } from "./standard-high-oleic.js";
+export { coconutOil, palmKernelOil } from "./standard-lauric.js";
+export { grapeseedOil, safflowerOil, soyaOil, sunflowerOil } from "./standard-linoleic.js";
+export { flaxseedOil, walnutOil } from "./standard-linolenic.js";
+export type { RangeAtTemperature, StandardOil, Trust } from "./standard-oil.js";
+export { almondOil, oliveOil, rapeseedOil } from "./standard-oleic.js";
+export { cottonseedOil, maizeOil, riceBranOil, sesameOil } from "./standard-oleic-linoleic.js";
+export type { ProfileValues } from "./values-of-acids.js";
