@@ -63,6 +63,18 @@ async function heaviestFunction(room: string): Promise<Size[]> {
   return sizes.sort((a, b) => b.bytes - a.bytes).slice(0, 1);
 }
 
+/** Functions that read no document, in rooms that do: they must not pay for what reading needs. */
+const bystanders = [
+  ["formula", "densityOfMixture"],
+  ["batch", "chargeFor"],
+  ["units", "massOfVolume"],
+] as const;
+
+async function bystander([room, name]: readonly [string, string]): Promise<Size> {
+  const bytes = await gzipped(`export { ${name} } from "./dist/${room}/index.js";`);
+  return { what: `${room}, alone: ${name}`, bytes, aim: aims.function };
+}
+
 async function roomSize(room: string): Promise<Size> {
   const aim = documentRooms.includes(room) ? aims.documentRoom : aims.kernelRoom;
   return { what: `room ${room}`, bytes: await gzipped(`export * from "./dist/${room}/index.js";`), aim };
@@ -73,6 +85,7 @@ export async function sizes(): Promise<Size[]> {
   const kernelRooms = rooms.filter((room) => !documentRooms.includes(room));
   return [
     ...(await Promise.all(kernelRooms.map(heaviestFunction))).flat(),
+    ...(await Promise.all(bystanders.map(bystander))),
     ...(await Promise.all(rooms.map(roomSize))),
     { what: "everything", bytes: await gzipped('export * from "./dist/index.js";'), aim: aims.whole },
   ];
