@@ -18,6 +18,7 @@ export type SmoothSpecificHeatLaw =
 
 /** A specific heat that takes up the latent heat of melting over a range of temperature. */
 export interface MeltingSpecificHeatLaw {
+  /** Latent heat over a range of temperature. */
   readonly law: "melting";
   /** Specific heat of the solid [J/(kg·K)]; while it melts, it and the liquid's count by the share that has melted. */
   readonly solid: SmoothSpecificHeatLaw;

@@ -12,6 +12,7 @@ export type ConvectionLoss = {
   readonly beyond?: Beyond;
 } & (
   | {
+      /** A wall, flat or round. */
       readonly surface: "vertical";
       /** Height of the wall [m], above 0. */
       readonly height: number;
@@ -46,6 +47,7 @@ export type SurfaceLoss =
 
 /** Layers of wall and insulation, whose outer surface loses heat to the room. */
 export interface LayersLoss {
+  /** Conduction through layers in series. */
   readonly law: "layers";
   /** Area through which heat passes [m²], above 0; for thick layers on a cylinder its logarithmic mean. */
   readonly area: number;
