@@ -35,7 +35,7 @@ export function horizontal(rayleigh: number, facing: Facing): number {
 }
 
 /** The direction, if it is one. */
-export function facingOf(facing: Facing, path: string): Facing {
+function facingOf(facing: Facing, path: string): Facing {
   return facing === "up" || facing === "down" ? facing : refuse("input", path, show(facing), '"up" or "down"');
 }
 
