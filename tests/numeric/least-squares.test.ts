@@ -1,0 +1,108 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { curveFit } from "../../src/numeric/curve-fit.js";
+import { leastSquares } from "../../src/numeric/least-squares.js";
+
+const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+const rows = [0.5, 1, 2, 3, 5, 8, 13];
+const column = (power: number, scale = 1) => Float64Array.from(rows, (x) => scale * x ** power);
+
+test("what is left is at right angles to every column, which is what least means", () => {
+  fc.assert(
+    fc.property(fc.array(between(-10, 10), { minLength: rows.length, maxLength: rows.length }), (values) => {
+      const right = Float64Array.from(values);
+      const columns = [column(0), column(1), column(-1)];
+      const fit = leastSquares(columns, right);
+      const left = right.map(
+        (value, i) =>
+          value - columns.reduce((sum, one, k) => sum + (one[i] as number) * (fit?.coefficients[k] ?? 0), 0),
+      );
+      for (const one of columns)
+        expect(Math.abs(one.reduce((sum, value, i) => sum + value * (left[i] as number), 0))).toBeLessThan(1e-11);
+      expect(fit?.sumOfSquares).toBeCloseTo(
+        left.reduce((sum, one) => sum + one * one, 0),
+        9,
+      );
+    }),
+  );
+});
+
+test("columns may be in any unit", () => {
+  const right = Float64Array.from(rows, (x) => 3 + 2 * x + Math.sin(x));
+  const plain = leastSquares([column(0), column(1)], right);
+  const odd = leastSquares([column(0, 1e-150), column(1, 1e120)], right);
+  expect((odd?.coefficients[0] as number) * 1e-150).toBeCloseTo(plain?.coefficients[0] as number, 12);
+  expect((odd?.coefficients[1] as number) * 1e120).toBeCloseTo(plain?.coefficients[1] as number, 12);
+});
+
+test("the inverse is that of the normal equations of a straight line", () => {
+  const fit = leastSquares([column(0), column(1)], column(2));
+  const n = rows.length;
+  const mean = rows.reduce((sum, x) => sum + x, 0) / n;
+  const spread = rows.reduce((sum, x) => sum + (x - mean) ** 2, 0);
+  expect(fit?.inverse[1]?.[1]).toBeCloseTo(1 / spread, 14);
+  expect(fit?.inverse[0]?.[0]).toBeCloseTo(1 / n + mean ** 2 / spread, 14);
+  expect(fit?.inverse[0]?.[1]).toBeCloseTo(-mean / spread, 14);
+});
+
+test("columns that say the same, or say nothing, give no answer", () => {
+  expect(leastSquares([column(1), column(1, 7)], column(0))).toBeUndefined();
+  expect(
+    leastSquares([column(0), column(1), column(0).map((one, i) => one + (rows[i] as number))], column(2)),
+  ).toBeUndefined();
+  expect(leastSquares([new Float64Array(rows.length)], column(0))).toBeUndefined();
+  expect(leastSquares([column(1, Number.POSITIVE_INFINITY)], column(0))).toBeUndefined();
+});
+
+test("seven powers, which the normal equations would lose, come back", () => {
+  const powers = [0, 1, 2, 3, 4, 5, 6];
+  const right = Float64Array.from(rows, (x) => powers.reduce((sum, power) => sum + x ** power, 0));
+  const fit = leastSquares(
+    powers.map((power) => column(power)),
+    right,
+  );
+  for (const one of fit?.coefficients ?? [Number.NaN]) expect(Math.abs(one - 1)).toBeLessThan(1e-6);
+});
+
+/** y = a exp(−b x), of which only readings and derivatives are told. */
+const decay = (target: Float64Array) => ({
+  target,
+  valuesAt: ([a = 0, b = 0]: readonly number[]) => Float64Array.from(rows, (x) => a * Math.exp(-b * x)),
+  slopesAt: ([a = 0, b = 0]: readonly number[]) => [
+    Float64Array.from(rows, (x) => Math.exp(-b * x)),
+    Float64Array.from(rows, (x) => -a * x * Math.exp(-b * x)),
+  ],
+});
+
+test("a curve is found again from a start far off", () => {
+  fc.assert(
+    fc.property(between(0.1, 100), between(0.05, 1), (a, b) => {
+      const fit = curveFit(decay(decay(column(0)).valuesAt([a, b])), [1, 0.3]);
+      expect(Math.abs((fit?.parameters[0] ?? 0) / a - 1)).toBeLessThan(1e-9);
+      expect(Math.abs((fit?.parameters[1] ?? 0) / b - 1)).toBeLessThan(1e-9);
+    }),
+  );
+});
+
+test("Rosenbrock's valley is followed to its end", () => {
+  const fit = curveFit(
+    {
+      target: Float64Array.of(0, 1),
+      valuesAt: ([x = 0, y = 0]) => Float64Array.of(10 * (y - x * x), x),
+      slopesAt: ([x = 0]) => [Float64Array.of(-20 * x, 1), Float64Array.of(10, 0)],
+    },
+    [-1.2, 1],
+  );
+  expect(fit?.parameters[0]).toBeCloseTo(1, 12);
+  expect(fit?.parameters[1]).toBeCloseTo(1, 12);
+});
+
+test("readings that do not tell the parameters apart, or a start without values, give no answer", () => {
+  const same = {
+    target: column(1),
+    valuesAt: ([a = 0, b = 0]: readonly number[]) => column(1, a + b),
+    slopesAt: () => [column(1), column(1)],
+  };
+  expect(curveFit(same, [0, 0])).toBeUndefined();
+  expect(curveFit(decay(column(0)), [Number.NaN, 1])).toBeUndefined();
+});
