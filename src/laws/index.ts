@@ -5,6 +5,8 @@ export type { MeltingSpecificHeatLaw, SmoothSpecificHeatLaw, SpecificHeatLaw } f
 export { type ConductivityLaw, conductivityAt, conductivityFunction } from "./conductivity.js";
 export { type DensityLaw, densityAt, densityFunction } from "./density.js";
 export { enthalpyBetween } from "./enthalpy.js";
+export type { FlowCurve, FlowLaw } from "./flow-curve.js";
+export { apparentViscosityAt, shearRateAt, shearStressAt, yieldStressOf } from "./flow-curve-at.js";
 export { glycerin } from "./glycerin.js";
 export { heatLossAt, heatLossFunction, outerTemperature } from "./heat-loss.js";
 export type { ConvectionLoss, HeatLossLaw, LayersLoss, SurfaceLoss } from "./heat-loss-law.js";

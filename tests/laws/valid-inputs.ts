@@ -66,7 +66,20 @@ const losses = [
 ];
 const extended = ["throw", "extend"];
 
+const flowCurves = [
+  { law: "newton", viscosity: 2 },
+  { law: "power-law", consistency: 20, flowIndex: 0.5 },
+  { law: "bingham", yieldStress: 10, plasticViscosity: 0.5 },
+  { law: "casson", yieldStress: 10, plasticViscosity: 0.5 },
+  { law: "herschel-bulkley", yieldStress: 10, consistency: 8, flowIndex: 0.5 },
+  { law: "carreau-yasuda", viscosityZero: 50, viscosityInfinite: 1, timeConstant: 5, flowIndex: 0.4, transition: 2 },
+];
+
 export const validInputs: ValidInputs = {
+  shearStressAt: flowCurves.map((curve) => [{ curve, shearRate: 5 }]),
+  apparentViscosityAt: flowCurves.map((curve) => [{ curve, shearRate: 5 }]),
+  shearRateAt: flowCurves.map((curve) => [{ curve, stress: 50 }]),
+  yieldStressOf: flowCurves.map((curve) => [curve]),
   viscosityFunction: laws.flatMap((law) => [[law], [law, { beyond: "extend" }]]),
   viscosityAt: laws.map((law) => [{ law, temperature: 65, beyond: "throw" }]),
   viscosityRange: laws.map((law) => [law]),
