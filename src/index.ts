@@ -9,5 +9,6 @@ export * as naturalOrigin from "./natural-origin/index.js";
 export * as oils from "./oils/index.js";
 export * as particles from "./particles/index.js";
 export * as plan from "./plan/index.js";
+export * as rheology from "./rheology/index.js";
 export * as sheet from "./sheet/index.js";
 export * as units from "./units/index.js";

@@ -12,7 +12,7 @@ const layers = [
   ["laws"],
   ["leg"],
   ["formula"],
-  ["natural-origin", "gel", "heat", "oils", "particles"],
+  ["natural-origin", "gel", "heat", "oils", "particles", "rheology"],
   ["batch"],
   ["plan"],
   ["sheet"],

@@ -1,0 +1,34 @@
+import { refuse } from "../error.js";
+import type { FlowModel } from "./flow-forms.js";
+
+/**
+ * Refuses a fit whose parameters no fluid has, or whose plateaus the readings never come near: the readings do not show
+ * what the model asks for, and the message says which ones would.
+ */
+export function refuseUnseen(
+  model: FlowModel,
+  names: readonly string[],
+  parameters: readonly number[] | undefined,
+  rates: readonly number[],
+): void {
+  const value = (name: string): number | undefined => parameters?.[names.indexOf(name)];
+  const least = Math.min(...rates);
+  const greatest = Math.max(...rates);
+  const missing = (found: string, expected: string): never =>
+    refuse("unreachable", "points", found, `for ${model} ${expected}`);
+  for (const name of names) {
+    const fitted = value(name);
+    if (fitted === undefined || fitted > 0) continue;
+    if (name === "yieldStress")
+      missing("no yield stress", `readings below ${least} 1/s at which the stress levels off, or a model without one`);
+    if (name === "viscosityInfinite")
+      missing("no plateau at high rates", `readings above ${greatest} 1/s, or viscosityInfinite given`);
+    missing(`${name} ${fitted}`, "stresses that rise with the shear rate");
+  }
+  const time = value("timeConstant");
+  if (time === undefined) return;
+  if (time * least > 1)
+    missing("no plateau at rest", `readings below ${least} 1/s, down to where the viscosity no longer rises`);
+  if (time * greatest < 1) missing("no thinning", `readings above ${greatest} 1/s, up to where it thins, or newton`);
+  if ((value("flowIndex") ?? 0) >= 1) missing("no thinning", "stresses that rise less than the shear rate");
+}

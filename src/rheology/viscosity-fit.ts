@@ -1,0 +1,74 @@
+import { list, positive, record, refuse, result, temperature } from "../error.js";
+import type { MeltLaw, ViscosityReading } from "../laws/viscosity-law.js";
+import type { Weighting } from "./fit-flow-curve.js";
+
+/** A law of viscosity against temperature, fitted to readings. */
+export interface ViscosityFit<Law extends MeltLaw = MeltLaw> {
+  /** The law, to be handed to whatever takes one. */
+  readonly law: Law;
+  /** Which residuals were made small: `"relative"` those of ln viscosity, `"absolute"` those in Pa·s. */
+  readonly weighting: Weighting;
+  /** The names of the fitted parameters, in the order of `covariance`. */
+  readonly parameters: readonly string[];
+  /** Standard error of each parameter by its name, in its unit; left out where there are no readings to spare. */
+  readonly standardErrors?: Readonly<Record<string, number>>;
+  /** Covariance of the parameters, in the products of their units; left out likewise. */
+  readonly covariance?: readonly (readonly number[])[];
+  /** What was read less what the law gives: in ln viscosity [-] or, where they are absolute, in Pa·s. */
+  readonly residuals: readonly number[];
+  /** Sum of the residuals' squares [-], or [Pa²·s²] where they are absolute. */
+  readonly sumOfSquares: number;
+  /** Readings less parameters. */
+  readonly degreesOfFreedom: number;
+  /** Lowest temperature read [°C]. */
+  readonly temperatureLeast: number;
+  /** Highest temperature read [°C]. */
+  readonly temperatureGreatest: number;
+}
+
+/** Checks readings, which have to stand at so many different temperatures. */
+export function viscosityReadings(points: readonly ViscosityReading[], least: number): readonly ViscosityReading[] {
+  const readings = list(points, "points", 1).map((point, i) => {
+    const { temperature: warmth, viscosity } = record(point, `points[${i}]`);
+    return {
+      temperature: temperature(warmth, `points[${i}].temperature`),
+      viscosity: positive(viscosity, `points[${i}].viscosity`),
+    };
+  });
+  const different = new Set(readings.map((reading) => reading.temperature)).size;
+  if (different < least)
+    refuse("input", "points", `readings at ${different} temperatures`, `readings at ${least} or more temperatures`);
+  return readings;
+}
+
+/** Puts a fit together from what least squares gave. */
+export function viscosityFit<Law extends MeltLaw>(
+  law: Law,
+  weighting: Weighting,
+  parameters: readonly string[],
+  inverse: readonly (readonly number[])[],
+  residuals: readonly number[],
+  readings: readonly ViscosityReading[],
+): ViscosityFit<Law> {
+  const degreesOfFreedom = readings.length - parameters.length;
+  const sumOfSquares = residuals.reduce((sum, one) => sum + one * one, 0);
+  const variance = sumOfSquares / degreesOfFreedom;
+  const covariance = inverse.map((row) => row.map((value) => value * variance));
+  const temperatures = readings.map((reading) => reading.temperature);
+  return {
+    law,
+    weighting,
+    parameters,
+    ...(degreesOfFreedom > 0 && {
+      covariance: covariance.map((row) => row.map((value) => result(value, "covariance"))),
+      standardErrors: Object.fromEntries(
+        parameters.map((name, k) => [name, result(Math.sqrt(covariance[k]?.[k] ?? 0), "standard error")]),
+      ),
+    }),
+    residuals: residuals.map((one) => result(one, "residual")),
+    sumOfSquares: result(sumOfSquares, "sum of squares"),
+    degreesOfFreedom,
+    temperatureLeast: Math.min(...temperatures),
+    temperatureGreatest: Math.max(...temperatures),
+  };
+}
