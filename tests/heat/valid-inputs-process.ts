@@ -24,6 +24,21 @@ const stretches = [
 const surface = { temperature: 65, vapourPressure: 30, molarMass: 0.136234 };
 const melt = { mass: 0.75, specificHeat: 2200, temperature: 75 };
 
+const oil = { law: "polynomial", coefficients: [1984.2, 1.4733, -0.0048008] };
+const wax = {
+  law: "melting",
+  solid: { law: "constant", specificHeat: 2100 },
+  liquid: { law: "constant", specificHeat: 2350 },
+  latentHeat: 185000,
+  temperatureOnset: 56,
+  temperatureEnd: 68,
+};
+const charges = [
+  { mass: 60, specificHeat: oil, temperature: 82 },
+  { mass: 10, specificHeat: wax, temperature: 82 },
+];
+const cold = { mass: 40, specificHeat: oil, temperature: 21 };
+
 export const processInputs: ValidInputs = {
   insideCoefficient: [[{ ...stirred, viscosity: 0.2, viscosityWall: 0.1, beyond: "throw" }]],
   stirredWall: [
@@ -95,6 +110,28 @@ export const processInputs: ValidInputs = {
   leastAdditions: [
     [{ melt, addition: { mass: 1.2, specificHeat: 2000, temperature: 23 }, temperatureLeast: 55 }],
     [{ melt, addition: { mass: 0.2, specificHeat: 2000, temperature: 23 }, temperatureLeast: 55 }],
+  ],
+  mixingTemperatureByLaw: [[{ charges: [...charges, cold] }]],
+  largestAdditionByLaw: [[{ melt: charges, addition: { specificHeat: oil, temperature: 21 }, temperatureLeast: 60 }]],
+  additionTemperatureLeastByLaw: [[{ melt: charges, addition: cold, temperatureLeast: 66 }]],
+  heatCapacityFunction: [
+    [{ parts: charges.map(({ mass, specificHeat }) => ({ mass, specificHeat })), beyond: "throw" }],
+  ],
+  heatCapacityKinks: [[{ parts: charges.map(({ mass, specificHeat }) => ({ mass, specificHeat })) }]],
+  stagedAdditions: [
+    [
+      {
+        melt: charges.map(({ mass, specificHeat }) => ({ mass, specificHeat })),
+        temperatureStart: 85,
+        heatCapacityVessel: 20000,
+        heatLoss: { law: "newton", conductance: 15 },
+        temperatureAmbient: 20,
+        stages: [
+          { temperatureEnd: 80, addition: { ...cold, mass: 5 } },
+          { duration: 600, addition: { ...cold, mass: 5 }, supply: chiller },
+        ],
+      },
+    ],
   ],
   relativeRateFunction: [
     [{ law: "q10", q10: 2, temperatureReference: 25 }],

@@ -1,0 +1,70 @@
+import { list, record, result } from "../error.js";
+import type { Beyond } from "../laws/beyond.js";
+import { compilePart, type PartByLaw } from "./charge-by-law.js";
+
+/**
+ * The heat capacity of a charge as a function of temperature, for a leg: melting on the way is in it.
+ *
+ * $$C(T) = \sum_i m_i\,c_i(T)$$
+ *
+ * Give the leg the kinks of `heatCapacityKinks` as well.
+ *
+ * @param input.parts - The parts of the charge, at least one; count the vessel as a part if it warms along.
+ * @param input.beyond - Outside the range of a law: `"throw"` (default) or `"extend"`.
+ * @returns A function of temperature [°C] that gives heat capacity [J/K], and throws `range` outside the range of a law.
+ * @throws CalculationError `input` where an argument is no number or out of range.
+ * @source definition
+ * @example
+ * ```ts
+ * import { heatCapacityFunction } from "gelwright/heat";
+ * const capacity = heatCapacityFunction({
+ *   parts: [
+ *     { mass: 80, specificHeat: { law: "polynomial", coefficients: [1984.2, 1.4733, -0.0048008] } },
+ *     { mass: 12, specificHeat: { law: "constant", specificHeat: 2100 } },
+ *   ],
+ * });
+ * capacity(60); // => 189625.2096
+ * ```
+ */
+export function heatCapacityFunction(input: {
+  readonly parts: readonly PartByLaw[];
+  readonly beyond?: Beyond;
+}): (temperature: number) => number {
+  const { parts, beyond } = record(input, "input");
+  const each = list(parts, "parts", 1).map((part, i) => compilePart(part, `parts[${i}]`, beyond));
+  return (at) =>
+    result(
+      each.reduce((sum, part) => sum + part.mass * part.specificHeatOf(at), 0),
+      "heat capacity",
+    );
+}
+
+/**
+ * The temperatures at which the heat capacity of a charge has a kink: the ends of its melting ranges.
+ *
+ * $$T_1 \le T_2 \le \dots$$
+ *
+ * @param input.parts - The parts of the charge, at least one.
+ * @returns Temperatures [°C], rising; empty where nothing melts.
+ * @throws CalculationError `input` where an argument is no number or out of range.
+ * @source definition
+ * @example
+ * ```ts
+ * import { heatCapacityKinks } from "gelwright/heat";
+ * const liquid = { law: "constant", specificHeat: 2100 } as const;
+ * const wax = {
+ *   law: "melting",
+ *   solid: liquid,
+ *   liquid,
+ *   latentHeat: 185000,
+ *   temperatureOnset: 58,
+ *   temperatureEnd: 68,
+ * } as const;
+ * heatCapacityKinks({ parts: [{ mass: 12, specificHeat: wax }] }); // => [58, 68]
+ * ```
+ */
+export function heatCapacityKinks(input: { readonly parts: readonly PartByLaw[] }): readonly number[] {
+  return list(record(input, "input").parts, "parts", 1)
+    .flatMap((part, i) => compilePart(part, `parts[${i}]`).kinks)
+    .sort((one, other) => one - other);
+}

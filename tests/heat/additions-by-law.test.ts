@@ -1,0 +1,252 @@
+import fc from "fast-check";
+import {
+  additionTemperatureLeast,
+  additionTemperatureLeastByLaw,
+  coolingTime,
+  heatCapacityFunction,
+  heatCapacityKinks,
+  heatToWarm,
+  largestAddition,
+  largestAdditionByLaw,
+  mixingTemperature,
+  mixingTemperatureByLaw,
+  stagedAdditions,
+  vesselLeg,
+} from "gelwright/heat";
+import { choiOkosFat, enthalpyBetween } from "gelwright/laws";
+import { expect, test } from "vitest";
+
+const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+const near = (actual: number, expected: number, within = 1e-9) =>
+  expect(Math.abs(actual / expected - 1)).toBeLessThanOrEqual(within);
+const constant = (specificHeat: number) => ({ law: "constant", specificHeat }) as const;
+const oil = choiOkosFat.specificHeat;
+const wax = {
+  law: "melting",
+  solid: constant(2100),
+  liquid: constant(2350),
+  latentHeat: 185000,
+  temperatureOnset: 56,
+  temperatureEnd: 68,
+} as const;
+const unreachable = (message: string) =>
+  expect.objectContaining({ code: "unreachable", message: expect.stringContaining(message) });
+
+const meltOf = (mass: number, share: number, temperature: number) => [
+  { mass: mass * (1 - share), specificHeat: oil, temperature },
+  { mass: mass * share, specificHeat: wax, temperature },
+];
+const mixes = fc.record({
+  mass: between(0.1, 100),
+  share: between(0.02, 0.5),
+  hot: between(70, 120),
+  cold: between(0, 30),
+  added: between(0.01, 100),
+});
+
+test("with constant specific heats the laws say what the plain forms say", () => {
+  const melt = { mass: 70, temperature: 82 };
+  const addition = { mass: 30, temperature: 21 };
+  const plain = { melt: { ...melt, specificHeat: 2150 }, addition: { ...addition, specificHeat: 1980 } };
+  const law = {
+    melt: [{ ...melt, specificHeat: constant(2150) }],
+    addition: { ...addition, specificHeat: constant(1980) },
+  };
+  near(
+    mixingTemperatureByLaw({ charges: [...law.melt, law.addition] }),
+    mixingTemperature({ charges: [plain.melt, plain.addition] }),
+    1e-13,
+  );
+  near(largestAdditionByLaw({ ...law, temperatureLeast: 58 }), largestAddition({ ...plain, temperatureLeast: 58 }));
+  near(
+    additionTemperatureLeastByLaw({ ...law, temperatureLeast: 72 }),
+    additionTemperatureLeast({ ...plain, temperatureLeast: 72 }),
+  );
+});
+
+test("what one charge gives the others take, to 1e-10, with wax that sets on the way", () => {
+  fc.assert(
+    fc.property(mixes, ({ mass, share, hot, cold, added }) => {
+      const charges = [...meltOf(mass, share, hot), { mass: added, specificHeat: oil, temperature: cold }];
+      const common = mixingTemperatureByLaw({ charges });
+      const gained = charges.map((charge) => {
+        const each = { law: charge.specificHeat, temperatureStart: charge.temperature, temperatureEnd: common };
+        return charge.mass * enthalpyBetween(each);
+      });
+      const moved = gained.reduce((sum, heat) => sum + Math.abs(heat), 0);
+      expect(Math.abs(gained.reduce((sum, heat) => sum + heat, 0))).toBeLessThanOrEqual(
+        1e-10 * moved + 1e-8 * (mass + added),
+      );
+      expect(common).toBeGreaterThanOrEqual(cold);
+      expect(common).toBeLessThanOrEqual(hot);
+    }),
+  );
+});
+
+test("the largest addition and the temperature to warm one to bring the mix just to the least temperature", () => {
+  fc.assert(
+    fc.property(mixes, between(50, 66), ({ mass, share, hot, cold, added }, least) => {
+      const melt = meltOf(mass, share, hot);
+      const addition = { specificHeat: oil, temperature: cold };
+      const most = largestAdditionByLaw({ melt, addition, temperatureLeast: least });
+      near(mixingTemperatureByLaw({ charges: [...melt, { ...addition, mass: most }] }), least);
+      const warmed = additionTemperatureLeastByLaw({
+        melt,
+        addition: { ...addition, mass: added },
+        temperatureLeast: least,
+      });
+      const mixed = mixingTemperatureByLaw({
+        charges: [...melt, { specificHeat: oil, mass: added, temperature: warmed }],
+      });
+      if (added > most * (1 + 1e-9)) near(mixed, least);
+      else expect(warmed).toBe(cold);
+      expect(mixed).toBeGreaterThanOrEqual(least - 1e-9);
+    }),
+  );
+});
+
+test("wax that sets holds the mix up: it takes more cold oil than a melt that does not", () => {
+  const addition = { specificHeat: oil, temperature: 22 };
+  const most = (latentHeat: number) =>
+    largestAdditionByLaw({
+      melt: [
+        { mass: 0.8, specificHeat: oil, temperature: 80 },
+        { mass: 0.2, specificHeat: { ...wax, latentHeat }, temperature: 80 },
+      ],
+      addition,
+      temperatureLeast: 60,
+    });
+  expect(most(185000)).toBeGreaterThan(1.5 * most(0));
+});
+
+test("a melt that is too cool asks for an addition hotter than the least temperature, as hot as that may be", () => {
+  const melt = [{ mass: 1, specificHeat: constant(2000), temperature: 50 }];
+  const addition = { mass: 1, specificHeat: constant(2000), temperature: 20 };
+  expect(additionTemperatureLeastByLaw({ melt, addition, temperatureLeast: 60 })).toBeCloseTo(70, 9);
+  expect(() => largestAdditionByLaw({ melt, addition, temperatureLeast: 60 })).toThrow(unreachable("20000 J short"));
+  expect(() =>
+    largestAdditionByLaw({ melt, addition: { ...addition, temperature: 45 }, temperatureLeast: 45 }),
+  ).toThrow(unreachable("any amount of it may go in"));
+  const drop = { ...addition, mass: 1e-4 };
+  expect(() => additionTemperatureLeastByLaw({ melt, addition: drop, temperatureLeast: 60 })).toThrow(
+    unreachable("an addition of 1060 °C or less"),
+  );
+});
+
+test("a law that ends before the mix is refused there, though the other charge lies beyond it", () => {
+  const narrow = { ...oil, temperatureLeast: 10, temperatureGreatest: 50 };
+  const mix = (mass: number) =>
+    mixingTemperatureByLaw({
+      charges: [
+        { mass, specificHeat: oil, temperature: 80 },
+        { mass: 1, specificHeat: narrow, temperature: 20 },
+      ],
+    });
+  expect(mix(0.5)).toBeLessThan(50);
+  expect(() => mix(2)).toThrow(expect.objectContaining({ code: "range" }));
+});
+
+test("a leg that melts wax takes the heat that a phase takes, however narrow the melting range", () => {
+  const parts = [
+    { mass: 80, specificHeat: constant(2050) },
+    { mass: 12, specificHeat: { ...wax, temperatureOnset: 62.9, temperatureEnd: 63.1 } },
+  ];
+  const { totals } = vesselLeg({
+    temperatureStart: 20,
+    temperatureEnd: 85,
+    heatCapacity: heatCapacityFunction({ parts }),
+    kinks: heatCapacityKinks({ parts }),
+    supply: { supply: "power", power: 6000 },
+    heatLoss: { law: "newton", conductance: 18 },
+    temperatureAmbient: 20,
+  });
+  const stored = totals.energySupplied - totals.energyLost;
+  const melting = { temperature: 63, latentHeat: 185000, specificHeatMelt: 2350 };
+  const { heat } = heatToWarm({
+    parts: [
+      { mass: 80, specificHeat: 2050 },
+      { mass: 12, specificHeat: 2100, melting },
+    ],
+    temperatureStart: 20,
+    temperatureEnd: 85,
+  });
+  near(stored, heat, 1e-10);
+  expect(heatCapacityKinks({ parts })).toEqual([62.9, 63.1]);
+});
+
+test("over stages energy is conserved to 1e-10: what went in is there or was lost to the room", () => {
+  fc.assert(
+    fc.property(
+      fc.array(fc.record({ wait: between(0, 3000), mass: between(0.1, 20), cold: between(15, 60) }), {
+        minLength: 1,
+        maxLength: 4,
+      }),
+      between(0, 40000),
+      (steps, heatCapacityVessel) => {
+        const melt = meltOf(60, 0.2, 85).map(({ mass, specificHeat }) => ({ mass, specificHeat }));
+        const stages = steps.map(({ wait, mass, cold }) => ({
+          duration: wait,
+          addition: { mass, specificHeat: oil, temperature: cold },
+        }));
+        const run = stagedAdditions({
+          melt,
+          temperatureStart: 85,
+          heatCapacityVessel,
+          heatLoss: { law: "newton", conductance: 12 },
+          temperatureAmbient: 20,
+          stages,
+        });
+        const last = run.stages[run.stages.length - 1];
+        if (!last) throw new Error("no stage");
+        const gained = (law: typeof oil | typeof wax, temperatureStart: number) =>
+          enthalpyBetween({ law, temperatureStart, temperatureEnd: last.temperatureMixed });
+        const heats = [
+          ...melt.map((part) => part.mass * gained(part.specificHeat, 85)),
+          ...stages.map(({ addition }) => addition.mass * gained(oil, addition.temperature)),
+          heatCapacityVessel * (last.temperatureMixed - 85),
+          run.energyLost,
+        ];
+        const moved = heats.reduce((sum, heat) => sum + Math.abs(heat), 0);
+        expect(Math.abs(heats.reduce((sum, heat) => sum + heat, 0))).toBeLessThanOrEqual(1e-10 * moved + 1e-6);
+        near(last.mass, 60 + steps.reduce((sum, { mass }) => sum + mass, 0), 1e-12);
+        expect(run.temperatureLowest).toBeLessThanOrEqual(last.temperatureMixed);
+      },
+    ),
+  );
+});
+
+test("stages wait by Newton's law, or until a temperature, and a supply may hold the vessel up", () => {
+  const melt = [{ mass: 50, specificHeat: constant(2000) }];
+  const addition = { mass: 10, specificHeat: constant(2000), temperature: 25 };
+  const vessel = {
+    melt,
+    temperatureStart: 85,
+    heatLoss: { law: "newton", conductance: 20 },
+    temperatureAmbient: 20,
+  } as const;
+  const cooled = stagedAdditions({ ...vessel, stages: [{ temperatureEnd: 73, addition }] });
+  near(
+    cooled.duration,
+    coolingTime({
+      heatCapacity: 1e5,
+      conductance: 20,
+      temperatureAmbient: 20,
+      temperatureStart: 85,
+      temperatureEnd: 73,
+    }),
+    1e-12,
+  );
+  near(cooled.temperatureLowest, (5 * 73 + 25) / 6, 1e-12);
+  const held = stagedAdditions({
+    ...vessel,
+    stages: [
+      { duration: 0, addition },
+      { temperatureEnd: 80, supply: { supply: "power", power: 4000 }, addition },
+    ],
+  });
+  near(held.stages[1]?.temperatureBefore ?? 0, 80, 1e-14);
+  expect(held.stages[0]?.duration).toBe(0);
+  expect(() => stagedAdditions({ ...vessel, stages: [{ temperatureEnd: 15, addition }] })).toThrow(
+    expect.objectContaining({ code: "unreachable" }),
+  );
+});
