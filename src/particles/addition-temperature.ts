@@ -16,19 +16,22 @@ export interface Addition {
 }
 
 /**
- * The warmest temperature at which particles may go in, if they are to settle no further than allowed before the gel sets.
+ * The warmest temperature at which particles may go in, if they are to settle no further than allowed before the gel
+ * sets.
  *
  * $$\int_{T_\mathrm{set}}^{T} |v(T')|\,\frac{C}{q(T')}\,\mathrm dT' = s_\mathrm{allowed}$$
  *
  * Where they settle less than allowed even from the start, the start is the answer. Particles that rise are counted by
- * the way that they rise. Whether the mix can still be stirred and filled at this temperature is the viscosity's to say.
+ * the way that they rise. Whether the mix can still be stirred and filled at this temperature is the viscosity's to
+ * say.
  *
- * @param input - The suspension (diameter [m], densities [kg/m³], viscosity law, volume fraction), the vessel (heat
- *   capacity [J/K], heat-loss law, room [°C]), `temperatureStart` [°C] off the heat, `temperatureEnd` [°C] at which the
- *   gel has set, and `settlingAllowed` [m], above 0.
+ * @param input - The suspension (diameter [m], densities [kg/m³], viscosity law, volume fraction, drag law), the vessel
+ *   (heat capacity [J/K], heat-loss law, room [°C]), `temperatureStart` [°C] off the heat, `temperatureEnd` [°C] at
+ *   which the gel has set, and `settlingAllowed` [m], above 0.
  * @returns Temperature of the addition [°C], the time until it and after it [s], and the way of the particles [m].
- * @throws CalculationError `input` where an argument is out of range, `range` where Re is 0.1 or more or the readings
- *   end between the addition and the set gel, `unreachable` where the room is too warm for the gel to set.
+ * @throws CalculationError `input` where an argument is out of range, `range` where the drag law (Re 0.1 for Stokes')
+ *   or the readings end between the addition and the set gel, `unreachable` where the room is too warm for the gel to
+ *   set.
  * @source stokes-1851, richardson-zaki-1954, bergman-2011 section 5.1
  * @example
  * ```ts
@@ -45,7 +48,7 @@ export interface Addition {
  *   temperatureStart: 85,
  *   temperatureEnd: 30,
  *   settlingAllowed: 0.005,
- * }).temperature; // => 54.9562084047906
+ * }).temperature; // => 54.956208404790374
  * ```
  */
 export function additionTemperature(

@@ -22,16 +22,17 @@ export interface Settling {
 /**
  * How far particles sink or rise while a melt cools and thickens.
  *
- * $$s = \int v\,\mathrm dt = \int_{T_2}^{T_1} v(T)\,\frac{C}{q(T)}\,\mathrm dT \qquad v = \frac{g\,d^2\,(\rho_p - \rho_f)}{18\,\mu}(1 - \varphi)^{4.65}$$
+ * $$s = \int v\,\mathrm dt = \int_{T_2}^{T_1} v(T)\,\frac{C}{q(T)}\,\mathrm dT \qquad v = v_0(T)\,(1 - \varphi)^{n}$$
  *
- * A particle that starts higher than this above the bottom has not reached it. The viscosity law stands for the liquid
- * at rest; a yield stress that would hold the particles once the gel has set is not in it.
+ * $v_0$ is the velocity of one particle by the drag law, Stokes' where none is given, and n the exponent of Richardson
+ * and Zaki. A particle that starts higher than this above the bottom has not reached it. The viscosity law stands for
+ * the liquid at rest; a yield stress that would hold the particles once the gel has set is not in it.
  *
- * @param input - The suspension (diameter [m], densities [kg/m³], viscosity law, volume fraction), the vessel (heat
- *   capacity [J/K], heat-loss law, room [°C], start [°C]) and either `temperatureEnd` [°C] or `duration` [s].
+ * @param input - The suspension (diameter [m], densities [kg/m³], viscosity law, volume fraction, drag law), the vessel
+ *   (heat capacity [J/K], heat-loss law, room [°C], start [°C]) and either `temperatureEnd` [°C] or `duration` [s].
  * @returns Distance [m] and velocities [m/s], positive downwards; duration [s]; end [°C]; Reynolds number at the start.
- * @throws CalculationError `input` where an argument is out of range, `range` where Re is 0.1 or more or the readings
- *   end, `unreachable` where the room is too warm for the end.
+ * @throws CalculationError `input` where an argument is out of range, `range` where the drag law ends (Re 0.1 for
+ *   Stokes') or the readings end, `unreachable` where the room is too warm for the end.
  * @source stokes-1851, richardson-zaki-1954, bergman-2011 section 5.1
  * @example
  * ```ts
@@ -48,7 +49,7 @@ export interface Settling {
  *   temperatureAmbient: 20,
  *   temperatureStart: 60,
  *   duration: 43200,
- * }).distance; // => 0.9563794754772289
+ * }).distance; // => 0.9563794754772257
  * ```
  */
 export function settlingOverCooling(input: Suspension & CoolingVessel & LegEnd): Settling {

@@ -1,22 +1,11 @@
-import { positive, record, refuse, result } from "../error.js";
+import { positive, record, result } from "../error.js";
 import { type Beyond, extending } from "../laws/beyond.js";
+import { withinReynolds } from "./reynolds-limit.js";
 
 /** Standard gravity [m/s²], exact by definition. */
 export const gravity = 9.80665;
-/** Stokes' law is used below this Reynolds number. */
-const reynoldsLimit = 0.1;
-
-/** The Reynolds number, if Stokes' law holds there or is to be extended. */
-export function creeping(reynolds: number, extended: boolean): number {
-  return extended || reynolds < reynoldsLimit
-    ? reynolds
-    : refuse(
-        "range",
-        "reynolds",
-        reynolds,
-        `less than ${reynoldsLimit} for Stokes' law (5 % off near 0.3), or beyond: "extend"`,
-      );
-}
+/** Stokes' law is used below this Reynolds number, and a fault calls it by this name. */
+export const stokes = { limit: 0.1, name: "Stokes' law (5 % off near 0.3)" };
 
 /**
  * How fast one sphere sinks or rises in a liquid, with the Reynolds number that says whether Stokes' law holds.
@@ -24,7 +13,8 @@ export function creeping(reynolds: number, extended: boolean): number {
  * $$v = \frac{g\,d^2\,(\rho_p - \rho_f)}{18\,\mu} \qquad \mathrm{Re} = \frac{\rho_f\,|v|\,d}{\mu}$$
  *
  * Stokes' law overstates the velocity as Re grows: by some 2 % at 0.1 and 5 % near 0.3. A flake is slower than the
- * sphere of its diameter. A yield stress that holds the particle is not in this law.
+ * sphere of its diameter. A yield stress that holds the particle is not in this law. For both see `terminalVelocity`
+ * and `yieldStressToHold`.
  *
  * @param input.diameter - Diameter of the sphere [m], above 0.
  * @param input.densityParticle - Density of the particle [kg/m³], above 0.
@@ -55,5 +45,5 @@ export function stokesVelocity(input: {
   const excess = positive(densityParticle, "densityParticle") - fluid;
   const velocity = result((gravity * width * width * excess) / (18 * thickness), "velocity");
   const reynolds = result((fluid * Math.abs(velocity) * width) / thickness, "reynolds");
-  return { velocity, reynolds: creeping(reynolds, extending(beyond)) };
+  return { velocity, reynolds: withinReynolds(reynolds, stokes.limit, stokes.name, extending(beyond)) };
 }

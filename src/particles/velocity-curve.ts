@@ -3,12 +3,14 @@ import { type Beyond, extending } from "../laws/beyond.js";
 import { compileViscosity } from "../laws/compile-viscosity.js";
 import { compileDensity, type DensityLaw } from "../laws/density.js";
 import type { ViscosityLaw } from "../laws/viscosity-law.js";
-import { hinderedFactor } from "./hindered-factor.js";
-import { creeping, gravity } from "./stokes-velocity.js";
+import { compileDrag, shareOfStokes } from "./compile-drag.js";
+import type { DragLaw } from "./drag-law.js";
+import { compileHindrance } from "./hindered-factor.js";
+import { gravity } from "./stokes-velocity.js";
 
 /** Particles in a liquid whose density and viscosity change with temperature. */
 export interface Suspension {
-  /** Diameter of the particles, taken as spheres [m], above 0. */
+  /** Diameter of the particles [m], above 0: that of the sphere of equal volume, where they are none. */
   readonly diameter: number;
   /** Density of the particles [kg/m³], above 0. */
   readonly densityParticle: number;
@@ -18,7 +20,9 @@ export interface Suspension {
   readonly viscosity: ViscosityLaw;
   /** Volume of particles per volume of the whole, 0 to 0.5; 0 where it is left out. */
   readonly volumeFraction?: number;
-  /** Outside the readings, and at a Reynolds number of 0.1 or more: `"throw"` (default) or `"extend"`. */
+  /** How the liquid resists them; Stokes' law where it is left out. */
+  readonly drag?: DragLaw;
+  /** Outside the readings, or the drag law's range (Re 0.1 for Stokes'): `"throw"` (default) or `"extend"`. */
   readonly beyond?: Beyond;
 }
 
@@ -34,21 +38,31 @@ export interface VelocityCurve {
 
 /** Checks a suspension and gives its velocity as a function of temperature. */
 export function velocityCurve(input: Suspension, beyond: Beyond | undefined): VelocityCurve {
-  const { diameter, densityParticle, densityFluid, viscosity, volumeFraction = 0 } = record(input, "input");
+  const { diameter, densityParticle, densityFluid, viscosity, volumeFraction = 0, drag } = record(input, "input");
   const extended = extending(beyond);
   const width = positive(diameter, "diameter");
   const particle = positive(densityParticle, "densityParticle");
   const densityOf = compileDensity(densityFluid, "densityFluid");
   const { viscosityOf, kinks } = compileViscosity(viscosity, beyond, "viscosity");
-  const hindered = hinderedFactor({ volumeFraction });
+  const resistance = compileDrag(drag ?? { law: "stokes" }, extended);
+  const hinderedAt = compileHindrance(volumeFraction);
+  const creeping = hinderedAt(0);
+  const { factorAt } = resistance;
   const velocityAt = (at: number): number => {
     const fluid = densityOf(at);
     const thickness = viscosityOf(at);
-    const alone = result((gravity * width * width * (particle - fluid)) / (18 * thickness), "velocity");
-    creeping((fluid * Math.abs(alone) * width) / thickness, extended);
-    return alone * hindered;
+    const stokes = result((gravity * width * width * (particle - fluid)) / (18 * thickness), "velocity");
+    const reynolds = (fluid * Math.abs(stokes) * width) / thickness;
+    const share = shareOfStokes(resistance, reynolds, extended);
+    // A law of creeping flow keeps the exponent of creeping flow, even where it is extended.
+    return stokes * share * (factorAt ? hinderedAt(share * reynolds) : creeping);
   };
-  const reynoldsAt = (at: number): number =>
-    result((densityOf(at) * Math.abs(velocityAt(at)) * width) / (viscosityOf(at) * hindered), "reynolds");
+  const reynoldsAt = (at: number): number => {
+    const fluid = densityOf(at);
+    const thickness = viscosityOf(at);
+    const stokes = Math.abs(gravity * width * width * (particle - fluid)) / (18 * thickness);
+    const reynolds = result((fluid * stokes * width) / thickness, "reynolds");
+    return shareOfStokes(resistance, reynolds, extended) * reynolds;
+  };
   return { velocityAt, reynoldsAt, kinks };
 }

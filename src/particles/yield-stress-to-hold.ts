@@ -2,7 +2,11 @@ import { positive, record, result } from "../error.js";
 import { gravity } from "./stokes-velocity.js";
 
 /** Yield stress over weight of a sphere, τ/(Δρ g d): what was computed, and how far measured values spread around it. */
-const band = { least: 0.04, computed: 0.143 / 3, greatest: 0.2 };
+export const yieldBand: YieldStressToHold = {
+  least: 0.04,
+  computed: 0.143 / 3,
+  greatest: 0.2,
+};
 
 /** Between which values the yield stress lies that holds a particle at rest [Pa]. */
 export interface YieldStressToHold {
@@ -19,9 +23,10 @@ export interface YieldStressToHold {
  *
  * $$\frac{3\,\tau_y}{\Delta\rho\,g\,d} = Y_g \qquad Y_{g,\mathrm{crit}} = 0.143$$
  *
- * Published experiments put the critical value anywhere from 0.04 to 0.2 in τ/(Δρ g d), so a band is returned:
- * below `least` the particle moves, above `greatest` it is held, between them it is not known. A particle lighter than
- * the gel is held in the same way. The yield stress has to be that of the gel at rest, after its full setting time.
+ * Published experiments put the critical value anywhere from 0.04 to 0.2 in τ/(Δρ g d), so a band is returned: below
+ * `least` the particle moves, above `greatest` it is held, between them it is not known. A particle lighter than the
+ * gel is held in the same way; a flake is not, see `yieldStressToHoldFlake`. The yield stress has to be that of the gel
+ * at rest, after its full setting time.
  *
  * @param input.diameter - Diameter of the sphere of equal volume [m], above 0.
  * @param input.densityParticle - Density of the particle [kg/m³], above 0.
@@ -32,7 +37,7 @@ export interface YieldStressToHold {
  * @example
  * ```ts
  * import { yieldStressToHold } from "gelwright/particles";
- * yieldStressToHold({ diameter: 200e-6, densityParticle: 1400, densityFluid: 910 }).greatest; // => 0.19221034000000001
+ * yieldStressToHold({ diameter: 200e-6, densityParticle: 1400, densityFluid: 910 }).greatest; // => 0.19221034000000004
  * ```
  */
 export function yieldStressToHold(input: {
@@ -43,5 +48,9 @@ export function yieldStressToHold(input: {
   const { diameter, densityParticle, densityFluid } = record(input, "input");
   const difference = Math.abs(positive(densityParticle, "densityParticle") - positive(densityFluid, "densityFluid"));
   const weight = result(difference * gravity * positive(diameter, "diameter"), "yield stress");
-  return { least: band.least * weight, computed: band.computed * weight, greatest: band.greatest * weight };
+  return {
+    least: yieldBand.least * weight,
+    computed: yieldBand.computed * weight,
+    greatest: yieldBand.greatest * weight,
+  };
 }

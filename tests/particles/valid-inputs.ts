@@ -24,16 +24,45 @@ const read = {
   beyond: "extend",
 };
 
+const bubble = { diameter: 100e-6, densityFluid: 910, densityGas: 1.2, surface: "mobile" };
+const { diameter: _, densityParticle: __, volumeFraction: ___, ...melting } = setting;
+const foam = { level: 0.4, volumeFractionGas: 0.05, pressureBefore: 101325 };
+const water = {
+  vapourPressure: {
+    law: "antoine",
+    logarithm: "decimal",
+    constantA: 10.11564,
+    constantB: 1687.537,
+    constantC: -42.98,
+    temperatureLeast: 0.05,
+    temperatureMost: 200.05,
+  },
+  moleFraction: 0.5,
+};
+const grain = { diameter: 100e-6, densityParticle: 1400, densityFluid: 910, viscosity: 0.5 };
+const drags = [
+  { law: "stokes" },
+  { law: "schiller-naumann" },
+  { law: "cheng" },
+  { law: "haider-levenspiel" },
+  { law: "haider-levenspiel", sphericity: 0.7 },
+  { law: "ganser", sphericity: 0.4 },
+  { law: "disc", aspectRatio: 0.05, orientation: "broadside" },
+  { law: "spheroid", aspectRatio: 0.3, orientation: "random" },
+];
+const small = { diameter: 1e-6, densityParticle: 1400, densityFluid: 900, temperature: 25 };
+
 export const validInputs: ValidInputs = {
   stokesVelocity: [
     [{ diameter: 100e-6, densityParticle: 1400, densityFluid: 910, viscosity: 0.05 }],
     [{ diameter: 100e-6, densityParticle: 1.2, densityFluid: 910, viscosity: 0.002, beyond: "extend" }],
   ],
-  hinderedFactor: [[{ volumeFraction: 0.05 }]],
+  hinderedFactor: [[{ volumeFraction: 0.05 }], [{ volumeFraction: 0.05, reynolds: 0.5 }]],
   settlingOverCooling: [
     [{ ...setting, temperatureEnd: 30 }],
     [{ ...setting, duration: 43200 }],
     [{ ...read, temperatureEnd: 25 }],
+    [{ ...setting, temperatureEnd: 30, drag: { law: "cheng" } }],
   ],
   additionTemperature: [
     [{ ...setting, temperatureEnd: 30, settlingAllowed: 0.005 }],
@@ -44,4 +73,58 @@ export const validInputs: ValidInputs = {
     [{ ...setting, times: [0, 600, 1800, 7200], temperatures: [85, 80, 60, 30] }],
     [{ ...read, times: [0, 600, 1800], temperatures: [70, 70, 30] }],
   ],
+  dragCoefficient: drags.map((drag) => [{ reynolds: 0.05, drag, beyond: "throw" }]),
+  terminalVelocity: drags.map((drag) => [{ ...grain, drag }]),
+  flakeShape: [[{ diameter: 200e-6, thickness: 20e-6 }]],
+  yieldStressToHoldFlake: [[{ thickness: 20e-6, densityParticle: 1400, densityFluid: 910 }]],
+  thickestFlakeHeld: [[{ yieldStress: 0.5, densityParticle: 1400, densityFluid: 910 }]],
+  largestHeld: [[{ yieldStress: 0.5, densityParticle: 1400, densityFluid: 910 }]],
+  densityDifferenceHeld: [[{ yieldStress: 0.5, diameter: 200e-6 }]],
+  compositeDensity: [
+    [
+      {
+        parts: [
+          { massFraction: 0.6, density: 2800 },
+          { massFraction: 0.4, density: 4230 },
+        ],
+      },
+    ],
+  ],
+  coatedSphereDensity: [[{ diameterCore: 100e-6, thicknessCoat: 2e-6, densityCore: 1380, densityCoat: 2700 }]],
+  brownianDiffusivity: [[{ diameter: 1e-6, viscosity: 0.05, temperature: 25 }]],
+  pecletNumber: [[small]],
+  sedimentationLength: [[small]],
+  settlingBySize: [
+    [
+      {
+        ...setting,
+        temperatureStart: 60,
+        temperatureEnd: 30,
+        settlingAllowed: 0.005,
+        sizes: [
+          { diameter: 40e-6, massFraction: 0.5 },
+          { diameter: 80e-6, massFraction: 0.5 },
+        ],
+      },
+    ],
+  ],
+  additionWindow: [
+    [{ ...setting, temperatureEnd: 30, settlingAllowed: 0.005, viscosityStirrable: 10 }],
+    [{ ...read, temperatureEnd: 25, settlingAllowed: 0.005, viscosityStirrable: 10 }],
+  ],
+  dropVelocity: [[{ diameter: 100e-6, densityDrop: 1250, densityFluid: 915, viscosityDrop: 1, viscosity: 0.06 }]],
+  bubbleRise: [[{ ...bubble, viscosity: 1 }]],
+  clearingTime: [
+    [{ ...bubble, viscosity: 1, depth: 0.3 }],
+    [{ ...bubble, viscosity: 1, depth: 0.3, pressure: 5000, pressureOfDiameter: 1e5 }],
+  ],
+  pressureToClear: [[{ ...bubble, viscosity: 1, depth: 0.3, duration: 3600, pressureOfDiameter: 1e5 }]],
+  viscosityToClear: [[{ ...bubble, depth: 0.3, duration: 3600 }]],
+  temperatureToClear: [[{ ...bubble, depth: 0.3, duration: 3600, viscosity: melt }]],
+  riseOverCooling: [[{ ...melting, diameter: 80e-6, surface: "mobile", temperatureEnd: 30 }]],
+  clearingOverCooling: [[{ ...melting, diameter: 80e-6, temperatureEnd: 30, depth: 0.1 }]],
+  foamHead: [[{ ...foam, pressure: 5000 }]],
+  pressureForFoamHead: [[{ ...foam, levelGreatest: 0.6 }]],
+  boilingPressure: [[{ ...water, temperature: 60 }]],
+  boilingTemperature: [[{ ...water, pressure: 5000 }]],
 };
