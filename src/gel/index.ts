@@ -1,4 +1,27 @@
 export { checkRatio } from "./check-ratio.js";
+export { checkWaterActivity } from "./check-water-activity.js";
+export { type CrystallisingPair, dissolvedGelFormer, dissolvingTemperature } from "./crystallising.js";
+export { doseForStrength, strengthAtDose } from "./dose-for-strength.js";
+export { type DoseResponse, fitDoseResponse, type Trial } from "./dose-response.js";
+export {
+  criticalCapillaryNumber,
+  type DropletSizes,
+  dropletsInShear,
+  largestDroplet,
+  type ShearedOil,
+} from "./droplet-breakup.js";
+export type { Estimate } from "./estimate.js";
+export { doseForGelPoint, fitGelPoint, type GelPointLine, gelPointAtDose } from "./gel-point.js";
+export { densityGlycerinWater, refractiveIndexGlycerinWater } from "./glycerin-water.js";
+export { type DissolvedSolids, glycerinToMatch, type Match, temperatureOfMatch } from "./match.js";
+export {
+  modulusOfDroplets,
+  oilFractionForModulus,
+  oilFractionForYieldStress,
+  type PackedDroplets,
+  yieldStressOfDroplets,
+} from "./packed-strength.js";
+export { checkOilFraction, type Packing, packingOf } from "./packing.js";
 export {
   type GelFormerAndOil,
   gelFormerForOil,
@@ -8,10 +31,21 @@ export {
   ratioOfShare,
   shareOfRatio,
 } from "./ratio.js";
+export { type BlendPart, type RefractiveIndex, refractiveIndexOfBlend } from "./refractive-index.js";
+export { type Scatterer, type ScatteringTheory, scatteringEfficiency } from "./scattering.js";
 export { type DosePoint, temperatureAtDose } from "./setting-temperature.js";
+export {
+  type Coverage,
+  interfaceOfDroplets,
+  type SurfactantNeeded,
+  smallestDroplet,
+  surfactantForDroplets,
+} from "./surfactant.js";
+export { type AirBubbles, clearShare, type Turbidity, turbidity } from "./turbidity.js";
 export {
   massFractionOfOil,
   type PhaseDensities,
   volumeFractionClosestPacking,
   volumeFractionOfOil,
 } from "./volume-fraction.js";
+export { type ByTwoLaws, glycerinAtHumidity, waterActivity, waterTakenUp } from "./water-activity.js";
