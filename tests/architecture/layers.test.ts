@@ -80,7 +80,7 @@ beforeAll(async () => {
     writeFileSync(join(folder, file), `${code}\n`);
   }
   refused = await lint(folder);
-}, 60_000);
+});
 
 afterAll(() => rmSync(folder, { recursive: true }));
 

@@ -10,7 +10,7 @@ import { installTarball, type Scratch } from "./scratch.js";
 let scratch: Scratch;
 beforeAll(async () => {
   scratch = await installTarball();
-}, 120_000);
+});
 afterAll(() => scratch.remove());
 
 const subpaths = ["gelwright", "gelwright/error", ...rooms.map((room) => `gelwright/${room}`)];
@@ -118,7 +118,6 @@ test.each(Object.entries(resolutions))(
     expect(found).toHaveLength(2);
     expect(found.join()).toContain("'charge' does not exist");
   },
-  120_000,
 );
 
 test("a browser bundle works where there is nothing of Node", async () => {
