@@ -20,7 +20,8 @@ const config: ViteUserConfigExport = defineConfig({
     include: ["tests/**/*.test.ts"],
     setupFiles: ["tests/support/setup.ts"],
     // The fuzzing of documents damages every field of a whole job; a slow machine is no failure.
-    testTimeout: 60_000,
+    testTimeout: 600_000,
+    hookTimeout: 600_000,
     // The library keeps no state, so its tests may share a thread: a sixth of the time.
     pool: "threads",
     isolate: false,
