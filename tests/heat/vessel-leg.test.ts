@@ -10,6 +10,7 @@ import {
   steadyTemperatureByLaw,
   vesselLeg,
 } from "gelwright/heat";
+import { heatLossFunction } from "gelwright/laws";
 import { expect, test } from "vitest";
 import { march } from "../support/ode.js";
 
@@ -286,4 +287,36 @@ test("the power for a time is refused where the heater is too small, or the room
   const warmRoom = { ...vessel, temperatureAmbient: 100, heatLoss: newton(1), duration: 5000 };
   expect(() => powerForDuration(warmRoom)).toThrow(unreachable("the room alone warms"));
   near(powerForDuration({ ...warmRoom, duration: 2000 * Math.log(80 / 20) - 1 }), 0.01, 1);
+});
+
+test("a vessel that loses heat by convection and radiation: steady temperature, leg, power and hold agree", () => {
+  const heatLoss = {
+    law: "sum",
+    parts: [
+      { law: "natural convection", surface: "vertical", area: 1.2, height: 0.6 },
+      { law: "radiation", area: 1.2, emissivity: 0.9 },
+    ],
+  } as const;
+  const room = { heatLoss, temperatureAmbient: 20 };
+  const vessel = { ...room, temperatureStart: 20, heatCapacity: 189200 };
+  const lossAt = heatLossFunction(heatLoss, 20);
+  const steady = steadyTemperatureByLaw({ ...room, supply: { supply: "power", power: 900 } });
+  near(lossAt(steady), 900);
+  expect(() =>
+    vesselLeg({ ...vessel, supply: { supply: "power", power: 900 }, temperatureEnd: steady + 0.01 }),
+  ).toThrow(unreachable("where the loss takes all the power"));
+  for (const duration of [1800, 14400, 86400]) {
+    const power = powerForDuration({ ...vessel, temperatureEnd: 85, duration });
+    const leg = vesselLeg({ ...vessel, supply: { supply: "power", power }, temperatureEnd: 85 });
+    near(leg.duration, duration, 1e-9);
+    near(leg.totals.energySupplied - leg.totals.energyLost, 189200 * 65);
+    near(leg.totals.energySupplied, power * duration, 1e-9);
+  }
+  near(
+    holdTemperature({ ...room, temperature: 85, duration: 60, supply: { supply: "power", power: 2000 } }).power,
+    lossAt(85),
+  );
+  const slope = (_t: number, y: readonly number[]) => [(900 - lossAt(y[0] as number)) / 189200];
+  const { temperatureEnd } = vesselLeg({ ...vessel, supply: { supply: "power", power: 900 }, duration: 7200 });
+  near(march(slope, [20.001], 7200 - (0.001 * 189200) / 900, 1e-11)[0] as number, temperatureEnd, 1e-8);
 });
