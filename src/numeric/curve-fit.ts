@@ -44,7 +44,7 @@ export function curveFit(fittable: Fittable, start: readonly number[]): CurveFit
   let left = missing(fittable, parameters);
   let sumOfSquares = squares(left);
   let damping = 1e-3;
-  for (let round = 0; round < 500; round += 1) {
+  for (let round = 0; round < 200; round += 1) {
     const slopes = fittable.slopesAt(parameters);
     const plain = leastSquares(slopes, left);
     if (!plain) return undefined;

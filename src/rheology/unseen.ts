@@ -25,6 +25,8 @@ export function refuseUnseen(
       missing("no plateau at high rates", `readings above ${greatest} 1/s, or viscosityInfinite given`);
     missing(`${name} ${fitted}`, "stresses that rise with the shear rate");
   }
+  if ((value("viscosityInfinite") ?? 0) > (value("viscosityZero") ?? Number.POSITIVE_INFINITY))
+    missing("thickening", "stresses that rise less than the shear rate");
   const time = value("timeConstant");
   if (time === undefined) return;
   if (time * least > 1)
