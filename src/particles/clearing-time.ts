@@ -58,7 +58,7 @@ function checkSurface(input: Bubble & Layer, pressure: number, pressureOfDiamete
  * some for ever: `largestHeld`.
  *
  * @param input - The bubble (diameter [m], densities [kg/m³], surface), the layer (`depth` [m], `viscosity` [Pa·s],
- *   `pressureOfDiameter` [Pa]), and `pressure` [Pa]: the absolute pressure above the layer, above 0.
+ *   `pressureOfDiameter` [Pa]), and the absolute `pressure` above the layer [Pa], above 0.
  * @returns Time [s].
  * @throws CalculationError `input` where an argument is out of range, `range` where Re is 0.1 or more.
  * @source hadamard-1911, rybczynski-1911; Boyle's law for the diameter

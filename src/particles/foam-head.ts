@@ -48,8 +48,8 @@ export function foamHead(input: Foam & { readonly pressure: number }): number {
  *
  * $$p = \frac{\varphi\,p_0}{h/h_0 - 1 + \varphi}$$
  *
- * @param input - The foam (`level` [m], `volumeFractionGas`, `pressureBefore` [Pa]) and `levelGreatest` [m]: the height
- *   up to which it may rise, above that without its gas.
+ * @param input - The foam (`level` [m], `volumeFractionGas`, `pressureBefore` [Pa]) and `levelGreatest`, the height up
+ *   to which it may rise [m], above that without its gas.
  * @returns Absolute pressure [Pa], 0 where there is no gas.
  * @throws CalculationError `input` where an argument is out of range.
  * @source definition (Boyle's law)
