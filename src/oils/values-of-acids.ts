@@ -54,8 +54,8 @@ const coxFactors: Readonly<Record<string, number>> = { "18:1": 0.01, "18:2": 0.1
 
 const triglycerideOf = ({ molarMass }: Acid) => 3 * molarMass + glyceryl;
 const perMole = ({ molarMass }: Acid) => 1 / molarMass;
-/** Mass of triglyceride that a mass of the acid makes. */
-const perMass = ({ molarMass }: Acid) => 1 + glyceryl / (3 * molarMass);
+/** Mass of triglyceride that a kilogram of the acid makes [kg]. */
+export const perMass = ({ molarMass }: Acid): number => 1 + glyceryl / (3 * molarMass);
 const one = () => 1;
 
 /** Every value of a profile, as what an acid adds to it. */
