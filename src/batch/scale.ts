@@ -1,5 +1,6 @@
-import { finite, list, notNegative, positive, record, refuse, result } from "../error.js";
+import { list, notNegative, positive, record, refuse, result } from "../error.js";
 import { densityOfMixture, type Formula, type FormulaLine } from "../formula/index.js";
+import { densityAt } from "../laws/index.js";
 import { allowancesOf, type BatchVessel, nameOf } from "./allowances-of.js";
 import { type BatchCharge, chargeFor } from "./charge.js";
 import { splitIntoLots } from "./lots.js";
@@ -113,14 +114,7 @@ function densityOf(lines: readonly FormulaLine[], materials: Formula["materials"
   const parts = lines.flatMap(({ massFraction, material }) => {
     const known = materials[material]?.density;
     if (known === undefined) return [];
-    const at = `formula.materials.${material}.density`;
-    const { density, slope, temperatureReference } = record(known, at);
-    return [
-      {
-        mass: massFraction,
-        density: positive(density, at) - finite(slope, at) * (20 - finite(temperatureReference, at)),
-      },
-    ];
+    return [{ mass: massFraction, density: densityAt({ law: known, temperature: 20 }) }];
   });
   return parts.length === lines.length ? densityOfMixture({ parts }) : undefined;
 }

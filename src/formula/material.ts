@@ -1,4 +1,5 @@
 import { aboveZero, type Draft, type Findings, join } from "./document.js";
+import { readProperties } from "./properties.js";
 import type { IndicesDocument, Material, MaterialDocument, Price } from "./types.js";
 
 /** Second pass over one material. */
@@ -14,9 +15,7 @@ export function readMaterial(key: string, draft: Draft<MaterialDocument>, at: st
     if (value !== undefined && value > 1) findings.note(place(...keys), text, "a share of 100 % at most");
     return value;
   };
-  const { density, melting, particle, limits } = draft;
-  const temperatureOf = (text: string | undefined, ...keys: string[]): number =>
-    findings.quantity(text, "temperature", place(...keys));
+  const { particle, limits } = draft;
   const strength = share(draft.strength, "strength") ?? 1;
   if (strength === 0) findings.note(place("strength"), draft.strength, "a strength above 0 %");
   return {
@@ -25,17 +24,7 @@ export function readMaterial(key: string, draft: Draft<MaterialDocument>, at: st
     listingName: draft.listingName,
     function: draft.function ?? "other",
     strength,
-    density: density && {
-      law: "linear",
-      density: positive(density.value, "density", "density", "value") ?? Number.NaN,
-      temperatureReference: temperatureOf(density.at, "density", "at"),
-      slope: findings.optional(density.fallPerKelvin, "density", place("density", "fallPerKelvin"), 0) ?? 0,
-    },
-    specificHeat: positive(draft.specificHeat, "specificHeat", "specificHeat"),
-    melting: melting && {
-      temperature: temperatureOf(melting.at, "melting", "at"),
-      latentHeat: positive(melting.latentHeat, "specificEnergy", "melting", "latentHeat") ?? Number.NaN,
-    },
+    ...readProperties(draft, at, findings),
     indices: draft.indices && readIndices(draft.indices, place("indices"), findings),
     formulationWater: draft.formulationWater ?? false,
     allergens: (draft.allergens ?? []).flatMap((allergen, i) =>

@@ -46,9 +46,38 @@ const material = strictObject({
     "other",
   ]),
   strength: exactOptional(share),
+  propertiesOf: exactOptional(literal("fats and oils")),
   density: exactOptional(strictObject({ value: density, at: temperature, fallPerKelvin: exactOptional(density) })),
   specificHeat: exactOptional(quantity("specificHeat", "2000 J/(kg·K)")),
-  melting: exactOptional(strictObject({ at: temperature, latentHeat: quantity("specificEnergy", "180 kJ/kg") })),
+  conductivity: exactOptional(quantity("conductivity", "0.17 W/(m·K)")),
+  melting: exactOptional(
+    strictObject({
+      at: temperature,
+      latentHeat: quantity("specificEnergy", "180 kJ/kg"),
+      over: exactOptional(quantity("temperatureDifference", "4 K")),
+    }),
+  ),
+  heatSensitivity: exactOptional(
+    strictObject({
+      activationEnergy: exactOptional(quantity("molarEnergy", "90 kJ/mol")),
+      q10: exactOptional(number()),
+      reference: temperature,
+    }),
+  ),
+  volatile: exactOptional(
+    strictObject({
+      molarMass: quantity("molarMass", "136.23 g/mol"),
+      diffusivity: quantity("kinematicViscosity", "6 mm²/s"),
+      antoine: strictObject({
+        logarithm: picklist(["decimal", "natural"]),
+        a: number(),
+        b: number(),
+        c: number(),
+        from: temperature,
+        to: temperature,
+      }),
+    }),
+  ),
   indices: exactOptional(
     strictObject({
       of: picklist(["material as supplied", "active part"]),

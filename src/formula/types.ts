@@ -1,4 +1,4 @@
-import type { DensityLaw } from "../laws/index.js";
+import type { ConductivityLaw, DensityLaw, SmoothSpecificHeatLaw } from "../laws/index.js";
 import type { Quantity } from "../units/index.js";
 
 /** What a material does in the gel. Only these words steer a plan; anything finer goes into the notes. */
@@ -22,10 +22,17 @@ export interface MaterialDocument {
   readonly function: MaterialFunction;
   /** Active share of the material as supplied; 100 % where it is left out. */
   readonly strength?: Quantity<"massFraction">;
+  /** Takes what is left out of density, specific heat and conductivity from a correlation for this class. */
+  readonly propertiesOf?: "fats and oils";
   /** Density with the temperature at which it holds, and how much it falls per kelvin. */
   readonly density?: DensityDocument;
   readonly specificHeat?: Quantity<"specificHeat">;
-  readonly melting?: { readonly at: Quantity<"temperature">; readonly latentHeat: Quantity<"specificEnergy"> };
+  readonly conductivity?: Quantity<"conductivity">;
+  readonly melting?: MeltingDocument;
+  /** How much faster it changes where it is warmer: for the exposure of oils that are to be spared. */
+  readonly heatSensitivity?: HeatSensitivityDocument;
+  /** What evaporates from it, where the loss over a run is to be predicted. */
+  readonly volatile?: VolatileDocument;
   readonly indices?: IndicesDocument;
   /** Water added as such, which ISO 16128-2 lets a figure count or leave out. */
   readonly formulationWater?: boolean;
@@ -52,6 +59,43 @@ export interface DensityDocument {
   readonly at: Quantity<"temperature">;
   /** Fall of the density per kelvin, in kg/m³: `"0.65 kg/m³"`. Constant where it is left out. */
   readonly fallPerKelvin?: Quantity<"density">;
+}
+
+/** Melting over a range around its middle. */
+export interface MeltingDocument {
+  /** Middle of the melting range. */
+  readonly at: Quantity<"temperature">;
+  /** Heat that melting takes up. */
+  readonly latentHeat: Quantity<"specificEnergy">;
+  /** Width of the melting range; 4 K where it is left out (common practice, no source). */
+  readonly over?: Quantity<"temperatureDifference">;
+}
+
+/** By an activation energy or by a factor for 10 K: one of the two, as measured on the material. */
+export interface HeatSensitivityDocument {
+  /** Of the change that matters. */
+  readonly activationEnergy?: Quantity<"molarEnergy">;
+  /** Factor of the rate for 10 K more. */
+  readonly q10?: number;
+  /** Temperature at which the rate counts as 1. */
+  readonly reference: Quantity<"temperature">;
+}
+
+/** A volatile material: vapour pressure by Antoine, log p = a − b/(T + c) in pascals and kelvins. */
+export interface VolatileDocument {
+  /** Molar mass. */
+  readonly molarMass: Quantity<"molarMass">;
+  /** Diffusivity of its vapour in air. */
+  readonly diffusivity: Quantity<"kinematicViscosity">;
+  /** Constants of the pure substance and the temperatures between which they hold. */
+  readonly antoine: {
+    readonly logarithm: "decimal" | "natural";
+    readonly a: number;
+    readonly b: number;
+    readonly c: number;
+    readonly from: Quantity<"temperature">;
+    readonly to: Quantity<"temperature">;
+  };
 }
 
 /** The four indices of ISO 16128 [0 to 1]. One that is left out is unknown and is never guessed. */
@@ -116,11 +160,22 @@ export interface Material {
   /** Active share as supplied, above 0 to 1. */
   readonly strength: number;
   /** Density against temperature. */
-  readonly density?: Extract<DensityLaw, { law: "linear" }> | undefined;
-  /** Specific heat [J/(kg·K)]. */
-  readonly specificHeat?: number | undefined;
-  /** Melting temperature [°C] and latent heat [J/kg]. */
-  readonly melting?: { readonly temperature: number; readonly latentHeat: number } | undefined;
+  readonly density?: DensityLaw | undefined;
+  /** Specific heat against temperature, without melting. */
+  readonly specificHeat?: SmoothSpecificHeatLaw | undefined;
+  /** Thermal conductivity against temperature. */
+  readonly conductivity?: ConductivityLaw | undefined;
+  /** Melting range [°C] and latent heat [J/kg]. */
+  readonly melting?:
+    | { readonly temperatureOnset: number; readonly temperatureEnd: number; readonly latentHeat: number }
+    | undefined;
+  /** Activation energy [J/mol] or factor for 10 K, with the temperature at which the rate counts as 1 [°C]. */
+  readonly heatSensitivity?:
+    | { readonly law: "arrhenius"; readonly activationEnergy: number; readonly temperatureReference: number }
+    | { readonly law: "q10"; readonly q10: number; readonly temperatureReference: number }
+    | undefined;
+  /** Molar mass [kg/mol], diffusivity in air [m²/s] and Antoine constants [Pa, K] with their range [°C]. */
+  readonly volatile?: Volatile | undefined;
   readonly indices?: IndicesDocument | undefined;
   readonly formulationWater: boolean;
   /** Mass fraction of each allergen in the material. */
@@ -142,6 +197,24 @@ export interface Material {
   readonly restrictions: readonly string[];
   readonly sources: Readonly<Record<string, string>>;
   readonly notes?: string | undefined;
+}
+
+/** What evaporates, in the units of the kernels. */
+export interface Volatile {
+  /** Molar mass [kg/mol]. */
+  readonly molarMass: number;
+  /** Diffusivity of the vapour in air [m²/s]. */
+  readonly diffusivity: number;
+  /** Vapour pressure of the pure substance, for pascals and kelvins. */
+  readonly vapourPressure: {
+    readonly law: "antoine";
+    readonly logarithm: "decimal" | "natural";
+    readonly constantA: number;
+    readonly constantB: number;
+    readonly constantC: number;
+    readonly temperatureLeast: number;
+    readonly temperatureMost: number;
+  };
 }
 
 /** What a material costs. */

@@ -75,16 +75,21 @@ export function runLeg<Name extends string>(input: LegInput<Name>, until: LegEnd
   const { from, names } = track;
   const arrival =
     sense === 0
-      ? { position: from, temperature: start, rest: duration ?? 0 }
+      ? { position: from, temperature: start, rest: duration ?? 0, near: 0 }
       : duration === undefined
-        ? { position: track.positionOf(temperatureEnd), temperature: temperatureEnd, rest: 0 }
+        ? { position: track.positionOf(temperatureEnd), temperature: temperatureEnd, rest: 0, near: 0 }
         : march(track, duration);
   const sums = track.between(from, arrival.position, names.length + 1);
   const resting = new Float64Array(names.length + 1);
   if (arrival.rest !== 0) track.fill(arrival.temperature, arrival.rest, resting);
+  const nearing = new Float64Array(names.length + 1);
+  if (arrival.near > 0) track.fill(track.temperatureOf(arrival.position), arrival.near, nearing);
   const totals: Record<string, number> = {};
   names.forEach((name, i) => {
-    totals[name] = result((sums[i + 1] as number) + (resting[i + 1] as number), `totals.${name}`);
+    totals[name] = result(
+      (sums[i + 1] as number) + (resting[i + 1] as number) + (nearing[i + 1] as number),
+      `totals.${name}`,
+    );
   });
   return {
     temperatureEnd: arrival.temperature,

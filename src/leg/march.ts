@@ -10,6 +10,8 @@ export interface Arrival {
   readonly temperature: number;
   /** Time left to be spent at that position [s]: no more than rounding, unless the limit is all but reached. */
   readonly rest: number;
+  /** The part of the time on the exponential end that counts at `position` [s]; the rest counts at `temperature`. */
+  readonly near: number;
 }
 
 /**
@@ -28,11 +30,16 @@ export function march(track: Track, duration: number): Arrival {
   for (let round = 0; round < 200; round += 1) {
     const position = from + forward * progress;
     const newton = missing / (paceAt(temperatureOf(position)) * forward);
-    // What is left is spent on the spot, once a position can no longer express it.
-    if (Math.abs(newton) <= 2e-16 * Math.max(1, Math.abs(position)) || high - low <= 1e-15 * low)
-      return { position, temperature: temperatureOf(position), rest: missing };
-    if (progress === greatest && missing > 0)
-      return { position, temperature: temperatureOf(position - newton), rest: missing };
+    // What is left is spent on the spot, once neither a position nor the progress towards it can express it.
+    const finest = 2e-16 * Math.max(1, Math.abs(position), progress);
+    if (Math.abs(newton) <= finest || high - low <= 1e-15 * low)
+      return { position, temperature: temperatureOf(position), rest: missing, near: 0 };
+    if (progress === greatest && missing > 0) {
+      // Over the exponential a rate that is linear in temperature has the mean of its ends, in these shares.
+      const left = Math.exp(-newton);
+      const near = (missing * ((1 - left) / newton - left)) / (1 - left);
+      return { position, temperature: temperatureOf(position - newton), rest: missing - near, near };
+    }
     let next = Math.min(greatest, progress + newton);
     if (high < Number.POSITIVE_INFINITY && (slow || !(next > low && next < high))) next = (low + high) / 2;
     const spent = between(position, from + forward * next, 1)[0] as number;

@@ -1,18 +1,24 @@
 export type {
+  AfterFilling,
   ContentBounds,
   NaturalOrigin,
+  OilExposure,
   Plan,
   PlanCost,
+  PlanEvaporation,
   TimelineStep,
   WeighingLine,
 } from "./plan.js";
 export { runPlan } from "./run-plan.js";
 export type {
   BenchDocument,
+  CoolingCurveDocument,
+  JacketDocument,
   JobDocument,
   PackDocument,
   ProcessDocument,
   StepDocument,
+  SurfacesDocument,
   VesselDocument,
   ViscosityDocument,
   ViscosityLawDocument,

@@ -1,6 +1,7 @@
 import type { Batch } from "../batch/index.js";
 import type { Formula } from "../formula/index.js";
-import type { ViscosityLaw } from "../laws/index.js";
+import type { Supply } from "../heat/index.js";
+import type { HeatLossLaw, ViscosityLaw } from "../laws/index.js";
 
 /** A vessel in the units of the kernels. */
 export interface Vessel {
@@ -10,14 +11,18 @@ export interface Vessel {
   readonly volumeGreatest: number;
   /** Inner diameter [m]. */
   readonly diameter: number;
-  /** Heater power [W]. */
-  readonly power?: number | undefined;
-  /** Loss to the room [W/K]. */
-  readonly conductance?: number | undefined;
+  /** What heats it: a power, or a surface of limited temperature that gives at most a power. */
+  readonly supply?: Supply | undefined;
+  /** How it loses heat to the room, and where that is from. */
+  readonly loss?: { readonly law: HeatLossLaw; readonly from: string } | undefined;
   /** What warms with the charge: mass [kg] and specific heat [J/(kg·K)]. */
   readonly wall?: { readonly mass: number; readonly specificHeat: number } | undefined;
   /** Heated area [m²] and inside coefficient [W/(m²·K)]. */
   readonly heatedWall?: { readonly area: number; readonly coefficient: number; readonly source: string } | undefined;
+  /** Coolant [°C], conductance [W/K], and capacity flow [W/K] where the coolant warms on its way. */
+  readonly jacket?:
+    | { readonly temperature: number; readonly conductance: number; readonly capacityFlow?: number | undefined }
+    | undefined;
 }
 
 /** Viscosity readings of one composition in one direction. */
@@ -52,8 +57,8 @@ export type Step = { readonly note?: string | undefined } & (
   | { readonly do: "heat"; readonly temperature: number }
   | { readonly do: "hold"; readonly duration: number }
   | { readonly do: "take off the heat" }
-  | { readonly do: "cool"; readonly temperature: number; readonly viscosity?: undefined }
-  | { readonly do: "cool"; readonly viscosity: number; readonly temperature?: undefined }
+  | { readonly do: "cool"; readonly temperature: number; readonly viscosity?: undefined; readonly jacket: boolean }
+  | { readonly do: "cool"; readonly viscosity: number; readonly temperature?: undefined; readonly jacket: false }
   | { readonly do: "stir"; readonly duration: number; readonly speed?: number | undefined }
   | { readonly do: "fill"; readonly duration: number }
   | { readonly do: "rest"; readonly duration: number }
@@ -67,14 +72,25 @@ export interface Process {
   /** Distances kept [K]. */
   readonly belowFlashPoint: number;
   readonly aboveSetting: number;
+  /** Speed of the air over the open vessel [m/s]. */
+  readonly airSpeed?: number | undefined;
   readonly steps: readonly Step[];
 }
 
 /** What the gel is filled into. */
 export interface Pack {
   readonly name: string;
-  /** Loss of one filled pack to the room [W/K]. */
+  /** Loss of one filled pack to the room as a lump [W/K]. */
   readonly conductance?: number | undefined;
+  /** Its content as a cylinder [m], with the coefficient at its surface [W/(m²·K)]. */
+  readonly content?:
+    | {
+        readonly diameter: number;
+        readonly height: number;
+        readonly coefficient: number;
+        readonly source: string;
+      }
+    | undefined;
 }
 
 /** A job that was read: everything a plan is computed from. */

@@ -1,4 +1,5 @@
 import type { Material } from "../formula/index.js";
+import type { Stretch } from "../heat/index.js";
 import type { Step } from "./job.js";
 
 /** What of one material is in the vessel, by the phase it came with. */
@@ -17,6 +18,8 @@ export interface State {
   readonly time?: number | undefined;
   /** Temperature of the charge [°C]. */
   readonly temperature?: number | undefined;
+  /** Keys of the materials that have melted or dissolved and not set since. */
+  readonly molten: ReadonlySet<string>;
 }
 
 /** One step that was run: the vessel before and after it, and which law gave its time and temperature. */
@@ -28,6 +31,8 @@ export interface Moment {
   readonly law: string;
   /** Why the step cannot be done as written, where that was found. */
   readonly obstacle?: string | undefined;
+  /** What the charge went through, for what accumulates on the way; left out where that is not known. */
+  readonly stretches?: readonly Stretch[] | undefined;
 }
 
 /** Mass in the vessel [kg]. */
@@ -44,14 +49,4 @@ export function phasesOf(contents: readonly Content[]): readonly string[] {
 export function doseOf(contents: readonly Content[]): number {
   const mass = massOf(contents);
   return mass > 0 ? massOf(contents.filter((content) => content.material.function === "gel former")) / mass : 0;
-}
-
-/** Heat capacity of some contents [J/K], or the name of the first whose specific heat is missing. */
-export function heatCapacityOf(contents: readonly Content[]): number | { readonly missing: string } {
-  let capacity = 0;
-  for (const { material, mass } of contents) {
-    if (material.specificHeat === undefined) return { missing: `no specific heat of ${material.name}` };
-    capacity += mass * material.specificHeat;
-  }
-  return capacity;
 }

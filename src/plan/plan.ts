@@ -75,6 +75,54 @@ export type PlanCost =
       readonly perPack?: number | undefined;
     };
 
+/** What one material that is to be spared went through in the vessel; or why that is not known. */
+export type OilExposure =
+  | { readonly material: string; readonly notKnown: string }
+  | {
+      /** Name of the material. */
+      readonly material: string;
+      /** How warm it got [°C]. */
+      readonly temperatureHighest: number;
+      /** From its charge to the last pack [s]. */
+      readonly duration: number;
+      /** How much of that it was above a temperature [s]. */
+      readonly timeAbove: number;
+      /** That temperature [°C]. */
+      readonly temperatureAbove: number;
+      /** The time [s] at its reference temperature [°C] that would have done as much, where its sensitivity is known. */
+      readonly equivalent?: { readonly duration: number; readonly temperature: number };
+    };
+
+/** What one volatile material loses, as shares of what was charged [0 to 1]. */
+export interface PlanEvaporation {
+  /** Name of the material. */
+  readonly material: string;
+  /** As the batch document states it, for the charge to make up. */
+  readonly stated?: number;
+  /** From vapour pressure and the air over the vessel. */
+  readonly predicted?: number;
+  /** The most that is possible at all, as into a vacuum. */
+  readonly most?: number;
+  /** What the prediction rests on. */
+  readonly restsOn?: string;
+  /** Why there is no prediction. */
+  readonly notKnown?: string;
+}
+
+/** What happens in the pack after filling. What is not known is left out. */
+export interface AfterFilling {
+  /** Until the centre of a pack has passed the setting temperature [s]. */
+  readonly durationToSet?: number | undefined;
+  /** How far the content sinks as it cools to the room [m]. */
+  readonly sinkDepth?: number;
+  /** What would make up for it in one pack [kg]. */
+  readonly topUp?: number;
+  /** The law behind the time. */
+  readonly law?: string;
+  /** What is missing. */
+  readonly notKnown?: string;
+}
+
 /** The run of a job: everything that stands on the batch sheet, in the units of the kernels. */
 export interface Plan {
   readonly version: 1;
@@ -105,6 +153,12 @@ export interface Plan {
   /** What the process takes from one lot [kg], in its order. */
   readonly allowances: readonly { readonly name: string; readonly mass: number }[];
   readonly timeline: readonly TimelineStep[];
+  /** What happens in the pack. */
+  readonly afterFilling: AfterFilling;
+  /** What the materials that are to be spared went through. */
+  readonly exposures: readonly OilExposure[];
+  /** What the volatile materials lose. */
+  readonly evaporation: readonly PlanEvaporation[];
   readonly naturalOrigin: NaturalOrigin;
   readonly cost: PlanCost;
   readonly checks: readonly Check[];

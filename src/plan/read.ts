@@ -1,11 +1,12 @@
 import { batchFrom } from "../batch/read.js";
 import { aboveZero, type Draft, Findings, join } from "../formula/document.js";
 import { formulaFrom } from "../formula/read.js";
-import type { Bench, Job, Pack, Process, Vessel } from "./job.js";
+import type { Bench, Job, Pack, Process } from "./job.js";
+import { readVessel } from "./read-vessel.js";
 import { readViscosity } from "./read-viscosity.js";
 import { jobSchema } from "./schema.js";
 import { readSteps } from "./steps.js";
-import type { BenchDocument, PackDocument, ProcessDocument, VesselDocument } from "./types.js";
+import type { BenchDocument, PackDocument, ProcessDocument } from "./types.js";
 
 /** Distance below a flash point and above a setting temperature, where the process names none: common practice, no source. */
 const usualDistances = { belowFlashPoint: 30, aboveSetting: 2 };
@@ -22,51 +23,11 @@ export function readJob(document: unknown): Job {
     batch,
     bench: readBench(draft?.bench ?? {}, phases, findings),
     vessel: readVessel(draft?.vessel ?? {}, findings),
-    process: readProcess(draft?.process ?? {}, phases, findings),
+    process: readProcess(draft?.process ?? {}, phases, draft?.vessel?.jacket !== undefined, findings),
     pack: draft?.pack && readPack(draft.pack, findings),
   };
   findings.settle();
   return job as Job;
-}
-
-function readVessel(draft: Draft<VesselDocument>, findings: Findings): Vessel {
-  const at = (...keys: string[]): string => keys.reduce(join, "vessel");
-  const { workingVolume, wall, heatedWall } = draft;
-  const volumeLeast = findings.quantity(workingVolume?.least, "volume", at("workingVolume", "least"), 0);
-  const volumeGreatest = findings.quantity(
-    workingVolume?.greatest,
-    "volume",
-    at("workingVolume", "greatest"),
-    aboveZero,
-  );
-  if (volumeLeast > volumeGreatest)
-    findings.note(
-      at("workingVolume", "least"),
-      workingVolume?.least,
-      `no more than ${workingVolume?.greatest}, the greatest`,
-    );
-  return {
-    name: draft.name ?? "",
-    volumeLeast,
-    volumeGreatest,
-    diameter: findings.quantity(draft.diameter, "length", at("diameter"), aboveZero),
-    power: findings.optional(draft.heater?.power, "power", at("heater", "power"), aboveZero),
-    conductance: findings.optional(draft.heatLoss, "thermalConductance", at("heatLoss"), aboveZero),
-    wall: wall && {
-      mass: findings.quantity(wall.mass, "mass", at("wall", "mass"), aboveZero),
-      specificHeat: findings.quantity(wall.specificHeat, "specificHeat", at("wall", "specificHeat"), aboveZero),
-    },
-    heatedWall: heatedWall && {
-      area: findings.quantity(heatedWall.area, "area", at("heatedWall", "area"), aboveZero),
-      coefficient: findings.quantity(
-        heatedWall.coefficient,
-        "heatTransferCoefficient",
-        at("heatedWall", "coefficient"),
-        aboveZero,
-      ),
-      source: heatedWall.source ?? "",
-    },
-  };
 }
 
 function readBench(draft: Draft<BenchDocument>, phases: readonly string[], findings: Findings): Bench {
@@ -91,7 +52,12 @@ function readBench(draft: Draft<BenchDocument>, phases: readonly string[], findi
   };
 }
 
-function readProcess(draft: Draft<ProcessDocument>, phases: readonly string[], findings: Findings): Process {
+function readProcess(
+  draft: Draft<ProcessDocument>,
+  phases: readonly string[],
+  hasJacket: boolean,
+  findings: Findings,
+): Process {
   const distance = (key: keyof typeof usualDistances): number =>
     findings.optional(draft[key], "temperatureDifference", `process.${key}`, 0) ?? usualDistances[key];
   const temperatureRoom = findings.quantity(draft.room, "temperature", "process.room");
@@ -100,13 +66,22 @@ function readProcess(draft: Draft<ProcessDocument>, phases: readonly string[], f
     temperatureRoom,
     belowFlashPoint: distance("belowFlashPoint"),
     aboveSetting: distance("aboveSetting"),
-    steps: readSteps(draft.steps ?? [], { temperatureRoom, phases }, findings),
+    airSpeed: findings.optional(draft.airSpeed, "velocity", "process.airSpeed", aboveZero),
+    steps: readSteps(draft.steps ?? [], { temperatureRoom, phases, hasJacket }, findings),
   };
 }
 
 function readPack(draft: Draft<PackDocument>, findings: Findings): Pack {
+  const { content } = draft;
+  const at = (key: string): string => `pack.content.${key}`;
   return {
     name: draft.name ?? "",
     conductance: findings.optional(draft.heatLoss, "thermalConductance", "pack.heatLoss", aboveZero),
+    content: content && {
+      diameter: findings.quantity(content.diameter, "length", at("diameter"), aboveZero),
+      height: findings.quantity(content.height, "length", at("height"), aboveZero),
+      coefficient: findings.quantity(content.coefficient, "heatTransferCoefficient", at("coefficient"), aboveZero),
+      source: content.source ?? "",
+    },
   };
 }

@@ -1,7 +1,10 @@
 import { type ScaledBatch, scaleFormula } from "../batch/index.js";
 import type { Formula } from "../formula/index.js";
+import { afterFilling, checkSetThrough } from "./after-filling.js";
 import { cautionsOf } from "./cautions.js";
 import { checksOf } from "./checks/index.js";
+import { evaporationOf } from "./evaporation.js";
+import { exposuresOf } from "./exposure.js";
 import type { Job } from "./job.js";
 import type { Content } from "./moment.js";
 import { naturalOriginOf } from "./natural-origin.js";
@@ -76,6 +79,7 @@ export function runPlan(document: unknown): Plan {
   });
   const moments = runSteps(job, contents, scaled);
   const naturalOrigin = naturalOriginOf(formula);
+  const pastFilling = afterFilling(job, moments, scaled);
   return {
     version: 1,
     formula: formula.name,
@@ -98,9 +102,12 @@ export function runPlan(document: unknown): Plan {
     },
     allowances: charge.allowances.map(({ name, mass }) => ({ name, mass })),
     timeline: timelineOf(job, moments),
+    afterFilling: pastFilling,
+    exposures: exposuresOf(moments),
+    evaporation: evaporationOf(job, moments),
     naturalOrigin,
     cost: costOf(scaled),
-    checks: checksOf(job, scaled, moments, naturalOrigin),
+    checks: [...checksOf(job, scaled, moments, naturalOrigin), ...checkSetThrough(job, moments, pastFilling)],
     cautions: cautionsOf(job, moments),
     sources: sourcesOf(job),
   };
@@ -129,7 +136,7 @@ function costOf({ cost }: ScaledBatch): Plan["cost"] {
 }
 
 /** Where the figures come from, as the documents say it. A material without a source is named as such. */
-function sourcesOf({ formula, bench, batch, vessel }: Job): Plan["sources"] {
+function sourcesOf({ formula, bench, batch, vessel, pack }: Job): Plan["sources"] {
   const used = new Set(formula.lines.map((line) => line.material));
   return [
     ...Object.values(formula.materials)
@@ -140,7 +147,8 @@ function sourcesOf({ formula, bench, batch, vessel }: Job): Plan["sources"] {
       }),
     { of: "setting, dissolving, viscosity and yield stress", source: bench.source },
     ...batch.allowances.map(({ name, source }) => ({ of: `allowance: ${name}`, source: source ?? "no source stated" })),
-    { of: `${vessel.name}, heat loss and heater`, source: "stated with the vessel" },
+    { of: `${vessel.name}, heat loss`, source: vessel.loss?.from ?? "not stated" },
+    ...(pack?.content ? [{ of: `${pack.name}, coefficient at its surface`, source: pack.content.source }] : []),
     ...(vessel.heatedWall ? [{ of: `${vessel.name}, heated wall`, source: vessel.heatedWall.source }] : []),
   ];
 }

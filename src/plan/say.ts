@@ -11,5 +11,6 @@ export const say = {
   millimetres: (length: number): string => formatQuantity(convert(length, "m", "mm"), "mm", { significantDigits: 3 }),
   micrometres: (length: number): string => formatQuantity(convert(length, "m", "µm"), "µm", { significantDigits: 3 }),
   minutes: (duration: number): string => `${Math.round(duration / 60)} min`,
+  wattsPerKelvin: (conductance: number): string => formatQuantity(conductance, "W/K", { significantDigits: 3 }),
   pascals: (pressure: number): string => formatQuantity(pressure, "Pa", { significantDigits: 3 }),
 } as const;

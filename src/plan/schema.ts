@@ -3,6 +3,7 @@ import {
   exactOptional,
   type GenericSchema,
   literal,
+  maxValue,
   minLength,
   minValue,
   number,
@@ -30,6 +31,8 @@ const time = quantity("time", "15 min");
 const volume = quantity("volume", "60 L");
 const viscosity = quantity("dynamicViscosity", "1.2 Pa·s");
 const conductance = quantity("thermalConductance", "18 W/K");
+const specificHeat = quantity("specificHeat", "500 J/(kg·K)");
+const coefficient = quantity("heatTransferCoefficient", "90 W/(m²·K)");
 const kelvins = quantity("temperatureDifference", "2 K");
 const ratio = pipe(number(), minValue(0));
 const note = exactOptional(string());
@@ -38,18 +41,30 @@ const vesselSchema: GenericSchema<unknown, VesselDocument> = strictObject({
   name: string(),
   workingVolume: strictObject({ least: volume, greatest: volume }),
   diameter: quantity("length", "400 mm"),
-  heater: exactOptional(strictObject({ power: quantity("power", "3 kW") })),
+  heater: exactOptional(strictObject({ power: quantity("power", "3 kW"), highest: exactOptional(temperature) })),
   heatLoss: exactOptional(conductance),
-  wall: exactOptional(
-    strictObject({ mass: quantity("mass", "18 kg"), specificHeat: quantity("specificHeat", "500 J/(kg·K)") }),
-  ),
-  heatedWall: exactOptional(
+  coolingCurve: exactOptional(
     strictObject({
-      area: quantity("area", "0.4 m²"),
-      coefficient: quantity("heatTransferCoefficient", "90 W/(m²·K)"),
-      source: string(),
+      content: strictObject({ mass: quantity("mass", "30 kg"), specificHeat }),
+      room: temperature,
+      readings: pipe(array(strictObject({ after: time, temperature })), minLength(2)),
     }),
   ),
+  surfaces: exactOptional(
+    strictObject({
+      height: quantity("length", "350 mm"),
+      emissivity: pipe(number(), minValue(0), maxValue(1)),
+      insulation: exactOptional(
+        strictObject({
+          thickness: quantity("length", "40 mm"),
+          conductivity: quantity("conductivity", "0.04 W/(m·K)"),
+        }),
+      ),
+    }),
+  ),
+  wall: exactOptional(strictObject({ mass: quantity("mass", "18 kg"), specificHeat })),
+  heatedWall: exactOptional(strictObject({ area: quantity("area", "0.4 m²"), coefficient, source: string() })),
+  jacket: exactOptional(strictObject({ coolant: temperature, conductance, capacityFlow: exactOptional(conductance) })),
 });
 
 const viscosityLaw: GenericSchema<unknown, ViscosityLawDocument> = variant("law", [
@@ -99,7 +114,7 @@ const stepSchema: GenericSchema<unknown, StepDocument> = variant("do", [
   strictObject({ do: literal("heat"), to: temperature, note }),
   strictObject({ do: literal("hold"), for: time, note }),
   strictObject({ do: literal("take off the heat"), note }),
-  strictObject({ do: literal("cool"), to: temperature, note }),
+  strictObject({ do: literal("cool"), to: temperature, with: exactOptional(literal("jacket")), note }),
   strictObject({ do: literal("cool"), toViscosity: viscosity, note }),
   strictObject({ do: literal("stir"), for: time, speed: exactOptional(quantity("rotationalSpeed", "60 rpm")), note }),
   strictObject({ do: literal("fill"), for: exactOptional(time), note }),
@@ -111,12 +126,21 @@ const processSchema: GenericSchema<unknown, ProcessDocument> = strictObject({
   room: temperature,
   belowFlashPoint: exactOptional(kelvins),
   aboveSetting: exactOptional(kelvins),
+  airSpeed: exactOptional(quantity("velocity", "0.2 m/s")),
   steps: pipe(array(stepSchema), minLength(1)),
 });
 
 const packSchema: GenericSchema<unknown, PackDocument> = strictObject({
   name: string(),
   heatLoss: exactOptional(conductance),
+  content: exactOptional(
+    strictObject({
+      diameter: quantity("length", "40 mm"),
+      height: quantity("length", "30 mm"),
+      coefficient,
+      source: string(),
+    }),
+  ),
 });
 
 /** The shape of a job document, from which its JSON Schema is made. */

@@ -8,7 +8,11 @@ import type { StepDocument } from "./types.js";
  */
 export function readSteps(
   drafts: readonly (Draft<StepDocument> | undefined)[],
-  { temperatureRoom, phases }: { readonly temperatureRoom: number; readonly phases: readonly string[] },
+  {
+    temperatureRoom,
+    phases,
+    hasJacket,
+  }: { readonly temperatureRoom: number; readonly phases: readonly string[]; readonly hasJacket: boolean },
   findings: Findings,
 ): readonly Step[] {
   const places = drafts.map((_, i) => join("process.steps", i));
@@ -34,6 +38,7 @@ export function readSteps(
       needs(filled, 'a "fill" before it: what is in the vessel is stirred or cooled, the packs rest');
     else needs(!filled, 'only "rest" after "fill"');
     if (step.do === "hold" || step.do === "take off the heat") needs(onHeat, 'a "heat" before it');
+    if (step.do === "cool" && step.jacket) needs(hasJacket, "a jacket described with the vessel");
     if (step.do === "cool" || step.do === "fill") needs(!onHeat, 'a "take off the heat" before it');
     if (step.do === "heat") onHeat = true;
     if (step.do === "take off the heat") onHeat = false;
@@ -80,8 +85,14 @@ function readStep(
           do: "cool",
           note,
           viscosity: findings.quantity(draft.toViscosity, "dynamicViscosity", join(path, "toViscosity"), aboveZero),
+          jacket: false,
         };
-      return { do: "cool", note, temperature: temperature("to" in draft ? draft.to : undefined, "to") };
+      return {
+        do: "cool",
+        note,
+        temperature: temperature("to" in draft ? draft.to : undefined, "to"),
+        jacket: "with" in draft && draft.with === "jacket",
+      };
     case "stir":
       return {
         do: "stir",

@@ -1,17 +1,17 @@
 import { densityOfMixture, type Material } from "../formula/index.js";
 import { type DensityLaw, densityAt, type HeatLossLaw, type ViscosityLaw } from "../laws/index.js";
 import { doseTemperature } from "./dose.js";
+import { heatCapacityOf, isMissing } from "./heat-capacity.js";
 import type { Job } from "./job.js";
-import { type Content, heatCapacityOf } from "./moment.js";
+import type { Content } from "./moment.js";
 import { readingsFor } from "./viscosity.js";
 
 /** Particles in a composition that cools and thickens in the vessel. */
 export interface CoolingSuspension {
   /** Setting temperature [°C]. */
   readonly sets: number;
-  /** Heat capacity [J/K] of the charge alone, and with what of the vessel cools along. */
-  readonly charge: number;
-  readonly heatCapacity: number;
+  /** Heat capacity of the charge and of what of the vessel cools along [J/K]. */
+  readonly heatCapacity: (temperature: number) => number;
   readonly heatLoss: HeatLossLaw;
   readonly temperatureAmbient: number;
   readonly viscosity: ViscosityLaw;
@@ -27,26 +27,25 @@ export function suspensionOf(
   particle: NonNullable<Material["particle"]>,
   job: Job,
 ): CoolingSuspension | string {
-  const { conductance, wall } = job.vessel;
+  const { loss, wall } = job.vessel;
   const readings = readingsFor(job, contents, "cooling");
   const sets = doseTemperature(job, contents, "temperatureSetting");
-  const charge = heatCapacityOf(contents);
+  const capacity = heatCapacityOf(contents, { wall });
   if (!readings) return "no viscosity readings on cooling of this composition";
   if (sets === undefined) return "no setting temperature at this dose of gel former";
-  if (typeof charge === "object") return charge.missing;
-  if (conductance === undefined) return "no heat loss of the vessel";
+  if (isMissing(capacity)) return capacity.missing;
+  if (!loss) return "no heat loss of the vessel";
   const densityFluid = fluidLaw(contents, sets);
   if (!densityFluid) return "a density is missing";
   return {
     sets,
-    charge,
     viscosity: readings.law,
     densityFluid,
     diameter: particle.diameter,
     densityParticle: particle.density,
     volumeFraction: solidShare(contents),
-    heatCapacity: charge + (wall ? wall.mass * wall.specificHeat : 0),
-    heatLoss: { law: "newton", conductance },
+    heatCapacity: capacity.at,
+    heatLoss: loss.law,
     temperatureAmbient: job.process.temperatureRoom,
   };
 }
@@ -54,7 +53,9 @@ export function suspensionOf(
 /** Share of the volume that is particles of any kind. */
 function solidShare(contents: readonly Content[]): number {
   const volume = ({ material, mass }: Content): number =>
-    mass / (material.particle?.density ?? material.density?.density ?? Number.NaN);
+    mass /
+    (material.particle?.density ??
+      (material.density ? densityAt({ law: material.density, temperature: 20 }) : Number.NaN));
   const sum = (of: readonly Content[]): number => of.reduce((total, content) => total + volume(content), 0);
   return sum(contents.filter(({ material }) => material.particle)) / sum(contents);
 }

@@ -9,18 +9,59 @@ export interface VesselDocument {
   readonly workingVolume: { readonly least: Quantity<"volume">; readonly greatest: Quantity<"volume"> };
   /** Inner diameter. */
   readonly diameter: Quantity<"length">;
-  readonly heater?: { readonly power: Quantity<"power"> };
-  /** Loss to the room per kelvin, from a cooling curve of this vessel with a like charge. */
+  /** What heats it. */
+  readonly heater?: {
+    readonly power: Quantity<"power">;
+    /** Highest temperature of the hot plate, bath or jacket, where one limits it; `heatedWall` then says how heat passes. */
+    readonly highest?: Quantity<"temperature">;
+  };
+  /** Loss to the room per kelvin. This, a cooling curve, or the surfaces: one of the three. */
   readonly heatLoss?: Quantity<"thermalConductance">;
+  /** A cooling curve of this vessel, from which its loss is fitted. */
+  readonly coolingCurve?: CoolingCurveDocument;
+  /** Its surfaces, from which its loss is computed. */
+  readonly surfaces?: SurfacesDocument;
   /** What of the vessel warms with the charge. */
   readonly wall?: { readonly mass: Quantity<"mass">; readonly specificHeat: Quantity<"specificHeat"> };
-  /** How heat passes from the heated wall to the stirred charge. Without it the wall's temperature is not known. */
+  /** How heat passes between the heated wall and the stirred charge. Without it the wall's temperature is not known. */
   readonly heatedWall?: {
     readonly area: Quantity<"area">;
     readonly coefficient: Quantity<"heatTransferCoefficient">;
     /** Where the coefficient comes from: a measurement, a correlation, a manufacturer. */
     readonly source: string;
   };
+  /** What cools it on purpose. */
+  readonly jacket?: JacketDocument;
+}
+
+/** Two readings of a thermometer are enough; from three on the loss has an interval. */
+export interface CoolingCurveDocument {
+  /** What was in the vessel, the vessel's own warm wall left out. */
+  readonly content: { readonly mass: Quantity<"mass">; readonly specificHeat: Quantity<"specificHeat"> };
+  /** Temperature of the room, which held still. */
+  readonly room: Quantity<"temperature">;
+  /** Time since the first look, and what was read. */
+  readonly readings: readonly { readonly after: Quantity<"time">; readonly temperature: Quantity<"temperature"> }[];
+}
+
+/** The surfaces that lose heat to the air at rest: the side, and the open or covered top. */
+export interface SurfacesDocument {
+  /** Height of the side that is wetted inside. */
+  readonly height: Quantity<"length">;
+  /** Emissivity of side and top, 0 to 1. */
+  readonly emissivity: number;
+  /** Insulation on the side. */
+  readonly insulation?: { readonly thickness: Quantity<"length">; readonly conductivity: Quantity<"conductivity"> };
+}
+
+/** A cooling jacket. */
+export interface JacketDocument {
+  /** Temperature of the coolant as it goes in. */
+  readonly coolant: Quantity<"temperature">;
+  /** Between coolant and charge, over the whole wall. */
+  readonly conductance: Quantity<"thermalConductance">;
+  /** Mass flow times specific heat of the coolant; without it the coolant stays as cold as it goes in. */
+  readonly capacityFlow?: Quantity<"thermalConductance">;
 }
 
 /** A viscosity–temperature law that was fitted elsewhere. */
@@ -91,7 +132,13 @@ export type StepDocument =
   | { readonly do: "heat"; readonly to: Quantity<"temperature">; readonly note?: string }
   | { readonly do: "hold"; readonly for: Quantity<"time">; readonly note?: string }
   | { readonly do: "take off the heat"; readonly note?: string }
-  | { readonly do: "cool"; readonly to: Quantity<"temperature">; readonly note?: string }
+  | {
+      readonly do: "cool";
+      readonly to: Quantity<"temperature">;
+      /** `"jacket"` where the vessel's jacket is turned on; else it cools by itself. */
+      readonly with?: "jacket";
+      readonly note?: string;
+    }
   | { readonly do: "cool"; readonly toViscosity: Quantity<"dynamicViscosity">; readonly note?: string }
   | {
       readonly do: "stir";
@@ -111,14 +158,25 @@ export interface ProcessDocument {
   readonly belowFlashPoint?: Quantity<"temperatureDifference">;
   /** Distance that the mix keeps above its setting temperature when something cold goes in. */
   readonly aboveSetting?: Quantity<"temperatureDifference">;
+  /** Speed of the air over the open vessel, where evaporation is to be predicted. */
+  readonly airSpeed?: Quantity<"velocity">;
   readonly steps: readonly StepDocument[];
 }
 
 /** What the gel is filled into. */
 export interface PackDocument {
   readonly name: string;
-  /** Loss to the room per kelvin of one filled pack, from its cooling curve. */
+  /** Loss to the room per kelvin of one filled pack, from its cooling curve: for a pack that cools as one lump. */
   readonly heatLoss?: Quantity<"thermalConductance">;
+  /** Its content as a cylinder, for heat that has to be conducted out of it. */
+  readonly content?: {
+    readonly diameter: Quantity<"length">;
+    readonly height: Quantity<"length">;
+    /** From the content's surface to the room: wall of the pack and air, 5 to 15 W/(m²·K) in still air. */
+    readonly coefficient: Quantity<"heatTransferCoefficient">;
+    /** Where the coefficient comes from. */
+    readonly source: string;
+  };
 }
 
 /** One job: everything that a batch sheet is made from. */

@@ -39,3 +39,10 @@ export function clock(seconds: number | undefined): string {
   const minutes = Math.round(seconds / 60);
   return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, "0")}`;
 }
+
+/** A length of time in the unit that suits it. */
+export function span(seconds: number): string {
+  const hours = seconds / 3600;
+  if (hours < 2) return `${Math.round(seconds / 60)} min`;
+  return hours < 72 ? `${Number(hours.toPrecision(2))} h` : `${Number((hours / 24).toPrecision(2))} days`;
+}

@@ -1,6 +1,6 @@
 import { record } from "../error.js";
-import type { NaturalOrigin, Plan, PlanCost } from "../plan/index.js";
-import { kilograms, percent, percentBetween, weighed } from "./figures.js";
+import type { AfterFilling, NaturalOrigin, OilExposure, Plan, PlanCost, PlanEvaporation } from "../plan/index.js";
+import { celsius, clock, kilograms, percent, percentBetween, span, weighed } from "./figures.js";
 import { render } from "./render.js";
 import { markdownTable, markdownText } from "./table.js";
 import { allowanceTable, checkTable, lawTable, timelineTable, weighingTable } from "./tables.js";
@@ -70,6 +70,16 @@ function sheetOf(plan: Plan): string {
     "## Do",
     markdownTable(timelineTable(plan)),
     "Times count from the first step, in hours and minutes, and hold no reserve for handling.",
+    "## After filling",
+    list(afterFilling(plan.afterFilling)),
+    ...(plan.exposures.length > 0
+      ? [
+          "## What the spared oils went through",
+          list(plan.exposures.map(exposureOf)),
+          "In the vessel, from their charge to the last pack. This ranks orders of work; it predicts no shelf life.",
+        ]
+      : []),
+    ...(plan.evaporation.length > 0 ? ["## Evaporation", list(plan.evaporation.map(evaporationOf))] : []),
     "## What the process takes",
     markdownTable(allowanceTable(plan)),
     `Asked for: ${kilograms(plan.lots.deliveredAsked)}${packs(plan)}. The charge brings ${kilograms(plan.lots.delivered)}.`,
@@ -122,6 +132,34 @@ function naturalOrigin(figure: NaturalOrigin): string {
       `At most ${percent(largestGelFormer.massFraction)} of ${largestGelFormer.material} would keep the claimed figure.`,
     );
   return list(lines);
+}
+
+function afterFilling({ durationToSet, sinkDepth, topUp, law, notKnown }: AfterFilling): readonly string[] {
+  if (durationToSet === undefined)
+    return [`When a pack has set through is not known: ${notKnown ?? "the room is too warm"}.`];
+  const sinks =
+    sinkDepth === undefined || topUp === undefined
+      ? []
+      : [
+          `The content sinks by ${Number((sinkDepth * 1000).toPrecision(2))} mm as it cools; ${kilograms(topUp, 2)} a pack would make up for it.`,
+        ];
+  return [
+    `The centre of a pack has passed the setting temperature ${span(durationToSet)} after filling: ${law}.`,
+    ...sinks,
+  ];
+}
+
+function exposureOf(of: OilExposure): string {
+  if ("notKnown" in of) return `${of.material}: not known, ${of.notKnown}.`;
+  const { material, temperatureHighest, timeAbove, temperatureAbove, duration, equivalent } = of;
+  const asMuch = equivalent ? `; as much as ${span(equivalent.duration)} at ${celsius(equivalent.temperature)}` : "";
+  return `${material}: at most ${celsius(temperatureHighest)}, ${clock(timeAbove)} of ${clock(duration)} above ${celsius(temperatureAbove)}${asMuch}.`;
+}
+
+function evaporationOf({ material, stated, predicted, most, restsOn, notKnown }: PlanEvaporation): string {
+  const made = stated === undefined ? "no loss is made up for" : `${percent(stated)} is made up for, as stated`;
+  if (predicted === undefined || most === undefined) return `${material}: ${made}; no prediction, ${notKnown}.`;
+  return `${material}: ${made}; ${percent(predicted)} is predicted, ${percent(most)} at the very most (${restsOn}).`;
 }
 
 function cost(of: PlanCost): string {

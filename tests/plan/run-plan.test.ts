@@ -84,7 +84,9 @@ describe("the order of the steps", () => {
     const late = changed(job, (draft) => Object.assign(draft.process.steps[4], { to: "66 °C" }));
     const found = check(late, "above-setting:B");
     expect(found.verdict).toBe("not met");
-    expect(found.statement).toMatch(/only [\d.]+ kg may go in at once; warmed to [\d.]+ °C all of it may/);
+    expect(found.statement).toMatch(
+      /only [\d.]+ kg may go in at once \(2 equal parts.*; warmed to [\d.]+ °C all of it may/,
+    );
   });
 
   test("warming the addition to the temperature that was named makes it right", () => {
@@ -158,7 +160,7 @@ describe("heat that can hurt", () => {
 
   test("a heater that does not reach is found, and its time is not known", () => {
     const weak = changed(job, (draft) => Object.assign(draft.vessel.heater, { power: "200 W" }));
-    expect(check(weak, "step-can-be-done:2").value).toContain("steady temperature");
+    expect(check(weak, "step-can-be-done:2").value).toContain("where the loss takes all the power");
     expect(runPlan(weak).timeline[1]?.timeEnd).toBeUndefined();
   });
 
@@ -221,10 +223,10 @@ describe("what is missing", () => {
     ["a measured dose", (draft) => draft.bench.doses.splice(1), "gel-former-dissolves"],
     ["the working range", (draft) => delete draft.bench.oilPerGelFormer, "gel-former-ratio"],
     ["the yield stress", (draft) => delete draft.bench.yieldStress, "particles-stay-up:pearl"],
-    ["the cooling curve of the pack", (draft) => delete draft.pack.heatLoss, "particles-settle:pearl"],
+    ["the cooling curve of the pack", (draft) => delete draft.pack.content, "particles-settle:pearl"],
     ["the settling allowed", (draft) => delete draft.bench.settlingAllowed, "particles-go-in:pearl"],
-    ["the heat loss of the vessel", (draft) => delete draft.vessel.heatLoss, "filled-before-it-sets"],
-    ["a specific heat", (draft) => delete draft.formula.materials.almond.specificHeat, "above-setting:B"],
+    ["the heat loss of the vessel", (draft) => delete draft.vessel.coolingCurve, "filled-before-it-sets"],
+    ["a specific heat", (draft) => delete draft.formula.materials.almond.propertiesOf, "above-setting:B"],
   ])("%s leaves the question open", (_what, remove, id) => {
     expect(check(changed(job, remove), id).verdict).toBe("not known");
   });

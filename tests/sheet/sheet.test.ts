@@ -68,7 +68,7 @@ describe("CSV", () => {
   });
 
   test("leaves an unknown figure empty", () => {
-    const unknown = runPlan(changed(exampleJob(), (draft) => delete draft.vessel.heatLoss));
+    const unknown = runPlan(changed(exampleJob(), (draft) => delete draft.vessel.coolingCurve));
     const row = toCsv({ plan: unknown, table: "timeline" }).split("\r\n")[2] ?? "";
     expect(cells(row)[3]).toBe("");
     expect(row).toContain("no heat loss of the vessel");

@@ -1,5 +1,5 @@
 import type { Check, Material } from "../../formula/index.js";
-import { wallTemperature } from "../../heat/index.js";
+import { type Supply, wallTemperature } from "../../heat/index.js";
 import type { Job } from "../job.js";
 import type { Moment } from "../moment.js";
 import { say } from "../say.js";
@@ -126,17 +126,24 @@ function flashCheck(id: string, where: string, job: Job, warmest: readonly Warme
   };
 }
 
-/** What the wall reaches at the end of heating: the bulk, and the difference that drives the heater's whole power through it. */
+/** What the wall reaches at the end of heating: the bulk, and the difference that drives what the heater gives through it. */
 function wallOf(moment: Moment, { vessel }: Job): number | undefined {
-  const { power, heatedWall } = vessel;
+  const { supply, heatedWall } = vessel;
   const { temperature } = moment.after;
-  if (moment.step.do !== "heat" || temperature === undefined || power === undefined || !heatedWall) return undefined;
+  if (moment.step.do !== "heat" || temperature === undefined || !supply || !heatedWall) return undefined;
+  const heatFlow = supply.supply === "power" ? supply.power : mediumFlow(supply, temperature);
   return wallTemperature({
     temperatureBulk: temperature,
-    heatFlow: power,
+    heatFlow,
     area: heatedWall.area,
     heatTransferCoefficient: heatedWall.coefficient,
   });
+}
+
+/** A heater of limited temperature gives what its wall passes, and no more than its power. */
+function mediumFlow(supply: Extract<Supply, { supply: "medium" }>, temperature: number): number {
+  const passed = Math.max(0, supply.conductance * (supply.temperature - temperature));
+  return Math.min(passed, supply.powerMost ?? passed);
 }
 
 function warmer(one: number | undefined, other: number | undefined): number | undefined {

@@ -2,11 +2,17 @@ import type { ScaledBatch } from "../../batch/index.js";
 import { CalculationError } from "../../error.js";
 import type { Check, Material } from "../../formula/index.js";
 import { temperatureAtViscosity } from "../../laws/index.js";
-import { additionTemperature, settlingOverCooling, yieldStressToHold } from "../../particles/index.js";
+import {
+  additionTemperature,
+  settlingOverCooling,
+  settlingOverCurve,
+  yieldStressToHold,
+} from "../../particles/index.js";
 import type { Job } from "../job.js";
-import { type Moment, massOf } from "../moment.js";
+import type { Content, Moment } from "../moment.js";
+import { curveInPack, packCooling } from "../pack.js";
 import { say } from "../say.js";
-import { fluidDensity, suspensionOf } from "../suspension.js";
+import { type CoolingSuspension, fluidDensity, suspensionOf } from "../suspension.js";
 
 /** What the settling of one kind of particle is computed from, once it is in the vessel. */
 interface Suspended {
@@ -86,12 +92,7 @@ function checkWindow({ material, particle, moment, place }: Suspended, moments: 
 }
 
 /** How far the particles settle on the way of this very plan, as if nothing were stirred but where a step says so. */
-function checkSettling(
-  suspended: Suspended,
-  moments: readonly Moment[],
-  job: Job,
-  { wanted, packs }: ScaledBatch,
-): Check {
+function checkSettling(suspended: Suspended, moments: readonly Moment[], job: Job, scaled: ScaledBatch): Check {
   const { material, particle, moment, place } = suspended;
   const { settlingAllowed, source } = job.bench;
   const check = {
@@ -124,22 +125,10 @@ function checkSettling(
           temperatureEnd: Math.max(after.temperature, sets),
         }).distance;
     }
-    const filled = moments.find((one) => one.step.do === "fill")?.after.temperature;
-    const { pack } = job;
-    let inPack: number | undefined = 0;
-    if (filled === undefined || filled > sets)
-      inPack =
-        filled === undefined || pack?.conductance === undefined || packs === undefined
-          ? undefined
-          : settlingOverCooling({
-              ...suspension,
-              heatCapacity: (cooling.charge / massOf(contents)) * (wanted / packs),
-              heatLoss: { law: "newton", conductance: pack.conductance },
-              temperatureStart: filled,
-              temperatureEnd: sets,
-            }).distance;
+    const filling = moments.find((one) => one.step.do === "fill");
+    const inPack = settledInPack(filling?.after.temperature, suspension, cooling.sets, contents, job, scaled);
     const least = Math.abs(inVessel);
-    if (inPack === undefined && least <= settlingAllowed) return unknown("no cooling curve of the filled pack");
+    if (inPack === undefined && least <= settlingAllowed) return unknown("nothing says how the filled pack cools");
     const whole = Math.abs(inVessel + (inPack ?? 0));
     return {
       ...check,
@@ -153,6 +142,22 @@ function checkSettling(
   } catch (error) {
     return unknown(reasonOf(error));
   }
+}
+
+/** How far the particles settle in the pack until it has set; nothing where its cooling is not known. */
+function settledInPack(
+  filled: number | undefined,
+  suspension: CoolingSuspension & { readonly beyond: "extend" },
+  sets: number,
+  contents: readonly Content[],
+  job: Job,
+  scaled: ScaledBatch,
+): number | undefined {
+  if (filled !== undefined && filled <= sets) return 0;
+  const cooling = packCooling(contents, filled, job, scaled);
+  return typeof cooling === "string"
+    ? undefined
+    : settlingOverCurve({ ...suspension, ...curveInPack(cooling, sets) }).distance;
 }
 
 /** Whether the set gel holds the particles for as long as it stays as it is. */

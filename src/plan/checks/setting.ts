@@ -1,8 +1,9 @@
 import type { Check } from "../../formula/index.js";
-import { additionTemperatureLeast, largestAddition } from "../../heat/index.js";
+import { additionTemperatureLeast, largestAddition, leastAdditions } from "../../heat/index.js";
 import { doseTemperature } from "../dose.js";
+import { heatCapacityOf, isMissing } from "../heat-capacity.js";
 import type { Job } from "../job.js";
-import { doseOf, heatCapacityOf, type Moment, massOf } from "../moment.js";
+import { doseOf, type Moment, massOf } from "../moment.js";
 import { say } from "../say.js";
 
 /** The gel former is dissolved before the vessel comes off the heat. */
@@ -66,38 +67,34 @@ export function checkAdditions(moments: readonly Moment[], job: Job): readonly C
 /** How much could go in at this temperature, and how warm all of it would have to be. */
 function limitsOf({ step, before, after }: Moment, least: number | undefined, job: Job): string {
   const added = after.contents.slice(before.contents.length);
-  const inside = heatCapacityOf(before.contents);
-  const outside = heatCapacityOf(added);
   const warm = before.temperature;
-  if (
-    step.do !== "charge" ||
-    least === undefined ||
-    warm === undefined ||
-    typeof inside === "object" ||
-    typeof outside === "object"
-  )
-    return "";
+  if (step.do !== "charge" || least === undefined || warm === undefined) return "";
   if (step.temperature >= least || warm <= least) return "";
-  const { wall } = job.vessel;
+  const inside = heatCapacityOf(before.contents, { wall: job.vessel.wall });
+  const outside = heatCapacityOf(added);
+  if (isMissing(inside) || isMissing(outside)) return "";
+  const charged = massOf(added);
   const melt = {
     mass: massOf(before.contents),
-    specificHeat: (inside + (wall ? wall.mass * wall.specificHeat : 0)) / massOf(before.contents),
+    // The means over the falls that the two go through.
+    specificHeat: inside.between(least, warm) / (warm - least) / massOf(before.contents),
     temperature: warm,
   };
-  const specificHeat = outside / massOf(added);
+  const specificHeat = outside.between(step.temperature, least) / (least - step.temperature) / charged;
+  const addition = { mass: charged, specificHeat };
   const most = largestAddition({
     melt,
     addition: { specificHeat, temperature: step.temperature },
     temperatureLeast: least,
   });
-  const warmth = additionTemperatureLeast({
+  if (most >= charged) return `Up to ${say.kilograms(most)} could go in at ${say.celsius(step.temperature)}.`;
+  const warmth = additionTemperatureLeast({ melt, addition, temperatureLeast: least });
+  const { number } = leastAdditions({
     melt,
-    addition: { mass: massOf(added), specificHeat },
+    addition: { ...addition, temperature: step.temperature },
     temperatureLeast: least,
   });
-  return most >= massOf(added)
-    ? `Up to ${say.kilograms(most)} could go in at ${say.celsius(step.temperature)}.`
-    : `At ${say.celsius(step.temperature)} only ${say.kilograms(most)} may go in at once; warmed to ${say.celsius(warmth)} all of it may.`;
+  return `At ${say.celsius(step.temperature)} only ${say.kilograms(most)} may go in at once (${number} equal parts, the vessel kept warm between them); warmed to ${say.celsius(warmth)} all of it may.`;
 }
 
 /** The packs are full before the gel sets in the vessel or the filler. */

@@ -1,47 +1,60 @@
-import { mixingTemperature } from "../../heat/index.js";
+import { mixingTemperatureByLaw } from "../../heat/index.js";
+import type { SpecificHeatLaw } from "../../laws/index.js";
 import type { Job, Step } from "../job.js";
-import { type Content, heatCapacityOf, type State } from "../moment.js";
-import type { Outcome } from "./outcome.js";
+import type { Content, State } from "../moment.js";
+import { type Outcome, obstacleOf } from "./outcome.js";
 import { wait } from "./wait.js";
 
 type Charge = Extract<Step, { do: "charge" }>;
 
+/** Stirs a phase in: the mix comes to one temperature at once, and then stands for as long as the charging takes. */
 export function chargeInto(state: State, step: Charge, added: readonly Content[], job: Job): Outcome {
   const contents = [...state.contents, ...added];
   const met = meet(state, added, step.temperature, job);
-  if (step.duration === 0 || state.onHeat || met.temperature === undefined)
-    return { ...met, contents, duration: step.duration };
+  if (met.temperature === undefined) return { ...met, contents, duration: step.duration };
   const stood = wait({ ...state, contents, temperature: met.temperature }, step.duration, job);
-  return { ...stood, contents, law: `${met.law}; then ${stood.law}` };
+  return {
+    ...stood,
+    contents,
+    law: step.duration > 0 ? `${met.law}; then ${stood.law}` : met.law,
+    obstacle: met.obstacle,
+  };
 }
 
-/** The temperature at which an addition and what is in the vessel meet. */
+/** The temperature at which an addition and what is in the vessel meet, with whatever melts as they do. */
 function meet(
-  state: State,
+  { contents, temperature, molten }: State,
   added: readonly Content[],
-  temperature: number,
-  job: Job,
-): Pick<Outcome, "temperature" | "law"> {
-  const empty = state.contents.length === 0;
-  const inside = empty ? job.process.temperatureRoom : state.temperature;
+  temperatureAdded: number,
+  { process, vessel }: Job,
+): Pick<Outcome, "temperature" | "law" | "obstacle"> {
+  const inside = contents.length === 0 ? process.temperatureRoom : temperature;
   if (inside === undefined) return { law: "not known: the temperature before is not known" };
-  if (inside === temperature) return { temperature, law: "all at one temperature" };
-  const melts = added.find(
-    ({ material }) =>
-      material.melting && material.melting.temperature < inside && temperature < material.melting.temperature,
-  );
-  if (melts) return { law: `not known: ${melts.material.name} melts as it is stirred in` };
-  const all = [...state.contents, ...added];
-  const known = heatCapacityOf(all);
-  if (typeof known === "object") return { law: `not known: ${known.missing}` };
-  const charges = all.map(({ material, mass }, i) => ({
-    mass,
-    specificHeat: material.specificHeat ?? Number.NaN,
-    temperature: i < state.contents.length ? inside : temperature,
-  }));
-  const { wall } = job.vessel;
-  return {
-    temperature: mixingTemperature({ charges: wall ? [...charges, { ...wall, temperature: inside }] : charges }),
-    law: `mixing temperature, ${wall ? "vessel wall included" : "vessel wall left out"}, no loss while pouring`,
-  };
+  if (inside === temperatureAdded) return { temperature: inside, law: "all at one temperature" };
+  const charges: { mass: number; specificHeat: SpecificHeatLaw; temperature: number }[] = vessel.wall
+    ? [
+        {
+          mass: vessel.wall.mass,
+          specificHeat: { law: "constant", specificHeat: vessel.wall.specificHeat },
+          temperature: inside,
+        },
+      ]
+    : [];
+  for (const [i, { material, mass }] of [...contents, ...added].entries()) {
+    const { specificHeat, melting } = material;
+    if (specificHeat === undefined) return { law: `not known: no specific heat of ${material.name}` };
+    const law: SpecificHeatLaw =
+      melting && !molten.has(material.key)
+        ? { law: "melting", solid: specificHeat, liquid: specificHeat, ...melting }
+        : specificHeat;
+    charges.push({ mass, specificHeat: law, temperature: i < contents.length ? inside : temperatureAdded });
+  }
+  try {
+    return {
+      temperature: mixingTemperatureByLaw({ charges }),
+      law: `mixing temperature, ${vessel.wall ? "vessel wall included" : "vessel wall left out"}, no loss while pouring`,
+    };
+  } catch (error) {
+    return { law: "not known: a specific heat ends on the way", obstacle: obstacleOf(error) };
+  }
 }

@@ -1,38 +1,70 @@
-import { coolingTime } from "../../heat/index.js";
+import { jacketTime, vesselLeg } from "../../heat/index.js";
 import { temperatureAtViscosity } from "../../laws/index.js";
+import { heatCapacityOf, isMissing } from "../heat-capacity.js";
 import type { Job, Step } from "../job.js";
 import { phasesOf, type State } from "../moment.js";
 import { readingsFor } from "../viscosity.js";
-import { capacityWithWall, type Outcome, obstacleOf } from "./outcome.js";
+import { noSupply, type Outcome, obstacleOf, vesselOf } from "./outcome.js";
 
 type Cool = Extract<Step, { do: "cool" }>;
 
+/** Lets the charge cool to a temperature or a viscosity, by itself or through the jacket. */
 export function cool(state: State, step: Cool, job: Job): Outcome {
   const { law, temperature, obstacle } =
     step.temperature === undefined
       ? aim(state, step.viscosity, job)
       : { law: "", temperature: step.temperature, obstacle: undefined };
   if (temperature === undefined) return { law, obstacle };
-  const start = state.temperature;
-  const { conductance } = job.vessel;
   const prefix = law && `${law}; `;
-  if (start === undefined)
-    return { temperature, law: `${prefix}duration not known: the temperature before is not known` };
-  if (start <= temperature) return { temperature: start, duration: 0, law: `${prefix}already that cool` };
-  const capacity = capacityWithWall(state, job);
-  if (typeof capacity === "object") return { temperature, law: `${prefix}duration not known: ${capacity.missing}` };
-  if (conductance === undefined) return { temperature, law: `${prefix}duration not known: no heat loss of the vessel` };
+  if (state.temperature !== undefined && state.temperature <= temperature)
+    return { temperature: state.temperature, duration: 0, law: `${prefix}already that cool`, stretches: [] };
+  const outcome = step.jacket ? byJacket(state, temperature, job) : byItself(state, temperature, job);
+  return { ...outcome, law: prefix + outcome.law };
+}
+
+function byItself(state: State, temperature: number, job: Job): Outcome {
+  const vessel = vesselOf(state, job, noSupply);
+  if (typeof vessel === "string") return { temperature, law: `duration not known: ${vessel}` };
+  const leg = { ...vessel, temperatureEnd: temperature };
   try {
-    const duration = coolingTime({
-      heatCapacity: capacity,
-      conductance,
-      temperatureAmbient: job.process.temperatureRoom,
+    const { duration } = vesselLeg(leg);
+    return {
+      temperature,
+      duration,
+      law: `cooling by ${job.vessel.loss?.from}`,
+      stretches: [{ stretch: "vessel", ...leg }],
+    };
+  } catch (error) {
+    return { law: "not known: the room is too warm for it", obstacle: obstacleOf(error) };
+  }
+}
+
+/** Through the jacket, which is so much faster than the loss to the room that this is left out. */
+function byJacket(state: State, temperature: number, { vessel }: Job): Outcome {
+  const { jacket, wall } = vessel;
+  const start = state.temperature;
+  if (!jacket || start === undefined)
+    return { temperature, law: "duration not known: the temperature before is not known" };
+  const capacity = heatCapacityOf(state.contents, { wall });
+  if (isMissing(capacity)) return { temperature, law: `duration not known: ${capacity.missing}` };
+  try {
+    const { duration } = jacketTime({
+      // The mean over the leg: what the charge gives off, over its fall of temperature.
+      heatCapacity: capacity.between(temperature, start) / (start - temperature),
+      conductance: jacket.conductance,
+      ...(jacket.capacityFlow !== undefined && { capacityFlow: jacket.capacityFlow }),
+      temperatureInlet: jacket.temperature,
       temperatureStart: start,
       temperatureEnd: temperature,
     });
-    return { temperature, duration, law: `${prefix}Newton cooling with the vessel's measured loss` };
+    return {
+      temperature,
+      duration,
+      law: `cooling through the jacket, coolant ${jacket.capacityFlow === undefined ? "at one temperature" : "warming on its way"}; loss to the room left out`,
+      stretches: [{ stretch: "ramp", temperatureStart: start, temperatureEnd: temperature, duration }],
+    };
   } catch (error) {
-    return { law: `${prefix}not known: the room is too warm for it`, obstacle: obstacleOf(error) };
+    return { law: "not known: the coolant is too warm for it", obstacle: obstacleOf(error) };
   }
 }
 

@@ -1,6 +1,8 @@
 import { CalculationError } from "../../error.js";
+import type { Stretch, SuppliedVessel, Supply } from "../../heat/index.js";
+import { heatCapacityOf, isMissing } from "../heat-capacity.js";
 import type { Job } from "../job.js";
-import { type Content, heatCapacityOf, type State } from "../moment.js";
+import type { Content, State } from "../moment.js";
 
 /** What a step does to the vessel. A figure that is left out is not known. */
 export interface Outcome {
@@ -10,14 +12,38 @@ export interface Outcome {
   readonly onHeat?: boolean | undefined;
   readonly law: string;
   readonly obstacle?: string | undefined;
+  readonly stretches?: readonly Stretch[] | undefined;
 }
 
-/** Heat capacity of the charge and of what of the vessel warms with it [J/K]. */
-export function capacityWithWall(state: State, { vessel }: Job): ReturnType<typeof heatCapacityOf> {
-  const capacity = heatCapacityOf(state.contents);
-  return typeof capacity === "object" || !vessel.wall
-    ? capacity
-    : capacity + vessel.wall.mass * vessel.wall.specificHeat;
+/** The vessel with its charge as the kernels take it, or what is missing for that. */
+export function vesselOf(
+  { contents, temperature, molten }: State,
+  { vessel, process }: Job,
+  supply: Supply | undefined,
+): (SuppliedVessel & { readonly kinks: readonly number[] }) | string {
+  if (temperature === undefined) return "the temperature before is not known";
+  if (!supply) return "no heater";
+  if (!vessel.loss) return "no heat loss of the vessel";
+  const capacity = heatCapacityOf(contents, { wall: vessel.wall, solid: ({ material }) => !molten.has(material.key) });
+  if (isMissing(capacity)) return capacity.missing;
+  return {
+    temperatureStart: temperature,
+    temperatureAmbient: process.temperatureRoom,
+    heatCapacity: capacity.at,
+    kinks: capacity.kinks,
+    heatLoss: vessel.loss.law,
+    supply,
+  };
+}
+
+/** A supply that gives nothing: the vessel is left to itself. */
+export const noSupply: Supply = { supply: "power", power: 0 };
+
+/** A hold at one temperature, or nothing where that is not known. */
+export function held(temperature: number | undefined, duration: number): Outcome["stretches"] {
+  return temperature === undefined
+    ? undefined
+    : [{ stretch: "ramp", temperatureStart: temperature, temperatureEnd: temperature, duration }];
 }
 
 /** What a kernel said when it refused. */

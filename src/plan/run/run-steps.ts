@@ -1,4 +1,5 @@
 import type { ScaledBatch } from "../../batch/index.js";
+import { doseTemperature } from "../dose.js";
 import type { Job, Step } from "../job.js";
 import { type Content, type Moment, massOf, type State } from "../moment.js";
 import { chargeInto } from "./charge.js";
@@ -9,18 +10,33 @@ import { rest, wait } from "./wait.js";
 
 /** Runs the steps of a process over one weighed lot and keeps every moment. */
 export function runSteps(job: Job, charge: readonly Content[], scaled: ScaledBatch): readonly Moment[] {
-  let state: State = { contents: [], onHeat: false, time: 0 };
+  let state: State = { contents: [], onHeat: false, time: 0, molten: new Set() };
   return job.process.steps.map((step): Moment => {
     const before = state;
-    const { law, obstacle, duration, temperature, contents, onHeat } = outcomeOf(step, before, job, charge, scaled);
-    state = {
+    const outcome = outcomeOf(step, before, job, charge, scaled);
+    const { law, obstacle, stretches, duration, temperature, contents, onHeat } = outcome;
+    const after = {
       contents: contents ?? before.contents,
       onHeat: onHeat ?? before.onHeat,
       time: before.time === undefined || duration === undefined ? undefined : before.time + duration,
       temperature,
     };
-    return { step, before, after: state, law, obstacle };
+    state = { ...after, molten: moltenAfter(before.molten, after, job) };
+    return { step, before, after: state, law, obstacle, stretches };
   });
+}
+
+/** What has melted stays dissolved until the gel sets. */
+function moltenAfter(
+  before: ReadonlySet<string>,
+  { contents, temperature }: Omit<State, "molten">,
+  job: Job,
+): ReadonlySet<string> {
+  if (temperature === undefined) return before;
+  const sets = doseTemperature(job, contents, "temperatureSetting");
+  const kept = sets !== undefined && temperature <= sets ? [] : [...before];
+  const melted = contents.filter(({ material }) => material.melting && material.melting.temperatureEnd <= temperature);
+  return new Set([...kept, ...melted.map(({ material }) => material.key)]);
 }
 
 function outcomeOf(step: Step, state: State, job: Job, charge: readonly Content[], scaled: ScaledBatch): Outcome {
@@ -31,16 +47,11 @@ function outcomeOf(step: Step, state: State, job: Job, charge: readonly Content[
     }
     case "heat":
       return heat(state, step, job);
-    case "hold":
-      return {
-        duration: step.duration,
-        temperature: state.temperature,
-        law: "held by the heater; duration as written",
-      };
     case "take off the heat":
-      return { duration: 0, temperature: state.temperature, onHeat: false, law: "no time of its own" };
+      return { duration: 0, temperature: state.temperature, onHeat: false, law: "no time of its own", stretches: [] };
     case "cool":
       return cool(state, step, job);
+    case "hold":
     case "stir":
       return wait(state, step.duration, job);
     case "fill":

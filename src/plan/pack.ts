@@ -1,0 +1,115 @@
+import type { ScaledBatch } from "../batch/index.js";
+import { conductivityOfMixture, densityOfMixture } from "../formula/index.js";
+import {
+  type CoolingPack,
+  coolingTime,
+  packCoolingCurve,
+  packTemperature,
+  packTimeUntil,
+  temperatureAfterCooling,
+} from "../heat/index.js";
+import { conductivityAt, densityAt } from "../laws/index.js";
+import { heatCapacityOf, isMissing } from "./heat-capacity.js";
+import type { Job } from "./job.js";
+import { type Content, massOf } from "./moment.js";
+
+/** How a filled pack cools: by conduction out of its content, or as one lump. */
+export type PackCooling = {
+  readonly from: string;
+  readonly temperatureStart: number;
+  readonly temperatureAmbient: number;
+} & (
+  | { readonly by: "conduction"; readonly pack: CoolingPack }
+  | { readonly by: "lump"; readonly heatCapacity: number; readonly conductance: number }
+);
+
+/** The cooling of one pack filled at a temperature, or what is missing to know it. */
+export function packCooling(
+  contents: readonly Content[],
+  temperature: number | undefined,
+  { pack, process }: Job,
+  { wanted, packs }: ScaledBatch,
+): PackCooling | string {
+  if (temperature === undefined) return "the temperature at which it was filled is not known";
+  if (!pack?.content && pack?.conductance === undefined) return "nothing says how the filled pack cools";
+  const room = process.temperatureRoom;
+  const between = { temperatureStart: temperature, temperatureAmbient: room };
+  const capacity = heatCapacityOf(contents);
+  if (isMissing(capacity)) return capacity.missing;
+  // One figure over the whole fall: the heat given off, over mass and fall.
+  const specificHeat =
+    temperature === room ? capacity.at(room) : capacity.between(room, temperature) / (temperature - room);
+  if (!pack.content) {
+    if (packs === undefined || pack.conductance === undefined) return "nothing says what is in one pack";
+    const heatCapacity = (specificHeat / massOf(contents)) * (wanted / packs);
+    return {
+      ...between,
+      by: "lump",
+      heatCapacity,
+      conductance: pack.conductance,
+      from: "cooling as one lump by the pack's stated loss",
+    };
+  }
+  const properties = meanProperties(contents, (temperature + room) / 2);
+  if (typeof properties === "string") return properties;
+  const { diameter, height, coefficient } = pack.content;
+  return {
+    ...between,
+    by: "conduction",
+    pack: {
+      pack: { shape: "cylinder", diameter, height },
+      ...properties,
+      specificHeat: specificHeat / massOf(contents),
+      heatTransferCoefficient: coefficient,
+      ...between,
+    },
+    from: "conduction out of the pack's centre, the latent heat of setting left out",
+  };
+}
+
+/** Temperature of the pack (at its centre, where heat is conducted) after a time [°C]. */
+export function temperatureInPack(cooling: PackCooling, duration: number): number {
+  return cooling.by === "lump"
+    ? temperatureAfterCooling({ ...cooling, duration })
+    : packTemperature({ ...cooling.pack, duration });
+}
+
+/** Time until the pack (its centre, where heat is conducted) has cooled to a temperature [s]. */
+export function timeInPack(cooling: PackCooling, temperatureEnd: number): number {
+  return cooling.by === "lump"
+    ? coolingTime({ ...cooling, temperatureEnd })
+    : packTimeUntil({ ...cooling.pack, temperatureEnd });
+}
+
+/** The cooling of the pack until a temperature, for what settles in it meanwhile. */
+export function curveInPack(
+  cooling: PackCooling,
+  temperatureEnd: number,
+): { readonly times: readonly number[]; readonly temperatures: readonly number[] } {
+  if (cooling.by === "conduction") return packCoolingCurve({ ...cooling.pack, temperatureEnd });
+  const whole = timeInPack(cooling, temperatureEnd);
+  const times = Array.from({ length: 101 }, (_, i) => (whole * i) / 100);
+  return { times, temperatures: times.map((duration) => temperatureInPack(cooling, duration)) };
+}
+
+/** Density and conductivity of the whole at one temperature, where all are known. */
+function meanProperties(
+  contents: readonly Content[],
+  temperature: number,
+): { readonly density: number; readonly conductivity: number } | string {
+  const parts = contents.flatMap(({ material, mass }) => {
+    const { density, conductivity } = material;
+    if (!density || !conductivity) return [];
+    return [
+      {
+        mass,
+        density: densityAt({ law: density, temperature }),
+        conductivity: conductivityAt({ law: conductivity, temperature }),
+      },
+    ];
+  });
+  // A gram of pigment does not decide how a jar of oil conducts: what lacks a figure may be a twentieth of the mass.
+  if (massOf(contents) - parts.reduce((sum, { mass }) => sum + mass, 0) > 0.05 * massOf(contents))
+    return "no density or conductivity of most of the content";
+  return { density: densityOfMixture({ parts }), conductivity: conductivityOfMixture({ parts }) };
+}

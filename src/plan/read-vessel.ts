@@ -1,0 +1,159 @@
+import { aboveZero, type Draft, type Findings, join } from "../formula/document.js";
+import { fitConductance, type Supply } from "../heat/index.js";
+import type { LayersLoss, SurfaceLoss } from "../laws/index.js";
+import type { Vessel } from "./job.js";
+import { say } from "./say.js";
+import type { CoolingCurveDocument, SurfacesDocument, VesselDocument } from "./types.js";
+
+/** Second pass over a vessel. */
+export function readVessel(draft: Draft<VesselDocument>, findings: Findings): Vessel {
+  const at = (...keys: string[]): string => keys.reduce(join, "vessel");
+  const { workingVolume, heatedWall, jacket } = draft;
+  const volumeLeast = findings.quantity(workingVolume?.least, "volume", at("workingVolume", "least"), 0);
+  const volumeGreatest = findings.quantity(
+    workingVolume?.greatest,
+    "volume",
+    at("workingVolume", "greatest"),
+    aboveZero,
+  );
+  if (volumeLeast > volumeGreatest)
+    findings.note(
+      at("workingVolume", "least"),
+      workingVolume?.least,
+      `no more than ${workingVolume?.greatest}, the greatest`,
+    );
+  const diameter = findings.quantity(draft.diameter, "length", at("diameter"), aboveZero);
+  const wall = draft.wall && {
+    mass: findings.quantity(draft.wall.mass, "mass", at("wall", "mass"), aboveZero),
+    specificHeat: findings.quantity(draft.wall.specificHeat, "specificHeat", at("wall", "specificHeat"), aboveZero),
+  };
+  const heated = heatedWall && {
+    area: findings.quantity(heatedWall.area, "area", at("heatedWall", "area"), aboveZero),
+    coefficient: findings.quantity(
+      heatedWall.coefficient,
+      "heatTransferCoefficient",
+      at("heatedWall", "coefficient"),
+      aboveZero,
+    ),
+    source: heatedWall.source ?? "",
+  };
+  return {
+    name: draft.name ?? "",
+    volumeLeast,
+    volumeGreatest,
+    diameter,
+    supply: draft.heater && readSupply(draft.heater, heated, findings),
+    loss: readLoss(draft, diameter, wall, findings),
+    wall,
+    heatedWall: heated,
+    jacket: jacket && {
+      temperature: findings.quantity(jacket.coolant, "temperature", at("jacket", "coolant")),
+      conductance: findings.quantity(jacket.conductance, "thermalConductance", at("jacket", "conductance"), aboveZero),
+      capacityFlow: findings.optional(
+        jacket.capacityFlow,
+        "thermalConductance",
+        at("jacket", "capacityFlow"),
+        aboveZero,
+      ),
+    },
+  };
+}
+
+/** A heater of limited temperature gives what its wall passes, and no more than its power. */
+function readSupply(
+  draft: Draft<NonNullable<VesselDocument["heater"]>>,
+  wall: Vessel["heatedWall"],
+  findings: Findings,
+): Supply {
+  const power = findings.quantity(draft.power, "power", "vessel.heater.power", aboveZero);
+  if (draft.highest === undefined) return { supply: "power", power };
+  const temperature = findings.quantity(draft.highest, "temperature", "vessel.heater.highest");
+  if (!wall)
+    findings.note(
+      "vessel.heater.highest",
+      draft.highest,
+      "a heatedWall beside it, which says how heat passes to the charge",
+    );
+  const conductance = wall ? wall.area * wall.coefficient : Number.NaN;
+  return { supply: "medium", temperature, conductance, powerMost: power };
+}
+
+function readLoss(
+  draft: Draft<VesselDocument>,
+  diameter: number,
+  wall: Vessel["wall"],
+  findings: Findings,
+): Vessel["loss"] {
+  const { heatLoss, coolingCurve, surfaces } = draft;
+  const stated = ["heatLoss", "coolingCurve", "surfaces"].filter(
+    (key) => draft[key as keyof typeof draft] !== undefined,
+  );
+  if (stated.length > 1) findings.note("vessel", stated.join(" and "), "one of heatLoss, coolingCurve and surfaces");
+  if (surfaces) return lossOfSurfaces(surfaces, diameter, findings);
+  if (coolingCurve) return lossOfCurve(coolingCurve, wall, findings);
+  if (heatLoss === undefined) return undefined;
+  const conductance = findings.quantity(heatLoss, "thermalConductance", "vessel.heatLoss", aboveZero);
+  return { law: { law: "newton", conductance }, from: `stated loss of ${heatLoss}` };
+}
+
+function lossOfCurve(draft: Draft<CoolingCurveDocument>, wall: Vessel["wall"], findings: Findings): Vessel["loss"] {
+  const at = (...keys: (string | number)[]): string => keys.reduce<string>(join, "vessel.coolingCurve");
+  const before = findings.faults.length;
+  const mass = findings.quantity(draft.content?.mass, "mass", at("content", "mass"), aboveZero);
+  const specificHeat = findings.quantity(
+    draft.content?.specificHeat,
+    "specificHeat",
+    at("content", "specificHeat"),
+    aboveZero,
+  );
+  const temperatureAmbient = findings.quantity(draft.room, "temperature", at("room"));
+  const readings = (draft.readings ?? []).map((reading, i) => ({
+    time: findings.quantity(reading?.after, "time", at("readings", i, "after"), 0),
+    temperature: findings.quantity(reading?.temperature, "temperature", at("readings", i, "temperature")),
+  }));
+  if (findings.faults.length > before || readings.length < 2) return undefined;
+  const heatCapacity = mass * specificHeat + (wall ? wall.mass * wall.specificHeat : 0);
+  const fit = findings.attempt(() => fitConductance({ readings, temperatureAmbient, heatCapacity }), at("readings"));
+  if (!fit) return undefined;
+  const { conductance, interval } = fit;
+  const between = interval
+    ? `, ${say.wattsPerKelvin(interval.least)} to ${say.wattsPerKelvin(interval.greatest)} at 95 %`
+    : ", without an interval";
+  return {
+    law: { law: "newton", conductance },
+    from: `loss of ${say.wattsPerKelvin(conductance)} fitted to ${readings.length} readings${between}`,
+  };
+}
+
+/** Side and top in air at rest: natural convection and radiation. What stands on a plate loses nothing through the bottom. */
+function lossOfSurfaces(draft: Draft<SurfacesDocument>, diameter: number, findings: Findings): Vessel["loss"] {
+  const at = (...keys: string[]): string => keys.reduce(join, "vessel.surfaces");
+  const height = findings.quantity(draft.height, "length", at("height"), aboveZero);
+  const emissivity = draft.emissivity ?? Number.NaN;
+  const area = Math.PI * diameter * height;
+  const side: readonly SurfaceLoss[] = [
+    { law: "natural convection", surface: "vertical", area, height, diameter, beyond: "extend" },
+    { law: "radiation", area, emissivity },
+  ];
+  const lid = (Math.PI / 4) * diameter * diameter;
+  const top: readonly SurfaceLoss[] = [
+    { law: "natural convection", surface: "facing up", area: lid, perimeter: Math.PI * diameter, beyond: "extend" },
+    { law: "radiation", area: lid, emissivity },
+  ];
+  const insulation = draft.insulation && {
+    thickness: findings.quantity(draft.insulation.thickness, "length", at("insulation", "thickness"), aboveZero),
+    conductivity: findings.quantity(
+      draft.insulation.conductivity,
+      "conductivity",
+      at("insulation", "conductivity"),
+      aboveZero,
+    ),
+  };
+  const parts: readonly (SurfaceLoss | LayersLoss)[] = insulation
+    ? [{ law: "layers", area, layers: [insulation], outside: side }, ...top]
+    : [...side, ...top];
+  return {
+    law: { law: "sum", parts },
+    from: `natural convection and radiation from side and top${insulation ? ", through the insulation" : ""}`,
+  };
+}

@@ -1,0 +1,162 @@
+import { type JobDocument, runPlan } from "gelwright/plan";
+import { toMarkdown } from "gelwright/sheet";
+import { describe, expect, test } from "vitest";
+import { changed, exampleJob } from "../support/example.js";
+import { march } from "../support/ode.js";
+
+const job = exampleJob();
+const durationOf = (document: JobDocument, number: number): number => {
+  const step = runPlan(document).timeline[number - 1];
+  if (step?.timeStart === undefined || step.timeEnd === undefined) throw new Error(`no duration: ${step?.law}`);
+  return step.timeEnd - step.timeStart;
+};
+const lawOf = (document: JobDocument, number: number): string => runPlan(document).timeline[number - 1]?.law ?? "";
+
+describe("the loss of the vessel", () => {
+  test("fitted to a cooling curve is that of the curve", () => {
+    const capacity = 30 * 2060 + 12 * 500;
+    const readings = [0, 1800, 3600].map((time) => ({
+      after: `${time} s`,
+      temperature: `${20 + 65 * Math.exp((-4 * time) / capacity)} °C`,
+    }));
+    const fitted = changed(job, (draft) => Object.assign(draft.vessel.coolingCurve, { readings }));
+    const stated = changed(job, (draft) => {
+      delete draft.vessel.coolingCurve;
+      draft.vessel.heatLoss = "4 W/K";
+    });
+    expect(durationOf(fitted, 5) / durationOf(stated, 5)).toBeCloseTo(1, 6);
+    expect(lawOf(fitted, 5)).toContain("fitted to 3 readings");
+  });
+
+  test("from two readings has no interval, and says so", () => {
+    const two = changed(job, (draft) => draft.vessel.coolingCurve.readings.splice(2));
+    expect(lawOf(two, 5)).toContain("without an interval");
+  });
+
+  test("from its surfaces is convection and radiation, and insulation slows it", () => {
+    const bare = changed(job, (draft) => {
+      delete draft.vessel.coolingCurve;
+      draft.vessel.surfaces = { height: "320 mm", emissivity: 0.3 };
+    });
+    const lagged = changed(bare, (draft) => {
+      draft.vessel.surfaces.insulation = { thickness: "40 mm", conductivity: "0.04 W/(m·K)" };
+    });
+    expect(lawOf(bare, 5)).toContain("natural convection and radiation");
+    expect(durationOf(lagged, 5)).toBeGreaterThan(1.2 * durationOf(bare, 5));
+  });
+
+  test("is stated in one way only", () => {
+    expect(() => runPlan(changed(job, (draft) => Object.assign(draft.vessel, { heatLoss: "4 W/K" })))).toThrow(
+      "vessel: found heatLoss and coolingCurve, expected one of heatLoss, coolingCurve and surfaces",
+    );
+  });
+});
+
+describe("heating and cooling on purpose", () => {
+  const limited = changed(job, (draft) => Object.assign(draft.vessel.heater, { highest: "100 °C" }));
+
+  test("a heater of limited temperature takes longer, and its wall never passes it", () => {
+    expect(durationOf(limited, 2)).toBeGreaterThan(durationOf(job, 2));
+    const wall = runPlan(limited).checks.find((check) => check.id === "flash-point-at-the-wall")?.value ?? "";
+    expect(Number.parseFloat(wall)).toBeLessThanOrEqual(100);
+  });
+
+  test("a heater that is cooler than what is wanted does not reach it", () => {
+    const cold = changed(job, (draft) => Object.assign(draft.vessel.heater, { highest: "80 °C" }));
+    expect(runPlan(cold).checks.find((check) => check.id === "step-can-be-done:2")?.verdict).toBe("not met");
+  });
+
+  test("a jacket is faster than the room, and warmer coolant slower", () => {
+    const jacketed = (coolant: string): JobDocument =>
+      changed(job, (draft) => {
+        draft.vessel.jacket = { coolant, conductance: "45 W/K", capacityFlow: "200 W/K" };
+        draft.process.steps[4].with = "jacket";
+      });
+    expect(durationOf(jacketed("15 °C"), 5)).toBeLessThan(durationOf(job, 5) / 3);
+    expect(durationOf(jacketed("50 °C"), 5)).toBeGreaterThan(durationOf(jacketed("15 °C"), 5));
+    expect(() => runPlan(changed(job, (draft) => Object.assign(draft.process.steps[4], { with: "jacket" })))).toThrow(
+      "a jacket described",
+    );
+  });
+});
+
+test("cooling by a fitted loss agrees with an independent integration", () => {
+  const plan = runPlan(
+    changed(job, (draft) => {
+      delete draft.vessel.coolingCurve;
+      draft.vessel.heatLoss = "3.5 W/K";
+    }),
+  );
+  const masses = new Map(plan.weighing.lines.map((line) => [line.material, line.mass]));
+  const fat = (t: number): number => 1984.2 + 1.4733 * t - 4.8008e-3 * t * t;
+  const capacity = (t: number): number =>
+    (masses.get("caprylic/capric triglyceride") ?? 0) * fat(t) +
+    (masses.get("gel former, part synthetic") ?? 0) * 2100 +
+    (masses.get("mixed tocopherols, 70 % in sunflower oil") ?? 0) * 2055 +
+    12 * 500;
+  const [reached = Number.NaN] = march((fallen) => [capacity(85 - fallen) / (3.5 * (85 - fallen - 21))], [0], 5);
+  const step = plan.timeline[4];
+  expect(((step?.timeEnd ?? 0) - (step?.timeStart ?? 0)) / reached).toBeCloseTo(1, 8);
+});
+
+describe("after filling", () => {
+  test("a rest that ends before the centre has set is found", () => {
+    const short = changed(job, (draft) => {
+      draft.pack.content = { ...draft.pack.content, diameter: "120 mm", height: "150 mm" };
+      draft.process.steps[10].for = "20 min";
+    });
+    const found = runPlan(short).checks.find((check) => check.id === "set-through");
+    expect(found?.verdict).toBe("not met");
+  });
+
+  test("a wider pack takes longer to set and sinks as deep for its height", () => {
+    const wide = changed(job, (draft) => Object.assign(draft.pack.content, { diameter: "84 mm" }));
+    const [narrow, wider] = [runPlan(job).afterFilling, runPlan(wide).afterFilling];
+    expect(wider.durationToSet).toBeGreaterThan(narrow.durationToSet ?? Number.NaN);
+    expect(wider.sinkDepth).toBeCloseTo(narrow.sinkDepth ?? Number.NaN, 12);
+    expect(wider.topUp).toBeCloseTo(4 * (narrow.topUp ?? Number.NaN), 12);
+  });
+});
+
+describe("what the oils go through", () => {
+  const equivalent = (document: JobDocument): number => {
+    const found = runPlan(document).exposures.find(({ material }) => material === "sweet almond oil");
+    if (!found || "notKnown" in found || !found.equivalent) throw new Error("no exposure of the almond oil");
+    return found.equivalent.duration;
+  };
+
+  test("an oil that goes in cooler is spared more", () => {
+    const cooler = changed(job, (draft) => Object.assign(draft.process.steps[4], { to: "75 °C" }));
+    expect(equivalent(cooler)).toBeLessThan(equivalent(job));
+  });
+
+  test("an oil on the heat from the start goes through far more", () => {
+    const early = changed(job, (draft) => {
+      const [b] = draft.process.steps.splice(5, 1);
+      draft.process.steps.splice(1, 0, b);
+    });
+    expect(equivalent(early)).toBeGreaterThan(3 * equivalent(job));
+  });
+
+  test("without a sensitivity there is a time above, and nothing else is made up", () => {
+    const unknown = changed(job, (draft) => delete draft.formula.materials.almond.heatSensitivity);
+    expect(runPlan(unknown).exposures[0]).not.toHaveProperty("equivalent");
+    expect(toMarkdown({ plan: runPlan(unknown) })).toMatch(
+      /sweet almond oil: at most [\d.]+ °C, \d:\d\d of \d:\d\d above 60.0 °C\./,
+    );
+  });
+});
+
+describe("evaporation", () => {
+  test("what is predicted stands beside what is stated, below the most that is possible", () => {
+    const [fragrance] = runPlan(job).evaporation;
+    expect(fragrance?.stated).toBeCloseTo(0.03, 12);
+    expect(fragrance?.predicted).toBeGreaterThan(0);
+    expect(fragrance?.predicted).toBeLessThan(fragrance?.most ?? 0);
+  });
+
+  test("without the speed of the air there is no prediction", () => {
+    const still = changed(job, (draft) => delete draft.process.airSpeed);
+    expect(runPlan(still).evaporation[0]).toMatchObject({ notKnown: "no speed of the air over the open vessel" });
+  });
+});
