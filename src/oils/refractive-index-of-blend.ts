@@ -48,9 +48,7 @@ export function refractiveIndexOfBlend(input: {
 }
 
 /** The share of each part in the volume, from masses and densities, where volumes add up. */
-export function volumeFractionsOf(
-  parts: readonly { readonly mass: number; readonly density: number }[],
-): readonly number[] {
+function volumeFractionsOf(parts: readonly { readonly mass: number; readonly density: number }[]): readonly number[] {
   const masses = fractionsOf(parts, "mass");
   const volumes = masses.map((mass, i) => ({
     volume: mass / positive(list(parts, "parts")[i]?.density, `parts[${i}].density`),

@@ -1,4 +1,4 @@
-import { list, notNegative, positive, record, refuse, result, show } from "../error.js";
+import { list, notNegative, positive, record, refuse, result, show, temperature } from "../error.js";
 import { densityOfMixture } from "../formula/mixture.js";
 import { refractiveIndexOfBlend } from "./refractive-index-of-blend.js";
 import { viscosityByArrhenius } from "./viscosity-means.js";
@@ -117,7 +117,8 @@ export function substitute(input: {
   readonly by: OilProperties;
   readonly temperature: number;
 }): Substitution {
-  const { parts, replaced, by, temperature } = record(input, "input");
+  const { parts, replaced, by, temperature: warmth } = record(input, "input");
+  temperature(warmth, "temperature");
   const before = list(parts, "parts", 1).map((part, i) => checked(part, `parts[${i}]`));
   const names = before.map(({ oil }) => oil.name);
   if (new Set(names).size < names.length) refuse("input", "parts", "a name twice", "each oil once");
@@ -126,8 +127,8 @@ export function substitute(input: {
   const after = before.map((part) => (part.oil.name === replaced ? { ...part, oil: newcomer } : part));
   const rows = (Object.keys(quantities) as Quantity[]).map((quantity) => {
     const [unit, rule] = quantities[quantity];
-    const old = quantityOf(quantity, before, temperature);
-    const now = quantityOf(quantity, after, temperature);
+    const old = quantityOf(quantity, before, warmth);
+    const now = quantityOf(quantity, after, warmth);
     return {
       quantity,
       unit,
@@ -165,7 +166,7 @@ function allergensOf(parts: readonly PhasePart[]): readonly string[] | undefined
 }
 
 /** The quantity of the whole phase, or undefined where an oil lacks what its rule needs. */
-function quantityOf(quantity: Quantity, parts: readonly PhasePart[], temperature: number): number | undefined {
+function quantityOf(quantity: Quantity, parts: readonly PhasePart[], warmth: number): number | undefined {
   const own = parts.flatMap(({ mass, oil }) => {
     const value = oil[quantity];
     return value === undefined ? [] : [{ mass, value, oil }];
@@ -179,7 +180,7 @@ function quantityOf(quantity: Quantity, parts: readonly PhasePart[], temperature
     const optical = own.flatMap(({ mass, value, oil: { density } }) =>
       density === undefined ? [] : [{ mass, density, refractiveIndex: value }],
     );
-    return optical.length < parts.length ? undefined : refractiveIndexOfBlend({ temperature, parts: optical });
+    return optical.length < parts.length ? undefined : refractiveIndexOfBlend({ temperature: warmth, parts: optical });
   }
   const mass = own.reduce((sum, part) => sum + part.mass, 0);
   return result(
