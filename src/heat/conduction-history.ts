@@ -7,7 +7,11 @@ const early = 1e-3;
 /** A term that is smaller than the first by exp(−40) no longer counts. */
 const negligible = 40;
 
-/** The series: what is left at a place, by Fourier number; its roots are found as they are needed, and kept. */
+/**
+ * The series: what is left at a place, by Fourier number; its roots are found as they are needed, and kept.
+ *
+ * @internal exported for the test that holds it to the early solution where the two overlap
+ */
 export function lateTemperature(bend: number, biot: number, place: number | "mean"): (fourier: number) => number {
   const rates: number[] = [];
   const heights: number[] = [];

@@ -58,7 +58,7 @@ export function evaporationCoefficient(input: {
 }
 
 /** A surface from which something evaporates. */
-interface Surface {
+export interface Surface {
   /** Temperature of the surface [°C]. */
   readonly temperature: number;
   /** Pressure of the vapour over the liquid [Pa], 0 or more. */

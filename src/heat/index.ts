@@ -11,6 +11,7 @@ export {
   evaporationCoefficient,
   evaporationFlux,
   evaporationFluxMost,
+  type Surface,
 } from "./evaporation-flux.js";
 export { type EvaporationOverRun, evaporationOverRun, type VolatileLoss } from "./evaporation-over-run.js";
 export { type Exposure, exposure } from "./exposure.js";
@@ -22,7 +23,12 @@ export { type HeatingTime, heatingTime, type MeltingOnTheWay } from "./heating-t
 export { type Hold, holdTemperature } from "./hold-temperature.js";
 export { type InsideCoefficient, insideCoefficient, type StirredVessel } from "./inside-coefficient.js";
 export { type JacketTime, jacketConductance, jacketTime } from "./jacket.js";
-export { batchMassForDuration, capacityFlowForDuration, mediumTemperatureForDuration } from "./jacket-wanted.js";
+export {
+  batchMassForDuration,
+  capacityFlowForDuration,
+  mediumTemperatureForDuration,
+  type Wanted,
+} from "./jacket-wanted.js";
 export { type EqualAdditions, leastAdditions } from "./least-additions.js";
 export { type Charge, mixingTemperature } from "./mixing-temperature.js";
 export { mixingTemperatureByLaw } from "./mixing-temperature-by-law.js";
@@ -43,8 +49,8 @@ export { type StirredCorrelation, type StirredRange, stirredCorrelations } from 
 export { type StirredWall, stirredWall } from "./stirred-wall.js";
 export type { Stretch } from "./stretches.js";
 export type { Supply } from "./supply.js";
-export { type VapourPressureLaw, vapourPressureAt } from "./vapour-pressure.js";
+export { type Fitted, type VapourPressureLaw, vapourPressureAt } from "./vapour-pressure.js";
 export { vapourPressures } from "./vapour-pressures.js";
 export { type Energy, type SuppliedVessel, vesselLeg } from "./vessel-leg.js";
-export { heatFlowAtWall, jacketTemperatureAtWall } from "./wall-limits.js";
+export { heatFlowAtWall, jacketTemperatureAtWall, type WallLimit } from "./wall-limits.js";
 export { wallTemperature } from "./wall-temperature.js";

@@ -2,7 +2,7 @@ import { notNegative, positive, record, refuse, result, temperature } from "../e
 import { root } from "../numeric/root.js";
 
 /** A batch that is to come to a temperature in a wanted time. */
-interface Wanted {
+export interface Wanted {
   /** Time wanted [s], above 0. */
   readonly duration: number;
   /** Temperature of the batch before [°C]. */

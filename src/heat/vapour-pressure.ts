@@ -3,7 +3,7 @@ import { type Beyond, extending } from "../laws/beyond.js";
 import { kelvin } from "../laws/compile-viscosity.js";
 
 /** Between which temperatures the constants were fitted. */
-interface Fitted {
+export interface Fitted {
   /** [°C]. */
   readonly temperatureLeast: number;
   /** [°C], above the least. */

@@ -1,7 +1,7 @@
 import { positive, record, refuse, result, temperature } from "../error.js";
 
 /** A wall that may be no hotter, or no colder, than a limit. */
-interface WallLimit {
+export interface WallLimit {
   /** Temperature of the batch away from the wall [°C]. */
   readonly temperatureBulk: number;
   /** What the wall may come to [°C]. */
