@@ -42,7 +42,10 @@ export function checkParticles(moments: readonly Moment[], job: Job, scaled: Sca
 /** Between which temperatures the particles may go in: thick enough to carry them, thin enough to stir. */
 function checkWindow({ material, particle, moment, place }: Suspended, moments: readonly Moment[], job: Job): Check {
   const { contents, temperature } = moment.after;
-  const check = { id: `particles-go-in:${material.key}`, source: `Stokes over the cooling of the vessel, ${job.bench.source}` };
+  const check = {
+    id: `particles-go-in:${material.key}`,
+    source: `Stokes over the cooling of the vessel, ${job.bench.source}`,
+  };
   const unknown = (why: string): Check => ({
     ...check,
     verdict: "not known",
