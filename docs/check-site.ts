@@ -1,18 +1,18 @@
-// Run after typedoc: every link of the site leads somewhere, and no page loads anything from another host.
+// Run after typedoc: every link of the site leads somewhere, and no page or figure loads anything from another host.
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { dirname, join, normalize } from "node:path";
 import { fileURLToPath } from "node:url";
 
 const site = fileURLToPath(new URL("./site/", import.meta.url));
 const files = readdirSync(site, { recursive: true, encoding: "utf8" });
-const pages = files.filter((file) => file.endsWith(".html"));
+const pages = files.filter((file) => /\.(html|svg)$/.test(file));
 const text = new Map(
   files
     .filter((file) => /\.(html|css|js|svg)$/.test(file))
     .map((file) => [file, readFileSync(join(site, file), "utf8")]),
 );
 
-/** Every attribute of a page that names another place, and the element it stands in. */
+/** Every attribute of a page or figure that names another place, and the element it stands in. */
 function references(html: string): { readonly element: string; readonly target: string }[] {
   return [...html.matchAll(/<([a-z]+)\b[^>]*?\s(?:href|src|srcset|action|data)="([^"]*)"/g)].map(
     ([, element = "", target = ""]) => ({ element, target: target.replaceAll("&amp;", "&") }),

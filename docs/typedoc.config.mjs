@@ -1,4 +1,5 @@
-import { existsSync, readdirSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { basename } from "node:path";
 import { fileURLToPath } from "node:url";
 import { tex } from "@mdit/plugin-tex";
 import katex from "katex";
@@ -41,11 +42,18 @@ export default {
   intentionallyNotExported: ["Spelling", "Tables"],
   treatWarningsAsErrors: true,
   treatValidationWarningsAsErrors: true,
+  // Under a figure stands its description, for those who cannot see it and for those who can.
   // Equations become MathML while the site is built: no fonts, no script, no other host, and a bad one fails the build.
   markdownItLoader(parser) {
     parser.use(tex, {
       render: (equation, displayMode) =>
         katex.renderToString(equation, { displayMode, output: "mathml", throwOnError: true, strict: "error" }),
     });
+    const image = parser.renderer.rules.image;
+    parser.renderer.rules.image = (tokens, index, ...rest) => {
+      const figure = `${root}docs/pages/${basename(tokens[index].attrGet("src") ?? "")}`;
+      const description = existsSync(figure) && /<desc\b[^>]*>(.*?)<\/desc>/s.exec(readFileSync(figure, "utf8"))?.[1];
+      return image(tokens, index, ...rest) + (description ? `<br><small>${description}</small>` : "");
+    };
   },
 };

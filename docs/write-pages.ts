@@ -1,8 +1,10 @@
-// Run before typedoc: writes the pages that are made from data, so that what they claim is what was run.
+// Run before typedoc: writes the pages and figures that are made from data, so that what they claim is what was run.
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import * as gelwright from "gelwright";
 import { type Check, compare, type Deviation } from "../tests/support/check.js";
+import { draw } from "./plots/figure.js";
+import { figures } from "./plots/figures.js";
 
 const root = fileURLToPath(new URL("../", import.meta.url));
 const read = <T>(file: string): T => JSON.parse(readFileSync(`${root}${file}`, "utf8")) as T;
@@ -72,3 +74,4 @@ function verification(): string {
 mkdirSync(`${root}docs/pages`, { recursive: true });
 writeFileSync(`${root}docs/pages/bibliography.md`, `${bibliography()}\n`);
 writeFileSync(`${root}docs/pages/verification.md`, `${verification()}\n`);
+for (const figure of figures()) writeFileSync(`${root}docs/pages/${figure.name}.svg`, draw(figure));

@@ -1,0 +1,10 @@
+import { coolingAtScales } from "./cooling-at-scales.js";
+import type { Figure } from "./figure.js";
+import { flowCurveBand } from "./flow-curve-band.js";
+import { heldSizes } from "./held-sizes.js";
+import { windowForAdding } from "./window-for-adding.js";
+
+/** Every figure of the site, computed from the library as it is. */
+export function figures(): readonly Figure[] {
+  return [coolingAtScales(), flowCurveBand(), heldSizes(), windowForAdding()];
+}
