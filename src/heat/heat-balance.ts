@@ -30,7 +30,16 @@ export function compileBalance({ supply, heatLoss, temperatureAmbient }: Balance
   const { flowAt, kinks, medium } = compileSupply(supply);
   const lossOf = compileHeatLoss(heatLoss, "heatLoss");
   const ambient = temperature(temperatureAmbient, "temperatureAmbient");
-  const lossAt = (at: number): number => lossOf(at, ambient);
+  // Net flow and loss are asked for at one temperature after another, and convection costs more than all else in a leg.
+  let last = Number.NaN;
+  let lost = Number.NaN;
+  const lossAt = (at: number): number => {
+    if (at !== last) {
+      lost = lossOf(at, ambient);
+      last = at;
+    }
+    return lost;
+  };
   return { supplyAt: flowAt, lossAt, netAt: (at) => flowAt(at) - lossAt(at), ambient, kinks, medium };
 }
 

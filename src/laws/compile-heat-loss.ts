@@ -31,7 +31,11 @@ function compileSurface(law: SurfaceLoss, path: string, extended: boolean): Loss
 }
 
 function sum(losses: readonly Loss[]): Loss {
-  return (excess, ambient) => losses.reduce((total, loss) => total + loss(excess, ambient), 0);
+  return (excess, ambient) => {
+    let total = 0;
+    for (const loss of losses) total += loss(excess, ambient);
+    return total;
+  };
 }
 
 /** The loss through layers, and the share of the excess that is left at their outer surface. */

@@ -38,8 +38,9 @@ export function compileConvection(law: ConvectionLoss, path: string, extended: b
   return (excess, ambient) => {
     if (excess === 0) return 0;
     const film = ambient + excess / 2;
-    const { conductivity, kinematicViscosity, prandtl } = air ?? airAt(film, 101325);
-    const number = rayleigh(excess, film, length, { conductivity, kinematicViscosity, prandtl });
+    const gas = air ?? airAt(film, 101325);
+    const { conductivity, prandtl } = gas;
+    const number = rayleigh(excess, film, length, gas);
     let nusselt: number;
     if (upright) {
       nusselt = vertical(ranged(number, verticalRange, free), prandtl);

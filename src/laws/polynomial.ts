@@ -11,7 +11,9 @@ export interface LawRange {
 
 /** The sum of the coefficients, from the constant term up, times the powers of x. */
 export function polynomial(coefficients: readonly number[], x: number): number {
-  return coefficients.reduceRight((sum, coefficient) => sum * x + coefficient, 0);
+  let sum = 0;
+  for (let k = coefficients.length - 1; k >= 0; k -= 1) sum = sum * x + (coefficients[k] as number);
+  return sum;
 }
 
 /** The same polynomial in y, where x = origin + width·y. */

@@ -1,5 +1,5 @@
 import { finite, list, positive, record, refuse, show, temperature } from "../error.js";
-import { integrate } from "../numeric/quadrature.js";
+import { integrate, nodes } from "../numeric/quadrature.js";
 
 /** A stretch of heating or cooling, apart from where it ends. */
 export interface LegInput<Name extends string> {
@@ -40,8 +40,8 @@ export interface Track {
   readonly between: (from: number, to: number, count: number) => Float64Array;
 }
 
-/** Where heat capacity varies, a panel spans no more than this [K], so that its nodes stand closer than 1 K. */
-const panelWidest = 10;
+/** A panel up to this wide [K] is narrow: its twelve nodes stand closer than 1 K. Where heat capacity varies, all are. */
+const panelNarrow = 7;
 
 /** The value, if it is a function. */
 export function callback(value: Curve | undefined, path: string): Curve {
@@ -85,11 +85,12 @@ export function layTrack(input: LegInput<string>, start: number, end: number, se
   const between = (from: number, to: number, count: number): Float64Array => {
     if (from === to) return new Float64Array(count);
     const inside = stops.map(positionOf);
+    const first = temperatureOf(from);
+    const way = temperatureOf(to) - first;
+    const narrow = varying || Math.abs(way) <= panelNarrow;
     if (varying) {
       // A melting range that nobody named must not slip through between two nodes.
-      const first = temperatureOf(from);
-      const way = temperatureOf(to) - first;
-      const panels = Math.min(100, Math.ceil(Math.abs(way) / panelWidest));
+      const panels = Math.min(100, Math.ceil(Math.abs(way) / panelNarrow));
       for (let k = 1; k < panels; k += 1) inside.push(positionOf(first + (way * k) / panels));
     }
     const within = inside.filter((stop) => (stop - from) * (stop - to) < 0);
@@ -100,7 +101,7 @@ export function layTrack(input: LegInput<string>, start: number, end: number, se
       values[0] = pace;
       if (count > 1) fill(at, pace, values);
     };
-    return integrate(edges, integrand, count, "leg");
+    return integrate(edges, integrand, count, "leg", narrow ? nodes.narrow : nodes.wide);
   };
   const forward = limited ? sense * side : sense;
   return { from: positionOf(start), forward, limited, positionOf, temperatureOf, paceAt, names, fill, between };

@@ -3,15 +3,16 @@ import { refuse } from "../error.js";
 /** Puts the values that several functions have at one place into `values`. */
 export type Integrand = (x: number, values: Float64Array) => void;
 
-const order = 24;
+/** Nodes a panel: `wide` for panels as wide as the integral, `narrow` for those that the caller has cut short. */
+export const nodes = { wide: 24, narrow: 12 } as const;
 /** How much of the whole integral a panel may leave in its last two Legendre coefficients. */
 const resolution = 1e-10;
 const halvingsMost = 500;
 
-/** Four numbers a node of the positive half: place, weight, and its part in the coefficients of degree 22 and 23. */
-let rule: Float64Array | undefined;
+/** By number of nodes, four numbers a node of the positive half: place, weight, part in each of the two last coefficients. */
+const rules: Float64Array[] = [];
 
-function gaussLegendre(): Float64Array {
+function gaussLegendre(order: number): Float64Array {
   const table = new Float64Array(2 * order);
   for (let at = 0; at < table.length; at += 4) {
     let x = Math.cos((Math.PI * (at / 4 + 0.75)) / (order + 0.5));
@@ -30,20 +31,26 @@ function gaussLegendre(): Float64Array {
   return table;
 }
 
-/** Puts into `sums`, for each function: its integral, the integral of its magnitude, its two last coefficients. */
+/** A stretch of the integral that one set of nodes has seen. */
+interface Panel {
+  readonly from: number;
+  readonly to: number;
+  /** For each function: its integral, the integral of its magnitude, its two last coefficients. */
+  readonly sums: Float64Array;
+}
+
 function measure(
+  rule: Float64Array,
   from: number,
   to: number,
   integrand: Integrand,
   left: Float64Array,
   right: Float64Array,
-  sums: Float64Array,
-): void {
-  rule ??= gaussLegendre();
+): Panel {
   const middle = (from + to) / 2;
   const half = (to - from) / 2;
-  sums.fill(0);
-  for (let at = 0; at < 2 * order; at += 4) {
+  const sums = new Float64Array(4 * left.length);
+  for (let at = 0; at < rule.length; at += 4) {
     const offset = half * (rule[at] as number);
     integrand(middle - offset, left);
     integrand(middle + offset, right);
@@ -56,36 +63,47 @@ function measure(
       (sums[4 * k + 3] as number) += (high - low) * (rule[at + 3] as number);
     }
   }
+  return { from, to, sums };
 }
 
 /**
  * The integrals of `count` functions over the panels between `edges`, which run up or down.
  *
- * Gauss–Legendre with 24 nodes a panel. A panel counts as resolved when its two highest Legendre coefficients have
- * died away to 1e-10 of the whole; the error is then about the square of that where the functions are smooth,
- * and about 1e-10 where they have a kink that is no edge. A panel that is not resolved is halved.
+ * Gauss–Legendre with 24 nodes a panel, or 12 where panels are narrow already. All panels are looked at once, so that
+ * the size of the whole is known; then one counts as resolved when its two highest Legendre coefficients have died away
+ * to 1e-10 of the whole; the error is then about the square of that where the functions are smooth, and about 1e-10
+ * where they have a kink that is no edge. A panel that is not resolved is halved.
  *
  * Sums that overflow come back as they are: the caller puts them through `result`.
  *
  * @throws CalculationError `not-converged` where 500 halvings do not resolve the functions.
  * @source abramowitz-stegun-1964 25.4.29, the nodes by Newton's method
  */
-export function integrate(edges: readonly number[], integrand: Integrand, count: number, path: string): Float64Array {
+export function integrate(
+  edges: readonly number[],
+  integrand: Integrand,
+  count: number,
+  path: string,
+  order: number = nodes.wide,
+): Float64Array {
+  rules[order] ??= gaussLegendre(order);
+  const rule = rules[order] as Float64Array;
+  const left = new Float64Array(count);
+  const right = new Float64Array(count);
+  const look = (from: number, to: number): Panel => measure(rule, from, to, integrand, left, right);
+  const ahead = edges.slice(1).map((to, i) => look(edges[i] as number, to));
   const total = new Float64Array(count);
   const passed = new Float64Array(count);
   const scale = new Float64Array(count);
-  const left = new Float64Array(count);
-  const right = new Float64Array(count);
-  const sums = new Float64Array(4 * count);
-  const ahead = edges.slice().reverse();
-  let from = ahead.pop() as number;
+  for (const { sums } of ahead)
+    for (let k = 0; k < count; k += 1) (scale[k] as number) += Math.abs(sums[4 * k + 1] as number);
+  ahead.reverse();
   let halvings = 0;
-  while (ahead.length > 0) {
-    const to = ahead[ahead.length - 1] as number;
-    measure(from, to, integrand, left, right, sums);
+  for (let panel = ahead.pop(); panel !== undefined; panel = ahead.pop()) {
+    const { from, to, sums } = panel;
     let resolved = true;
     for (let k = 0; k < count; k += 1) {
-      // Whatever has been seen of the whole counts, so that a small part is not resolved beyond its weight.
+      // What halving has brought to light counts too.
       scale[k] = Math.max(scale[k] as number, (passed[k] as number) + Math.abs(sums[4 * k + 1] as number));
       const doubt = Math.abs(sums[4 * k + 2] as number) + Math.abs(sums[4 * k + 3] as number);
       if (doubt > resolution * (scale[k] as number)) resolved = false;
@@ -95,13 +113,13 @@ export function integrate(edges: readonly number[], integrand: Integrand, count:
         (total[k] as number) += sums[4 * k] as number;
         (passed[k] as number) += Math.abs(sums[4 * k + 1] as number);
       }
-      from = to;
-      ahead.pop();
     } else {
       halvings += 1;
       if (halvings > halvingsMost)
         refuse("not-converged", path, `no end near ${from} after ${halvingsMost} halvings`, "a smoother function");
-      ahead.push((from + to) / 2);
+      const middle = (from + to) / 2;
+      const near = look(from, middle);
+      ahead.push(look(middle, to), near);
     }
   }
   return total;

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { CalculationError } from "gelwright/error";
 import { expect, test } from "vitest";
-import { integrate } from "../../src/numeric/quadrature.js";
+import { integrate, nodes } from "../../src/numeric/quadrature.js";
 
 const one = (curve: (x: number) => number, ...edges: number[]): number =>
   integrate(
@@ -36,6 +36,38 @@ test("a polynomial of degree 47 needs one panel", () => {
   );
   expect(Math.abs(integral - 1 - 1e9)).toBeLessThan(1e-5);
   expect(calls).toBe(24);
+});
+
+test("a narrow panel gets by with twelve nodes, and gives the same", () => {
+  let calls = 0;
+  const [integral = Number.NaN] = integrate(
+    [0, 0.5, 1],
+    (x, values) => {
+      calls += 1;
+      values[0] = Math.exp(-x);
+    },
+    1,
+    "integral",
+    nodes.narrow,
+  );
+  expect(Math.abs(integral / -Math.expm1(-1) - 1)).toBeLessThan(5e-15);
+  expect(calls).toBe(24);
+});
+
+test("a rough part that hardly counts is not halved, whichever end it stands at", () => {
+  const calls = (...edges: number[]): number => {
+    let count = 0;
+    one(
+      (x) => {
+        count += 1;
+        return x < 1e-6 ? Math.sqrt(x) : 1;
+      },
+      ...edges,
+    );
+    return count;
+  };
+  expect(calls(0, 1e-6, 1)).toBe(48);
+  expect(calls(1, 1e-6, 0)).toBe(48);
 });
 
 test("a kink that is no edge is found by halving, one that is an edge costs nothing", () => {
