@@ -119,7 +119,9 @@ export function compileSpecificHeat(
   const pieces = piecesOf(record(law, path), beyond, path);
   const specificHeatOf = (at: number): number => {
     temperature(at, "temperature");
-    const { origin, width, coefficients, within } = pieces.find(({ to }) => at <= to) as Piece;
+    let i = 0;
+    while (at > (pieces[i] as Piece).to) i += 1;
+    const { origin, width, coefficients, within } = pieces[i] as Piece;
     return matter(polynomial(coefficients, (within(at) - origin) / width), at, path, "specific heat");
   };
   const heatBetween = (from: number, to: number): number => {

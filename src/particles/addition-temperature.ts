@@ -62,18 +62,21 @@ export function additionTemperature(
   // The search may look at temperatures that the answer will not need; only the answer has to lie within the range.
   const { velocityAt, kinks } = velocityCurve(input, "extend");
   const strict = velocityCurve(input, input.beyond);
-  const wayFrom = (from: number, at: (temperature: number) => number): { duration: number; distance: number } => {
+  const way = (from: number, to: number, at: (temperature: number) => number): { duration: number; distance: number } => {
     const vessel = { temperatureStart: from, heatCapacity, heatLoss, temperatureAmbient };
     const rates = { distance: (warmth: number) => Math.abs(at(warmth)) };
-    const { duration, totals } = cool(vessel, { temperatureEnd: end }, rates, kinks);
+    const { duration, totals } = cool(vessel, { temperatureEnd: to }, rates, kinks);
     return { duration, distance: totals.distance };
   };
-  const whole = wayFrom(start, velocityAt);
-  const warmest =
-    whole.distance <= allowed
-      ? start
-      : root((from) => Math.log(wayFrom(from, velocityAt).distance / allowed), end, start, "temperature", 1e-12);
-  const after = wayFrom(warmest, strict.velocityAt);
+  // The search adds to the way from the warmest temperature that was found cool enough: no stretch is summed up twice.
+  let enough = { from: end, distance: 0 };
+  const beyondAllowed = (from: number): number => {
+    const distance = way(from, enough.from, velocityAt).distance + enough.distance;
+    if (distance <= allowed) enough = { from, distance };
+    return Math.log(distance / allowed);
+  };
+  const warmest = beyondAllowed(start) <= 0 ? start : root(beyondAllowed, end, start, "temperature", 1e-12);
+  const after = way(warmest, end, strict.velocityAt);
   return {
     temperature: warmest,
     durationUntil: cool(input, { temperatureEnd: warmest }, {}, []).duration,

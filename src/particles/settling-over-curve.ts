@@ -1,6 +1,6 @@
 import { finite, list, record, refuse, result, temperature } from "../error.js";
 import { curveAt, monotoneCurve } from "../numeric/monotone-curve.js";
-import { integrate } from "../numeric/quadrature.js";
+import { integrate, nodes } from "../numeric/quadrature.js";
 import { root } from "../numeric/root.js";
 import type { Settling } from "./settling-over-cooling.js";
 import { type Suspension, velocityCurve } from "./velocity-curve.js";
@@ -88,6 +88,8 @@ export function settlingOverCurve(input: Suspension & CoolingTrace): Settling {
     },
     1,
     "distance",
+    // A curve is given by many points, so the stretches between them are short.
+    nodes.narrow,
   );
   return {
     distance: result(distance[0] as number, "distance"),

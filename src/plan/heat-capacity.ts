@@ -45,7 +45,11 @@ export function heatCapacityOf(
   }
   const functions = parts.map(({ mass, law }) => ({ mass, of: specificHeatFunction(law) }));
   return {
-    at: (temperature) => functions.reduce((sum, { mass, of }) => sum + mass * of(temperature), 0),
+    at: (temperature) => {
+      let sum = 0;
+      for (const { mass, of } of functions) sum += mass * of(temperature);
+      return sum;
+    },
     between: (temperatureStart, temperatureEnd) =>
       parts.reduce((sum, { mass, law }) => sum + mass * enthalpyBetween({ law, temperatureStart, temperatureEnd }), 0),
     kinks: parts.flatMap(({ law }) => specificHeatKinks(law)),
