@@ -15,7 +15,7 @@ export interface Figure {
 
 /** A picture of its own ground, so that it can be read where a browser does not tell an image which scheme the page has. */
 const scheme = `
-svg { --plot-background: #f2f4f8; background: var(--plot-background); color: #222; }
+svg { --plot-background: #f2f4f8; background: var(--plot-background); color: #222; white-space: pre; }
 @media (prefers-color-scheme: dark) { svg { --plot-background: #2b2e33; color: #f5f5f5; } }`;
 
 /** The figure as a file of SVG that stands alone. */
@@ -33,6 +33,8 @@ export function draw({ name, title, description, options }: Figure): string {
   picture.setAttribute("role", "img");
   picture.setAttribute("aria-labelledby", `${name}-title`);
   picture.setAttribute("aria-describedby", `${name}-description`);
+  // The library's own style is for a picture within a page.
+  picture.querySelector("style")?.remove();
   picture.prepend(
     child("title", title, `${name}-title`),
     child("desc", description, `${name}-description`),

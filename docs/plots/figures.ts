@@ -1,4 +1,5 @@
 import { coolingAtScales } from "./cooling-at-scales.js";
+import { doseAndStrength } from "./dose-and-strength.js";
 import type { Figure } from "./figure.js";
 import { flowCurveBand } from "./flow-curve-band.js";
 import { heldSizes } from "./held-sizes.js";
@@ -6,5 +7,5 @@ import { windowForAdding } from "./window-for-adding.js";
 
 /** Every figure of the site, computed from the library as it is. */
 export function figures(): readonly Figure[] {
-  return [coolingAtScales(), flowCurveBand(), heldSizes(), windowForAdding()];
+  return [coolingAtScales(), doseAndStrength(), flowCurveBand(), heldSizes(), windowForAdding()];
 }

@@ -18,7 +18,7 @@ const attributes = drawn.flatMap(({ name, elements }) =>
 );
 
 test("every figure says in a title and a description what it shows, and belongs to both", () => {
-  expect(drawn).toHaveLength(4);
+  expect(drawn).toHaveLength(5);
   for (const { name, title, description, elements } of drawn) {
     const [svg, first, second] = elements;
     expect([first?.tagName, first?.textContent, first?.id]).toEqual(["title", title, `${name}-title`]);
@@ -136,6 +136,9 @@ test("the cooling curves grow apart by about the cube root of the mass, as bodie
   const [small = 0, middle = 0, large = 0] = [...said.matchAll(/: (\d.*?) to the addition/g)].flatMap(([, text = ""]) =>
     minutesIn(text),
   );
+  const guide = readFileSync(`${root}docs/heat.md`, "utf8");
+  expect(guide).toContain(`says ${middle} minutes`);
+  expect(guide).toContain(`duration: ${small} * 60`);
   expect(middle / small / Math.cbrt(160)).toBeGreaterThan(1);
   expect(middle / small / Math.cbrt(160)).toBeLessThan(1.35);
   expect(large / middle / Math.cbrt(10)).toBeGreaterThan(1);
