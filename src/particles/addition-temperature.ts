@@ -62,7 +62,11 @@ export function additionTemperature(
   // The search may look at temperatures that the answer will not need; only the answer has to lie within the range.
   const { velocityAt, kinks } = velocityCurve(input, "extend");
   const strict = velocityCurve(input, input.beyond);
-  const way = (from: number, to: number, at: (temperature: number) => number): { duration: number; distance: number } => {
+  const way = (
+    from: number,
+    to: number,
+    at: (temperature: number) => number,
+  ): { duration: number; distance: number } => {
     const vessel = { temperatureStart: from, heatCapacity, heatLoss, temperatureAmbient };
     const rates = { distance: (warmth: number) => Math.abs(at(warmth)) };
     const { duration, totals } = cool(vessel, { temperatureEnd: to }, rates, kinks);

@@ -15,10 +15,13 @@ export function doseTemperature(
   const dose = doseOf(contents);
   const points = bench.doses.map((point) => ({ dose: point.dose, temperature: point[which] }));
   if (dose === 0 || points.length === 0) return undefined;
+  const same = points.find((point) => Math.abs(point.dose / dose - 1) <= sameDose)?.temperature;
+  // Asked for at every step, and often a hair below the lowest dose: a look is cheaper than an error.
+  if (points.every((point) => point.dose > dose) || points.every((point) => point.dose < dose)) return same;
   try {
     return temperatureAtDose({ dose, points });
   } catch (error) {
     if (!(error instanceof CalculationError)) throw error;
-    return points.find((point) => Math.abs(point.dose / dose - 1) <= sameDose)?.temperature;
+    return same;
   }
 }

@@ -55,10 +55,12 @@ export function parseQuantity<D extends Dimension>(text: string, dimension: D, p
     return refuse("range", path, show(text), "a number that a double can hold (about 1e-308 to 1e308)");
   const value = sign === "" || sign === "+" ? magnitude : -magnitude;
 
-  const spelling = plainSpelling(written);
-  const unit = siName(dimension, spelling) as Unit<D> | undefined;
-  if (!unit)
-    return refuse("input", path, `${show(text)}, whose unit is ${showUnit(spelling, written)}`, unitsOf(dimension));
+  // Most units stand there as the tables have them; the other ways to write one take longer to see through.
+  const unit = (siName(dimension, written) ?? siName(dimension, plainSpelling(written))) as Unit<D> | undefined;
+  if (!unit) {
+    const home = showUnit(plainSpelling(written), written);
+    return refuse("input", path, `${show(text)}, whose unit is ${home}`, unitsOf(dimension));
+  }
   convertAt(value, unit, base, path);
   return { value, unit };
 }
