@@ -39,7 +39,11 @@ export function curveAt(curve: MonotoneCurve, place: number): number {
   const { x, y, slope } = curve;
   const last = x.length - 1;
   let k = 0;
-  while (k < last && place >= (x[k + 1] as number)) k += 1;
+  for (let above = last + 1; above - k > 1; ) {
+    const middle = (k + above) >> 1;
+    if (place >= (x[middle] as number)) k = middle;
+    else above = middle;
+  }
   const from = place - (x[k] as number);
   const start = y[k] as number;
   const tangent = slope[k] as number;

@@ -3,8 +3,8 @@ import { refuse } from "../error.js";
 /** Puts the values that several functions have at one place into `values`. */
 export type Integrand = (x: number, values: Float64Array) => void;
 
-/** Nodes a panel: `wide` for panels as wide as the integral, `narrow` for those that the caller has cut short. */
-export const nodes = { wide: 24, narrow: 12 } as const;
+/** Nodes a panel: `wide` for panels as wide as the integral, `narrow` for one in ten of them, `slim` for one in a hundred. */
+export const nodes = { wide: 24, narrow: 12, slim: 6 } as const;
 /** How much of the whole integral a panel may leave in its last two Legendre coefficients. */
 const resolution = 1e-10;
 const halvingsMost = 500;
@@ -69,7 +69,7 @@ function measure(
 /**
  * The integrals of `count` functions over the panels between `edges`, which run up or down.
  *
- * Gauss–Legendre with 24 nodes a panel, or 12 where panels are narrow already. All panels are looked at once, so that
+ * Gauss–Legendre with 24 nodes a panel, or fewer where panels are narrow already. All panels are looked at once, so that
  * the size of the whole is known; then one counts as resolved when its two highest Legendre coefficients have died away
  * to 1e-10 of the whole; the error is then about the square of that where the functions are smooth, and about 1e-10
  * where they have a kink that is no edge. A panel that is not resolved is halved.

@@ -89,7 +89,7 @@ export function settlingOverCurve(input: Suspension & CoolingTrace): Settling {
     1,
     "distance",
     // A curve is given by many points, so the stretches between them are short.
-    nodes.narrow,
+    nodes.slim,
   );
   return {
     distance: result(distance[0] as number, "distance"),
