@@ -68,7 +68,7 @@ export function vesselLeg<Name extends string = never>(
       heatCapacity: input.heatCapacity,
       heatFlow: (at) => supplyAt(at) - lossAt(at),
       rates,
-      kinks: [...kinks, ...list(input.kinks ?? [], "kinks")],
+      kinks: [...kinks, ...list(input.kinks ?? [], "kinks"), ...aboutAmbient(balance, input, limit)],
     },
     input,
   );
@@ -97,6 +97,20 @@ function limitOf(
   if (end !== undefined)
     refuse("unreachable", "temperatureEnd", end, `less than ${limit} °C, where the loss takes all the power`);
   return limit;
+}
+
+/**
+ * Edges that close in on the room's temperature, near which convection rises as a power of the excess. A leg with a
+ * limit has edges that do so by themselves, and a loss in proportion needs none.
+ */
+function aboutAmbient(
+  { ambient }: CompiledBalance,
+  { heatLoss }: Balance,
+  limit: number | undefined,
+): readonly number[] {
+  return limit !== undefined || heatLoss.law === "newton"
+    ? []
+    : [-2, -0.4, -0.05, 0, 0.05, 0.4, 2].map((excess) => Math.max(-273, ambient + excess));
 }
 
 /** The supply, held back to the largest rate where there is one, and where it has kinks between `start` and `end`. */

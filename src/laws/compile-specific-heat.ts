@@ -105,6 +105,7 @@ function piecesOf(law: SpecificHeatLaw, beyond: Beyond | undefined, path: string
 
 /** The integral over one piece about its middle, where odd powers cancel and nothing else does. */
 function heatOver({ origin, width, coefficients }: Piece, from: number, to: number): number {
+  if (coefficients.length === 1) return (coefficients[0] as number) * (to - from);
   const half = (to - from) / 2;
   const about = shifted(coefficients, ((from + to) / 2 - origin) / width, half / width);
   return 2 * half * about.reduce((sum, coefficient, k) => (k % 2 === 0 ? sum + coefficient / (k + 1) : sum), 0);

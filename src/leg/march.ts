@@ -15,7 +15,8 @@ export interface Arrival {
 }
 
 /**
- * Where a leg has come to after `duration`, by Newton's method on the duration, whose slope is the pace.
+ * Where a leg has come to after `duration`, by Newton's method on the duration, with the slope, which is the pace, taken
+ * half-way along the step.
  *
  * Steps that leave the bracket, or that do not halve what is missing, give way to bisection.
  */
@@ -40,7 +41,9 @@ export function march(track: Track, duration: number): Arrival {
       const near = (missing * ((1 - left) / newton - left)) / (1 - left);
       return { position, temperature: temperatureOf(position - newton), rest: missing - near, near };
     }
-    let next = Math.min(greatest, progress + newton);
+    // The pace half-way is nearly the mean of the step: that one look saves an integral.
+    const halfway = paceAt(temperatureOf(from + forward * Math.min(greatest, progress + newton / 2)));
+    let next = Math.min(greatest, progress + missing / (halfway * forward));
     if (high < Number.POSITIVE_INFINITY && (slow || !(next > low && next < high))) next = (low + high) / 2;
     const spent = between(position, from + forward * next, 1)[0] as number;
     slow = Math.abs(missing - spent) > Math.abs(missing) / 2;
