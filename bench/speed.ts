@@ -10,23 +10,28 @@ export interface Contestant {
   readonly error?: string;
 }
 
-function readable(nanoseconds: number): string {
+/** Nanoseconds in words. */
+export function readable(nanoseconds: number): string {
   const [scale, unit] = nanoseconds < 1e3 ? [1, "ns"] : nanoseconds < 1e6 ? [1e3, "µs"] : ([1e6, "ms"] as const);
   return `${(nanoseconds / scale).toPrecision(3)} ${unit}`;
 }
 
-/** The contestants side by side, in one run: the first is ours, and every other is given in ratio to it. */
-export async function speedTable(title: string, contestants: readonly Contestant[]): Promise<string> {
-  const bench = new Bench({ time: 300, warmupTime: 100 });
+/** Nanoseconds for one answer of each contestant: the median of many, after time enough for the compiler to settle. */
+export async function medians(contestants: readonly Omit<Contestant, "error">[]): Promise<readonly number[]> {
+  const bench = new Bench({ time: 500, warmupTime: 1500 });
   for (const { name, run } of contestants) bench.add(name, run);
   await bench.run();
-  const times = contestants.map(({ name, answers }) => {
-    const samples = bench.getTask(name)?.result?.samples ?? [];
-    const sorted = [...samples].sort((a, b) => a - b);
+  return contestants.map(({ name, answers }) => {
+    const sorted = [...(bench.getTask(name)?.result?.samples ?? [])].sort((a, b) => a - b);
     const median = sorted[Math.floor(sorted.length / 2)];
     if (median === undefined) throw new Error(`${name} did not run`);
     return (median * 1e6) / answers;
   });
+}
+
+/** The contestants side by side, in one run: the first is ours, and every other is given in ratio to it. */
+export async function speedTable(title: string, contestants: readonly Contestant[]): Promise<string> {
+  const times = await medians(contestants);
   const [ours = Number.NaN] = times;
   const rows = contestants.map(({ name, error }, i) => {
     const time = times[i] ?? Number.NaN;
