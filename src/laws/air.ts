@@ -10,12 +10,11 @@ export interface AirProperties {
   readonly prandtl: number;
 }
 
-/** Specific gas constant of dry air [J/(kg·K)], of the same source. */
-const gasConstantOfAir = 8314.32 / 28.9644;
-
 /** The same for the loss laws, which check their temperatures and pressures themselves. */
 export function airAt(at: number, pressure: number): AirProperties {
   if (!(at >= -50 && at <= 150)) refuse("range", "temperature of the air", at, "-50 to 150 °C");
+  // Specific gas constant of dry air [J/(kg·K)], of the same source as the rest.
+  const gasConstantOfAir = 8314.32 / 28.9644;
   const kelvins = at + 273.15;
   const root = kelvins * Math.sqrt(kelvins);
   const viscosity = (1.458e-6 * root) / (kelvins + 110.4);

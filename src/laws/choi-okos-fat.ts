@@ -2,8 +2,6 @@ import type { SpecificHeatLaw } from "./compile-specific-heat.js";
 import type { ConductivityLaw } from "./conductivity.js";
 import type { DensityLaw } from "./density.js";
 
-const range = { temperatureLeast: -40, temperatureGreatest: 150 };
-
 /**
  * Fats and oils in general, from −40 to 150 °C, by Choi and Okos: for want of figures of one's own.
  *
@@ -20,7 +18,24 @@ export const choiOkosFat: {
   /** Thermal conductivity [W/(m·K)]. */
   readonly conductivity: Extract<ConductivityLaw, { law: "polynomial" }>;
 } = {
-  specificHeat: { law: "polynomial", coefficients: [1984.2, 1.4733, -4.8008e-3], ...range },
-  density: { law: "linear", density: 925.59, temperatureReference: 0, slope: 0.41757, ...range },
-  conductivity: { law: "polynomial", coefficients: [0.18071, -2.7604e-4, -1.7749e-7], ...range },
+  specificHeat: {
+    law: "polynomial",
+    coefficients: [1984.2, 1.4733, -4.8008e-3],
+    temperatureLeast: -40,
+    temperatureGreatest: 150,
+  },
+  density: {
+    law: "linear",
+    density: 925.59,
+    temperatureReference: 0,
+    slope: 0.41757,
+    temperatureLeast: -40,
+    temperatureGreatest: 150,
+  },
+  conductivity: {
+    law: "polynomial",
+    coefficients: [0.18071, -2.7604e-4, -1.7749e-7],
+    temperatureLeast: -40,
+    temperatureGreatest: 150,
+  },
 };

@@ -11,8 +11,6 @@ export function over([a, b]: Complex, [c, d]: Complex): Complex {
 /** Nodes on the upper half of the contour: truncation and rounding are both below 2e-13. */
 const nodes = 15;
 const tilt = 1.172104229;
-const step = 1.08179214 / nodes;
-const scale = 4.492075287 * nodes;
 
 /**
  * At time 1, the function whose Laplace transform is `transform`, if all that is singular lies on the negative real axis
@@ -24,6 +22,8 @@ const scale = 4.492075287 * nodes;
  * @source weideman-trefethen-2007 from memory, the constants of the hyperbola
  */
 export function invertLaplace(transform: (s: Complex) => Complex): number {
+  const step = 1.08179214 / nodes;
+  const scale = 4.492075287 * nodes;
   let sum = 0;
   for (let k = 0; k < nodes; k += 1) {
     const u = (k + 0.5) * step;

@@ -23,9 +23,7 @@ export interface FattyAcid {
 
 /** Stems of the chains of 4 to 30 carbons; IUPAC writes icos, not eicos, since 1975. */
 const stems =
-  "but pent hex hept oct non dec undec dodec tridec tetradec pentadec hexadec heptadec octadec nonadec icos henicos docos tricos tetracos pentacos hexacos heptacos octacos nonacos triacont".split(
-    " ",
-  );
+  "but pent hex hept oct non dec undec dodec tridec tetradec pentadec hexadec heptadec octadec nonadec icos henicos docos tricos tetracos pentacos hexacos heptacos octacos nonacos triacont";
 const multiples = ["", "", "di", "tri", "tetra", "penta", "hexa"];
 
 const trivialNames: Readonly<Record<string, string>> = {
@@ -111,7 +109,7 @@ export function fattyAcid(text: string): FattyAcid {
 }
 
 function systematic({ carbons, doubleBonds, hydroxyls }: Acid, positions: readonly number[]): string {
-  const stem = `${hydroxyls ? "hydroxy" : ""}${stems[carbons - 4]}`;
+  const stem = `${hydroxyls ? "hydroxy" : ""}${stems.split(" ")[carbons - 4]}`;
   if (doubleBonds === 0) return `${stem}anoic acid`;
   const places = positions.length ? `-${positions.join()}-` : "";
   const cis = positions.length ? `(${positions.map((position) => `${position}Z`).join()})-` : "";

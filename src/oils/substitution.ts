@@ -77,7 +77,7 @@ const quantities: Readonly<Record<Quantity, readonly [unit: string, rule: string
   iodineValue: ["g/100 g", byMass],
   saponificationValue: ["mg KOH/g", byMass],
   oxidisability: ["", byMass],
-  requiredHlb: ["", `${byMass}, cold route only`],
+  requiredHlb: ["", "mean by mass, cold route only"],
   naturalOrigin: ["", byMass],
   price: ["per kg", byMass],
 };

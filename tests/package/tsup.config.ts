@@ -20,9 +20,17 @@ const frontDoor: Plugin = {
 };
 
 const config: Options = {
-  // What is built while its module loads, schemas and tables of units, would be kept in every bundle that takes
-  // anything from the same file. In files of their own they stay away from who reads no document.
-  entry: ["src/index.ts", "src/error.ts", "src/*/index.ts", "src/*/schema.ts", "src/units/unit.ts"],
+  // What is built while its module loads, schemas and some tables, would be kept in every bundle that takes anything
+  // from the same file. In files of their own they stay away from who does not use them.
+  entry: [
+    "src/index.ts",
+    "src/error.ts",
+    "src/*/index.ts",
+    "src/*/schema.ts",
+    "src/units/unit.ts",
+    "src/heat/stirred-correlations.ts",
+    "src/heat/vapour-pressures.ts",
+  ],
   format: ["esm", "cjs"],
   target: "es2022",
   splitting: true,
