@@ -22,20 +22,19 @@ export function exposuresOf(moments: readonly Moment[]): readonly OilExposure[] 
     const sensitivity = material.heatSensitivity;
     if (!stretches || stretches.length === 0)
       return { material: material.name, notKnown: "a temperature or a time on the way is not known" };
-    const found = exposure({
+    const { temperatureHighest, duration, timeAbove, equivalentTime } = exposure({
       stretches,
-      sensitivity: sensitivity ?? { law: "q10", q10: 1, temperatureReference: 20 },
+      // Without a sensitivity every moment counts alike, and no equivalent is told.
+      sensitivity: sensitivity ?? { law: "q10", q10: 1, temperatureReference: warmFrom },
       temperatureAbove: warmFrom,
     });
     return {
       material: material.name,
-      temperatureHighest: found.temperatureHighest,
-      duration: found.duration,
+      temperatureHighest,
+      duration,
       temperatureAbove: warmFrom,
-      timeAbove: found.timeAbove ?? 0,
-      ...(sensitivity && {
-        equivalent: { duration: found.equivalentTime, temperature: sensitivity.temperatureReference },
-      }),
+      timeAbove: timeAbove ?? 0,
+      ...(sensitivity && { equivalent: { duration: equivalentTime, temperature: sensitivity.temperatureReference } }),
     };
   });
 }

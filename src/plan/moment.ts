@@ -50,3 +50,8 @@ export function doseOf(contents: readonly Content[]): number {
   const mass = massOf(contents);
   return mass > 0 ? massOf(contents.filter((content) => content.material.function === "gel former")) / mass : 0;
 }
+
+/** All of some contents as dissolved: nothing of them freezes above the setting temperature. */
+export function moltenOf(contents: readonly Content[]): ReadonlySet<string> {
+  return new Set(contents.map(({ material }) => material.key));
+}

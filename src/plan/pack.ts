@@ -3,15 +3,16 @@ import { conductivityOfMixture, densityOfMixture } from "../formula/index.js";
 import {
   type CoolingPack,
   coolingTime,
+  heatCapacityFunction,
   packCoolingCurve,
   packTemperature,
   packTimeUntil,
   temperatureAfterCooling,
 } from "../heat/index.js";
 import { conductivityAt, densityAt } from "../laws/index.js";
-import { heatCapacityOf, isMissing } from "./heat-capacity.js";
 import type { Job } from "./job.js";
-import { type Content, massOf } from "./moment.js";
+import { type Content, massOf, moltenOf } from "./moment.js";
+import { partsOf } from "./parts.js";
 
 /** How a filled pack cools: by conduction out of its content, or as one lump. */
 export type PackCooling = {
@@ -34,23 +35,22 @@ export function packCooling(
   if (!pack?.content && pack?.conductance === undefined) return "nothing says how the filled pack cools";
   const room = process.temperatureRoom;
   const between = { temperatureStart: temperature, temperatureAmbient: room };
-  const capacity = heatCapacityOf(contents);
-  if (isMissing(capacity)) return capacity.missing;
-  // One figure over the whole fall: the heat given off, over mass and fall.
-  const specificHeat =
-    temperature === room ? capacity.at(room) : capacity.between(room, temperature) / (temperature - room);
+  const parts = partsOf(contents, moltenOf(contents));
+  if (typeof parts === "string") return parts;
+  // One set of figures for the whole fall: those of its middle.
+  const middle = (temperature + room) / 2;
+  const heatCapacity = heatCapacityFunction({ parts })(middle);
   if (!pack.content) {
     if (packs === undefined || pack.conductance === undefined) return "nothing says what is in one pack";
-    const heatCapacity = (specificHeat / massOf(contents)) * (wanted / packs);
     return {
       ...between,
       by: "lump",
-      heatCapacity,
+      heatCapacity: (heatCapacity / massOf(contents)) * (wanted / packs),
       conductance: pack.conductance,
       from: "cooling as one lump by the pack's stated loss",
     };
   }
-  const properties = meanProperties(contents, (temperature + room) / 2);
+  const properties = meanProperties(contents, middle);
   if (typeof properties === "string") return properties;
   const { diameter, height, coefficient } = pack.content;
   return {
@@ -59,7 +59,7 @@ export function packCooling(
     pack: {
       pack: { shape: "cylinder", diameter, height },
       ...properties,
-      specificHeat: specificHeat / massOf(contents),
+      specificHeat: heatCapacity / massOf(contents),
       heatTransferCoefficient: coefficient,
       ...between,
     },

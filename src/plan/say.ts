@@ -9,7 +9,8 @@ export const say = {
   percent: (fraction: number): string => formatQuantity(convert(fraction, "kg/kg", "%"), "%", { significantDigits: 4 }),
   pascalSeconds: (viscosity: number): string => formatQuantity(viscosity, "Pa·s", { significantDigits: 3 }),
   millimetres: (length: number): string => formatQuantity(convert(length, "m", "mm"), "mm", { significantDigits: 3 }),
-  micrometres: (length: number): string => formatQuantity(convert(length, "m", "µm"), "µm", { significantDigits: 3 }),
+  /** Equal lots need not hold whole packs. */
+  packs: (packs: number): string => `${Number.isInteger(packs) ? packs : `about ${packs.toFixed(1)}`} packs`,
   minutes: (duration: number): string => `${Math.round(duration / 60)} min`,
   wattsPerKelvin: (conductance: number): string => formatQuantity(conductance, "W/K", { significantDigits: 3 }),
   pascals: (pressure: number): string => formatQuantity(pressure, "Pa", { significantDigits: 3 }),

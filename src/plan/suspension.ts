@@ -1,9 +1,10 @@
 import { densityOfMixture, type Material } from "../formula/index.js";
+import { heatCapacityFunction } from "../heat/index.js";
 import { type DensityLaw, densityAt, type HeatLossLaw, type ViscosityLaw } from "../laws/index.js";
 import { doseTemperature } from "./dose.js";
-import { heatCapacityOf, isMissing } from "./heat-capacity.js";
 import type { Job } from "./job.js";
-import type { Content } from "./moment.js";
+import { type Content, moltenOf } from "./moment.js";
+import { partsOf } from "./parts.js";
 import { readingsFor } from "./viscosity.js";
 
 /** Particles in a composition that cools and thickens in the vessel. */
@@ -30,10 +31,10 @@ export function suspensionOf(
   const { loss, wall } = job.vessel;
   const readings = readingsFor(job, contents, "cooling");
   const sets = doseTemperature(job, contents, "temperatureSetting");
-  const capacity = heatCapacityOf(contents, { wall });
+  const parts = partsOf(contents, moltenOf(contents), wall);
   if (!readings) return "no viscosity readings on cooling of this composition";
   if (sets === undefined) return "no setting temperature at this dose of gel former";
-  if (isMissing(capacity)) return capacity.missing;
+  if (typeof parts === "string") return parts;
   if (!loss) return "no heat loss of the vessel";
   const densityFluid = fluidLaw(contents, sets);
   if (!densityFluid) return "a density is missing";
@@ -44,7 +45,7 @@ export function suspensionOf(
     diameter: particle.diameter,
     densityParticle: particle.density,
     volumeFraction: solidShare(contents),
-    heatCapacity: capacity.at,
+    heatCapacity: heatCapacityFunction({ parts }),
     heatLoss: loss.law,
     temperatureAmbient: job.process.temperatureRoom,
   };

@@ -46,3 +46,8 @@ export function span(seconds: number): string {
   if (hours < 2) return `${Math.round(seconds / 60)} min`;
   return hours < 72 ? `${Number(hours.toPrecision(2))} h` : `${Number((hours / 24).toPrecision(2))} days`;
 }
+
+/** Equal lots need not hold whole packs. */
+export function packCount(packs: number): string {
+  return Number.isInteger(packs) ? String(packs) : `about ${packs.toFixed(1)}`;
+}

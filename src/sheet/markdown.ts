@@ -1,6 +1,6 @@
 import { record } from "../error.js";
 import type { AfterFilling, NaturalOrigin, OilExposure, Plan, PlanCost, PlanEvaporation } from "../plan/index.js";
-import { celsius, clock, kilograms, percent, percentBetween, span, weighed } from "./figures.js";
+import { celsius, clock, kilograms, packCount, percent, percentBetween, span, weighed } from "./figures.js";
 import { render } from "./render.js";
 import { markdownTable, markdownText } from "./table.js";
 import { allowanceTable, checkTable, lawTable, timelineTable, weighingTable } from "./tables.js";
@@ -117,7 +117,7 @@ function heading(plan: Plan): string {
 }
 
 function packs({ lots, pack }: Plan): string {
-  return lots.packs === undefined ? "" : ` in ${lots.packs} packs${pack ? ` (${markdownText(pack)})` : ""}`;
+  return lots.packs === undefined ? "" : ` in ${packCount(lots.packs)} packs${pack ? ` (${markdownText(pack)})` : ""}`;
 }
 
 function naturalOrigin(figure: NaturalOrigin): string {

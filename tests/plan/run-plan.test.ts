@@ -64,6 +64,13 @@ describe("the example of the docs", () => {
   });
 });
 
+test("lots that do not hold whole packs say so in words", () => {
+  const plan = runPlan(changed(job, (draft) => Object.assign(draft.batch.target, { packs: 2500 })));
+  expect(plan.checks.find((one) => one.id === "delivered")?.limit).toContain(", 1250 packs");
+  const odd = runPlan(changed(job, (draft) => Object.assign(draft.batch.target, { packs: 3001 })));
+  expect(odd.checks.find((one) => one.id === "delivered")?.limit).toContain("about 1000.3 packs");
+});
+
 describe("the order of the steps", () => {
   test("an oil to be spared that is charged on the heat is found, with its step", () => {
     const found = check(
@@ -162,6 +169,30 @@ describe("heat that can hurt", () => {
     const weak = changed(job, (draft) => Object.assign(draft.vessel.heater, { power: "200 W" }));
     expect(check(weak, "step-can-be-done:2").value).toContain("where the loss takes all the power");
     expect(runPlan(weak).timeline[1]?.timeEnd).toBeUndefined();
+  });
+
+  test("a heater that does not reach leaves open how warm it got: what was wanted is not taken for what came", () => {
+    const weak = changed(job, (draft) => Object.assign(draft.vessel.heater, { power: "200 W" }));
+    const { checks, timeline } = runPlan(weak);
+    expect(timeline[1]?.temperatureEnd).toBeUndefined();
+    for (const id of ["highest-temperature:gelFormer", "flash-point-in-the-charge", "gel-former-dissolves"])
+      expect(checks.find((one) => one.id === id)?.verdict, id).toBe("not known");
+  });
+
+  test("a highest temperature is not known where the heated wall is not", () => {
+    const unknown = changed(job, (draft) => delete draft.vessel.heatedWall);
+    expect(check(unknown, "highest-temperature:gelFormer").verdict).toBe("not known");
+    const tender = changed(unknown, (draft) =>
+      Object.assign(draft.formula.materials.gelFormer.limits, { highestTemperature: "80 °C" }),
+    );
+    expect(check(tender, "highest-temperature:gelFormer").verdict).toBe("not met");
+  });
+
+  test("what is poured in meets the melt before it has cooled it, for its highest temperature too", () => {
+    const tender = changed(job, (draft) =>
+      Object.assign(draft.formula.materials.almond.limits, { highestTemperature: "75 °C" }),
+    );
+    expect(check(tender, "highest-temperature:almond")).toMatchObject({ verdict: "not met", value: "80.0 °C" });
   });
 
   test("no verdict, statement or caution says that anything is safe", () => {

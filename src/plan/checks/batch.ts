@@ -23,7 +23,7 @@ export function checkGelFormerRatio({ formula, bench }: Job): readonly Check[] {
 export function checkDelivered({ lot, lots, wanted, packs }: ScaledBatch): Check {
   const asked = wanted / lots;
   const reached = lot.delivered >= asked * (1 - 1e-12);
-  const each = packs === undefined ? "" : `, ${packs / lots} packs`;
+  const each = packs === undefined ? "" : `, ${say.packs(packs / lots)}`;
   return {
     id: "delivered",
     verdict: reached ? "met" : "not met",

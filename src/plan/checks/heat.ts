@@ -7,8 +7,11 @@ import { say } from "../say.js";
 /** How warm one material was at its warmest, and where. */
 interface Warmest {
   readonly material: Material;
+  /** Of what is known [°C]; minus infinity where nothing is. */
   readonly temperature: number;
   readonly step: number;
+  /** Whether its temperature is known all the way. */
+  readonly known: boolean;
 }
 
 /** Oils that are to be spared go in off the heat. An antioxidant that is charged early is right and is passed over. */
@@ -38,35 +41,39 @@ export function checkSparedOils(moments: readonly Moment[]): readonly Check[] {
   ];
 }
 
-/** Every material stays at or below the highest temperature that is stated for it; at the wall, where that is known. */
+/** Every material stays at or below the highest temperature that is stated for it: at the wall while heated, and in the melt it is poured into. */
 export function checkHighestTemperatures(moments: readonly Moment[], job: Job): readonly Check[] {
-  const limited = warmestOf(moments, (moment) => wallOf(moment, job) ?? moment.after.temperature).flatMap((warmest) =>
-    warmest.material.temperatureHighest === undefined
-      ? []
-      : [{ ...warmest, limit: warmest.material.temperatureHighest }],
-  );
-  return limited.map(({ material, temperature, step, limit }) => ({
-    id: `highest-temperature:${material.key}`,
-    verdict: temperature <= limit ? ("met" as const) : ("not met" as const),
-    statement:
-      temperature <= limit
-        ? `${material.name} stays within its highest temperature.`
-        : `${material.name} gets too warm in step ${step + 1}: heat less, or charge it later.`,
-    value: say.celsius(temperature),
-    limit: say.celsius(limit),
-    source: material.sources["limits"] ?? "stated in the formula",
-  }));
+  const wall = (moment: Moment): number | undefined =>
+    moment.step.do === "heat" ? wallOf(moment, job) : warmestIn(moment);
+  const found = warmestOf(moments, wall);
+  // Where a wall is not known, the charge itself may already be too warm.
+  const inCharge = new Map(warmestOf(moments, warmestIn).map((warmest) => [warmest.material.key, warmest]));
+  return found.flatMap(({ material, known, ...atWall }) => {
+    const limit = material.temperatureHighest;
+    if (limit === undefined) return [];
+    const { temperature, step } = known ? atWall : (inCharge.get(material.key) ?? atWall);
+    const verdict = temperature > limit ? "not met" : known ? "met" : "not known";
+    return [
+      {
+        id: `highest-temperature:${material.key}`,
+        verdict,
+        statement: {
+          met: `${material.name} stays within its highest temperature.`,
+          "not met": `${material.name} gets too warm in step ${step + 1}: heat less, or charge it later.`,
+          "not known": `How warm ${material.name} gets is not known all the way: a temperature or the heated wall's is missing.`,
+        }[verdict],
+        value: Number.isFinite(temperature) ? `${say.celsius(temperature)}${known ? "" : " at least"}` : "not known",
+        limit: say.celsius(limit),
+        source: material.sources["limits"] ?? "stated in the formula",
+      } as const,
+    ];
+  });
 }
 
 /** In the bulk and at the wall, every part of the charge stays well below its own flash point. */
 export function checkFlashPoints(moments: readonly Moment[], job: Job): readonly Check[] {
   // What is poured into a hot melt meets it before it has cooled it.
-  const inBulk = flashCheck(
-    "flash-point-in-the-charge",
-    "in the charge",
-    job,
-    warmestOf(moments, ({ before, after }) => warmer(before.temperature, after.temperature)),
-  );
+  const inBulk = flashCheck("flash-point-in-the-charge", "in the charge", job, warmestOf(moments, warmestIn));
   const heated = moments.filter((moment) => moment.step.do === "heat");
   if (heated.length === 0) return [inBulk];
   const { heatedWall } = job.vessel;
@@ -100,18 +107,22 @@ function flashCheck(id: string, where: string, job: Job, warmest: readonly Warme
     ({ material }) =>
       material.temperatureFlash !== undefined || material.function === "oil" || material.function === "fragrance",
   );
-  const unknown = burnable.filter(({ material }) => material.temperatureFlash === undefined);
-  const known = burnable.flatMap((entry) =>
-    entry.material.temperatureFlash === undefined
+  const unstated = burnable.filter(({ material }) => material.temperatureFlash === undefined);
+  const stated = burnable.flatMap((entry) =>
+    entry.material.temperatureFlash === undefined || entry.temperature === Number.NEGATIVE_INFINITY
       ? []
       : [{ ...entry, room: entry.material.temperatureFlash - entry.temperature }],
   );
-  const nearest = known.sort((one, other) => one.room - other.room)[0];
-  const near = known.filter(({ room }) => room < margin);
-  const verdict = near.length > 0 ? "not met" : unknown.length > 0 || !nearest ? "not known" : "met";
+  const nearest = stated.sort((one, other) => one.room - other.room)[0];
+  const near = stated.filter(({ room }) => room < margin);
+  const isKnown = unstated.length === 0 && nearest !== undefined && burnable.every(({ known }) => known);
+  const verdict = near.length > 0 ? "not met" : isKnown ? "met" : "not known";
   const statement = {
     "not met": `Too near a flash point ${where}: ${namesOf(near.map(({ material }) => material))}. Heat less, or charge it later.`,
-    "not known": `No flash point is stated for ${namesOf(unknown.map(({ material }) => material)) || "anything in the vessel"}.`,
+    "not known":
+      unstated.length > 0 || burnable.length === 0
+        ? `No flash point is stated for ${namesOf(unstated.map(({ material }) => material)) || "anything in the vessel"}.`
+        : `How warm it gets ${where} is not known all the way.`,
     met: `Nothing comes near its flash point ${where}; nearest is ${nearest?.material.name}.`,
   }[verdict];
   return {
@@ -146,8 +157,11 @@ function mediumFlow(supply: Extract<Supply, { supply: "medium" }>, temperature: 
   return Math.min(passed, supply.powerMost ?? passed);
 }
 
-function warmer(one: number | undefined, other: number | undefined): number | undefined {
-  return one === undefined || other === undefined ? (one ?? other) : Math.max(one, other);
+/** The warmest that is met in the charge in one step: what is poured in meets the melt before it has cooled it. */
+function warmestIn({ before, after }: Moment): number | undefined {
+  if (after.temperature === undefined) return undefined;
+  if (before.contents.length === 0) return after.temperature;
+  return before.temperature === undefined ? undefined : Math.max(before.temperature, after.temperature);
 }
 
 function warmestOf(
@@ -156,11 +170,18 @@ function warmestOf(
 ): readonly Warmest[] {
   const warmest = new Map<string, Warmest>();
   moments.forEach((moment, step) => {
-    const temperature = temperatureAt(moment);
-    if (temperature === undefined) return;
-    for (const { material } of moment.after.contents)
-      if (temperature > (warmest.get(material.key)?.temperature ?? Number.NEGATIVE_INFINITY))
-        warmest.set(material.key, { material, temperature, step });
+    const found = temperatureAt(moment);
+    for (const { material } of moment.after.contents) {
+      const before = warmest.get(material.key) ?? {
+        material,
+        temperature: Number.NEGATIVE_INFINITY,
+        step,
+        known: true,
+      };
+      const known = before.known && found !== undefined;
+      const warmer = found !== undefined && found > before.temperature;
+      warmest.set(material.key, warmer ? { material, temperature: found, step, known } : { ...before, known });
+    }
   });
   return [...warmest.values()];
 }

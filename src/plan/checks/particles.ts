@@ -1,9 +1,9 @@
 import type { ScaledBatch } from "../../batch/index.js";
 import { CalculationError } from "../../error.js";
 import type { Check, Material } from "../../formula/index.js";
-import { temperatureAtViscosity } from "../../laws/index.js";
 import {
   additionTemperature,
+  additionWindow,
   settlingOverCooling,
   settlingOverCurve,
   yieldStressToHold,
@@ -63,16 +63,11 @@ function checkWindow({ material, particle, moment, place }: Suspended, moments: 
   if (offHeat === undefined || offHeat <= cooling.sets)
     return unknown("the vessel does not come off the heat above the setting temperature");
   try {
-    const warmest = additionTemperature({
-      ...cooling,
-      temperatureStart: offHeat,
-      temperatureEnd: cooling.sets,
-      settlingAllowed,
-    }).temperature;
-    const coolest =
+    const leg = { ...cooling, temperatureStart: offHeat, temperatureEnd: cooling.sets, settlingAllowed };
+    const { temperatureWarmest: warmest, temperatureColdest: coolest } =
       viscosityStirrable === undefined
-        ? cooling.sets
-        : Math.max(cooling.sets, temperatureAtViscosity({ law: cooling.viscosity, viscosity: viscosityStirrable }));
+        ? { temperatureWarmest: additionTemperature(leg).temperature, temperatureColdest: cooling.sets }
+        : additionWindow({ ...leg, viscosityStirrable });
     const early = temperature > warmest;
     const late = temperature < coolest;
     return {

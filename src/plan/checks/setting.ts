@@ -1,9 +1,9 @@
 import type { Check } from "../../formula/index.js";
-import { additionTemperatureLeast, largestAddition, leastAdditions } from "../../heat/index.js";
+import { additionTemperatureLeastByLaw, heatCapacityFunction, largestAdditionByLaw } from "../../heat/index.js";
 import { doseTemperature } from "../dose.js";
-import { heatCapacityOf, isMissing } from "../heat-capacity.js";
 import type { Job } from "../job.js";
 import { doseOf, type Moment, massOf } from "../moment.js";
+import { partsOf } from "../parts.js";
 import { say } from "../say.js";
 
 /** The gel former is dissolved before the vessel comes off the heat. */
@@ -20,7 +20,9 @@ export function checkDissolved(moments: readonly Moment[], job: Job): readonly C
       id: "gel-former-dissolves",
       verdict: !known ? "not known" : temperature >= needed ? "met" : "not met",
       statement: !known
-        ? `No dissolving temperature was measured at a dose of ${say.percent(doseOf(contents))}.`
+        ? needed === undefined
+          ? `No dissolving temperature was measured at a dose of ${say.percent(doseOf(contents))}.`
+          : "How warm the charge gets is not known."
         : temperature >= needed
           ? "The charge gets warmer than the dissolving temperature of its gel former."
           : "The charge does not reach the dissolving temperature of its gel former: lumps will stay.",
@@ -70,31 +72,20 @@ function limitsOf({ step, before, after }: Moment, least: number | undefined, jo
   const warm = before.temperature;
   if (step.do !== "charge" || least === undefined || warm === undefined) return "";
   if (step.temperature >= least || warm <= least) return "";
-  const inside = heatCapacityOf(before.contents, { wall: job.vessel.wall });
-  const outside = heatCapacityOf(added);
-  if (isMissing(inside) || isMissing(outside)) return "";
-  const charged = massOf(added);
-  const melt = {
-    mass: massOf(before.contents),
-    // The means over the falls that the two go through.
-    specificHeat: inside.between(least, warm) / (warm - least) / massOf(before.contents),
-    temperature: warm,
-  };
-  const specificHeat = outside.between(step.temperature, least) / (least - step.temperature) / charged;
-  const addition = { mass: charged, specificHeat };
-  const most = largestAddition({
-    melt,
-    addition: { specificHeat, temperature: step.temperature },
-    temperatureLeast: least,
-  });
-  if (most >= charged) return `Up to ${say.kilograms(most)} could go in at ${say.celsius(step.temperature)}.`;
-  const warmth = additionTemperatureLeast({ melt, addition, temperatureLeast: least });
-  const { number } = leastAdditions({
-    melt,
-    addition: { ...addition, temperature: step.temperature },
-    temperatureLeast: least,
-  });
-  return `At ${say.celsius(step.temperature)} only ${say.kilograms(most)} may go in at once (${number} equal parts, the vessel kept warm between them); warmed to ${say.celsius(warmth)} all of it may.`;
+  const inside = partsOf(before.contents, before.molten, job.vessel.wall);
+  const outside = partsOf(added, before.molten);
+  if (typeof inside === "string" || typeof outside === "string") return "";
+  const melt = inside.map((part) => ({ ...part, temperature: warm }));
+  const mass = massOf(added);
+  if (outside.some(({ specificHeat }) => specificHeat.law === "melting")) return "";
+  // One figure for the whole phase: that of the middle of its way.
+  const middle = (step.temperature + least) / 2;
+  const specificHeat = heatCapacityFunction({ parts: outside })(middle) / mass;
+  const addition = { mass, specificHeat: { law: "constant", specificHeat }, temperature: step.temperature } as const;
+  const most = largestAdditionByLaw({ melt, addition, temperatureLeast: least });
+  if (most >= mass) return `Up to ${say.kilograms(most)} could go in at ${say.celsius(step.temperature)}.`;
+  const warmth = additionTemperatureLeastByLaw({ melt, addition, temperatureLeast: least });
+  return `At ${say.celsius(step.temperature)} only ${say.kilograms(most)} may go in at once (${Math.ceil(mass / most)} equal parts, the vessel kept warm between them); warmed to ${say.celsius(warmth)} all of it may.`;
 }
 
 /** The packs are full before the gel sets in the vessel or the filler. */

@@ -1,7 +1,7 @@
 import { mixingTemperatureByLaw } from "../../heat/index.js";
-import type { SpecificHeatLaw } from "../../laws/index.js";
 import type { Job, Step } from "../job.js";
 import type { Content, State } from "../moment.js";
+import { partsOf } from "../parts.js";
 import { type Outcome, obstacleOf } from "./outcome.js";
 import { wait } from "./wait.js";
 
@@ -17,7 +17,7 @@ export function chargeInto(state: State, step: Charge, added: readonly Content[]
     ...stood,
     contents,
     law: step.duration > 0 ? `${met.law}; then ${stood.law}` : met.law,
-    obstacle: met.obstacle,
+    obstacle: met.obstacle ?? stood.obstacle,
   };
 }
 
@@ -31,24 +31,14 @@ function meet(
   const inside = contents.length === 0 ? process.temperatureRoom : temperature;
   if (inside === undefined) return { law: "not known: the temperature before is not known" };
   if (inside === temperatureAdded) return { temperature: inside, law: "all at one temperature" };
-  const charges: { mass: number; specificHeat: SpecificHeatLaw; temperature: number }[] = vessel.wall
-    ? [
-        {
-          mass: vessel.wall.mass,
-          specificHeat: { law: "constant", specificHeat: vessel.wall.specificHeat },
-          temperature: inside,
-        },
-      ]
-    : [];
-  for (const [i, { material, mass }] of [...contents, ...added].entries()) {
-    const { specificHeat, melting } = material;
-    if (specificHeat === undefined) return { law: `not known: no specific heat of ${material.name}` };
-    const law: SpecificHeatLaw =
-      melting && !molten.has(material.key)
-        ? { law: "melting", solid: specificHeat, liquid: specificHeat, ...melting }
-        : specificHeat;
-    charges.push({ mass, specificHeat: law, temperature: i < contents.length ? inside : temperatureAdded });
-  }
+  const before = partsOf(contents, molten, vessel.wall);
+  const more = partsOf(added, molten);
+  if (typeof before === "string" || typeof more === "string")
+    return { law: `not known: ${typeof before === "string" ? before : more}` };
+  const charges = [
+    ...before.map((part) => ({ ...part, temperature: inside })),
+    ...more.map((part) => ({ ...part, temperature: temperatureAdded })),
+  ];
   try {
     return {
       temperature: mixingTemperatureByLaw({ charges }),

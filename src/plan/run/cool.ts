@@ -1,6 +1,5 @@
-import { jacketTime, vesselLeg } from "../../heat/index.js";
-import { temperatureAtViscosity } from "../../laws/index.js";
-import { heatCapacityOf, isMissing } from "../heat-capacity.js";
+import { jacketConductance, type Supply, vesselLeg } from "../../heat/index.js";
+import { type HeatLossLaw, temperatureAtViscosity } from "../../laws/index.js";
 import type { Job, Step } from "../job.js";
 import { phasesOf, type State } from "../moment.js";
 import { readingsFor } from "../viscosity.js";
@@ -18,54 +17,45 @@ export function cool(state: State, step: Cool, job: Job): Outcome {
   const prefix = law && `${law}; `;
   if (state.temperature !== undefined && state.temperature <= temperature)
     return { temperature: state.temperature, duration: 0, law: `${prefix}already that cool`, stretches: [] };
-  const outcome = step.jacket ? byJacket(state, temperature, job) : byItself(state, temperature, job);
-  return { ...outcome, law: prefix + outcome.law };
-}
-
-function byItself(state: State, temperature: number, job: Job): Outcome {
-  const vessel = vesselOf(state, job, noSupply);
-  if (typeof vessel === "string") return { temperature, law: `duration not known: ${vessel}` };
+  const { supply, heatLoss, by } = step.jacket
+    ? throughJacket(job)
+    : { supply: noSupply, heatLoss: undefined, by: `cooling by ${job.vessel.loss?.from}` };
+  const vessel = vesselOf(state, job, supply, heatLoss);
+  if (typeof vessel === "string") return { temperature, law: `${prefix}duration not known: ${vessel}` };
   const leg = { ...vessel, temperatureEnd: temperature };
   try {
-    const { duration } = vesselLeg(leg);
     return {
       temperature,
-      duration,
-      law: `cooling by ${job.vessel.loss?.from}`,
+      duration: vesselLeg(leg).duration,
+      law: prefix + by,
       stretches: [{ stretch: "vessel", ...leg }],
     };
   } catch (error) {
-    return { law: "not known: the room is too warm for it", obstacle: obstacleOf(error) };
+    return { law: `${prefix}not known: what cools it is too warm, or a law ends before`, obstacle: obstacleOf(error) };
   }
 }
 
-/** Through the jacket, which is so much faster than the loss to the room that this is left out. */
-function byJacket(state: State, temperature: number, { vessel }: Job): Outcome {
-  const { jacket, wall } = vessel;
-  const start = state.temperature;
-  if (!jacket || start === undefined)
-    return { temperature, law: "duration not known: the temperature before is not known" };
-  const capacity = heatCapacityOf(state.contents, { wall });
-  if (isMissing(capacity)) return { temperature, law: `duration not known: ${capacity.missing}` };
-  try {
-    const { duration } = jacketTime({
-      // The mean over the leg: what the charge gives off, over its fall of temperature.
-      heatCapacity: capacity.between(temperature, start) / (start - temperature),
-      conductance: jacket.conductance,
-      ...(jacket.capacityFlow !== undefined && { capacityFlow: jacket.capacityFlow }),
-      temperatureInlet: jacket.temperature,
-      temperatureStart: start,
-      temperatureEnd: temperature,
-    });
-    return {
-      temperature,
-      duration,
-      law: `cooling through the jacket, coolant ${jacket.capacityFlow === undefined ? "at one temperature" : "warming on its way"}; loss to the room left out`,
-      stretches: [{ stretch: "ramp", temperatureStart: start, temperatureEnd: temperature, duration }],
-    };
-  } catch (error) {
-    return { law: "not known: the coolant is too warm for it", obstacle: obstacleOf(error) };
-  }
+/** A jacket is a supply like a heater's, colder than the charge; a loss to the room that is not known helps nobody and is left out. */
+function throughJacket({ vessel }: Job): {
+  readonly supply: Supply | undefined;
+  readonly heatLoss: HeatLossLaw;
+  readonly by: string;
+} {
+  const { jacket, loss } = vessel;
+  const room = loss ? `and ${loss.from}` : "the loss to the room left out";
+  const coolant = jacket?.capacityFlow === undefined ? "coolant at one temperature" : "coolant warming on its way";
+  return {
+    supply: jacket && {
+      supply: "medium",
+      temperature: jacket.temperature,
+      conductance:
+        jacket.capacityFlow === undefined
+          ? jacket.conductance
+          : jacketConductance({ conductance: jacket.conductance, capacityFlow: jacket.capacityFlow }),
+    },
+    heatLoss: loss?.law ?? { law: "newton", conductance: 0 },
+    by: `cooling through the jacket, ${coolant}, ${room}`,
+  };
 }
 
 /** The temperature at which the charge has a wanted viscosity, from readings of just this composition. */

@@ -25,6 +25,10 @@ export function heat(state: State, step: Heat, job: Job): Outcome {
       stretches: [{ stretch: "vessel", ...leg }],
     };
   } catch (error) {
-    return { ...known, law: "duration not known: the heater does not reach it", obstacle: obstacleOf(error) };
+    return {
+      onHeat: true,
+      law: "not known: the heater does not reach it, or a law ends before",
+      obstacle: obstacleOf(error),
+    };
   }
 }

@@ -1,8 +1,15 @@
 import { CalculationError } from "../../error.js";
-import type { Stretch, SuppliedVessel, Supply } from "../../heat/index.js";
-import { heatCapacityOf, isMissing } from "../heat-capacity.js";
+import {
+  heatCapacityFunction,
+  heatCapacityKinks,
+  type Stretch,
+  type SuppliedVessel,
+  type Supply,
+} from "../../heat/index.js";
+import type { HeatLossLaw } from "../../laws/index.js";
 import type { Job } from "../job.js";
 import type { Content, State } from "../moment.js";
+import { partsOf } from "../parts.js";
 
 /** What a step does to the vessel. A figure that is left out is not known. */
 export interface Outcome {
@@ -20,18 +27,19 @@ export function vesselOf(
   { contents, temperature, molten }: State,
   { vessel, process }: Job,
   supply: Supply | undefined,
+  heatLoss: HeatLossLaw | undefined = vessel.loss?.law,
 ): (SuppliedVessel & { readonly kinks: readonly number[] }) | string {
   if (temperature === undefined) return "the temperature before is not known";
   if (!supply) return "no heater";
-  if (!vessel.loss) return "no heat loss of the vessel";
-  const capacity = heatCapacityOf(contents, { wall: vessel.wall, solid: ({ material }) => !molten.has(material.key) });
-  if (isMissing(capacity)) return capacity.missing;
+  if (!heatLoss) return "no heat loss of the vessel";
+  const parts = partsOf(contents, molten, vessel.wall);
+  if (typeof parts === "string") return parts;
   return {
     temperatureStart: temperature,
     temperatureAmbient: process.temperatureRoom,
-    heatCapacity: capacity.at,
-    kinks: capacity.kinks,
-    heatLoss: vessel.loss.law,
+    heatCapacity: heatCapacityFunction({ parts }),
+    kinks: heatCapacityKinks({ parts }),
+    heatLoss,
     supply,
   };
 }

@@ -61,7 +61,7 @@ function outcomeOf(step: Step, state: State, job: Job, charge: readonly Content[
   }
 }
 
-/** What arrives in the packs: the charge less every allowance, in the composition of the formula. */
+/** What arrives in the packs: the charge less every allowance; the hair by which evaporation moves its composition is left. */
 function intoPacks(contents: readonly Content[], { lot }: ScaledBatch): readonly Content[] {
   const share = lot.delivered / massOf(contents);
   return contents.map((content) => ({ ...content, mass: content.mass * share }));
