@@ -1,4 +1,4 @@
-import type { ConductivityLaw, DensityLaw, SmoothSpecificHeatLaw } from "../laws/index.js";
+import type { AntoineLaw, ConductivityLaw, DensityLaw, SmoothSpecificHeatLaw } from "../laws/index.js";
 import type { Quantity } from "../units/index.js";
 
 /** What a material does in the gel. Only these words steer a plan; anything finer goes into the notes. */
@@ -206,15 +206,7 @@ export interface Volatile {
   /** Diffusivity of the vapour in air [m²/s]. */
   readonly diffusivity: number;
   /** Vapour pressure of the pure substance, for pascals and kelvins. */
-  readonly vapourPressure: {
-    readonly law: "antoine";
-    readonly logarithm: "decimal" | "natural";
-    readonly constantA: number;
-    readonly constantB: number;
-    readonly constantC: number;
-    readonly temperatureLeast: number;
-    readonly temperatureMost: number;
-  };
+  readonly vapourPressure: AntoineLaw;
 }
 
 /** What a material costs. */

@@ -1,9 +1,9 @@
 import { fraction, notNegative, positive, record, refuse } from "../error.js";
 import type { Beyond } from "../laws/beyond.js";
 import { gasConstant, kelvin } from "../laws/compile-viscosity.js";
+import { compileVapourPressure, type VapourPressureLaw } from "../laws/vapour-pressure.js";
 import { root } from "../numeric/root.js";
 import { alongStretches, type Stretch } from "./stretches.js";
-import { compileVapourPressure, type VapourPressureLaw } from "./vapour-pressure.js";
 
 /** A loss of the volatile part, and what the figure rests on. */
 export interface VolatileLoss {
@@ -48,7 +48,8 @@ export interface EvaporationOverRun {
  * @source bergman-2011 section 6.7 for the film of air, knudsen-1915 for the most; the integral is worked by hand
  * @example
  * ```ts
- * import { evaporationOverRun, vapourPressures } from "gelwright/heat";
+ * import { evaporationOverRun } from "gelwright/heat";
+ * import { vapourPressures } from "gelwright/laws";
  * evaporationOverRun({
  *   volatile: { mass: 0.4, molarMass: 0.136234, vapourPressure: vapourPressures.limonene },
  *   rest: { mass: 39.6, molarMass: 0.88 },

@@ -49,8 +49,6 @@ export { type StirredCorrelation, type StirredRange, stirredCorrelations } from 
 export { type StirredWall, stirredWall } from "./stirred-wall.js";
 export type { Stretch } from "./stretches.js";
 export type { Supply } from "./supply.js";
-export { type Fitted, type VapourPressureLaw, vapourPressureAt } from "./vapour-pressure.js";
-export { vapourPressures } from "./vapour-pressures.js";
 export { type Energy, type SuppliedVessel, vesselLeg } from "./vessel-leg.js";
 export { heatFlowAtWall, jacketTemperatureAtWall, type WallLimit } from "./wall-limits.js";
 export { wallTemperature } from "./wall-temperature.js";

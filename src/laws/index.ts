@@ -16,5 +16,7 @@ export { type Facing, nusseltHorizontalPlate, nusseltVerticalCylinder, nusseltVe
 export type { LawRange } from "./polynomial.js";
 export { specificHeatAt, specificHeatFunction, specificHeatKinks } from "./specific-heat.js";
 export { temperatureAtViscosity } from "./temperature-at-viscosity.js";
+export { type AntoineLaw, type FittedRange, type VapourPressureLaw, vapourPressureAt } from "./vapour-pressure.js";
+export { vapourPressures } from "./vapour-pressures.js";
 export { viscosityAt, viscosityFunction, viscosityKinks, viscosityRange } from "./viscosity.js";
 export type { MeltLaw, SettingLaw, ViscosityLaw, ViscosityReading } from "./viscosity-law.js";

@@ -1,23 +1,7 @@
-import { finite, fraction, positive, record, refuse, result, show, temperature } from "../error.js";
-import { type Beyond, extending } from "../laws/beyond.js";
+import { fraction, positive, record, refuse, result, show, temperature } from "../error.js";
+import type { Beyond } from "../laws/beyond.js";
 import { kelvin } from "../laws/compile-viscosity.js";
-
-/** Antoine's constants of a pure substance, for pascals and kelvins: log p = A − B/(T + C). */
-export interface AntoineLaw {
-  readonly law: "antoine";
-  /** Which logarithm the constants are for. */
-  readonly logarithm: "decimal" | "natural";
-  /** Logarithm of a pressure in pascals. */
-  readonly constantA: number;
-  /** [K], above 0. */
-  readonly constantB: number;
-  /** [K]. */
-  readonly constantC: number;
-  /** Coldest temperature of the fit [°C]. */
-  readonly temperatureLeast: number;
-  /** Warmest temperature of the fit [°C], above the coldest. */
-  readonly temperatureMost: number;
-}
+import { type AntoineLaw, compileVapourPressure } from "../laws/vapour-pressure.js";
 
 /** The volatile part of a liquid. */
 export interface Volatile {
@@ -29,35 +13,11 @@ export interface Volatile {
   readonly beyond?: Beyond;
 }
 
-function compile(input: Volatile): {
-  readonly share: number;
-  readonly a: number;
-  readonly b: number;
-  readonly c: number;
-  readonly within: (at: number) => number;
-} {
+function compile(input: Volatile): { readonly share: number; readonly pressureAt: (temperature: number) => number } {
   const { vapourPressure, moleFraction = 1, beyond } = record(input, "input");
-  const { law, logarithm, constantA, constantB, constantC, temperatureLeast, temperatureMost } = record(
-    vapourPressure,
-    "vapourPressure",
-  );
-  if (law !== "antoine") refuse("input", "vapourPressure.law", show(law), '"antoine"');
-  if (logarithm !== "decimal" && logarithm !== "natural")
-    refuse("input", "vapourPressure.logarithm", show(logarithm), '"decimal" or "natural"');
-  const factor = logarithm === "decimal" ? Math.LN10 : 1;
-  const least = temperature(temperatureLeast, "vapourPressure.temperatureLeast");
-  const most = temperature(temperatureMost, "vapourPressure.temperatureMost");
-  const extended = extending(beyond);
-  return {
-    share: positive(fraction(moleFraction, "moleFraction"), "moleFraction"),
-    a: factor * finite(constantA, "vapourPressure.constantA"),
-    b: factor * positive(constantB, "vapourPressure.constantB"),
-    c: finite(constantC, "vapourPressure.constantC"),
-    within: (at) =>
-      extended || (at >= least && at <= most)
-        ? temperature(at, "temperature")
-        : refuse("range", "temperature", at, `${least} to ${most} °C, as fitted, or beyond: "extend"`),
-  };
+  const pressureAt = compileVapourPressure(vapourPressure, beyond, "vapourPressure");
+  if (vapourPressure.law !== "antoine") refuse("input", "vapourPressure.law", show(vapourPressure.law), '"antoine"');
+  return { share: positive(fraction(moleFraction, "moleFraction"), "moleFraction"), pressureAt };
 }
 
 /**
@@ -82,10 +42,8 @@ function compile(input: Volatile): {
  * ```
  */
 export function boilingPressure(input: Volatile & { readonly temperature: number }): number {
-  const { share, a, b, c, within } = compile(input);
-  const gap = within(temperature(input.temperature, "temperature")) + kelvin + c;
-  if (gap <= 0) refuse("range", "temperature", input.temperature, `above the law's pole at ${-c - kelvin} °C`);
-  return result(share * Math.exp(a - b / gap), "pressure");
+  const { share, pressureAt } = compile(input);
+  return result(share * pressureAt(input.temperature), "pressure");
 }
 
 /**
@@ -108,8 +66,19 @@ export function boilingPressure(input: Volatile & { readonly temperature: number
  * ```
  */
 export function boilingTemperature(input: Volatile & { readonly pressure: number }): number {
-  const { share, a, b, c, within } = compile(input);
-  const logarithm = Math.log(positive(input.pressure, "pressure") / share);
-  if (!(logarithm < a)) refuse("unreachable", "pressure", input.pressure, `less than ${share * Math.exp(a)} Pa`);
-  return within(b / (a - logarithm) - c - kelvin);
+  const { share, pressureAt } = compile(input);
+  const { logarithm, constantA, constantB, constantC } = input.vapourPressure;
+  const natural = Math.log(positive(input.pressure, "pressure") / share);
+  const wanted = logarithm === "decimal" ? natural / Math.LN10 : natural;
+  if (!(wanted < constantA))
+    refuse(
+      "unreachable",
+      "pressure",
+      input.pressure,
+      "less than the pressure that the constants reach at no temperature",
+    );
+  const found = temperature(constantB / (constantA - wanted) - constantC - kelvin, "temperature");
+  // Refuses what lies outside the fit.
+  pressureAt(found);
+  return found;
 }

@@ -1,6 +1,6 @@
 export { type Addition, additionTemperature } from "./addition-temperature.js";
 export { type AdditionWindow, additionWindow } from "./addition-window.js";
-export { type AntoineLaw, boilingPressure, boilingTemperature, type Volatile } from "./boiling.js";
+export { boilingPressure, boilingTemperature, type Volatile } from "./boiling.js";
 export { brownianDiffusivity, pecletNumber, sedimentationLength } from "./brownian.js";
 export { type Bubble, type BubbleSurface, bubbleRise } from "./bubble-rise.js";
 export { clearingTime, type Layer, pressureToClear } from "./clearing-time.js";

@@ -6,9 +6,8 @@ import {
   evaporationOverRun,
   moleFraction,
   type Stretch,
-  vapourPressureAt,
-  vapourPressures,
 } from "gelwright/heat";
+import { vapourPressureAt, vapourPressures } from "gelwright/laws";
 import { expect, test } from "vitest";
 import { march } from "../support/ode.js";
 

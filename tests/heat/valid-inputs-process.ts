@@ -1,4 +1,5 @@
-import { stirredCorrelations, vapourPressures } from "gelwright/heat";
+import { stirredCorrelations } from "gelwright/heat";
+import { vapourPressures } from "gelwright/laws";
 import type { ValidInputs } from "../support/fuzz.js";
 
 const heatLoss = { law: "newton", conductance: 1.1 };
@@ -140,20 +141,6 @@ export const processInputs: ValidInputs = {
   exposure: [
     [{ stretches, sensitivity: { law: "q10", q10: 2, temperatureReference: 25 }, temperatureAbove: 45 }],
     [{ stretches, sensitivity: { law: "arrhenius", activationEnergy: 83144, temperatureReference: 25 } }],
-  ],
-  vapourPressureAt: [
-    [{ law: vapourPressures.water, temperature: 80, beyond: "throw" }],
-    [
-      {
-        law: {
-          law: "dippr-101",
-          coefficients: [73.649, -7258.2, -7.3037, 4.1653e-6, 2],
-          temperatureLeast: 0.01,
-          temperatureMost: 373.946,
-        },
-        temperature: 80,
-      },
-    ],
   ],
   moleFraction: [[{ massFraction: 0.02, molarMass: 0.136234, molarMassRest: 0.88 }]],
   evaporationCoefficient: [[{ airSpeed: 0.2, length: 0.5, kinematicViscosity: 1.9e-5, diffusivity: 7.5e-6 }]],

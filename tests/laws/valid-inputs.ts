@@ -1,3 +1,4 @@
+import { vapourPressures } from "gelwright/laws";
 import type { ValidInputs } from "../support/fuzz.js";
 
 const points = [
@@ -111,4 +112,18 @@ export const validInputs: ValidInputs = {
   enthalpyBetween: specificHeats.flatMap((law) =>
     extended.map((beyond) => [{ law, temperatureStart: 20, temperatureEnd: 85, beyond }]),
   ),
+  vapourPressureAt: [
+    [{ law: vapourPressures.water, temperature: 80, beyond: "throw" }],
+    [
+      {
+        law: {
+          law: "dippr-101",
+          coefficients: [73.649, -7258.2, -7.3037, 4.1653e-6, 2],
+          temperatureLeast: 0.01,
+          temperatureMost: 373.946,
+        },
+        temperature: 80,
+      },
+    ],
+  ],
 };

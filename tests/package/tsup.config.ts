@@ -29,7 +29,7 @@ const config: Options = {
     "src/*/schema.ts",
     "src/units/unit.ts",
     "src/heat/stirred-correlations.ts",
-    "src/heat/vapour-pressures.ts",
+    "src/laws/vapour-pressures.ts",
   ],
   format: ["esm", "cjs"],
   target: "es2022",

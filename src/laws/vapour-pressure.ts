@@ -1,35 +1,37 @@
 import { finite, list, record, refuse, result, show, temperature } from "../error.js";
-import { type Beyond, extending } from "../laws/beyond.js";
-import { kelvin } from "../laws/compile-viscosity.js";
+import { type Beyond, extending } from "./beyond.js";
+import { kelvin } from "./compile-viscosity.js";
 
-/** Between which temperatures the constants were fitted. */
-export interface Fitted {
+/** Between which temperatures the constants of a vapour pressure were fitted. */
+export interface FittedRange {
   /** [°C]. */
   readonly temperatureLeast: number;
   /** [°C], above the least. */
   readonly temperatureMost: number;
 }
 
+/** Antoine's law, log p = A − B/(T + C), for pascals and kelvins. */
+export interface AntoineLaw extends FittedRange {
+  readonly law: "antoine";
+  /** Which logarithm the constants are for. */
+  readonly logarithm: "decimal" | "natural";
+  /** Logarithm of a pressure in pascals. */
+  readonly constantA: number;
+  /** [K]. */
+  readonly constantB: number;
+  /** [K]. */
+  readonly constantC: number;
+}
+
 /** The vapour pressure of a pure substance, as plain data; constants for pascals and kelvins. */
 export type VapourPressureLaw =
-  | ({
-      /** log p = A − B/(T + C). */
-      readonly law: "antoine";
-      /** Which logarithm the constants are for. */
-      readonly logarithm: "decimal" | "natural";
-      /** Logarithm of a pressure in pascals. */
-      readonly constantA: number;
-      /** [K]. */
-      readonly constantB: number;
-      /** [K]. */
-      readonly constantC: number;
-    } & Fitted)
+  | AntoineLaw
   | ({
       /** ln p = C₁ + C₂/T + C₃ ln T + C₄ T^C₅. */
       readonly law: "dippr-101";
       /** C₁ to C₅, for pascals and kelvins. */
       readonly coefficients: readonly number[];
-    } & Fitted);
+    } & FittedRange);
 
 /** The logarithm of the pressure as a function of the temperature [K], to the base e. */
 function logarithmOf(law: VapourPressureLaw, path: string): (kelvins: number) => number {
@@ -89,7 +91,7 @@ export function compileVapourPressure(
  * @source chemicals-2025 for both forms
  * @example
  * ```ts
- * import { vapourPressureAt, vapourPressures } from "gelwright/heat";
+ * import { vapourPressureAt, vapourPressures } from "gelwright/laws";
  * vapourPressureAt({ law: vapourPressures.water, temperature: 100 }); // => 101047.25357066655
  * ```
  */
