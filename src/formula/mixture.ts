@@ -96,7 +96,8 @@ export function conductivityOfMixture(input: {
   return positiveResult(passed / volume, "conductivity of the mixture");
 }
 
-function eachPart<P extends MixturePart>(
+/** Visits the parts of a mixture, each with its place for the faults; their masses are above 0. */
+export function eachPart<P extends MixturePart>(
   input: { readonly parts: readonly P[] },
   visit: (part: P, at: string) => void,
 ): void {

@@ -31,7 +31,7 @@ export {
   ratioOfShare,
   shareOfRatio,
 } from "./ratio.js";
-export { type BlendPart, type RefractiveIndex, refractiveIndexOfBlend } from "./refractive-index.js";
+export type { RefractiveIndex } from "./refractive-index.js";
 export { type Scatterer, type ScatteringTheory, scatteringEfficiency } from "./scattering.js";
 export { type DosePoint, temperatureAtDose } from "./setting-temperature.js";
 export {

@@ -1,8 +1,9 @@
 import { fraction, positive, record, refuse, result, temperature } from "../error.js";
+import { refractiveIndex, refractiveIndexOfMixture } from "../formula/refraction.js";
 import type { Beyond } from "../laws/beyond.js";
 import { root } from "../numeric/root.js";
 import { indexOfGlycerinWater, indexRange } from "./glycerin-water.js";
-import { index, indexAt, type RefractiveIndex, refractiveIndexOfBlend } from "./refractive-index.js";
+import { indexAt, type RefractiveIndex } from "./refractive-index.js";
 
 /** What is dissolved in the glycerin and water, as a surfactant's solids. */
 export interface DissolvedSolids {
@@ -28,14 +29,15 @@ type Outer = (share: number, warmth: number) => number;
 function outerOf(solids: DissolvedSolids | undefined): Outer {
   if (solids === undefined) return indexOfGlycerinWater;
   const volume = fraction(record(solids, "solids").volumeFraction, "solids.volumeFraction");
-  const refractiveIndex = index(solids.refractiveIndex, "solids.refractiveIndex");
+  const ofSolids = refractiveIndex(solids.refractiveIndex, "solids.refractiveIndex");
   if (volume === 0) return indexOfGlycerinWater;
   if (!(volume < 1)) refuse("input", "solids.volumeFraction", volume, "below 1");
   return (share, warmth) =>
-    refractiveIndexOfBlend({
+    refractiveIndexOfMixture({
+      temperature: warmth,
       parts: [
         { mass: 1 - volume, density: 1, refractiveIndex: indexOfGlycerinWater(share, warmth) },
-        { mass: volume, density: 1, refractiveIndex },
+        { mass: volume, density: 1, refractiveIndex: ofSolids },
       ],
     });
 }

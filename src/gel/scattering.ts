@@ -1,6 +1,6 @@
 import { positive, record, refuse, result } from "../error.js";
+import { refractiveIndex } from "../formula/refraction.js";
 import { mieEfficiency } from "./mie.js";
-import { index } from "./refractive-index.js";
 
 /** Droplets or bubbles, and the light that meets them. */
 export interface Scatterer {
@@ -24,11 +24,11 @@ const mieTo = 1e4;
 /** Circumference over the wavelength in the outer phase, and the ratio of the indices. */
 export function sizeOf(input: Scatterer): { size: number; ratio: number; wave: number } {
   const { diameter, refractiveIndexDroplet, refractiveIndexOuter, wavelength } = record(input, "input");
-  const outer = index(refractiveIndexOuter, "refractiveIndexOuter");
+  const outer = refractiveIndex(refractiveIndexOuter, "refractiveIndexOuter");
   const wave = (2 * Math.PI * outer) / positive(wavelength ?? 589.3e-9, "wavelength");
   return {
     size: positive((wave * positive(diameter, "diameter")) / 2, "diameter over wavelength"),
-    ratio: index(refractiveIndexDroplet, "refractiveIndexDroplet") / outer,
+    ratio: refractiveIndex(refractiveIndexDroplet, "refractiveIndexDroplet") / outer,
     wave,
   };
 }

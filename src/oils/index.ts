@@ -12,7 +12,6 @@ export type { Profile, ProfileRanges, Range } from "./profile.js";
 export { profileOfBlend } from "./profile-of-blend.js";
 export { type ProfileValueRanges, profileValueRanges, profileValues } from "./profile-values.js";
 export { type ReadProfile, readProfile } from "./read-profile.js";
-export { type RefractivePart, refractiveIndexOfBlend } from "./refractive-index-of-blend.js";
 export { type RelativeOxidation, relativeOxidation } from "./relative-oxidation.js";
 export {
   type SolubilityDistance,

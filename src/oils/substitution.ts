@@ -1,6 +1,6 @@
 import { list, notNegative, positive, record, refuse, result, show, temperature } from "../error.js";
 import { densityOfMixture } from "../formula/mixture.js";
-import { refractiveIndexOfBlend } from "./refractive-index-of-blend.js";
+import { refractiveIndexOfMixture } from "../formula/refraction.js";
 import { viscosityByArrhenius } from "./viscosity-means.js";
 
 /** What is known of an oil; what is left out stays unknown in the table. `profileValues` gives several of the figures. */
@@ -180,7 +180,9 @@ function quantityOf(quantity: Quantity, parts: readonly PhasePart[], warmth: num
     const optical = own.flatMap(({ mass, value, oil: { density } }) =>
       density === undefined ? [] : [{ mass, density, refractiveIndex: value }],
     );
-    return optical.length < parts.length ? undefined : refractiveIndexOfBlend({ temperature: warmth, parts: optical });
+    return optical.length < parts.length
+      ? undefined
+      : refractiveIndexOfMixture({ temperature: warmth, parts: optical });
   }
   const mass = own.reduce((sum, part) => sum + part.mass, 0);
   return result(

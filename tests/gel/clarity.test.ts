@@ -1,9 +1,9 @@
 import fc from "fast-check";
+import { refractiveIndexOfMixture } from "gelwright/formula";
 import {
   clearShare,
   glycerinToMatch,
   refractiveIndexGlycerinWater,
-  refractiveIndexOfBlend,
   scatteringEfficiency,
   temperatureOfMatch,
   turbidity,
@@ -28,13 +28,15 @@ test("a blend lies between its parts, and one part or equal parts are themselves
   });
   fc.assert(
     fc.property(fc.array(part, { minLength: 1, maxLength: 5 }), (parts) => {
-      const blend = refractiveIndexOfBlend({ parts });
+      const blend = refractiveIndexOfMixture({ temperature: 20, parts });
       const all = parts.map((one) => one.refractiveIndex);
       expect(blend).toBeGreaterThan(Math.min(...all) - 1e-12);
       expect(blend).toBeLessThan(Math.max(...all) + 1e-12);
     }),
   );
-  expect(refractiveIndexOfBlend({ parts: [{ mass: 2, density: 900, refractiveIndex: 1.47 }] })).toBeCloseTo(1.47, 14);
+  expect(
+    refractiveIndexOfMixture({ temperature: 20, parts: [{ mass: 2, density: 900, refractiveIndex: 1.47 }] }),
+  ).toBeCloseTo(1.47, 14);
 });
 
 test("the ratio that matches has the oil's index, and its tolerance moves the index by the mismatch", () => {

@@ -79,16 +79,6 @@ export const validInputs: ValidInputs = {
     [{ massFractionGlycerin: 0.85, temperature: 25 }],
     [{ massFractionGlycerin: 0.85, temperature: 40, beyond: "extend" }],
   ],
-  refractiveIndexOfBlend: [
-    [
-      {
-        parts: [
-          { mass: 70, density: 945, refractiveIndex: 1.449 },
-          { mass: 30, density: 915, refractiveIndex: 1.474 },
-        ],
-      },
-    ],
-  ],
   glycerinToMatch: [
     [
       {

@@ -1,10 +1,10 @@
 import fc from "fast-check";
+import { refractiveIndexOfMixture } from "gelwright/formula";
 import {
   grunbergNissanTerm,
   hlbOfBlend,
   profileOfBlend,
   profileValues,
-  refractiveIndexOfBlend,
   requiredHlb,
   solubilityOfBlend,
   surfactantShare,
@@ -52,7 +52,7 @@ const rules: readonly Rule[] = [
     name: "refractive index",
     value: fc.double({ min: 1.3, max: 1.6, noNaN: true }),
     of: (parts) =>
-      refractiveIndexOfBlend({
+      refractiveIndexOfMixture({
         temperature: 20,
         parts: parts.map((p) => ({ mass: p.amount, density: 900, refractiveIndex: p.value })),
       }),

@@ -67,17 +67,6 @@ export const validInputs: ValidInputs = {
       },
     ],
   ],
-  refractiveIndexOfBlend: [
-    [
-      {
-        temperature: 20,
-        parts: [
-          { mass: 60, density: 915, refractiveIndex: 1.47 },
-          { mass: 40, density: 945, refractiveIndex: 1.449 },
-        ],
-      },
-    ],
-  ],
   viscosityByArrhenius: [
     [
       {
