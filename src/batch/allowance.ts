@@ -1,4 +1,4 @@
-import { fraction, list, positive, refuse } from "../error.js";
+import { fraction, list, positive, refuse } from "../guards.js";
 import { each, text } from "./named.js";
 
 /** A loss that grows with what is in the vessel: evaporation, the film on a wall that the batch wets. */

@@ -1,5 +1,5 @@
-import { list, record, refuse } from "../error.js";
 import type { Formula, FormulaLine } from "../formula/index.js";
+import { list, record, refuse } from "../guards.js";
 import type { Allowance } from "./allowance.js";
 import { filmAllowances, filmThickness } from "./film.js";
 import type { Batch, BatchAllowance } from "./types.js";

@@ -1,4 +1,4 @@
-import { refuse } from "../error.js";
+import { refuse } from "../guards.js";
 
 /** A line in whole numbers: `floor` increments of `unit`, and what was cut off. */
 export interface Candidate {

@@ -1,4 +1,4 @@
-import { notNegative, positive, record, refuse, result } from "../error.js";
+import { notNegative, positive, record, refuse, result } from "../guards.js";
 import { each } from "./named.js";
 
 /** What the materials of a batch cost, in the one currency of its prices. */

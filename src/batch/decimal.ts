@@ -1,4 +1,4 @@
-import { positive, refuse } from "../error.js";
+import { positive, refuse } from "../guards.js";
 
 /** A decimal number as a whole number of tenths, hundredths, ...: 0.025 is 25 × 10^-3. */
 export interface Decimal {

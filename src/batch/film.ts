@@ -1,4 +1,4 @@
-import { positive, record, refuse, result } from "../error.js";
+import { positive, record, refuse, result } from "../guards.js";
 import type { Allowance } from "./allowance.js";
 import { text } from "./named.js";
 

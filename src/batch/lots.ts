@@ -1,4 +1,4 @@
-import { positive, record, refuse, result } from "../error.js";
+import { positive, record, refuse, result } from "../guards.js";
 import { stepsDown, stepsUp } from "./decimal.js";
 
 /**

@@ -1,4 +1,4 @@
-import { list, record, refuse } from "../error.js";
+import { list, record, refuse } from "../guards.js";
 
 /** The value, if it is a text that names something. */
 export function text(value: unknown, path: string): string {

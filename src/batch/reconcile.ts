@@ -1,4 +1,4 @@
-import { notNegative, positive, record, refuse, result } from "../error.js";
+import { notNegative, positive, record, refuse, result } from "../guards.js";
 import { each } from "./named.js";
 import type { WeighingTolerance } from "./tolerance.js";
 

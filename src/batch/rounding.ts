@@ -1,4 +1,4 @@
-import { notNegative, positive, record, refuse } from "../error.js";
+import { notNegative, positive, record, refuse } from "../guards.js";
 import { apportion } from "./apportion.js";
 import { increment as decimal, multiple, slack, stepsDown, stepsUp } from "./decimal.js";
 import { each } from "./named.js";

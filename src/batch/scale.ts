@@ -1,5 +1,5 @@
-import { list, notNegative, positive, record, refuse, result } from "../error.js";
 import { densityOfMixture, type Formula, type FormulaLine } from "../formula/index.js";
+import { list, notNegative, positive, record, refuse, result } from "../guards.js";
 import { densityAt } from "../laws/index.js";
 import { allowancesOf, type BatchVessel, nameOf } from "./allowances-of.js";
 import { type BatchCharge, chargeFor } from "./charge.js";

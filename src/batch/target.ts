@@ -1,4 +1,4 @@
-import { positive, record, refuse, result } from "../error.js";
+import { positive, record, refuse, result } from "../guards.js";
 
 /**
  * What is to arrive in the packs: a mass [kg], a volume [m³] with the density [kg/m³] at which it is meant, or

@@ -1,4 +1,4 @@
-import { positive, record, refuse } from "../error.js";
+import { positive, record, refuse } from "../guards.js";
 import { increment as decimal, multiple, stepsDown, stepsUp } from "./decimal.js";
 
 /** The readings between which a weighing is accepted [kg]. */

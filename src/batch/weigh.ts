@@ -1,6 +1,7 @@
-import { CalculationError, fraction, refuse } from "../error.js";
+import { CalculationError } from "../error.js";
 import { Findings } from "../formula/document.js";
 import type { Formula, FormulaLine } from "../formula/index.js";
+import { fraction, refuse } from "../guards.js";
 import type { Allowance } from "./allowance.js";
 import { chooseBalance } from "./balance.js";
 import type { BatchCharge } from "./charge.js";

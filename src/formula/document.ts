@@ -1,5 +1,6 @@
 import { type GenericSchema, safeParse } from "valibot";
-import { CalculationError, type Fault, show } from "../error.js";
+import { CalculationError, type Fault } from "../error.js";
+import { show } from "../guards.js";
 import { type Dimension, readQuantity } from "../units/index.js";
 
 /** A document of which any part may be missing, because the shape pass took out what was unsound. */

@@ -1,4 +1,4 @@
-import { list, positive, record, refuse, result } from "../error.js";
+import { list, positive, record, refuse, result } from "../guards.js";
 
 /** A part of a mixture with one property of it. */
 export interface MixturePart {

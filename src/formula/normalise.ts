@@ -1,4 +1,4 @@
-import { list, notNegative, record, refuse, result } from "../error.js";
+import { list, notNegative, record, refuse, result } from "../guards.js";
 
 /**
  * Amounts in any one measure as shares of their sum.

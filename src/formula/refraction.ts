@@ -1,4 +1,4 @@
-import { positive, record, refuse, result, temperature } from "../error.js";
+import { positive, record, refuse, result, temperature } from "../guards.js";
 import { eachPart, type MixturePart } from "./mixture.js";
 
 /** The value, if it is a refractive index that a liquid or its solids can have. */

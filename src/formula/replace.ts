@@ -1,4 +1,4 @@
-import { fraction, list, positive, record, refuse } from "../error.js";
+import { fraction, list, positive, record, refuse } from "../guards.js";
 import type { Formula, FormulaLine, Material } from "./types.js";
 
 /**

@@ -1,4 +1,4 @@
-import { fraction, positive, record, refuse, result } from "../error.js";
+import { fraction, positive, record, refuse, result } from "../guards.js";
 
 /**
  * How much of a material as supplied brings a wanted amount of its active part.

@@ -1,5 +1,5 @@
-import { notNegative, record, refuse } from "../error.js";
 import type { Check } from "../formula/check.js";
+import { notNegative, record, refuse } from "../guards.js";
 
 /**
  * Asks whether a ratio of oil to gel former lies in the range in which the gel former is known to work.

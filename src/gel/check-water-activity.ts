@@ -1,5 +1,5 @@
-import { fraction, record, refuse } from "../error.js";
 import type { Check } from "../formula/check.js";
+import { fraction, record, refuse } from "../guards.js";
 
 /** Below this ISO 29621 counts a product among those of low microbiological risk. */
 const limit = 0.75;

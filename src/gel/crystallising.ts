@@ -1,4 +1,4 @@
-import { fraction, positive, record, refuse, result, temperature } from "../error.js";
+import { fraction, positive, record, refuse, result, temperature } from "../guards.js";
 import { gasConstant, kelvin } from "../laws/compile-viscosity.js";
 
 /** A gel former that crystallises out of the oil, and the oil. */

@@ -1,4 +1,4 @@
-import { finite, list, notNegative, positive, record, refuse, result } from "../error.js";
+import { finite, list, notNegative, positive, record, refuse, result } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
 import type { DoseResponse } from "./dose-response.js";
 import { confidenceFactor, type Estimate, varianceOf } from "./estimate.js";

@@ -1,4 +1,4 @@
-import { list, notNegative, positive, record, refuse, result } from "../error.js";
+import { list, notNegative, positive, record, refuse, result } from "../guards.js";
 import { type LeastSquares, leastSquares } from "../numeric/least-squares.js";
 import { root } from "../numeric/root.js";
 import { confidenceFactor, type Estimate } from "./estimate.js";

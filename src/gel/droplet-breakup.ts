@@ -1,4 +1,4 @@
-import { positive, record, refuse, result } from "../error.js";
+import { positive, record, refuse, result } from "../guards.js";
 
 /** Where simple shear stops breaking droplets, however strong it is. */
 const stiffest = 4.08;

@@ -1,4 +1,4 @@
-import { finite, list, refuse, result } from "../error.js";
+import { finite, list, refuse, result } from "../guards.js";
 import { studentT } from "../numeric/student.js";
 
 /** A value read off a fitted curve, and the limits of its confidence. */

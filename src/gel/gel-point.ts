@@ -1,4 +1,4 @@
-import { finite, list, positive, record, refuse, result, temperature } from "../error.js";
+import { finite, list, positive, record, refuse, result, temperature } from "../guards.js";
 import { gasConstant, kelvin } from "../laws/compile-viscosity.js";
 import { leastSquares } from "../numeric/least-squares.js";
 import { confidenceFactor, type Estimate, varianceOf } from "./estimate.js";

@@ -1,4 +1,4 @@
-import { fraction, record, refuse, result, temperature } from "../error.js";
+import { fraction, record, refuse, result, temperature } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
 import { curveAt, type MonotoneCurve, monotoneCurve } from "../numeric/monotone-curve.js";
 

@@ -1,5 +1,5 @@
-import { fraction, positive, record, refuse, result, temperature } from "../error.js";
 import { refractiveIndex, refractiveIndexOfMixture } from "../formula/refraction.js";
+import { fraction, positive, record, refuse, result, temperature } from "../guards.js";
 import type { Beyond } from "../laws/beyond.js";
 import { root } from "../numeric/root.js";
 import { indexOfGlycerinWater, indexRange } from "./glycerin-water.js";

@@ -1,4 +1,4 @@
-import { finite, positive, record, refuse, result } from "../error.js";
+import { finite, positive, record, refuse, result } from "../guards.js";
 import { root } from "../numeric/root.js";
 
 /** Droplets packed beyond their closest packing. */

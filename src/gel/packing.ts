@@ -1,5 +1,5 @@
-import { fraction, record, refuse } from "../error.js";
 import type { Check } from "../formula/check.js";
+import { fraction, record, refuse } from "../guards.js";
 import { volumeFractionClosestPacking } from "./volume-fraction.js";
 
 /** Random close packing of equal spheres, as measured. */

@@ -1,4 +1,4 @@
-import { fraction, notNegative, positive, record, result } from "../error.js";
+import { fraction, notNegative, positive, record, result } from "../guards.js";
 
 /** Gel former and the oil that it gels, both in one unit. */
 export interface GelFormerAndOil {

@@ -1,5 +1,5 @@
-import { finite, record, refuse, temperature } from "../error.js";
 import { refractiveIndex } from "../formula/refraction.js";
+import { finite, record, refuse, temperature } from "../guards.js";
 
 /** A refractive index, which means nothing without its temperature. */
 export interface RefractiveIndex {

@@ -1,5 +1,5 @@
-import { positive, record, refuse, result } from "../error.js";
 import { refractiveIndex } from "../formula/refraction.js";
+import { positive, record, refuse, result } from "../guards.js";
 import { mieEfficiency } from "./mie.js";
 
 /** Droplets or bubbles, and the light that meets them. */

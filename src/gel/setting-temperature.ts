@@ -1,4 +1,4 @@
-import { list, positive, record, refuse, result, temperature } from "../error.js";
+import { list, positive, record, refuse, result, temperature } from "../guards.js";
 
 const kelvin = 273.15;
 

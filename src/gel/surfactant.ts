@@ -1,4 +1,4 @@
-import { fraction, positive, record, result } from "../error.js";
+import { fraction, positive, record, result } from "../guards.js";
 
 /** Droplets of oil and what covers them. */
 export interface Coverage {

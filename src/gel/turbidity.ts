@@ -1,4 +1,4 @@
-import { fraction, notNegative, positive, record, result } from "../error.js";
+import { fraction, notNegative, positive, record, result } from "../guards.js";
 import { type Scatterer, scatteringEfficiency, sizeOf } from "./scattering.js";
 
 /** Air stirred in, as bubbles. */

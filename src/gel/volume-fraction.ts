@@ -1,4 +1,4 @@
-import { fraction, positive, record, result } from "../error.js";
+import { fraction, positive, record, result } from "../guards.js";
 
 /**
  * The share of the volume that equal spheres fill at their closest, π/(3√2) or about 0.7405.

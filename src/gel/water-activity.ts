@@ -1,4 +1,4 @@
-import { finite, fraction, positive, record, refuse, temperature } from "../error.js";
+import { finite, fraction, positive, record, refuse, temperature } from "../guards.js";
 import { kelvin } from "../laws/compile-viscosity.js";
 import { root } from "../numeric/root.js";
 

@@ -1,4 +1,4 @@
-import { record, refuse, result, temperature } from "../error.js";
+import { record, refuse, result, temperature } from "../guards.js";
 import { root } from "../numeric/root.js";
 import { type ChargeByLaw, compilePart, heatGiven } from "./charge-by-law.js";
 

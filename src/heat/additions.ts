@@ -1,4 +1,4 @@
-import { positive, record, refuse, result, temperature } from "../error.js";
+import { positive, record, refuse, result, temperature } from "../guards.js";
 import type { Charge } from "./mixing-temperature.js";
 
 /**

@@ -1,4 +1,4 @@
-import { list, positive, record, temperature } from "../error.js";
+import { list, positive, record, temperature } from "../guards.js";
 import type { Beyond } from "../laws/beyond.js";
 import { type CompiledSpecificHeat, compileSpecificHeat, type SpecificHeatLaw } from "../laws/compile-specific-heat.js";
 

@@ -1,4 +1,4 @@
-import { record, refuse } from "../error.js";
+import { record, refuse } from "../guards.js";
 import { root } from "../numeric/root.js";
 import { type BiotNumber, bendOf, biotOf, type ConductionShape, wave } from "./conduction-shape.js";
 

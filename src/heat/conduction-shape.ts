@@ -1,4 +1,4 @@
-import { positive, refuse } from "../error.js";
+import { positive, refuse } from "../guards.js";
 import { besselJ } from "../numeric/bessel.js";
 
 /** A body in which heat flows one way only: a slab through its thickness, a long cylinder and a sphere along the radius. */

@@ -1,4 +1,4 @@
-import { list, positive, record, refuse, result, temperature } from "../error.js";
+import { list, positive, record, refuse, result, temperature } from "../guards.js";
 
 /** What cooling is like at one scale. */
 export interface CoolingAtScale {

@@ -1,4 +1,4 @@
-import { notNegative, positive, record, refuse, result, temperature } from "../error.js";
+import { notNegative, positive, record, refuse, result, temperature } from "../guards.js";
 
 /**
  * How long a charge takes to come to a temperature in a room, by Newton's law of cooling.

@@ -1,4 +1,4 @@
-import { fraction, notNegative, positive, record, refuse, result, temperature } from "../error.js";
+import { fraction, notNegative, positive, record, refuse, result, temperature } from "../guards.js";
 import { gasConstant, kelvin } from "../laws/compile-viscosity.js";
 
 /** How fast air carries vapour off, and the numbers it was found from. */

@@ -1,4 +1,4 @@
-import { fraction, notNegative, positive, record, refuse } from "../error.js";
+import { fraction, notNegative, positive, record, refuse } from "../guards.js";
 import type { Beyond } from "../laws/beyond.js";
 import { gasConstant, kelvin } from "../laws/compile-viscosity.js";
 import { compileVapourPressure, type VapourPressureLaw } from "../laws/vapour-pressure.js";

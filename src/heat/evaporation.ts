@@ -1,4 +1,4 @@
-import { fraction, notNegative, positive, record, refuse, result } from "../error.js";
+import { fraction, notNegative, positive, record, refuse, result } from "../guards.js";
 
 /**
  * The share of a mass that was lost, from a weighing before and after: evaporation on heating, or loss on drying.

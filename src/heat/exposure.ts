@@ -1,4 +1,4 @@
-import { record, temperature } from "../error.js";
+import { record, temperature } from "../guards.js";
 import { relativeRateFunction, type Sensitivity } from "./sensitivity.js";
 import { alongStretches, type Stretch } from "./stretches.js";
 

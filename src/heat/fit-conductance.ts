@@ -1,4 +1,4 @@
-import { finite, list, positive, record, refuse, result, show, temperature } from "../error.js";
+import { finite, list, positive, record, refuse, result, show, temperature } from "../guards.js";
 import { root } from "../numeric/root.js";
 import { studentT } from "../numeric/student.js";
 

@@ -1,4 +1,4 @@
-import { positive, temperature } from "../error.js";
+import { positive, temperature } from "../guards.js";
 import { compileHeatLoss, type HeatLossLaw } from "../laws/heat-loss.js";
 import { root } from "../numeric/root.js";
 import { type CompiledSupply, compileSupply, type Supply } from "./supply.js";

@@ -1,4 +1,4 @@
-import { list, record, result } from "../error.js";
+import { list, record, result } from "../guards.js";
 import type { Beyond } from "../laws/beyond.js";
 import { compilePart, type PartByLaw } from "./charge-by-law.js";
 

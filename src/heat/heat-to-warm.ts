@@ -1,4 +1,4 @@
-import { list, positive, record, result, temperature } from "../error.js";
+import { list, positive, record, result, temperature } from "../guards.js";
 
 /** How a part melts: at one temperature, which is an idealisation of a melting range. */
 export interface Melting {

@@ -1,4 +1,4 @@
-import { notNegative, positive, record, refuse, result, temperature } from "../error.js";
+import { notNegative, positive, record, refuse, result, temperature } from "../guards.js";
 
 /** What melts on the way, for the charge as a whole. */
 export interface MeltingOnTheWay {

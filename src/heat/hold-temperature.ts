@@ -1,4 +1,4 @@
-import { notNegative, record, refuse, result, temperature } from "../error.js";
+import { notNegative, record, refuse, result, temperature } from "../guards.js";
 import { type Balance, compileBalance } from "./heat-balance.js";
 
 /** What it takes to keep a vessel at its temperature. */

@@ -1,4 +1,4 @@
-import { notNegative, positive, record, refuse, result, temperature } from "../error.js";
+import { notNegative, positive, record, refuse, result, temperature } from "../guards.js";
 import { root } from "../numeric/root.js";
 
 /** A batch that is to come to a temperature in a wanted time. */

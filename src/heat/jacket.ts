@@ -1,4 +1,4 @@
-import { positive, record, refuse, result, temperature } from "../error.js";
+import { positive, record, refuse, result, temperature } from "../guards.js";
 
 /**
  * What a jacket conducts when its medium flows through and comes out at another temperature than it went in.

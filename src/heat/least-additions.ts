@@ -1,4 +1,4 @@
-import { record, refuse, result, temperature } from "../error.js";
+import { record, refuse, result, temperature } from "../guards.js";
 import { largestAddition } from "./additions.js";
 import { type Charge, mixingTemperature } from "./mixing-temperature.js";
 

@@ -1,4 +1,4 @@
-import { record } from "../error.js";
+import { record } from "../guards.js";
 import { root } from "../numeric/root.js";
 import { type ChargeByLaw, heatGiven } from "./charge-by-law.js";
 

@@ -1,4 +1,4 @@
-import { list, positive, record, result, temperature } from "../error.js";
+import { list, positive, record, result, temperature } from "../guards.js";
 
 /** A mass that brings its own temperature to a mix. */
 export interface Charge {

@@ -1,4 +1,4 @@
-import { fraction, positive, record } from "../error.js";
+import { fraction, positive, record } from "../guards.js";
 
 /**
  * The mole fraction of a volatile part in an oil, by which it evaporates.

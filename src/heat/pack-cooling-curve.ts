@@ -1,4 +1,4 @@
-import { notNegative, refuse, result, show, temperature } from "../error.js";
+import { notNegative, refuse, result, show, temperature } from "../guards.js";
 import type { LegEnd } from "../leg/index.js";
 import { type CoolingPack, compilePack } from "./pack.js";
 import { timeUntil } from "./pack-time-until.js";

@@ -1,4 +1,4 @@
-import { notNegative, record, result } from "../error.js";
+import { notNegative, record, result } from "../guards.js";
 import { type CoolingPack, compilePack } from "./pack.js";
 
 /**

@@ -1,4 +1,4 @@
-import { refuse, result, temperature } from "../error.js";
+import { refuse, result, temperature } from "../guards.js";
 import { root } from "../numeric/root.js";
 import { type CompiledPack, type CoolingPack, compilePack } from "./pack.js";
 

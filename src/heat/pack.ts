@@ -1,4 +1,4 @@
-import { notNegative, positive, record, refuse, show, temperature } from "../error.js";
+import { notNegative, positive, record, refuse, show, temperature } from "../guards.js";
 import { history } from "./conduction-history.js";
 
 /** What is inside a pack, by its shape. */

@@ -1,4 +1,4 @@
-import { notNegative, positive, record, refuse, result, temperature } from "../error.js";
+import { notNegative, positive, record, refuse, result, temperature } from "../guards.js";
 import { logMean } from "./log-mean.js";
 
 /** How long a plate takes whose temperature and power are limited. */

@@ -1,4 +1,4 @@
-import { positive, record, refuse, result, temperature } from "../error.js";
+import { positive, record, refuse, result, temperature } from "../guards.js";
 import { compileHeatLoss } from "../laws/heat-loss.js";
 import type { CoolingVessel } from "../leg/cooling-leg.js";
 import { runLeg } from "../leg/leg.js";

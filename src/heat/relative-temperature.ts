@@ -1,4 +1,4 @@
-import { fraction, notNegative, record, result } from "../error.js";
+import { fraction, notNegative, record, result } from "../guards.js";
 import { history } from "./conduction-history.js";
 import { type BiotNumber, bendOf, biotOf, type ConductionShape } from "./conduction-shape.js";
 

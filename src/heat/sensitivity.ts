@@ -1,4 +1,4 @@
-import { notNegative, positive, record, refuse, result, show, temperature } from "../error.js";
+import { notNegative, positive, record, refuse, result, show, temperature } from "../guards.js";
 import { gasConstant, kelvin } from "../laws/compile-viscosity.js";
 
 /** How much faster a material changes where it is warmer, as plain data. */

@@ -1,4 +1,4 @@
-import { positive, record, result, temperature } from "../error.js";
+import { positive, record, result, temperature } from "../guards.js";
 import { compileDensity, type DensityLaw } from "../laws/density.js";
 
 /** How much smaller a content is once it has cooled. */

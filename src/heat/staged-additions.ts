@@ -1,4 +1,4 @@
-import { list, notNegative, record, result, temperature } from "../error.js";
+import { list, notNegative, record, result, temperature } from "../guards.js";
 import type { HeatLossLaw } from "../laws/heat-loss.js";
 import type { LegEnd } from "../leg/leg.js";
 import { type ChargeByLaw, compilePart, type PartByLaw } from "./charge-by-law.js";

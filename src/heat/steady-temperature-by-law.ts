@@ -1,4 +1,4 @@
-import { finite, record, refuse, result } from "../error.js";
+import { finite, record, refuse, result } from "../guards.js";
 import { type Balance, balanceBetween, compileBalance } from "./heat-balance.js";
 
 /** No vessel is looked for beyond this [K above the room]. */

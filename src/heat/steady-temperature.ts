@@ -1,4 +1,4 @@
-import { notNegative, positive, record, result, temperature } from "../error.js";
+import { notNegative, positive, record, result, temperature } from "../guards.js";
 
 /**
  * The temperature at which a heater and the loss to the room hold each other: none beyond it is ever reached.

@@ -1,4 +1,4 @@
-import { positive, record, result, temperature } from "../error.js";
+import { positive, record, result, temperature } from "../guards.js";
 import type { Beyond } from "../laws/beyond.js";
 import { viscosityFunction } from "../laws/viscosity.js";
 import type { ViscosityLaw } from "../laws/viscosity-law.js";

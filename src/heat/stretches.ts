@@ -1,4 +1,4 @@
-import { list, notNegative, record, refuse, result, show, temperature } from "../error.js";
+import { list, notNegative, record, refuse, result, show, temperature } from "../guards.js";
 import type { LegEnd } from "../leg/leg.js";
 import { integrate } from "../numeric/quadrature.js";
 import { type SuppliedVessel, vesselLeg } from "./vessel-leg.js";

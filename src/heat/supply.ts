@@ -1,4 +1,4 @@
-import { notNegative, positive, record, refuse, show, temperature } from "../error.js";
+import { notNegative, positive, record, refuse, show, temperature } from "../guards.js";
 
 /** What gives heat to a vessel, or takes heat from it, as plain data. */
 export type Supply =

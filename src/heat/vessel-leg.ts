@@ -1,4 +1,4 @@
-import { list, notNegative, positive, record, refuse, temperature } from "../error.js";
+import { list, notNegative, positive, record, refuse, temperature } from "../guards.js";
 import { type Leg, type LegEnd, runLeg } from "../leg/leg.js";
 import type { LegInput } from "../leg/track.js";
 import {

@@ -1,4 +1,4 @@
-import { positive, record, refuse, result, temperature } from "../error.js";
+import { positive, record, refuse, result, temperature } from "../guards.js";
 
 /** A wall that may be no hotter, or no colder, than a limit. */
 export interface WallLimit {

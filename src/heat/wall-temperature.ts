@@ -1,4 +1,4 @@
-import { finite, positive, record, refuse, result, temperature } from "../error.js";
+import { finite, positive, record, refuse, result, temperature } from "../guards.js";
 
 /**
  * The temperature of the wall that heats or cools a batch: where scorching, flash point and a skin are judged.

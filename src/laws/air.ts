@@ -1,4 +1,4 @@
-import { positive, record, refuse, result, temperature } from "../error.js";
+import { positive, record, refuse, result, temperature } from "../guards.js";
 
 /** What natural convection asks of the air, or of another gas near its place. */
 export interface AirProperties {

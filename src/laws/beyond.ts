@@ -1,4 +1,4 @@
-import { refuse, show } from "../error.js";
+import { refuse, show } from "../guards.js";
 
 /** What to do outside the range in which a law was measured: refuse, or go on with the law as it stands. */
 export type Beyond = "throw" | "extend";

@@ -1,4 +1,4 @@
-import { notNegative, positive, record, refuse, result, show } from "../error.js";
+import { notNegative, positive, record, refuse, result, show } from "../guards.js";
 import { root } from "../numeric/root.js";
 import type { FlowCurve } from "./flow-curve.js";
 

@@ -1,4 +1,4 @@
-import { fraction, list, notNegative, positive, record, refuse, show } from "../error.js";
+import { fraction, list, notNegative, positive, record, refuse, show } from "../guards.js";
 import { root } from "../numeric/root.js";
 import type { HeatLossLaw, LayersLoss, SurfaceLoss } from "./heat-loss-law.js";
 import { compileConvection, type Loss } from "./natural-convection.js";

@@ -1,4 +1,4 @@
-import { notNegative, positive, record, refuse, show, temperature } from "../error.js";
+import { notNegative, positive, record, refuse, show, temperature } from "../guards.js";
 import type { Beyond } from "./beyond.js";
 import { checkCoefficients, compileRange, type LawRange, matter, polynomial, shifted } from "./polynomial.js";
 

@@ -1,4 +1,4 @@
-import { finite, list, positive, record, refuse, show, temperature } from "../error.js";
+import { finite, list, positive, record, refuse, show, temperature } from "../guards.js";
 import { curveAt, type MonotoneCurve, monotoneCurve } from "../numeric/monotone-curve.js";
 import { type Beyond, extending } from "./beyond.js";
 import type { MeltLaw, ViscosityLaw, ViscosityReading } from "./viscosity-law.js";

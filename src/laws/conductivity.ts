@@ -1,4 +1,4 @@
-import { positive, record, refuse, show } from "../error.js";
+import { positive, record, refuse, show } from "../guards.js";
 import type { Beyond } from "./beyond.js";
 import { checkCoefficients, compilePolynomial, type LawRange } from "./polynomial.js";
 

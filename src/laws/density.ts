@@ -1,4 +1,4 @@
-import { finite, positive, record, refuse, show, temperature } from "../error.js";
+import { finite, positive, record, refuse, show, temperature } from "../guards.js";
 import type { Beyond } from "./beyond.js";
 import { checkCoefficients, compilePolynomial, type LawRange } from "./polynomial.js";
 

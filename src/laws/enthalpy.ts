@@ -1,4 +1,4 @@
-import { record, result } from "../error.js";
+import { record, result } from "../guards.js";
 import type { Beyond } from "./beyond.js";
 import { compileSpecificHeat, type SpecificHeatLaw } from "./compile-specific-heat.js";
 

@@ -1,4 +1,4 @@
-import { notNegative, record, result } from "../error.js";
+import { notNegative, record, result } from "../guards.js";
 import { compileFlowCurve, viscosityAtRate } from "./compile-flow-curve.js";
 import type { FlowCurve } from "./flow-curve.js";
 

@@ -1,4 +1,4 @@
-import { record, refuse, result, show, temperature } from "../error.js";
+import { record, refuse, result, show, temperature } from "../guards.js";
 import { compileHeatLoss, compileLayers } from "./compile-heat-loss.js";
 import type { HeatLossLaw, LayersLoss } from "./heat-loss-law.js";
 

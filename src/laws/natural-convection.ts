@@ -1,4 +1,4 @@
-import { finite, positive, record, refuse, result, show, temperature } from "../error.js";
+import { finite, positive, record, refuse, result, show, temperature } from "../guards.js";
 import { type AirProperties, airAt } from "./air.js";
 import { extending } from "./beyond.js";
 import type { ConvectionLoss } from "./heat-loss-law.js";

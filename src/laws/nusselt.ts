@@ -1,4 +1,4 @@
-import { notNegative, positive, record, refuse, result, show } from "../error.js";
+import { notNegative, positive, record, refuse, result, show } from "../guards.js";
 import { type Beyond, extending } from "./beyond.js";
 
 /** Which way a horizontal surface looks. A surface colder than the room counts as warm and looking the other way. */

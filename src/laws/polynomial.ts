@@ -1,4 +1,4 @@
-import { finite, list, refuse, temperature } from "../error.js";
+import { finite, list, refuse, temperature } from "../guards.js";
 import { type Beyond, extending } from "./beyond.js";
 
 /** The temperatures between which a law was measured. Left out, it holds wherever it gives a positive figure. */

@@ -1,4 +1,4 @@
-import { record } from "../error.js";
+import { record } from "../guards.js";
 import type { Beyond } from "./beyond.js";
 import { compileSpecificHeat, type SpecificHeatLaw } from "./compile-specific-heat.js";
 

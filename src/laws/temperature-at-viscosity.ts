@@ -1,4 +1,4 @@
-import { positive, record, refuse, temperature } from "../error.js";
+import { positive, record, refuse, temperature } from "../guards.js";
 import { curvePlace } from "../numeric/monotone-curve.js";
 import { root } from "../numeric/root.js";
 import { type Beyond, extending } from "./beyond.js";

@@ -1,4 +1,4 @@
-import { finite, list, record, refuse, result, show, temperature } from "../error.js";
+import { finite, list, record, refuse, result, show, temperature } from "../guards.js";
 import { type Beyond, extending } from "./beyond.js";
 import { kelvin } from "./compile-viscosity.js";
 

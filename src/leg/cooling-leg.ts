@@ -1,4 +1,4 @@
-import { record, temperature } from "../error.js";
+import { record, temperature } from "../guards.js";
 import { compileHeatLoss, type HeatLossLaw } from "../laws/heat-loss.js";
 import { type Leg, type LegEnd, runLeg } from "./leg.js";
 import type { LegInput } from "./track.js";

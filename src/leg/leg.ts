@@ -1,4 +1,4 @@
-import { finite, notNegative, record, refuse, result, temperature } from "../error.js";
+import { finite, notNegative, record, refuse, result, temperature } from "../guards.js";
 import { march } from "./march.js";
 import { callback, type LegInput, layTrack } from "./track.js";
 

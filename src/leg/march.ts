@@ -1,4 +1,4 @@
-import { refuse } from "../error.js";
+import { refuse } from "../guards.js";
 import type { Track } from "./track.js";
 
 /** Closer to its limit than this [K], a leg goes on as the exponential in which every leg ends. */

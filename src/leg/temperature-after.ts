@@ -1,4 +1,4 @@
-import { record } from "../error.js";
+import { record } from "../guards.js";
 import { runLeg } from "./leg.js";
 import type { LegInput } from "./track.js";
 

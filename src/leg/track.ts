@@ -1,4 +1,4 @@
-import { finite, list, positive, record, refuse, show, temperature } from "../error.js";
+import { finite, list, positive, record, refuse, show, temperature } from "../guards.js";
 import { integrate, nodes } from "../numeric/quadrature.js";
 
 /** A stretch of heating or cooling, apart from where it ends. */

@@ -1,4 +1,4 @@
-import { notNegative, positive, record, refuse } from "../error.js";
+import { notNegative, positive, record, refuse } from "../guards.js";
 
 /** The natural origin index of a substance that was made from natural and other parts. */
 export interface DerivedIndex {

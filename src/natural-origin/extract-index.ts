@@ -1,4 +1,4 @@
-import { fraction, notNegative, positive, record, refuse, result } from "../error.js";
+import { fraction, notNegative, positive, record, refuse, result } from "../guards.js";
 
 /** The plant material that goes into the extraction. */
 export interface ExtractedPlant {

@@ -1,4 +1,4 @@
-import { fraction, record } from "../error.js";
+import { fraction, record } from "../guards.js";
 
 /**
  * The index of a material as it is supplied, from the index of its active part and that of its carrier.

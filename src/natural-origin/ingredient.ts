@@ -1,4 +1,4 @@
-import { fraction, list, notNegative, record, refuse, result } from "../error.js";
+import { fraction, list, notNegative, record, refuse, result } from "../guards.js";
 
 /** The four indices of an ingredient; the product's content of the same name is their weighted mean. */
 export type IndexName = "natural" | "naturalOrigin" | "organic" | "organicOrigin";

@@ -1,4 +1,4 @@
-import { fraction, record, refuse } from "../error.js";
+import { fraction, record, refuse } from "../guards.js";
 import { contentOf, type IndexName, type Ingredient, indexName, type Line, linesOf, massOf } from "./ingredient.js";
 
 /** How far an ingredient can be raised. */

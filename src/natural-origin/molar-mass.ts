@@ -1,4 +1,4 @@
-import { refuse, result } from "../error.js";
+import { refuse, result } from "../guards.js";
 
 /** Abridged standard atomic weights of the elements met in oils, surfactants, salts and pearl pigments. */
 const weights: Readonly<Record<string, number>> = {

@@ -1,4 +1,4 @@
-import { record } from "../error.js";
+import { record } from "../guards.js";
 import { type Bounds, contentOf, type IndexName, type Ingredient, type Line, linesOf } from "./ingredient.js";
 
 /** One content of a product, as fractions from 0 to 1. */

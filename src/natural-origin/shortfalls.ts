@@ -1,4 +1,4 @@
-import { record } from "../error.js";
+import { record } from "../guards.js";
 import { type IndexName, type Ingredient, indexName, linesOf, massOf } from "./ingredient.js";
 
 /** What one ingredient keeps a figure from being 1. */

@@ -1,4 +1,4 @@
-import { refuse } from "../error.js";
+import { refuse } from "../guards.js";
 
 /** Puts the values that several functions have at one place into `values`. */
 export type Integrand = (x: number, values: Float64Array) => void;

@@ -1,4 +1,4 @@
-import { refuse } from "../error.js";
+import { refuse } from "../guards.js";
 
 /**
  * Where a continuous function passes through zero between `low` and `high`, at whose ends it has opposite signs.

@@ -1,4 +1,4 @@
-import { fraction, positive, record, refuse, result, show } from "../error.js";
+import { fraction, positive, record, refuse, result, show } from "../guards.js";
 
 /** How much of an antioxidant, as it is supplied, brings an oil to a wanted content. */
 export interface AntioxidantDose {

@@ -1,15 +1,6 @@
-import {
-  CalculationError,
-  type Fault,
-  finite,
-  list,
-  notNegative,
-  record,
-  refuse,
-  show,
-  temperature,
-} from "../error.js";
+import { CalculationError, type Fault } from "../error.js";
 import type { Check } from "../formula/check.js";
+import { finite, list, notNegative, record, refuse, show, temperature } from "../guards.js";
 import { entriesOf, type Profile, type ProfileRanges, type Range, range } from "./profile.js";
 import type { RangeAtTemperature, StandardOil, Trust } from "./standard-oil.js";
 

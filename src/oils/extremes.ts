@@ -1,4 +1,4 @@
-import { refuse } from "../error.js";
+import { refuse } from "../guards.js";
 import type { Entry, Range } from "./profile.js";
 import { type Ratio, ratioOf } from "./ratio.js";
 

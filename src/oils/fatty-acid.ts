@@ -1,4 +1,4 @@
-import { refuse, show } from "../error.js";
+import { refuse, show } from "../guards.js";
 import { type Acid, acidOf, shorthandWanted } from "./shorthand.js";
 
 /** A fatty acid with its names. */

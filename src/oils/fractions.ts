@@ -1,4 +1,4 @@
-import { list, notNegative, record, refuse, result } from "../error.js";
+import { list, notNegative, record, refuse, result } from "../guards.js";
 
 /** The share of each part in the sum of one of its fields: masses, volumes or moles, of which only the proportions count. */
 export function fractionsOf<Field extends string>(

@@ -1,4 +1,4 @@
-import { finite, list, positive, record, refuse, result } from "../error.js";
+import { finite, list, positive, record, refuse, result } from "../guards.js";
 import { fractionsOf, meanOf } from "./fractions.js";
 import { viscosityAt } from "./viscosity-means.js";
 

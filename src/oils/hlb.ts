@@ -1,4 +1,4 @@
-import { notNegative, record, refuse } from "../error.js";
+import { notNegative, record, refuse } from "../guards.js";
 import { fractionsOf, meanOf } from "./fractions.js";
 
 /**

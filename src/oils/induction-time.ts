@@ -1,4 +1,4 @@
-import { list, positive, record, refuse, result, temperature } from "../error.js";
+import { list, positive, record, refuse, result, temperature } from "../guards.js";
 import { type StraightLine, straightLine } from "./straight-line.js";
 
 /** An induction time that was measured. */

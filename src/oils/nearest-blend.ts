@@ -1,4 +1,4 @@
-import { record, refuse, result } from "../error.js";
+import { record, refuse, result } from "../guards.js";
 import { checked, distanceBetween, type SolubilityParameters, solubilityOfBlend, straight } from "./solubility.js";
 
 /** The blend of two liquids that comes nearest to a target. */

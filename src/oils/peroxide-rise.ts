@@ -1,4 +1,4 @@
-import { finite, list, notNegative, positive, record, refuse, result } from "../error.js";
+import { finite, list, notNegative, positive, record, refuse, result } from "../guards.js";
 import { bends, straightLine } from "./straight-line.js";
 
 /** A peroxide value and when it was measured. */

@@ -1,4 +1,4 @@
-import { record } from "../error.js";
+import { record } from "../guards.js";
 import { fractionsOf } from "./fractions.js";
 import { type Profile, sharesOf } from "./profile.js";
 import { ratioOf } from "./ratio.js";

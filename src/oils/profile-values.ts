@@ -1,4 +1,5 @@
-import { CalculationError, type Fault, record, result } from "../error.js";
+import { CalculationError, type Fault } from "../error.js";
+import { record, result } from "../guards.js";
 import { extremesOf, feasible } from "./extremes.js";
 import { entriesOf, type Profile, type ProfileRanges, type Range, sharesOf } from "./profile.js";
 import { type Ratio, ratioOf } from "./ratio.js";

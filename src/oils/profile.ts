@@ -1,4 +1,5 @@
-import { CalculationError, type Fault, finite, list, notNegative, refuse, show } from "../error.js";
+import { CalculationError, type Fault } from "../error.js";
+import { finite, list, notNegative, refuse, show } from "../guards.js";
 import { type Acid, acidOf, shorthandWanted } from "./shorthand.js";
 
 /** Fatty acids by their shorthand, each in percent by mass of all fatty acids of the oil. */

@@ -1,4 +1,4 @@
-import { record } from "../error.js";
+import { record } from "../guards.js";
 import { shorthandOf } from "./fatty-acid.js";
 import { type Profile, sharesOf } from "./profile.js";
 

@@ -1,4 +1,4 @@
-import { notNegative, positive, record, refuse, result } from "../error.js";
+import { notNegative, positive, record, refuse, result } from "../guards.js";
 import { fractionsOf, meanOf } from "./fractions.js";
 
 /** How readily a blend oxidises beside a reference, and which oils make it so. */

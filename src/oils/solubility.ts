@@ -1,4 +1,4 @@
-import { notNegative, positive, record, result } from "../error.js";
+import { notNegative, positive, record, result } from "../guards.js";
 import { fractionsOf, meanOf } from "./fractions.js";
 
 /** Hansen solubility parameters at 25 °C [MPa^½]. */

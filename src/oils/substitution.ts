@@ -1,6 +1,6 @@
-import { list, notNegative, positive, record, refuse, result, show, temperature } from "../error.js";
 import { densityOfMixture } from "../formula/mixture.js";
 import { refractiveIndexOfMixture } from "../formula/refraction.js";
+import { list, notNegative, positive, record, refuse, result, show, temperature } from "../guards.js";
 import { viscosityByArrhenius } from "./viscosity-means.js";
 
 /** What is known of an oil; what is left out stays unknown in the table. `profileValues` gives several of the figures. */

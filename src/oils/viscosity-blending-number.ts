@@ -1,4 +1,4 @@
-import { positive, record, refuse, result } from "../error.js";
+import { positive, record, refuse, result } from "../guards.js";
 import { fractionsOf, meanOf } from "./fractions.js";
 
 /** One mm²/s in m²/s. */

@@ -1,4 +1,4 @@
-import { positive, record, result } from "../error.js";
+import { positive, record, result } from "../guards.js";
 import { fractionsOf, meanOf } from "./fractions.js";
 
 /**

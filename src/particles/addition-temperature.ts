@@ -1,4 +1,4 @@
-import { positive, record, refuse, temperature } from "../error.js";
+import { positive, record, refuse, temperature } from "../guards.js";
 import { type CoolingVessel, cool } from "../leg/cooling-leg.js";
 import { root } from "../numeric/root.js";
 import { type Suspension, velocityCurve } from "./velocity-curve.js";

@@ -1,4 +1,4 @@
-import { positive, record } from "../error.js";
+import { positive, record } from "../guards.js";
 import { compileViscosity } from "../laws/compile-viscosity.js";
 import { temperatureAtViscosity } from "../laws/temperature-at-viscosity.js";
 import { type CoolingVessel, cool } from "../leg/cooling-leg.js";

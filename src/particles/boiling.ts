@@ -1,4 +1,4 @@
-import { fraction, positive, record, refuse, result, show, temperature } from "../error.js";
+import { fraction, positive, record, refuse, result, show, temperature } from "../guards.js";
 import type { Beyond } from "../laws/beyond.js";
 import { kelvin } from "../laws/compile-viscosity.js";
 import { type AntoineLaw, compileVapourPressure } from "../laws/vapour-pressure.js";

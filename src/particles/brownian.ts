@@ -1,4 +1,4 @@
-import { positive, record, refuse, result, temperature } from "../error.js";
+import { positive, record, refuse, result, temperature } from "../guards.js";
 import { kelvin } from "../laws/compile-viscosity.js";
 import { gravity } from "./stokes-velocity.js";
 

@@ -1,4 +1,4 @@
-import { notNegative, positive, record, refuse, result, show } from "../error.js";
+import { notNegative, positive, record, refuse, result, show } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
 import { withinReynolds } from "./reynolds-limit.js";
 import { gravity, stokes } from "./stokes-velocity.js";

@@ -1,4 +1,4 @@
-import { positive, record, refuse, result } from "../error.js";
+import { positive, record, refuse, result } from "../guards.js";
 import { root } from "../numeric/root.js";
 import { type Bubble, driveOf, reynoldsOf } from "./bubble-rise.js";
 import { gravity } from "./stokes-velocity.js";

@@ -1,4 +1,4 @@
-import { positive, record, refuse, show } from "../error.js";
+import { positive, record, refuse, show } from "../guards.js";
 import { root } from "../numeric/root.js";
 import type { DragLaw } from "./drag-law.js";
 import { flattenedSpheroid, oriented, thinDisc } from "./flat-resistance.js";

@@ -1,4 +1,4 @@
-import { notNegative, positive, record, refuse, result } from "../error.js";
+import { notNegative, positive, record, refuse, result } from "../guards.js";
 import { gravity } from "./stokes-velocity.js";
 
 /**

@@ -1,4 +1,4 @@
-import { positive, record, refuse, result } from "../error.js";
+import { positive, record, refuse, result } from "../guards.js";
 
 /** The shape of a flake, in the numbers that drag laws ask for. */
 export interface FlakeShape {

@@ -1,4 +1,4 @@
-import { refuse, show } from "../error.js";
+import { refuse, show } from "../guards.js";
 import type { Orientation } from "./drag-law.js";
 
 /** Resistance of a flat particle, relative to a sphere as wide as it, when it sinks face on and edge on. */

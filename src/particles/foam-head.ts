@@ -1,4 +1,4 @@
-import { fraction, positive, record, refuse, result } from "../error.js";
+import { fraction, positive, record, refuse, result } from "../guards.js";
 import { atmosphere } from "./clearing-time.js";
 
 /** A liquid with gas in it, before a vacuum is drawn. */

@@ -1,4 +1,4 @@
-import { fraction, notNegative, record, refuse } from "../error.js";
+import { fraction, notNegative, record, refuse } from "../guards.js";
 
 /** Above this share of the volume the particles touch rather than settle past one another. */
 const volumeFractionGreatest = 0.5;

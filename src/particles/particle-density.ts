@@ -1,4 +1,4 @@
-import { fraction, list, positive, record, refuse, result } from "../error.js";
+import { fraction, list, positive, record, refuse, result } from "../guards.js";
 
 /** A part of a particle, by mass. */
 export interface ParticlePart {

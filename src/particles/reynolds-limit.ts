@@ -1,4 +1,4 @@
-import { refuse } from "../error.js";
+import { refuse } from "../guards.js";
 
 /** The Reynolds number, if the drag law holds there or is to be extended. */
 export function withinReynolds(reynolds: number, limit: number, law: string, extended: boolean): number {

@@ -1,4 +1,4 @@
-import { positive, record, refuse, result, temperature } from "../error.js";
+import { positive, record, refuse, result, temperature } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
 import { compileViscosity, kelvin } from "../laws/compile-viscosity.js";
 import { compileDensity, type DensityLaw } from "../laws/density.js";

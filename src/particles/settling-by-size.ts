@@ -1,4 +1,4 @@
-import { fraction, list, positive, record, refuse } from "../error.js";
+import { fraction, list, positive, record, refuse } from "../guards.js";
 import { type CoolingVessel, cool } from "../leg/cooling-leg.js";
 import type { LegEnd } from "../leg/leg.js";
 import { type Suspension, velocityCurve } from "./velocity-curve.js";

@@ -1,4 +1,4 @@
-import { record } from "../error.js";
+import { record } from "../guards.js";
 import { type CoolingVessel, cool } from "../leg/cooling-leg.js";
 import type { LegEnd } from "../leg/leg.js";
 import { type Suspension, velocityCurve } from "./velocity-curve.js";

@@ -1,4 +1,4 @@
-import { finite, list, record, refuse, result, temperature } from "../error.js";
+import { finite, list, record, refuse, result, temperature } from "../guards.js";
 import { curveAt, monotoneCurve } from "../numeric/monotone-curve.js";
 import { integrate, nodes } from "../numeric/quadrature.js";
 import { root } from "../numeric/root.js";

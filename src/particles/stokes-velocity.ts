@@ -1,4 +1,4 @@
-import { positive, record, result } from "../error.js";
+import { positive, record, result } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
 import { withinReynolds } from "./reynolds-limit.js";
 

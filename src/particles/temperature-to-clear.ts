@@ -1,4 +1,4 @@
-import { positive, record, result } from "../error.js";
+import { positive, record, result } from "../guards.js";
 import { temperatureAtViscosity } from "../laws/temperature-at-viscosity.js";
 import type { ViscosityLaw } from "../laws/viscosity-law.js";
 import { type Bubble, driveOf, reynoldsOf } from "./bubble-rise.js";

@@ -1,4 +1,4 @@
-import { positive, record, result } from "../error.js";
+import { positive, record, result } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
 import { compileDrag, shareOfStokes } from "./compile-drag.js";
 import type { DragLaw } from "./drag-law.js";

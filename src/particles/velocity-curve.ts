@@ -1,4 +1,4 @@
-import { positive, record, result } from "../error.js";
+import { positive, record, result } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
 import { compileViscosity } from "../laws/compile-viscosity.js";
 import { compileDensity, type DensityLaw } from "../laws/density.js";

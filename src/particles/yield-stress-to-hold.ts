@@ -1,4 +1,4 @@
-import { positive, record, result } from "../error.js";
+import { positive, record, result } from "../guards.js";
 import { gravity } from "./stokes-velocity.js";
 
 /** Yield stress over weight of a sphere, τ/(Δρ g d): what was computed, and how far measured values spread around it. */

@@ -1,4 +1,4 @@
-import { fraction, list, positive, record, refuse, result } from "../error.js";
+import { fraction, list, positive, record, refuse, result } from "../guards.js";
 
 /** A point of an oscillation with growing amplitude, at one frequency. */
 export interface SweepReading {

@@ -1,4 +1,4 @@
-import { record, refuse, result } from "../error.js";
+import { record, refuse, result } from "../guards.js";
 import { leastSquares } from "../numeric/least-squares.js";
 import { type FlowReading, flowReadings } from "./flow-reading.js";
 

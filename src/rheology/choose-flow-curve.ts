@@ -1,4 +1,5 @@
-import { CalculationError, list, record, refuse } from "../error.js";
+import { CalculationError } from "../error.js";
+import { list, record, refuse } from "../guards.js";
 import { type FlowFit, fitFlowCurve, type Weighting } from "./fit-flow-curve.js";
 import type { FlowModel } from "./flow-forms.js";
 import { type FlowReading, flowReadings } from "./flow-reading.js";

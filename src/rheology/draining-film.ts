@@ -1,4 +1,4 @@
-import { positive, record, result } from "../error.js";
+import { positive, record, result } from "../guards.js";
 import { compileFlowCurve } from "../laws/compile-flow-curve.js";
 import type { FlowCurve } from "../laws/flow-curve.js";
 import { root } from "../numeric/root.js";

@@ -1,4 +1,4 @@
-import { record, refuse, result } from "../error.js";
+import { record, refuse, result } from "../guards.js";
 import { gasConstant, kelvin } from "../laws/compile-viscosity.js";
 import type { MeltLaw, ViscosityReading } from "../laws/viscosity-law.js";
 import { leastSquares } from "../numeric/least-squares.js";

@@ -1,4 +1,4 @@
-import { notNegative, record, refuse, result, show } from "../error.js";
+import { notNegative, record, refuse, result, show } from "../guards.js";
 import { compileFlowCurve } from "../laws/compile-flow-curve.js";
 import type { FlowCurve } from "../laws/flow-curve.js";
 import { curveFit } from "../numeric/curve-fit.js";

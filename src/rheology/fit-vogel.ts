@@ -1,4 +1,4 @@
-import { record, refuse, show } from "../error.js";
+import { record, refuse, show } from "../guards.js";
 import type { MeltLaw, ViscosityReading } from "../laws/viscosity-law.js";
 import { curveFit, type Fittable } from "../numeric/curve-fit.js";
 import { leastSquares } from "../numeric/least-squares.js";

@@ -1,4 +1,4 @@
-import { finite, list, positive, record, refuse, result, show } from "../error.js";
+import { finite, list, positive, record, refuse, result, show } from "../guards.js";
 import { compileFlowCurve } from "../laws/compile-flow-curve.js";
 import type { FlowFit } from "./fit-flow-curve.js";
 import { flowForm } from "./flow-forms.js";

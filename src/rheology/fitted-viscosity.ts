@@ -1,4 +1,4 @@
-import { finite, list, record, refuse, result, show, temperature as warmth } from "../error.js";
+import { finite, list, record, refuse, result, show, temperature as warmth } from "../guards.js";
 import { compileViscosity, gasConstant, kelvin } from "../laws/compile-viscosity.js";
 import type { AndradeLaw } from "./fit-andrade.js";
 import type { VogelLaw } from "./fit-vogel.js";

@@ -1,4 +1,4 @@
-import { result } from "../error.js";
+import { result } from "../guards.js";
 import { type CompiledFlowCurve, compileFlowCurve } from "../laws/compile-flow-curve.js";
 import type { FlowCurve } from "../laws/flow-curve.js";
 import { integrate } from "../numeric/quadrature.js";

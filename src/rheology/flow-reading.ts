@@ -1,4 +1,4 @@
-import { list, positive, record } from "../error.js";
+import { list, positive, record } from "../guards.js";
 
 /** A point of a flow curve, as the rheometer gives it. */
 export interface FlowReading {

@@ -1,4 +1,4 @@
-import { fraction, positive, record, refuse, result } from "../error.js";
+import { fraction, positive, record, refuse, result } from "../guards.js";
 
 /** Brush marks in a film: even waves, low beside the film. */
 export interface Ripple {

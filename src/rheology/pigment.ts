@@ -1,4 +1,4 @@
-import { fraction, notNegative, positive, record, refuse, result } from "../error.js";
+import { fraction, notNegative, positive, record, refuse, result } from "../guards.js";
 
 /** Density of raw linseed oil as the method of test takes it [kg/m³]. */
 const linseed = 930;

@@ -1,4 +1,4 @@
-import { list, positive, record, refuse, show } from "../error.js";
+import { list, positive, record, refuse, show } from "../guards.js";
 import { compileFlowCurve, viscosityAtRate } from "../laws/compile-flow-curve.js";
 import type { FlowCurve } from "../laws/flow-curve.js";
 

@@ -1,4 +1,4 @@
-import { refuse, show } from "../error.js";
+import { refuse, show } from "../guards.js";
 
 /** Standard gravity [m/s²], exact by definition. */
 const gravity = 9.80665;

@@ -1,4 +1,4 @@
-import { fraction, positive, record, refuse, result } from "../error.js";
+import { fraction, positive, record, refuse, result } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
 
 /** Einstein's intrinsic viscosity of hard spheres [-]. */

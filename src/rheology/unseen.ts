@@ -1,4 +1,4 @@
-import { refuse } from "../error.js";
+import { refuse } from "../guards.js";
 import type { FlowModel } from "./flow-forms.js";
 
 /**

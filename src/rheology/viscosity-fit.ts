@@ -1,4 +1,4 @@
-import { list, positive, record, refuse, result, temperature } from "../error.js";
+import { list, positive, record, refuse, result, temperature } from "../guards.js";
 import type { MeltLaw, ViscosityReading } from "../laws/viscosity-law.js";
 import type { Weighting } from "./fit-flow-curve.js";
 

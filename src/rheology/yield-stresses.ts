@@ -1,4 +1,5 @@
-import { CalculationError, record, refuse } from "../error.js";
+import { CalculationError } from "../error.js";
+import { record, refuse } from "../guards.js";
 import { cassonRegression } from "./casson-regression.js";
 import { fitFlowCurve, type Weighting } from "./fit-flow-curve.js";
 import { type FlowReading, flowReadings } from "./flow-reading.js";

@@ -1,4 +1,4 @@
-import { record, refuse } from "../error.js";
+import { record, refuse } from "../guards.js";
 import type { Plan } from "../plan/index.js";
 import { render } from "./render.js";
 import { csvTable, type Table } from "./table.js";

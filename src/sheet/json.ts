@@ -1,4 +1,4 @@
-import { record } from "../error.js";
+import { record } from "../guards.js";
 import type { Plan } from "../plan/index.js";
 import { render } from "./render.js";
 import { version } from "./version.js";

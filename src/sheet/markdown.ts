@@ -1,4 +1,4 @@
-import { record } from "../error.js";
+import { record } from "../guards.js";
 import type { AfterFilling, NaturalOrigin, OilExposure, Plan, PlanCost, PlanEvaporation } from "../plan/index.js";
 import { celsius, clock, kilograms, packCount, percent, percentBetween, span, weighed } from "./figures.js";
 import { render } from "./render.js";

@@ -1,4 +1,5 @@
-import { CalculationError, finite, record, refuse } from "../error.js";
+import { CalculationError } from "../error.js";
+import { finite, record, refuse } from "../guards.js";
 import type { Plan } from "../plan/index.js";
 
 /**

@@ -1,4 +1,4 @@
-import { record, refuse, show } from "../error.js";
+import { record, refuse, show } from "../guards.js";
 import { convertAt } from "./convert.js";
 import { dimensionsWith, type Unit } from "./unit.js";
 

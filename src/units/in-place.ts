@@ -1,4 +1,4 @@
-import { refuse, show } from "../error.js";
+import { refuse, show } from "../guards.js";
 import { ruleFor } from "./rule.js";
 import type { DimensionOf, Unit } from "./unit.js";
 

@@ -1,4 +1,4 @@
-import { notNegative, positive, record, result } from "../error.js";
+import { notNegative, positive, record, result } from "../guards.js";
 
 /**
  * What a volume weighs.

@@ -1,4 +1,4 @@
-import { refuse, show } from "../error.js";
+import { refuse, show } from "../guards.js";
 import { convertAt } from "./convert.js";
 import { plainSpelling } from "./spelling.js";
 import { baseUnit, type Dimension, showUnit, siName, type Unit, unitsOf } from "./unit.js";

@@ -1,4 +1,4 @@
-import { finite, refuse, result, show } from "../error.js";
+import { finite, refuse, result, show } from "../guards.js";
 import { type Pair, pairOf } from "./pair.js";
 import { dimensionsWith, showUnit, siName, unitsOf } from "./unit.js";
 

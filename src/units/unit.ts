@@ -1,4 +1,4 @@
-import { refuse, show } from "../error.js";
+import { refuse, show } from "../guards.js";
 import { heat } from "./tables-of-heat.js";
 import { matter } from "./tables-of-matter.js";
 import { space } from "./tables-of-space.js";
