@@ -20,7 +20,10 @@ const restated: Readonly<Record<string, { readonly bytes: number; readonly why: 
   "heaviest function of particles": { bytes: 8500, why: "the laws and a leg" },
   "heaviest function of rheology": { bytes: 5500, why: "all flow-curve laws and their fit" },
   "room units": { bytes: 6500, why: "as its heaviest function" },
-  "room laws": { bytes: 7500, why: "viscosity, flow curves, losses and properties, each of several kinds" },
+  "room laws": {
+    bytes: 8000,
+    why: "viscosity, flow curves, losses, vapour pressures and properties, several kinds of each",
+  },
   "room leg": { bytes: 5000, why: "as its heaviest function" },
   "room gel": { bytes: 10_000, why: "packed droplets, clarity and dose-response beside the ratio" },
   "room heat": { bytes: 19_500, why: "conduction, jackets, walls, evaporation and exposure over the laws and a leg" },
