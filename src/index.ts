@@ -5,6 +5,7 @@ export * as gel from "./gel/index.js";
 export * as heat from "./heat/index.js";
 export * as laws from "./laws/index.js";
 export * as leg from "./leg/index.js";
+export * as mixing from "./mixing/index.js";
 export * as naturalOrigin from "./natural-origin/index.js";
 export * as oils from "./oils/index.js";
 export * as particles from "./particles/index.js";

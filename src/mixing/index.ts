@@ -1,0 +1,2 @@
+export { impellerReynolds, type Stirring } from "./reynolds.js";
+export { tipSpeed } from "./tip-speed.js";
