@@ -21,12 +21,11 @@ function timeOf(code: string): number {
  * other work on the machine has slowed least.
  */
 export function importTimeTable(): string {
-  const load = (file: string) => `await import("./dist/${file}.js")`;
   const subjects = [
-    { what: "everything", code: load("index"), aim: aims.whole },
+    { what: "everything", code: 'await import("gelwright")', aim: aims.whole },
     ...rooms.map((room) => ({
       what: room,
-      code: load(`${room}/index`),
+      code: `await import("gelwright/${room}")`,
       aim: documentRooms.includes(room) ? aims.documentRoom : aims.kernelRoom,
     })),
   ];
