@@ -21,7 +21,12 @@ export { heatCapacityFunction, heatCapacityKinks } from "./heat-capacity.js";
 export { type HeatToWarm, heatToWarm, type Melting, type Part } from "./heat-to-warm.js";
 export { type HeatingTime, heatingTime, type MeltingOnTheWay } from "./heating-time.js";
 export { type Hold, holdTemperature } from "./hold-temperature.js";
-export { type InsideCoefficient, insideCoefficient, type StirredVessel } from "./inside-coefficient.js";
+export {
+  type InsideCoefficient,
+  insideCoefficient,
+  insideCoefficientFunction,
+  type StirredVessel,
+} from "./inside-coefficient.js";
 export { type JacketTime, jacketConductance, jacketTime } from "./jacket.js";
 export {
   batchMassForDuration,
@@ -29,6 +34,7 @@ export {
   mediumTemperatureForDuration,
   type Wanted,
 } from "./jacket-wanted.js";
+export { batchTemperatureAtWall, type JacketedWall, jacketCoefficient, jacketedWall } from "./jacketed-wall.js";
 export { type EqualAdditions, leastAdditions } from "./least-additions.js";
 export { type Charge, mixingTemperature } from "./mixing-temperature.js";
 export { mixingTemperatureByLaw } from "./mixing-temperature-by-law.js";

@@ -1,4 +1,4 @@
-import { finite, list, notNegative, positive, record, refuse, result } from "../guards.js";
+import { finite, list, notNegative, positive, record, refuse, result, show, temperature } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
 import type { StirredCorrelation } from "./stirred-correlations.js";
 
@@ -74,6 +74,53 @@ export function insideCoefficient(
 ): InsideCoefficient {
   const { viscosity, viscosityWall, beyond } = record(input, "input");
   return compileStirred(input, beyond)(positive(viscosity, "viscosity"), positive(viscosityWall, "viscosityWall"));
+}
+
+/**
+ * The coefficient between a stirred batch and its wall as a function of both temperatures, its other arguments checked
+ * once: for the wall's temperature, and for legs through a heated or cooled wall.
+ *
+ * $$h(T, T_\mathrm{wall}) = \frac kD\,C\,\mathrm{Re}^a\,\mathrm{Pr}^b \left(\frac{\mu(T)}{\mu(T_\mathrm{wall})}\right)^m$$
+ *
+ * What is said at `insideCoefficient` holds here. Density, specific heat and conductivity are taken as they stand, for
+ * the middle of the way.
+ *
+ * @param input - The stirred vessel as for `insideCoefficient`, and:
+ * @param input.viscosity - Viscosity [Pa·s] at a temperature [°C], as `viscosityFunction` gives it.
+ * @param input.beyond - Outside the Reynolds numbers of the correlation: `"throw"` (default) or `"extend"`.
+ * @returns A function of the temperatures of batch and wall [°C] that gives the coefficient [W/(m²·K)]; it throws
+ *   `range` outside the Reynolds numbers, and what the viscosity throws.
+ * @throws CalculationError `input` where an argument is no number or out of range.
+ * @source penney-2004 chapter 14.4 for the form
+ * @example
+ * ```ts
+ * import { insideCoefficientFunction, stirredCorrelations } from "gelwright/heat";
+ * import { viscosityFunction } from "gelwright/laws";
+ * const inside = insideCoefficientFunction({
+ *   correlation: stirredCorrelations.anchor,
+ *   diameterVessel: 0.4,
+ *   diameterImpeller: 0.36,
+ *   speed: 1,
+ *   density: 900,
+ *   specificHeat: 2100,
+ *   conductivity: 0.16,
+ *   viscosity: viscosityFunction({ law: "andrade", factor: 1.3e-6, activationEnergy: 32000 }),
+ * });
+ * inside(70, 90); // => 171.28709217859438
+ * ```
+ */
+export function insideCoefficientFunction(
+  input: StirredVessel & { readonly viscosity: (temperature: number) => number; readonly beyond?: Beyond },
+): (temperatureBulk: number, temperatureWall: number) => number {
+  const { viscosity, beyond } = record(input, "input");
+  if (typeof viscosity !== "function")
+    refuse("input", "viscosity", show(viscosity), "a function of temperature, as of viscosityFunction");
+  const insideAt = compileStirred(input, beyond);
+  return (temperatureBulk, temperatureWall) =>
+    insideAt(
+      positive(viscosity(temperature(temperatureBulk, "temperatureBulk")), "viscosity"),
+      positive(viscosity(temperature(temperatureWall, "temperatureWall")), "viscosity"),
+    ).heatTransferCoefficient;
 }
 
 /** The coefficient as a function of both viscosities, its other arguments checked. */

@@ -1,18 +1,12 @@
-import { positive, record, result, temperature } from "../guards.js";
+import { record, result, temperature } from "../guards.js";
 import type { Beyond } from "../laws/beyond.js";
 import { viscosityFunction } from "../laws/viscosity.js";
 import type { ViscosityLaw } from "../laws/viscosity-law.js";
-import { root } from "../numeric/root.js";
 import { compileStirred, type StirredVessel } from "./inside-coefficient.js";
+import { type JacketedWall, jacketedWall } from "./jacketed-wall.js";
 
 /** The wall between a stirred batch and its jacket. */
-export interface StirredWall {
-  /** Temperature of the wall on the side of the batch [°C]. */
-  readonly temperatureWall: number;
-  /** Between batch and wall [W/(m²·K)]. */
-  readonly heatTransferCoefficient: number;
-  /** Between batch and jacket [W/(m²·K)]. */
-  readonly heatTransferCoefficientOverall: number;
+export interface StirredWall extends JacketedWall {
   /** Heat from the wall into the batch [W/m²]; negative in cooling. */
   readonly heatFlux: number;
   /** Reynolds number of the impeller. */
@@ -66,21 +60,17 @@ export function stirredWall(
   const { beyond } = record(input, "input");
   const viscosityOf = viscosityFunction(input.viscosity, beyond === undefined ? {} : { beyond });
   const insideAt = compileStirred(input, beyond);
-  const bulk = temperature(input.temperatureBulk, "temperatureBulk");
-  const jacket = temperature(input.temperatureJacket, "temperatureJacket");
-  const outside = positive(input.heatTransferCoefficientJacket, "heatTransferCoefficientJacket");
-  const viscosity = viscosityOf(bulk);
-  const inside = (wall: number) => insideAt(viscosity, viscosityOf(wall));
-  const imbalance = (wall: number): number =>
-    inside(wall).heatTransferCoefficient * (wall - bulk) - outside * (jacket - wall);
-  const temperatureWall = bulk === jacket ? bulk : root(imbalance, bulk, jacket, "wall temperature", 1e-12);
-  const { heatTransferCoefficient, reynolds } = inside(temperatureWall);
-  const heatTransferCoefficientOverall = 1 / (1 / heatTransferCoefficient + 1 / outside);
+  const temperatureBulk = temperature(input.temperatureBulk, "temperatureBulk");
+  const viscosity = viscosityOf(temperatureBulk);
+  const wall = jacketedWall({
+    temperatureBulk,
+    temperatureJacket: input.temperatureJacket,
+    heatTransferCoefficient: (at) => insideAt(viscosity, viscosityOf(at)).heatTransferCoefficient,
+    heatTransferCoefficientJacket: input.heatTransferCoefficientJacket,
+  });
   return {
-    temperatureWall,
-    heatTransferCoefficient,
-    heatTransferCoefficientOverall,
-    heatFlux: result(heatTransferCoefficientOverall * (jacket - bulk), "heatFlux"),
-    reynolds,
+    ...wall,
+    heatFlux: result(wall.heatTransferCoefficientOverall * (input.temperatureJacket - temperatureBulk), "heatFlux"),
+    reynolds: insideAt(viscosity, viscosity).reynolds,
   };
 }

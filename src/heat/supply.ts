@@ -13,8 +13,8 @@ export type Supply =
       readonly supply: "medium";
       /** Temperature of plate or medium [°C]. */
       readonly temperature: number;
-      /** From medium to vessel [W/K], above 0; `jacketConductance` where the medium flows. */
-      readonly conductance: number;
+      /** From medium to vessel [W/K], above 0; a function of the charge's temperature [°C] where it varies; `jacketConductance` where the medium flows. */
+      readonly conductance: number | ((temperature: number) => number);
       /** The most that the plate or the chiller gives or takes [W], above 0; left out where nothing limits it. */
       readonly powerMost?: number | undefined;
     };
@@ -39,9 +39,16 @@ export function compileSupply(supply: Supply): CompiledSupply {
     }
     case "medium": {
       const medium = temperature(supply.temperature, "supply.temperature");
-      const conductance = positive(supply.conductance, "supply.conductance");
-      if (supply.powerMost === undefined) return { flowAt: (at) => conductance * (medium - at), kinks: [], medium };
-      const most = positive(supply.powerMost, "supply.powerMost");
+      const { conductance: given } = supply;
+      const most = supply.powerMost === undefined ? undefined : positive(supply.powerMost, "supply.powerMost");
+      if (typeof given === "function") {
+        const passed = (at: number): number => positive(given(at), "supply.conductance") * (medium - at);
+        // Where it begins to give its most is not told ahead: the leg looks for it.
+        const flowAt = most === undefined ? passed : (at: number) => Math.max(-most, Math.min(most, passed(at)));
+        return { flowAt, kinks: [], medium };
+      }
+      const conductance = positive(given, "supply.conductance");
+      if (most === undefined) return { flowAt: (at) => conductance * (medium - at), kinks: [], medium };
       // Farther from the medium than this the supply gives its most.
       const reach = most / conductance;
       const kinks = [medium - reach, medium + reach].filter(

@@ -18,6 +18,8 @@ export type {
   PackDocument,
   ProcessDocument,
   StepDocument,
+  StirrerDocument,
+  StirrerKind,
   SurfacesDocument,
   VesselDocument,
   ViscosityDocument,

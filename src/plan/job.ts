@@ -1,7 +1,7 @@
 import type { Batch } from "../batch/index.js";
 import type { Formula } from "../formula/index.js";
-import type { Supply } from "../heat/index.js";
 import type { HeatLossLaw, ViscosityLaw } from "../laws/index.js";
+import type { StirrerKind } from "./types.js";
 
 /** A vessel in the units of the kernels. */
 export interface Vessel {
@@ -11,18 +11,34 @@ export interface Vessel {
   readonly volumeGreatest: number;
   /** Inner diameter [m]. */
   readonly diameter: number;
-  /** What heats it: a power, or a surface of limited temperature that gives at most a power. */
-  readonly supply?: Supply | undefined;
+  /** What heats it: power [W], and the highest temperature of plate, bath or jacket where one limits it [°C]. */
+  readonly heater?: { readonly power: number; readonly temperatureHighest?: number | undefined } | undefined;
   /** How it loses heat to the room, and where that is from. */
   readonly loss?: { readonly law: HeatLossLaw; readonly from: string } | undefined;
   /** What warms with the charge: mass [kg] and specific heat [J/(kg·K)]. */
   readonly wall?: { readonly mass: number; readonly specificHeat: number } | undefined;
-  /** Heated area [m²] and inside coefficient [W/(m²·K)]. */
-  readonly heatedWall?: { readonly area: number; readonly coefficient: number; readonly source: string } | undefined;
-  /** Coolant [°C], conductance [W/K], and capacity flow [W/K] where the coolant warms on its way. */
-  readonly jacket?:
-    | { readonly temperature: number; readonly conductance: number; readonly capacityFlow?: number | undefined }
+  /** Swept diameter [m] and usual speed [rev/s]. */
+  readonly stirrer?:
+    | { readonly kind: StirrerKind; readonly diameter: number; readonly speed?: number | undefined }
     | undefined;
+  readonly heatedWall?: Wall | undefined;
+  /** Coolant [°C], conductance [W/K] or the coefficient it is found from [W/(m²·K)], and capacity flow [W/K] where the coolant warms on its way. */
+  readonly jacket?:
+    | (Omit<Wall, "area"> & {
+        readonly area?: number | undefined;
+        readonly temperature: number;
+        readonly conductance?: number | undefined;
+        readonly outsideCoefficient?: number | undefined;
+        readonly capacityFlow?: number | undefined;
+      })
+    | undefined;
+}
+
+/** A wall that heats or cools: area [m²], and the coefficient between it and the charge where one is stated [W/(m²·K)]. */
+export interface Wall {
+  readonly area: number;
+  readonly coefficient?: number | undefined;
+  readonly source?: string | undefined;
 }
 
 /** Viscosity readings of one composition in one direction. */
@@ -31,6 +47,11 @@ export interface Readings {
   readonly direction: "heating" | "cooling";
   readonly shearRate: string;
   readonly law: ViscosityLaw;
+  /** Where the law ends [°C]: nowhere, or at its outermost readings. */
+  readonly temperatureLeast: number;
+  readonly temperatureGreatest: number;
+  /** Viscosity [Pa·s] at a temperature [°C], the law continued beyond its ends. */
+  readonly viscosityOf: (temperature: number) => number;
 }
 
 /** What was found at the bench, in the units of the kernels. */

@@ -1,18 +1,15 @@
 import type { ScaledBatch } from "../batch/index.js";
-import { conductivityOfMixture, densityOfMixture } from "../formula/index.js";
 import {
   type CoolingPack,
   coolingTime,
-  heatCapacityFunction,
   packCoolingCurve,
   packTemperature,
   packTimeUntil,
   temperatureAfterCooling,
 } from "../heat/index.js";
-import { conductivityAt, densityAt } from "../laws/index.js";
+import { bulkProperties, specificHeatOf } from "./bulk-properties.js";
 import type { Job } from "./job.js";
-import { type Content, massOf, moltenOf } from "./moment.js";
-import { partsOf } from "./parts.js";
+import type { Content } from "./moment.js";
 
 /** How a filled pack cools: by conduction out of its content, or as one lump. */
 export type PackCooling = {
@@ -35,22 +32,21 @@ export function packCooling(
   if (!pack?.content && pack?.conductance === undefined) return "nothing says how the filled pack cools";
   const room = process.temperatureRoom;
   const between = { temperatureStart: temperature, temperatureAmbient: room };
-  const parts = partsOf(contents, moltenOf(contents));
-  if (typeof parts === "string") return parts;
   // One set of figures for the whole fall: those of its middle.
   const middle = (temperature + room) / 2;
-  const heatCapacity = heatCapacityFunction({ parts })(middle);
+  const specificHeat = specificHeatOf(contents, middle);
+  if (typeof specificHeat === "string") return specificHeat;
   if (!pack.content) {
     if (packs === undefined || pack.conductance === undefined) return "nothing says what is in one pack";
     return {
       ...between,
       by: "lump",
-      heatCapacity: (heatCapacity / massOf(contents)) * (wanted / packs),
+      heatCapacity: specificHeat * (wanted / packs),
       conductance: pack.conductance,
       from: "cooling as one lump by the pack's stated loss",
     };
   }
-  const properties = meanProperties(contents, middle);
+  const properties = bulkProperties(contents, middle);
   if (typeof properties === "string") return properties;
   const { diameter, height, coefficient } = pack.content;
   return {
@@ -59,7 +55,7 @@ export function packCooling(
     pack: {
       pack: { shape: "cylinder", diameter, height },
       ...properties,
-      specificHeat: heatCapacity / massOf(contents),
+      specificHeat,
       heatTransferCoefficient: coefficient,
       ...between,
     },
@@ -90,26 +86,4 @@ export function curveInPack(
   const whole = timeInPack(cooling, temperatureEnd);
   const times = Array.from({ length: 101 }, (_, i) => (whole * i) / 100);
   return { times, temperatures: times.map((duration) => temperatureInPack(cooling, duration)) };
-}
-
-/** Density and conductivity of the whole at one temperature, where all are known. */
-function meanProperties(
-  contents: readonly Content[],
-  temperature: number,
-): { readonly density: number; readonly conductivity: number } | string {
-  const parts = contents.flatMap(({ material, mass }) => {
-    const { density, conductivity } = material;
-    if (!density || !conductivity) return [];
-    return [
-      {
-        mass,
-        density: densityAt({ law: density, temperature }),
-        conductivity: conductivityAt({ law: conductivity, temperature }),
-      },
-    ];
-  });
-  // A gram of pigment does not decide how a jar of oil conducts: what lacks a figure may be a twentieth of the mass.
-  if (massOf(contents) - parts.reduce((sum, { mass }) => sum + mass, 0) > 0.05 * massOf(contents))
-    return "no density or conductivity of most of the content";
-  return { density: densityOfMixture({ parts }), conductivity: conductivityOfMixture({ parts }) };
 }

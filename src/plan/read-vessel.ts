@@ -1,14 +1,15 @@
 import { aboveZero, type Draft, type Findings, join } from "../formula/document.js";
-import { fitConductance, type Supply } from "../heat/index.js";
+import { fitConductance } from "../heat/index.js";
 import type { LayersLoss, SurfaceLoss } from "../laws/index.js";
 import type { Vessel } from "./job.js";
+import { readStirrer, readWalls } from "./read-walls.js";
 import { say } from "./say.js";
 import type { CoolingCurveDocument, SurfacesDocument, VesselDocument } from "./types.js";
 
 /** Second pass over a vessel. */
 export function readVessel(draft: Draft<VesselDocument>, findings: Findings): Vessel {
   const at = (...keys: string[]): string => keys.reduce(join, "vessel");
-  const { workingVolume, heatedWall, jacket } = draft;
+  const { workingVolume } = draft;
   const volumeLeast = findings.quantity(workingVolume?.least, "volume", at("workingVolume", "least"), 0);
   const volumeGreatest = findings.quantity(
     workingVolume?.greatest,
@@ -27,55 +28,21 @@ export function readVessel(draft: Draft<VesselDocument>, findings: Findings): Ve
     mass: findings.quantity(draft.wall.mass, "mass", at("wall", "mass"), aboveZero),
     specificHeat: findings.quantity(draft.wall.specificHeat, "specificHeat", at("wall", "specificHeat"), aboveZero),
   };
-  const heated = heatedWall && {
-    area: findings.quantity(heatedWall.area, "area", at("heatedWall", "area"), aboveZero),
-    coefficient: findings.quantity(
-      heatedWall.coefficient,
-      "heatTransferCoefficient",
-      at("heatedWall", "coefficient"),
-      aboveZero,
-    ),
-    source: heatedWall.source ?? "",
-  };
+  const stirrer = draft.stirrer && readStirrer(draft.stirrer, diameter, findings);
   return {
     name: draft.name ?? "",
     volumeLeast,
     volumeGreatest,
     diameter,
-    supply: draft.heater && readSupply(draft.heater, heated, findings),
+    heater: draft.heater && {
+      power: findings.quantity(draft.heater.power, "power", at("heater", "power"), aboveZero),
+      temperatureHighest: findings.optional(draft.heater.highest, "temperature", at("heater", "highest")),
+    },
     loss: readLoss(draft, diameter, wall, findings),
     wall,
-    heatedWall: heated,
-    jacket: jacket && {
-      temperature: findings.quantity(jacket.coolant, "temperature", at("jacket", "coolant")),
-      conductance: findings.quantity(jacket.conductance, "thermalConductance", at("jacket", "conductance"), aboveZero),
-      capacityFlow: findings.optional(
-        jacket.capacityFlow,
-        "thermalConductance",
-        at("jacket", "capacityFlow"),
-        aboveZero,
-      ),
-    },
+    stirrer,
+    ...readWalls(draft, findings),
   };
-}
-
-/** A heater of limited temperature gives what its wall passes, and no more than its power. */
-function readSupply(
-  draft: Draft<NonNullable<VesselDocument["heater"]>>,
-  wall: Vessel["heatedWall"],
-  findings: Findings,
-): Supply {
-  const power = findings.quantity(draft.power, "power", "vessel.heater.power", aboveZero);
-  if (draft.highest === undefined) return { supply: "power", power };
-  const temperature = findings.quantity(draft.highest, "temperature", "vessel.heater.highest");
-  if (!wall)
-    findings.note(
-      "vessel.heater.highest",
-      draft.highest,
-      "a heatedWall beside it, which says how heat passes to the charge",
-    );
-  const conductance = wall ? wall.area * wall.coefficient : Number.NaN;
-  return { supply: "medium", temperature, conductance, powerMost: power };
 }
 
 function readLoss(

@@ -10,6 +10,7 @@ export function readViscosity(
   phases: readonly string[],
   findings: Findings,
 ): Readings {
+  const before = findings.faults.length;
   const { phases: names = [], direction = "cooling", shearRate, readings, law: stated } = draft;
   names.forEach((name, i) => {
     if (name !== undefined && !phases.includes(name))
@@ -23,7 +24,21 @@ export function readViscosity(
   const law = stated
     ? lawFrom(stated, join(at, "law"), findings)
     : readingsFrom(readings ?? [], join(at, "readings"), findings);
-  return { phases: names.filter((name) => name !== undefined), direction, shearRate: shearRate ?? "", law };
+  // The law itself knows what makes a set of readings a curve; what it says is told at the place in the document.
+  const viscosityOf =
+    told || findings.faults.length > before
+      ? undefined
+      : findings.attempt(() => viscosityFunction(law, { beyond: "extend" }), join(at, stated ? "law" : "readings"));
+  const temperatures = law.law === "readings" ? law.points.map((point) => point.temperature) : [];
+  return {
+    phases: names.filter((name) => name !== undefined),
+    direction,
+    shearRate: shearRate ?? "",
+    law,
+    temperatureLeast: temperatures.length > 0 ? Math.min(...temperatures) : Number.NEGATIVE_INFINITY,
+    temperatureGreatest: temperatures.length > 0 ? Math.max(...temperatures) : Number.POSITIVE_INFINITY,
+    viscosityOf: viscosityOf ?? (() => Number.NaN),
+  };
 }
 
 function readingsFrom(
@@ -31,17 +46,13 @@ function readingsFrom(
   at: string,
   findings: Findings,
 ): ViscosityLaw {
-  const before = findings.faults.length;
-  const law: ViscosityLaw = {
+  return {
     law: "readings",
     points: readings.map((point, i) => ({
       temperature: findings.quantity(point?.at, "temperature", join(join(at, i), "at")),
       viscosity: findings.quantity(point?.viscosity, "dynamicViscosity", join(join(at, i), "viscosity"), aboveZero),
     })),
   };
-  // The law itself knows what makes a set of readings a curve; what it says is told at the place in the document.
-  if (readings.length > 0 && findings.faults.length === before) findings.attempt(() => viscosityFunction(law), at);
-  return law;
 }
 
 function lawFrom(draft: Draft<ViscosityLawDocument>, at: string, findings: Findings): ViscosityLaw {

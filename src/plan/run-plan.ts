@@ -149,6 +149,9 @@ function sourcesOf({ formula, bench, batch, vessel, pack }: Job): Plan["sources"
     ...batch.allowances.map(({ name, source }) => ({ of: `allowance: ${name}`, source: source ?? "no source stated" })),
     { of: `${vessel.name}, heat loss`, source: vessel.loss?.from ?? "not stated" },
     ...(pack?.content ? [{ of: `${pack.name}, coefficient at its surface`, source: pack.content.source }] : []),
-    ...(vessel.heatedWall ? [{ of: `${vessel.name}, heated wall`, source: vessel.heatedWall.source }] : []),
+    ...[
+      ["heated wall", vessel.heatedWall?.source],
+      ["jacket", vessel.jacket?.source],
+    ].flatMap(([wall, source]) => (source === undefined ? [] : [{ of: `${vessel.name}, ${wall}`, source }])),
   ];
 }

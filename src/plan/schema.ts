@@ -22,6 +22,7 @@ import type {
   PackDocument,
   ProcessDocument,
   StepDocument,
+  StirrerDocument,
   VesselDocument,
   ViscosityLawDocument,
 } from "./types.js";
@@ -33,9 +34,27 @@ const viscosity = quantity("dynamicViscosity", "1.2 Pa·s");
 const conductance = quantity("thermalConductance", "18 W/K");
 const specificHeat = quantity("specificHeat", "500 J/(kg·K)");
 const coefficient = quantity("heatTransferCoefficient", "90 W/(m²·K)");
+const area = quantity("area", "0.4 m²");
+const rotationalSpeed = quantity("rotationalSpeed", "60 rpm");
 const kelvins = quantity("temperatureDifference", "2 K");
 const ratio = pipe(number(), minValue(0));
 const note = exactOptional(string());
+
+const stirrerSchema: GenericSchema<unknown, StirrerDocument> = strictObject({
+  kind: picklist([
+    "anchor",
+    "helical ribbon",
+    "paddle",
+    "propeller",
+    "disc turbine",
+    "flat-blade turbine",
+    "pitched-blade turbine",
+    "hydrofoil",
+    "other",
+  ]),
+  diameter: quantity("length", "340 mm"),
+  speed: exactOptional(rotationalSpeed),
+});
 
 const vesselSchema: GenericSchema<unknown, VesselDocument> = strictObject({
   name: string(),
@@ -63,8 +82,21 @@ const vesselSchema: GenericSchema<unknown, VesselDocument> = strictObject({
     }),
   ),
   wall: exactOptional(strictObject({ mass: quantity("mass", "18 kg"), specificHeat })),
-  heatedWall: exactOptional(strictObject({ area: quantity("area", "0.4 m²"), coefficient, source: string() })),
-  jacket: exactOptional(strictObject({ coolant: temperature, conductance, capacityFlow: exactOptional(conductance) })),
+  stirrer: exactOptional(stirrerSchema),
+  heatedWall: exactOptional(
+    strictObject({ area, coefficient: exactOptional(coefficient), source: exactOptional(string()) }),
+  ),
+  jacket: exactOptional(
+    strictObject({
+      coolant: temperature,
+      conductance: exactOptional(conductance),
+      capacityFlow: exactOptional(conductance),
+      area: exactOptional(area),
+      insideCoefficient: exactOptional(coefficient),
+      outsideCoefficient: exactOptional(coefficient),
+      source: exactOptional(string()),
+    }),
+  ),
 });
 
 const viscosityLaw: GenericSchema<unknown, ViscosityLawDocument> = variant("law", [
@@ -116,7 +148,7 @@ const stepSchema: GenericSchema<unknown, StepDocument> = variant("do", [
   strictObject({ do: literal("take off the heat"), note }),
   strictObject({ do: literal("cool"), to: temperature, with: exactOptional(literal("jacket")), note }),
   strictObject({ do: literal("cool"), toViscosity: viscosity, note }),
-  strictObject({ do: literal("stir"), for: time, speed: exactOptional(quantity("rotationalSpeed", "60 rpm")), note }),
+  strictObject({ do: literal("stir"), for: time, speed: exactOptional(rotationalSpeed), note }),
   strictObject({ do: literal("fill"), for: exactOptional(time), note }),
   strictObject({ do: literal("rest"), for: time, note }),
 ]);

@@ -29,7 +29,7 @@ export function suspensionOf(
   job: Job,
 ): CoolingSuspension | string {
   const { loss, wall } = job.vessel;
-  const readings = readingsFor(job, contents, "cooling");
+  const readings = readingsFor(job.bench.viscosities, contents, "cooling");
   const sets = doseTemperature(job, contents, "temperatureSetting");
   const parts = partsOf(contents, moltenOf(contents), wall);
   if (!readings) return "no viscosity readings on cooling of this composition";

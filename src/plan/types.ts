@@ -23,16 +23,41 @@ export interface VesselDocument {
   readonly surfaces?: SurfacesDocument;
   /** What of the vessel warms with the charge. */
   readonly wall?: { readonly mass: Quantity<"mass">; readonly specificHeat: Quantity<"specificHeat"> };
-  /** How heat passes between the heated wall and the stirred charge. Without it the wall's temperature is not known. */
+  /** What stirs it: from this, and the viscosity of the charge, follows how heat passes at a wall. */
+  readonly stirrer?: StirrerDocument;
+  /** The wall through which it is heated. Without it the wall's temperature is not known. */
   readonly heatedWall?: {
     readonly area: Quantity<"area">;
-    readonly coefficient: Quantity<"heatTransferCoefficient">;
-    /** Where the coefficient comes from: a measurement, a correlation, a manufacturer. */
-    readonly source: string;
+    /** Between wall and charge. Left out, it is found by the correlation for the stirrer. */
+    readonly coefficient?: Quantity<"heatTransferCoefficient">;
+    /** Where a stated coefficient comes from: a measurement, a manufacturer. */
+    readonly source?: string;
   };
   /** What cools it on purpose. */
   readonly jacket?: JacketDocument;
 }
+
+/** A stirrer. */
+export interface StirrerDocument {
+  /** Its kind, which has a correlation for the heat at the wall; `"other"` has none. */
+  readonly kind: StirrerKind;
+  /** Swept diameter. */
+  readonly diameter: Quantity<"length">;
+  /** Usual speed, while the vessel is heated and cooled. */
+  readonly speed?: Quantity<"rotationalSpeed">;
+}
+
+/** Kinds of stirrer, in the trade's words. */
+export type StirrerKind =
+  | "anchor"
+  | "helical ribbon"
+  | "paddle"
+  | "propeller"
+  | "disc turbine"
+  | "flat-blade turbine"
+  | "pitched-blade turbine"
+  | "hydrofoil"
+  | "other";
 
 /** Two readings of a thermometer are enough; from three on the loss has an interval. */
 export interface CoolingCurveDocument {
@@ -54,14 +79,22 @@ export interface SurfacesDocument {
   readonly insulation?: { readonly thickness: Quantity<"length">; readonly conductivity: Quantity<"conductivity"> };
 }
 
-/** A cooling jacket. */
+/** A cooling jacket: its conductance as measured, or what it is found from. */
 export interface JacketDocument {
   /** Temperature of the coolant as it goes in. */
   readonly coolant: Quantity<"temperature">;
-  /** Between coolant and charge, over the whole wall. */
-  readonly conductance: Quantity<"thermalConductance">;
+  /** Between coolant and charge, over the whole wall. Left out, it is found from area and coefficients. */
+  readonly conductance?: Quantity<"thermalConductance">;
   /** Mass flow times specific heat of the coolant; without it the coolant stays as cold as it goes in. */
   readonly capacityFlow?: Quantity<"thermalConductance">;
+  /** Cooled wall that the charge wets. Without it whether a skin sets is not known. */
+  readonly area?: Quantity<"area">;
+  /** Between charge and wall. Left out, it is found by the correlation for the stirrer. */
+  readonly insideCoefficient?: Quantity<"heatTransferCoefficient">;
+  /** From the inner face of the wall, through the wall, to the coolant. */
+  readonly outsideCoefficient?: Quantity<"heatTransferCoefficient">;
+  /** Where the coefficients stated here come from. */
+  readonly source?: string;
 }
 
 /** A viscosity–temperature law that was fitted elsewhere. */

@@ -1,15 +1,14 @@
-import { viscosityAt, viscosityRange } from "../laws/index.js";
 import type { Job, Readings } from "./job.js";
 import { type Content, phasesOf, type State } from "./moment.js";
 
 /** The readings of just these phases together in this direction; nothing else stands in for them. */
 export function readingsFor(
-  job: Job,
+  viscosities: readonly Readings[],
   contents: readonly Content[],
   direction: Readings["direction"],
 ): Readings | undefined {
   const phases = phasesOf(contents);
-  return job.bench.viscosities.find(
+  return viscosities.find(
     (readings) =>
       readings.direction === direction &&
       readings.phases.length === phases.length &&
@@ -28,12 +27,11 @@ export interface ViscosityThen {
 
 /** The viscosity of what is in the vessel, where readings of that composition know it. */
 export function viscosityThen(job: Job, state: State, direction: Readings["direction"]): ViscosityThen | undefined {
-  const readings = readingsFor(job, state.contents, direction);
+  const readings = readingsFor(job.bench.viscosities, state.contents, direction);
   if (!readings || state.temperature === undefined) return undefined;
-  const { law, shearRate } = readings;
-  const { temperatureLeast = state.temperature, temperatureGreatest = state.temperature } = viscosityRange(law);
+  const { shearRate, viscosityOf, temperatureLeast, temperatureGreatest } = readings;
   return {
-    viscosity: viscosityAt({ law, temperature: state.temperature, beyond: "extend" }),
+    viscosity: viscosityOf(state.temperature),
     shearRate,
     beyondReadings: state.temperature < temperatureLeast || state.temperature > temperatureGreatest,
   };

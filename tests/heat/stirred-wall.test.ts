@@ -1,7 +1,11 @@
 import fc from "fast-check";
 import {
+  batchTemperatureAtWall,
   heatFlowAtWall,
   insideCoefficient,
+  insideCoefficientFunction,
+  jacketCoefficient,
+  jacketedWall,
   jacketTemperatureAtWall,
   stirredCorrelations,
   stirredWall,
@@ -112,4 +116,94 @@ test("no difference, no flux: the wall is as warm as both", () => {
   });
   expect(wall.temperatureWall).toBe(50);
   expect(wall.heatFlux).toBe(0);
+});
+
+test("the coefficient as a function is that of both viscosities", () => {
+  const viscosity = viscosityFunction(law);
+  const inside = insideCoefficientFunction({ ...vessel, viscosity });
+  fc.assert(
+    fc.property(between(10, 120), between(10, 120), (bulk, wall) => {
+      const direct = insideCoefficient({ ...vessel, viscosity: viscosity(bulk), viscosityWall: viscosity(wall) });
+      expect(inside(bulk, wall)).toBe(direct.heatTransferCoefficient);
+    }),
+  );
+  expect(() => insideCoefficientFunction({ ...vessel, viscosity: law as never })).toThrow("a function of temperature");
+  expect(() => insideCoefficientFunction({ ...vessel, viscosity: () => 1000 })(70, 60)).toThrow("Reynolds number");
+});
+
+test("a jacketed wall lies between batch and medium, as far from each as its share of the resistance", () => {
+  fc.assert(
+    fc.property(between(30, 120), between(-10, 150), between(5, 900), between(5, 900), (bulk, jacket, h, outside) => {
+      const input = { temperatureBulk: bulk, temperatureJacket: jacket, heatTransferCoefficientJacket: outside };
+      const fixed = jacketedWall({ ...input, heatTransferCoefficient: h });
+      const found = jacketedWall({ ...input, heatTransferCoefficient: () => h });
+      expect(fixed.temperatureWall).toBeCloseTo(bulk + ((jacket - bulk) * outside) / (h + outside), 9);
+      expect(found.temperatureWall).toBeCloseTo(fixed.temperatureWall, 9);
+      near(fixed.heatTransferCoefficientOverall, (h * outside) / (h + outside), 1e-12);
+      const measured = { conductance: 0.4 * fixed.heatTransferCoefficientOverall, area: 0.4 };
+      near(jacketCoefficient({ ...measured, heatTransferCoefficient: h }), outside, 1e-9);
+    }),
+  );
+  expect(() => jacketCoefficient({ conductance: 50, area: 0.5, heatTransferCoefficient: 100 })).toThrow(
+    expect.objectContaining({ code: "unreachable" }),
+  );
+});
+
+test("the batch at which a jacket is turned off, and the jacket that is cold enough: each undoes the wall", () => {
+  const inside = insideCoefficientFunction({ ...vessel, viscosity: viscosityFunction(law) });
+  fc.assert(
+    fc.property(between(40, 70), between(0.5, 30), between(20, 400), (temperatureWall, colder, outside) => {
+      const temperatureJacket = temperatureWall - colder;
+      const bulk = batchTemperatureAtWall({
+        temperatureWall,
+        temperatureJacket,
+        heatTransferCoefficient: (at) => inside(at, temperatureWall),
+        heatTransferCoefficientJacket: outside,
+      });
+      const heatTransferCoefficient = inside(bulk, temperatureWall);
+      const limit = { temperatureBulk: bulk, temperatureWall, heatTransferCoefficient };
+      expect(jacketTemperatureAtWall({ ...limit, heatTransferCoefficientJacket: outside })).toBeCloseTo(
+        temperatureJacket,
+        9,
+      );
+      const wall = jacketedWall({
+        temperatureBulk: bulk,
+        temperatureJacket,
+        heatTransferCoefficient: (at) => inside(bulk, at),
+        heatTransferCoefficientJacket: outside,
+      });
+      expect(wall.temperatureWall).toBeCloseTo(temperatureWall, 6);
+    }),
+  );
+  expect(() =>
+    batchTemperatureAtWall({
+      temperatureWall: 50,
+      temperatureJacket: 60,
+      heatTransferCoefficient: 100,
+      heatTransferCoefficientJacket: 100,
+    }),
+  ).toThrow("below temperatureWall");
+});
+
+test("a wall of given heat flow passes it, thinner where it is hot", () => {
+  const inside = insideCoefficientFunction({ ...vessel, viscosity: viscosityFunction(law) });
+  fc.assert(
+    fc.property(between(30, 90), between(0, 20_000), (temperatureBulk, heatFlow) => {
+      const flow = { temperatureBulk, heatFlow, area: 0.4 };
+      const wall = wallTemperature({ ...flow, heatTransferCoefficient: (at) => inside(temperatureBulk, at) });
+      const heatTransferCoefficient = inside(temperatureBulk, wall);
+      expect(wallTemperature({ ...flow, heatTransferCoefficient })).toBeCloseTo(wall, 7);
+      expect(wall).toBeLessThanOrEqual(
+        wallTemperature({ ...flow, heatTransferCoefficient: inside(temperatureBulk, temperatureBulk) }) + 1e-9,
+      );
+    }),
+  );
+  expect(() =>
+    wallTemperature({
+      temperatureBulk: 60,
+      heatFlow: 4e7,
+      area: 0.4,
+      heatTransferCoefficient: () => 100,
+    }),
+  ).toThrow(expect.objectContaining({ code: "unreachable" }));
 });

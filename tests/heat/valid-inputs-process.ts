@@ -54,6 +54,37 @@ export const processInputs: ValidInputs = {
       },
     ],
   ],
+  insideCoefficientFunction: [[{ ...stirred, viscosity: (at: number) => 0.3 * Math.exp(-at / 40), beyond: "extend" }]],
+  jacketedWall: [
+    [{ temperatureBulk: 70, temperatureJacket: 15, heatTransferCoefficient: 100, heatTransferCoefficientJacket: 400 }],
+    [
+      {
+        temperatureBulk: 70,
+        temperatureJacket: 15,
+        heatTransferCoefficient: (wall: number) => 60 + wall,
+        heatTransferCoefficientJacket: 400,
+      },
+    ],
+  ],
+  jacketCoefficient: [[{ conductance: 40, area: 0.5, heatTransferCoefficient: 100 }]],
+  batchTemperatureAtWall: [
+    [
+      {
+        temperatureWall: 60,
+        temperatureJacket: 57.5,
+        heatTransferCoefficient: 100,
+        heatTransferCoefficientJacket: 400,
+      },
+    ],
+    [
+      {
+        temperatureWall: 60,
+        temperatureJacket: 40,
+        heatTransferCoefficient: (bulk: number) => 60 + bulk,
+        heatTransferCoefficientJacket: 400,
+      },
+    ],
+  ],
   heatFlowAtWall: [[{ temperatureBulk: 75, temperatureWall: 115, heatTransferCoefficient: 150, area: 0.5 }]],
   jacketTemperatureAtWall: [
     [{ temperatureBulk: 70, temperatureWall: 60, heatTransferCoefficient: 100, heatTransferCoefficientJacket: 400 }],
@@ -66,6 +97,13 @@ export const processInputs: ValidInputs = {
     [{ ...beaker, supply: heater, temperatureEnd: 85 }],
     [{ ...beaker, supply: heater, duration: 600, rateMost: 0.05 }],
     [{ ...beaker, supply: plate, temperatureEnd: 85, rateMost: 0.1, kinks: [40], rates: { above: () => 1 } }],
+    [
+      {
+        ...beaker,
+        supply: { ...plate, conductance: (at: number) => 4 + at / 50 },
+        temperatureEnd: 85,
+      },
+    ],
     [{ ...beaker, temperatureStart: 80, supply: chiller, duration: 900, heatCapacity: (at: number) => 2000 + at }],
   ],
   holdTemperature: [[{ temperature: 75, duration: 1800, supply: heater, heatLoss, temperatureAmbient: 20 }]],

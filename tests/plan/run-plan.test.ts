@@ -160,7 +160,7 @@ describe("heat that can hurt", () => {
 
   test("a highest temperature is held against the wall, where that is known", () => {
     const tender = changed(job, (draft) =>
-      Object.assign(draft.formula.materials.gelFormer.limits, { highestTemperature: "110 °C" }),
+      Object.assign(draft.formula.materials.gelFormer.limits, { highestTemperature: "100 °C" }),
     );
     expect(check(tender, "highest-temperature:gelFormer").verdict).toBe("not met");
   });

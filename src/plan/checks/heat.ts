@@ -1,5 +1,5 @@
 import type { Check, Material } from "../../formula/index.js";
-import { type Supply, wallTemperature } from "../../heat/index.js";
+import type { heatedWalls } from "../heated-wall.js";
 import type { Job } from "../job.js";
 import type { Moment } from "../moment.js";
 import { say } from "../say.js";
@@ -42,10 +42,10 @@ export function checkSparedOils(moments: readonly Moment[]): readonly Check[] {
 }
 
 /** Every material stays at or below the highest temperature that is stated for it: at the wall while heated, and in the melt it is poured into. */
-export function checkHighestTemperatures(moments: readonly Moment[], job: Job): readonly Check[] {
-  const wall = (moment: Moment): number | undefined =>
-    moment.step.do === "heat" ? wallOf(moment, job) : warmestIn(moment);
-  const found = warmestOf(moments, wall);
+export function checkHighestTemperatures(moments: readonly Moment[], walls: Walls): readonly Check[] {
+  const found = warmestOf(moments, (moment, i) =>
+    moment.step.do === "heat" ? temperatureOf(walls[i]) : warmestIn(moment),
+  );
   // Where a wall is not known, the charge itself may already be too warm.
   const inCharge = new Map(warmestOf(moments, warmestIn).map((warmest) => [warmest.material.key, warmest]));
   return found.flatMap(({ material, known, ...atWall }) => {
@@ -71,34 +71,34 @@ export function checkHighestTemperatures(moments: readonly Moment[], job: Job): 
 }
 
 /** In the bulk and at the wall, every part of the charge stays well below its own flash point. */
-export function checkFlashPoints(moments: readonly Moment[], job: Job): readonly Check[] {
+export function checkFlashPoints(moments: readonly Moment[], walls: Walls, job: Job): readonly Check[] {
   // What is poured into a hot melt meets it before it has cooled it.
   const inBulk = flashCheck("flash-point-in-the-charge", "in the charge", job, warmestOf(moments, warmestIn));
-  const heated = moments.filter((moment) => moment.step.do === "heat");
+  const heated = walls.filter((wall) => wall !== undefined);
   if (heated.length === 0) return [inBulk];
-  const { heatedWall } = job.vessel;
-  if (!heatedWall || heated.some((moment) => wallOf(moment, job) === undefined))
+  const unknown = heated.find((wall) => typeof wall === "string");
+  if (unknown !== undefined)
     return [
       inBulk,
       {
         id: "flash-point-at-the-wall",
         verdict: "not known",
-        statement:
-          "The heated wall is hotter than the charge. How hot, is not known: the vessel has no heated wall described.",
+        statement: `The heated wall is hotter than the charge. How hot, is not known: ${unknown}.`,
         value: "not known",
         limit: `${say.kelvins(job.process.belowFlashPoint)} below each flash point`,
         source: "heat passes to the charge only from a hotter wall",
       },
     ];
-  return [
-    inBulk,
-    flashCheck(
-      "flash-point-at-the-wall",
-      "at the heated wall",
-      job,
-      warmestOf(heated, (moment) => wallOf(moment, job)),
-    ),
-  ];
+  const hottest = moments.filter((moment) => moment.step.do === "heat");
+  const temperatures = heated.map(temperatureOf);
+  const from = heated.flatMap((wall) => (typeof wall === "string" ? [] : [wall.from]));
+  const atWall = flashCheck(
+    "flash-point-at-the-wall",
+    "at the heated wall",
+    job,
+    warmestOf(hottest, (_moment, i) => temperatures[i]),
+  );
+  return [inBulk, { ...atWall, source: `${atWall.source}; the wall by ${[...new Set(from)].join(" and ")}` }];
 }
 
 function flashCheck(id: string, where: string, job: Job, warmest: readonly Warmest[]): Check {
@@ -137,24 +137,10 @@ function flashCheck(id: string, where: string, job: Job, warmest: readonly Warme
   };
 }
 
-/** What the wall reaches at the end of heating: the bulk, and the difference that drives what the heater gives through it. */
-function wallOf(moment: Moment, { vessel }: Job): number | undefined {
-  const { supply, heatedWall } = vessel;
-  const { temperature } = moment.after;
-  if (moment.step.do !== "heat" || temperature === undefined || !supply || !heatedWall) return undefined;
-  const heatFlow = supply.supply === "power" ? supply.power : mediumFlow(supply, temperature);
-  return wallTemperature({
-    temperatureBulk: temperature,
-    heatFlow,
-    area: heatedWall.area,
-    heatTransferCoefficient: heatedWall.coefficient,
-  });
-}
+type Walls = ReturnType<typeof heatedWalls>;
 
-/** A heater of limited temperature gives what its wall passes, and no more than its power. */
-function mediumFlow(supply: Extract<Supply, { supply: "medium" }>, temperature: number): number {
-  const passed = Math.max(0, supply.conductance * (supply.temperature - temperature));
-  return Math.min(passed, supply.powerMost ?? passed);
+function temperatureOf(wall: Walls[number]): number | undefined {
+  return typeof wall === "string" ? undefined : wall?.temperature;
 }
 
 /** The warmest that is met in the charge in one step: what is poured in meets the melt before it has cooled it. */
@@ -166,11 +152,11 @@ function warmestIn({ before, after }: Moment): number | undefined {
 
 function warmestOf(
   moments: readonly Moment[],
-  temperatureAt: (moment: Moment) => number | undefined,
+  temperatureAt: (moment: Moment, step: number) => number | undefined,
 ): readonly Warmest[] {
   const warmest = new Map<string, Warmest>();
   moments.forEach((moment, step) => {
-    const found = temperatureAt(moment);
+    const found = temperatureAt(moment, step);
     for (const { material } of moment.after.contents) {
       const before = warmest.get(material.key) ?? {
         material,

@@ -1,5 +1,6 @@
 import type { ScaledBatch } from "../../batch/index.js";
 import type { Check } from "../../formula/index.js";
+import { heatedWalls } from "../heated-wall.js";
 import type { Job } from "../job.js";
 import type { Moment } from "../moment.js";
 import { checkClaim } from "../natural-origin.js";
@@ -9,6 +10,7 @@ import { checkFlashPoints, checkHighestTemperatures, checkSparedOils } from "./h
 import { checkObstacles } from "./obstacles.js";
 import { checkParticles } from "./particles.js";
 import { checkAdditions, checkDissolved, checkFilling } from "./setting.js";
+import { checkSkin } from "./skin.js";
 
 /** Every question that is asked of a job, in the order in which the sheet answers them. */
 export function checksOf(
@@ -17,6 +19,7 @@ export function checksOf(
   moments: readonly Moment[],
   naturalOrigin: NaturalOrigin,
 ): readonly Check[] {
+  const walls = heatedWalls(moments, job);
   return [
     ...checkGelFormerRatio(job),
     ...checkClaim(job.formula, naturalOrigin),
@@ -25,8 +28,9 @@ export function checksOf(
     ...checkHighestShares(job, scaled),
     ...checkObstacles(moments),
     ...checkSparedOils(moments),
-    ...checkHighestTemperatures(moments, job),
-    ...checkFlashPoints(moments, job),
+    ...checkHighestTemperatures(moments, walls),
+    ...checkFlashPoints(moments, walls, job),
+    ...checkSkin(moments, job),
     ...checkDissolved(moments, job),
     ...checkAdditions(moments, job),
     ...checkFilling(moments, job),

@@ -1,5 +1,6 @@
 import { jacketConductance, type Supply, vesselLeg } from "../../heat/index.js";
 import { type HeatLossLaw, temperatureAtViscosity } from "../../laws/index.js";
+import { jacketConducts } from "../jacket-wall.js";
 import type { Job, Step } from "../job.js";
 import { phasesOf, type State } from "../moment.js";
 import { readingsFor } from "../viscosity.js";
@@ -17,9 +18,11 @@ export function cool(state: State, step: Cool, job: Job): Outcome {
   const prefix = law && `${law}; `;
   if (state.temperature !== undefined && state.temperature <= temperature)
     return { temperature: state.temperature, duration: 0, law: `${prefix}already that cool`, stretches: [] };
-  const { supply, heatLoss, by } = step.jacket
-    ? throughJacket(job)
+  const given = step.jacket
+    ? throughJacket(state, temperature, job)
     : { supply: noSupply, heatLoss: undefined, by: `cooling by ${job.vessel.loss?.from}` };
+  if (typeof given === "string") return { temperature, law: `${prefix}duration not known: ${given}` };
+  const { supply, heatLoss, by } = given;
   const vessel = vesselOf(state, job, supply, heatLoss);
   if (typeof vessel === "string") return { temperature, law: `${prefix}duration not known: ${vessel}` };
   const leg = { ...vessel, temperatureEnd: temperature };
@@ -36,31 +39,35 @@ export function cool(state: State, step: Cool, job: Job): Outcome {
 }
 
 /** A jacket is a supply like a heater's, colder than the charge; a loss to the room that is not known helps nobody and is left out. */
-function throughJacket({ vessel }: Job): {
-  readonly supply: Supply | undefined;
-  readonly heatLoss: HeatLossLaw;
-  readonly by: string;
-} {
-  const { jacket, loss } = vessel;
+function throughJacket(
+  { contents, temperature }: State,
+  temperatureEnd: number,
+  job: Job,
+): { readonly supply: Supply; readonly heatLoss: HeatLossLaw; readonly by: string } | string {
+  const { jacket, loss } = job.vessel;
+  if (!jacket) return "no jacket is described";
+  if (temperature === undefined) return "the temperature before is not known";
+  const conducts = jacketConducts(job, contents, [temperature, temperatureEnd]);
+  if (typeof conducts === "string") return conducts;
+  const { capacityFlow } = jacket;
+  const toInlet = (conductance: number): number =>
+    capacityFlow === undefined ? conductance : jacketConductance({ conductance, capacityFlow });
+  const { conductance, from } = conducts;
   const room = loss ? `and ${loss.from}` : "the loss to the room left out";
-  const coolant = jacket?.capacityFlow === undefined ? "coolant at one temperature" : "coolant warming on its way";
   return {
-    supply: jacket && {
+    supply: {
       supply: "medium",
       temperature: jacket.temperature,
-      conductance:
-        jacket.capacityFlow === undefined
-          ? jacket.conductance
-          : jacketConductance({ conductance: jacket.conductance, capacityFlow: jacket.capacityFlow }),
+      conductance: typeof conductance === "number" ? toInlet(conductance) : (at) => toInlet(conductance(at)),
     },
     heatLoss: loss?.law ?? { law: "newton", conductance: 0 },
-    by: `cooling through the jacket, ${coolant}, ${room}`,
+    by: `cooling through the jacket, ${capacityFlow === undefined ? "coolant at one temperature" : "coolant warming on its way"}${from}, ${room}`,
   };
 }
 
 /** The temperature at which the charge has a wanted viscosity, from readings of just this composition. */
 function aim(state: State, viscosity: number, job: Job): Pick<Outcome, "law" | "temperature" | "obstacle"> {
-  const readings = readingsFor(job, state.contents, "cooling");
+  const readings = readingsFor(job.bench.viscosities, state.contents, "cooling");
   if (!readings)
     return {
       law: `not known: no viscosity readings on cooling of phases ${phasesOf(state.contents).join(" + ")} together`,

@@ -1,4 +1,5 @@
-import { vesselLeg } from "../../heat/index.js";
+import { type Supply, vesselLeg } from "../../heat/index.js";
+import { insideOf } from "../inside.js";
 import type { Job, Step } from "../job.js";
 import type { State } from "../moment.js";
 import { type Outcome, obstacleOf, vesselOf } from "./outcome.js";
@@ -8,20 +9,21 @@ type Heat = Extract<Step, { do: "heat" }>;
 /** Heats with all that the heater gives, against the loss, through whatever melts. */
 export function heat(state: State, step: Heat, job: Job): Outcome {
   const known = { temperature: step.temperature, onHeat: true };
-  const { supply, loss } = job.vessel;
+  const { loss } = job.vessel;
   if (state.temperature !== undefined && state.temperature >= step.temperature)
     return { temperature: state.temperature, onHeat: true, duration: 0, law: "already that warm", stretches: [] };
-  const vessel = vesselOf(state, job, supply);
+  const given = heaterOf(state, step.temperature, job);
+  if (typeof given === "string") return { ...known, law: `duration not known: ${given}` };
+  const vessel = vesselOf(state, job, given.supply);
   if (typeof vessel === "string") return { ...known, law: `duration not known: ${vessel}` };
   const leg = { ...vessel, temperatureEnd: step.temperature };
   try {
     const { duration } = vesselLeg(leg);
-    const by = supply?.supply === "medium" ? "heater limited by its temperature" : "constant heater power";
     const latent = vessel.kinks.length > 0 ? "; latent heat of what melts included" : "";
     return {
       ...known,
       duration,
-      law: `${by} against ${loss?.from}${latent}`,
+      law: `${given.by} against ${loss?.from}${latent}`,
       stretches: [{ stretch: "vessel", ...leg }],
     };
   } catch (error) {
@@ -31,4 +33,30 @@ export function heat(state: State, step: Heat, job: Job): Outcome {
       obstacle: obstacleOf(error),
     };
   }
+}
+
+/** The heater: its power, or where its temperature limits it, what its wall passes and no more than its power. */
+function heaterOf(
+  { contents, temperature = Number.NaN }: State,
+  temperatureEnd: number,
+  job: Job,
+): { readonly supply: Supply | undefined; readonly by: string } | string {
+  const { heater, heatedWall } = job.vessel;
+  if (!heater) return { supply: undefined, by: "" };
+  const { power, temperatureHighest } = heater;
+  if (temperatureHighest === undefined || !heatedWall)
+    return { supply: { supply: "power", power }, by: "constant heater power" };
+  const inside = insideOf(job, heatedWall, contents, [temperature, temperatureEnd], "heating");
+  if (typeof inside === "string") return `how heat passes from the heater, ${inside}`;
+  const { area } = heatedWall;
+  return {
+    supply: {
+      supply: "medium",
+      temperature: temperatureHighest,
+      conductance:
+        inside.stated === undefined ? (at) => area * inside.at(at, temperatureHighest) : area * inside.stated,
+      powerMost: power,
+    },
+    by: `heater limited by its temperature${inside.stated === undefined ? `, ${inside.from},` : ""}`,
+  };
 }

@@ -1,0 +1,101 @@
+import { CalculationError } from "../../error.js";
+import type { Check } from "../../formula/index.js";
+import { batchTemperatureAtWall, jacketTemperatureAtWall } from "../../heat/index.js";
+import { doseTemperature } from "../dose.js";
+import { type ColdWall, coldWall } from "../jacket-wall.js";
+import type { Job } from "../job.js";
+import { doseOf, type Moment } from "../moment.js";
+import { say } from "../say.js";
+
+/** A jacket that is colder than need be sets a skin on its wall, which insulates, and comes off as lumps. */
+export function checkSkin(moments: readonly Moment[], job: Job): readonly Check[] {
+  return moments.flatMap(({ step, before, after }, i): readonly Check[] => {
+    const { contents, temperature } = after;
+    if (step.do !== "cool" || !step.jacket || doseOf(contents) === 0) return [];
+    const sets = doseTemperature(job, contents, "temperatureSetting");
+    const least = sets === undefined ? undefined : sets + job.process.aboveSetting;
+    const wall =
+      least === undefined
+        ? `no setting temperature was measured at a dose of ${say.percent(doseOf(contents))}`
+        : temperature === undefined
+          ? "how cool the charge gets is not known"
+          : coldWall(job, contents, temperature);
+    const check = {
+      id: `skin-on-the-wall:${i + 1}`,
+      limit:
+        least === undefined
+          ? "not measured"
+          : `at least ${say.celsius(least)}, ${say.kelvins(job.process.aboveSetting)} above setting`,
+    };
+    if (typeof wall === "string" || least === undefined || temperature === undefined)
+      return [
+        {
+          ...check,
+          verdict: "not known",
+          statement: `Whether a skin sets on the cooled wall in step ${i + 1} is not known: ${wall}.`,
+          value: "not known",
+          source: job.bench.source,
+        },
+      ];
+    const met = wall.temperature >= least;
+    const remedies = remediesOf(wall, least, temperature, before.temperature ?? temperature, job);
+    return [
+      {
+        ...check,
+        verdict: met ? "met" : "not met",
+        statement: met
+          ? `No skin sets on the cooled wall in step ${i + 1}.`
+          : `A skin sets on the cooled wall in step ${i + 1}: ${remedies.join(", or ")}.`,
+        value: `${say.celsius(wall.temperature)} by the coolant's inlet, at the end of the step`,
+        source: `${wall.inside.stated === undefined ? "three quarters of the " : ""}${wall.inside.from}; setting from ${job.bench.source}`,
+      },
+    ];
+  });
+}
+
+/** The coolest coolant that sets no skin, and how far this one may cool. */
+function remediesOf(
+  { inside, outside }: ColdWall,
+  least: number,
+  end: number,
+  start: number,
+  { vessel }: Job,
+): readonly string[] {
+  const coolant = vessel.jacket?.temperature;
+  const found: string[] = [];
+  if (end > least) {
+    const warmer = jacketTemperatureAtWall({
+      temperatureBulk: end,
+      temperatureWall: least,
+      heatTransferCoefficient: inside.judgedAt(end, least),
+      heatTransferCoefficientJacket: outside,
+    });
+    found.push(`take coolant of ${say.celsius(warmer)} or warmer`);
+  }
+  const off = coolant === undefined ? undefined : turnedOffAt(inside, outside, least, coolant);
+  found.push(
+    off !== undefined && off < start
+      ? `turn the jacket off at ${say.celsius(off)} and let it cool by itself`
+      : "let it cool by itself",
+  );
+  return found;
+}
+
+function turnedOffAt(
+  { stated, judgedAt }: ColdWall["inside"],
+  heatTransferCoefficientJacket: number,
+  temperatureWall: number,
+  temperatureJacket: number,
+): number | undefined {
+  try {
+    return batchTemperatureAtWall({
+      temperatureWall,
+      temperatureJacket,
+      heatTransferCoefficient: stated ?? ((bulk) => judgedAt(bulk, temperatureWall)),
+      heatTransferCoefficientJacket,
+    });
+  } catch (error) {
+    if (error instanceof CalculationError) return undefined;
+    throw error;
+  }
+}
