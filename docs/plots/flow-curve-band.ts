@@ -16,21 +16,16 @@ const points = [
   { shearRate: 100, stress: 85.2 },
 ];
 
-/** Student's t for 95 % and seven degrees of freedom, as tables print it: ten readings less three parameters. */
-const student = 2.365;
-
 /** A fitted flow curve with what its readings leave open. */
 export function flowCurveBand(): Figure {
   const { best } = chooseFlowCurve({ points });
-  if (best.degreesOfFreedom !== 7) throw new Error(`t is for 7 degrees of freedom, not ${best.degreesOfFreedom}`);
   const curve = Array.from({ length: 61 }, (_, step) => 10 ** (step / 12 - 2)).map((shearRate) => {
-    const { stress, standardError, extrapolated } = fittedStressAt({ fit: best, shearRate });
-    const reach = student * standardError;
-    return { shearRate, stress, least: stress - reach, most: stress + reach, extrapolated };
+    const { stress, least, greatest, extrapolated } = fittedStressAt({ fit: best, shearRate });
+    return { shearRate, stress, least, most: greatest, extrapolated };
   });
   const percent = (rate: number) => {
-    const { stress, standardError } = fittedStressAt({ fit: best, shearRate: rate });
-    return `${Math.round((100 * student * standardError) / stress)} %`;
+    const { stress, greatest } = fittedStressAt({ fit: best, shearRate: rate });
+    return `${Math.round((100 * (greatest - stress)) / stress)} %`;
   };
   const inside = curve.filter(({ extrapolated }) => !extrapolated);
   return {

@@ -32,7 +32,7 @@ export interface DropletSizes {
  * @returns The critical capillary number.
  * @throws CalculationError `input` where the ratio is no number above 0; `unreachable` from 4.08 on, where shear breaks no
  *   droplet; `range` below 3e-4.
- * @source de-bruijn-1989 from memory
+ * @source de-bruijn-1989 the constants second-hand; that the logarithms are decimal from memory
  * @source grace-1982 from memory, the curve that is fitted
  * @example
  * ```ts
@@ -61,7 +61,7 @@ export function criticalCapillaryNumber(input: { readonly viscosityRatio: number
  * @param input.interfacialTension - Interfacial tension [N/m], above 0.
  * @returns The diameter [m].
  * @throws CalculationError `input` where an argument is out of range; `unreachable` or `range` as for the capillary number.
- * @source de-bruijn-1989 from memory
+ * @source de-bruijn-1989 second-hand
  * @example
  * ```ts
  * import { largestDroplet } from "gelwright/gel";
@@ -94,7 +94,7 @@ export function largestDroplet(input: ShearedOil & { readonly viscosityAround: n
  * @returns Both diameters [m]; one is absent where its viscosity ratio is 4.08 or more, and shear breaks nothing.
  * @throws CalculationError `input` where an argument is out of range; `range` where a viscosity ratio is below 3e-4.
  * @source jansen-2001 abstract: the emulsion's viscosity decides
- * @source de-bruijn-1989 from memory
+ * @source de-bruijn-1989 second-hand
  * @example
  * ```ts
  * import { dropletsInShear } from "gelwright/gel";

@@ -14,6 +14,7 @@ export type { Estimate } from "./estimate.js";
 export { doseForGelPoint, fitGelPoint, type GelPointLine, gelPointAtDose } from "./gel-point.js";
 export { densityGlycerinWater, refractiveIndexGlycerinWater } from "./glycerin-water.js";
 export { type DissolvedSolids, glycerinToMatch, type Match, temperatureOfMatch } from "./match.js";
+export { type OpenGel, uptakeDuration, waterTakenUpAfter } from "./moisture-uptake.js";
 export {
   modulusOfDroplets,
   oilFractionForModulus,
@@ -34,6 +35,7 @@ export {
 export type { RefractiveIndex } from "./refractive-index.js";
 export { type Scatterer, type ScatteringTheory, scatteringEfficiency } from "./scattering.js";
 export { type DosePoint, temperatureAtDose } from "./setting-temperature.js";
+export { stillAirCoefficient } from "./still-air.js";
 export {
   type Coverage,
   interfaceOfDroplets,

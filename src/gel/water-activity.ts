@@ -2,8 +2,9 @@ import { finite, fraction, positive, record, refuse, temperature } from "../guar
 import { kelvin } from "../laws/compile-viscosity.js";
 import { root } from "../numeric/root.js";
 
-/** Molar masses of water and glycerin [kg/mol]. */
-const water = 0.0180153;
+/** Molar mass of water [kg/mol]. */
+export const water = 0.0180153;
+/** Molar mass of glycerin [kg/mol]. */
 const glycerin = 0.092094;
 
 /** One quantity by two published laws: where they differ, the difference is what is not known. */
@@ -14,9 +15,11 @@ export interface ByTwoLaws {
   readonly wilson: number;
 }
 
+/** A law of water activity, by mole fraction of glycerin. */
 type Law = (moleFractionGlycerin: number) => number;
 
-function laws(warmth: number, constant: number | undefined): { norrish: Law; wilson: Law } {
+/** Both laws at a temperature. */
+export function laws(warmth: number, constant: number | undefined): { norrish: Law; wilson: Law } {
   const at = temperature(warmth, "temperature") + kelvin;
   if (at < kelvin || at > kelvin + 100) refuse("range", "temperature", warmth, "0 to 100 °C");
   const norrishConstant = constant === undefined ? -1.16 : finite(constant, "norrishConstant");
@@ -35,7 +38,8 @@ function laws(warmth: number, constant: number | undefined): { norrish: Law; wil
   };
 }
 
-function moles(massFractionGlycerin: number): number {
+/** Mole fraction of glycerin in glycerin and water. */
+export function moles(massFractionGlycerin: number): number {
   const ofGlycerin = massFractionGlycerin / glycerin;
   return ofGlycerin / (ofGlycerin + (1 - massFractionGlycerin) / water);
 }
@@ -110,7 +114,7 @@ export function glycerinAtHumidity(input: {
  *
  * $$\Delta m = m_\mathrm{glycerin}\,\frac{1 - w}{w} - m_\mathrm{water}$$
  *
- * How soon is not said: skin and jar decide that. The refractive index moves with it, so that a clear gel may haze.
+ * How soon, `uptakeDuration` says. The refractive index moves with it, so that a clear gel may haze.
  *
  * @param input.massGlycerin - Glycerin [kg], above 0.
  * @param input.massWater - Water in the gel former [kg], 0 or more.

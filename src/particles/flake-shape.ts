@@ -43,3 +43,35 @@ export function flakeShape(input: { readonly diameter: number; readonly thicknes
     aspectRatio: result(aspectRatio, "aspect ratio"),
   };
 }
+
+/**
+ * The flake behind a size analysis, which gives the sphere of equal volume: how wide it is, and its shape for drag laws.
+ *
+ * $$D = \sqrt{\frac{2\,d_V^3}{3\,h}}$$
+ *
+ * The inverse of `flakeShape`, where the thickness is known and the width is not.
+ *
+ * @param input.diameter - Diameter of the sphere of equal volume [m], above 0.
+ * @param input.thickness - Thickness of the flake [m], above 0 and no more than that of a disc as thick as it is wide.
+ * @returns Width of the flake [m], and its shape.
+ * @throws CalculationError `input` where an argument is out of range.
+ * @source definition
+ * @example
+ * ```ts
+ * import { flakeOfVolume, flakeShape } from "gelwright/particles";
+ * const { diameter } = flakeShape({ diameter: 60e-6, thickness: 1e-6 });
+ * Math.round(flakeOfVolume({ diameter, thickness: 1e-6 }).width * 1e9) / 1e9; // => 0.00006
+ * ```
+ */
+export function flakeOfVolume(input: {
+  readonly diameter: number;
+  readonly thickness: number;
+}): FlakeShape & { readonly width: number } {
+  const { diameter, thickness } = record(input, "input");
+  const sphere = positive(diameter, "diameter");
+  const height = positive(thickness, "thickness");
+  const width = result(sphere * Math.sqrt((2 * sphere) / (3 * height)), "width");
+  if (height > width)
+    refuse("input", "thickness", height, `at most ${sphere * Math.cbrt(2 / 3)} m, that of a disc as thick as wide`);
+  return { width, ...flakeShape({ diameter: width, thickness: height }) };
+}

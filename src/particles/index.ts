@@ -8,7 +8,7 @@ export { dragCoefficient } from "./drag-coefficient.js";
 export type { DragLaw, Orientation } from "./drag-law.js";
 export { dropVelocity } from "./drop-velocity.js";
 export { thickestFlakeHeld, yieldStressToHoldFlake } from "./flake-held.js";
-export { type FlakeShape, flakeShape } from "./flake-shape.js";
+export { type FlakeShape, flakeOfVolume, flakeShape } from "./flake-shape.js";
 export { type Foam, foamHead, pressureForFoamHead } from "./foam-head.js";
 export { densityDifferenceHeld, type HeldUpTo, largestHeld } from "./held.js";
 export { hinderedFactor } from "./hindered-factor.js";

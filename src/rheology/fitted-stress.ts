@@ -1,5 +1,6 @@
 import { finite, list, positive, record, refuse, result, show } from "../guards.js";
 import { compileFlowCurve } from "../laws/compile-flow-curve.js";
+import { studentT } from "../numeric/student.js";
 import type { FlowFit } from "./fit-flow-curve.js";
 import { flowForm } from "./flow-forms.js";
 
@@ -9,20 +10,26 @@ export interface FittedStress {
   readonly stress: number;
   /** Standard error of that stress [Pa], from the scatter of the readings alone. */
   readonly standardError: number;
+  /** Lower confidence limit of that stress [Pa]; a curve that is hardly known may have it below 0. */
+  readonly least: number;
+  /** Upper confidence limit [Pa]. */
+  readonly greatest: number;
   /** True outside the shear rates that were read, where the model is a guess. */
   readonly extrapolated: boolean;
 }
 
 /**
- * The stress of a fitted flow curve with its standard error: the band to draw around the curve.
+ * The stress of a fitted flow curve with its standard error and its confidence limits: the band to draw around the curve.
  *
- * $$s_\tau^2 = g^\mathsf{T}\,(\operatorname{cov} p)\,g \qquad g_k = \frac{\partial\tau}{\partial p_k}$$
+ * $$s_\tau^2 = g^\mathsf{T}\,(\operatorname{cov} p)\,g \qquad g_k = \frac{\partial\tau}{\partial p_k}
+ *   \qquad \tau \pm t_{\nu}\,s_\tau$$
  *
  * It says how far scatter moves the curve, not whether the model is the right one.
  *
  * @param input.fit - What `fitFlowCurve` gave.
  * @param input.shearRate - Shear rate [1/s], above 0.
- * @returns Stress and standard error [Pa], and whether the rate lies outside the readings.
+ * @param input.confidence - Confidence of the limits, above 0 and below 1; 0.95 unless given.
+ * @returns Stress, standard error and limits [Pa], and whether the rate lies outside the readings.
  * @throws CalculationError `input` for a fit that is not whole or a rate out of range.
  * @source seber-wild-1989 from memory
  * @example
@@ -33,9 +40,20 @@ export interface FittedStress {
  * fittedStressAt({ fit, shearRate: 4 }).extrapolated; // => true
  * ```
  */
-export function fittedStressAt(input: { readonly fit: FlowFit; readonly shearRate: number }): FittedStress {
-  const { fit, shearRate } = record(input, "input");
-  const { model, curve, parameters, covariance, shearRateLeast, shearRateGreatest } = record(fit, "fit");
+export function fittedStressAt(input: {
+  readonly fit: FlowFit;
+  readonly shearRate: number;
+  readonly confidence?: number;
+}): FittedStress {
+  const { fit, shearRate, confidence = 0.95 } = record(input, "input");
+  const { model, curve, parameters, covariance, degreesOfFreedom, shearRateLeast, shearRateGreatest } = record(
+    fit,
+    "fit",
+  );
+  if (!(typeof confidence === "number" && confidence > 0 && confidence < 1))
+    refuse("input", "confidence", show(confidence), "a number above 0 and below 1");
+  if (!(Number.isInteger(degreesOfFreedom) && degreesOfFreedom > 0 && degreesOfFreedom <= 1e6))
+    refuse("input", "fit.degreesOfFreedom", show(degreesOfFreedom), "a whole number from 1 to 1e6");
   const rate = positive(shearRate, "shearRate");
   const stress = result(compileFlowCurve(curve, "fit.curve").stressOf(rate), "stress");
   const named = list(parameters, "fit.parameters", 1);
@@ -53,10 +71,14 @@ export function fittedStressAt(input: { readonly fit: FlowFit; readonly shearRat
   for (const [j, one] of slopes.entries())
     for (const [k, other] of slopes.entries())
       variance += one * other * finite(list(rows[j] ?? [], `fit.covariance[${j}]`)[k], `fit.covariance[${j}][${k}]`);
+  // Rounding may leave a variance of nothing a little below nothing.
+  const standardError = result(Math.sqrt(Math.max(0, result(variance, "variance"))), "standard error");
+  const reach = studentT(confidence, degreesOfFreedom) * standardError;
   return {
     stress,
-    // Rounding may leave a variance of nothing a little below nothing.
-    standardError: result(Math.sqrt(Math.max(0, result(variance, "variance"))), "standard error"),
+    standardError,
+    least: result(stress - reach, "lower limit"),
+    greatest: result(stress + reach, "upper limit"),
     extrapolated:
       rate < positive(shearRateLeast, "fit.shearRateLeast") ||
       rate > positive(shearRateGreatest, "fit.shearRateGreatest"),

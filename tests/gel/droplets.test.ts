@@ -97,3 +97,11 @@ test("a drop too stiff for the outer phase alone breaks in the emulsion", () => 
   expect(sizes).not.toHaveProperty("byOuterPhase");
   expect(sizes.byEmulsion).toBeGreaterThan(0);
 });
+
+test("a droplet as thick as its surroundings breaks near a capillary number of 0.5, so the logarithms are decimal", () => {
+  const equal = criticalCapillaryNumber({ viscosityRatio: 1 });
+  // From memory: 0.41 to 0.5 by experiments and by boundary integrals; natural logarithms would give 0.65.
+  expect(equal).toBeGreaterThan(0.4);
+  expect(equal).toBeLessThan(0.52);
+  expect(Math.exp(-0.506 + 0.115 / Math.log(4.08))).toBeGreaterThan(0.64);
+});

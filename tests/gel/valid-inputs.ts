@@ -23,6 +23,15 @@ const crystallising = {
   molarMassOil: 0.88,
 };
 
+const open = {
+  massGlycerin: 0.0085,
+  massWater: 0.0015,
+  area: 0.01,
+  coefficient: 0.0018,
+  relativeHumidity: 0.6,
+  temperature: 25,
+};
+
 export const validInputs: ValidInputs = {
   ratioOf: [[{ gelFormer: 8, oil: 88 }]],
   ratioOfShare: [[{ shareGelFormer: 0.08 }]],
@@ -68,6 +77,12 @@ export const validInputs: ValidInputs = {
   ],
   waterActivity: [[{ massFractionGlycerin: 0.85, temperature: 25, norrishConstant: -1.16 }]],
   glycerinAtHumidity: [[{ relativeHumidity: 0.5, temperature: 25, norrishConstant: -1.16 }]],
+  stillAirCoefficient: [[{ gap: 0.015, temperature: 25 }]],
+  uptakeDuration: [
+    [{ ...open, massFractionGlycerinEnd: 0.8 }],
+    [{ ...open, norrishConstant: -1.16, waterActivityEnd: 0.5 }],
+  ],
+  waterTakenUpAfter: [[{ ...open, duration: 3600 }]],
   waterTakenUp: [[{ massGlycerin: 9, massWater: 1, relativeHumidity: 0.5, temperature: 25, norrishConstant: -1.16 }]],
   checkWaterActivity: [
     [{ least: 0.72, greatest: 0.77, source: "two laws" }],

@@ -134,3 +134,15 @@ test.each([
   const stone = { diameter: 5e-3, densityParticle: 2650, densityFluid: 998, viscosity: 0.001 };
   expect(() => terminalVelocity({ ...stone, ...change } as never)).toThrow(message);
 });
+
+test("Ganser's logarithm is decimal: only so does his law meet Haider and Levenspiel's where inertia rules", () => {
+  for (const sphericity of [0.67, 0.75, 0.846, 0.906, 0.95]) {
+    const at = (drag: DragLaw) => dragCoefficient({ reynolds: 1e4, drag });
+    const ganser = at({ law: "ganser", sphericity });
+    expect(off(ganser, at({ law: "haider-levenspiel", sphericity }))).toBeLessThan(0.2);
+    // With the natural one the part of inertia alone would be this much more.
+    const factor = (log: (of: number) => number) => 10 ** (1.8148 * (-log(sphericity)) ** 0.5743);
+    const tail = (0.4305 * factor(Math.log)) / (1 + 3305 / (1e4 * factor(Math.log)));
+    expect(tail / at({ law: "haider-levenspiel", sphericity })).toBeGreaterThan(1.2);
+  }
+});

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import {
   type DragLaw,
   dragCoefficient,
+  flakeOfVolume,
   flakeShape,
   stokesVelocity,
   terminalVelocity,
@@ -104,4 +105,16 @@ test("edge on, a flake needs more than the sphere of its volume once it is thick
   };
   expect(of(200e-6)).toBeGreaterThan(1);
   expect(of(5e-6)).toBeLessThan(1);
+});
+
+test("a flake known by its sphere and thickness is the flake that gave them", () => {
+  fc.assert(
+    fc.property(between(1e-6, 1e-3), between(1e-3, 1), (width, ratio) => {
+      const shape = flakeShape({ diameter: width, thickness: ratio * width });
+      const back = flakeOfVolume({ diameter: shape.diameter, thickness: ratio * width });
+      expect(off(back.width, width)).toBeLessThan(1e-12);
+      expect(off(back.aspectRatio, ratio)).toBeLessThan(1e-12);
+    }),
+  );
+  expect(() => flakeOfVolume({ diameter: 1e-5, thickness: 2e-5 })).toThrow("a disc as thick as wide");
 });

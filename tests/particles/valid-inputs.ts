@@ -75,6 +75,7 @@ export const validInputs: ValidInputs = {
   ],
   dragCoefficient: drags.map((drag) => [{ reynolds: 0.05, drag, beyond: "throw" }]),
   terminalVelocity: drags.map((drag) => [{ ...grain, drag }]),
+  flakeOfVolume: [[{ diameter: 60e-6, thickness: 10e-6 }]],
   flakeShape: [[{ diameter: 200e-6, thickness: 20e-6 }]],
   yieldStressToHoldFlake: [[{ thickness: 20e-6, densityParticle: 1400, densityFluid: 910 }]],
   thickestFlakeHeld: [[{ yieldStress: 0.5, densityParticle: 1400, densityFluid: 910 }]],

@@ -141,6 +141,22 @@ test("the band of a straight line is narrowest amid its readings, and is what a 
   expect([5, 30, 80].map((shearRate) => fittedStressAt({ fit, shearRate }).extrapolated)).toEqual([true, false, true]);
 });
 
+test("95 % of bands are as wide as tables say, and more confidence makes them wider", () => {
+  const points = scatter(read({ law: "bingham", yieldStress: 12, plasticViscosity: 0.5 }, [10, 20, 30, 40, 50]), 0.02);
+  const fit = fitFlowCurve({ model: "bingham", points });
+  const reach = (confidence?: number) => {
+    const found = fittedStressAt({ fit, shearRate: 30, ...(confidence !== undefined && { confidence }) });
+    expect(found.stress - found.least).toBeCloseTo(found.greatest - found.stress, 12);
+    return (found.greatest - found.stress) / found.standardError;
+  };
+  // Five readings less two parameters: 3.182, 2.353 and 5.841 (NIST/SEMATECH e-Handbook, section 1.3.6.7.2).
+  expect(reach()).toBeCloseTo(3.182, 3);
+  expect(reach(0.9)).toBeCloseTo(2.353, 3);
+  expect(reach(0.99)).toBeCloseTo(5.841, 3);
+  expect(() => fittedStressAt({ fit, shearRate: 30, confidence: 1 })).toThrow("above 0 and below 1");
+  expect(() => fittedStressAt({ fit: { ...fit, degreesOfFreedom: 0 }, shearRate: 30 })).toThrow("degreesOfFreedom");
+});
+
 test("the choice does not pay for a parameter that scatter alone asks for", () => {
   const truth = { law: "bingham", yieldStress: 12, plasticViscosity: 0.5 } as const;
   for (const size of [0, 0.002, 0.01, 0.03]) {

@@ -52,7 +52,7 @@ export const validInputs: ValidInputs = {
   ],
   fittedStressAt: [
     [{ fit: fitFlowCurve({ model: "herschel-bulkley", points }), shearRate: 5 }],
-    [{ fit: fitFlowCurve({ model: "casson", points }), shearRate: 5 }],
+    [{ fit: fitFlowCurve({ model: "casson", points }), shearRate: 5, confidence: 0.9 }],
     [{ fit: fitFlowCurve({ model: "carreau", points: thinning, viscosityInfinite: 0.1 }), shearRate: 5 }],
   ],
   chooseFlowCurve: [[{ points, models: ["newton", "power-law", "bingham"], weighting: "relative" }]],
