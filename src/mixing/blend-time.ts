@@ -1,0 +1,140 @@
+import { positive, record, refuse, result } from "../guards.js";
+
+/** How long it takes until a batch is even, and how that was found. */
+export interface BlendTime {
+  /** [s]. */
+  readonly duration: number;
+  /** Which of the two ranges of the correlation holds. */
+  readonly regime: "transitional" | "turbulent";
+  /** Duration for 95 % times viscosity over density, vessel diameter to the 1.5 and level to the 0.5. */
+  readonly fourier: number;
+  /** Of the impeller in that time. */
+  readonly revolutions: number;
+}
+
+/** The correlation ends here. */
+export const leastBlendReynolds = 200;
+
+/** Where its two ranges meet: 183²/5.2, to the last digit of a double. */
+const meeting = 6440.192307692308;
+
+/** Po^(1/3) Re to the Fourier number of a blend time of 95 %. */
+export function blendFourier(group: number): number {
+  return group < meeting ? (183 / group) ** 2 : 5.2 / group;
+}
+
+function evenness(value: unknown, path: string): number {
+  if (typeof value === "number" && value > 0 && value < 1) return value;
+  return refuse("input", path, value, "a number above 0 and below 1");
+}
+
+/**
+ * How long until an addition is spread through a thin batch, by Grenville and Nienow.
+ *
+ * $$\theta_{95} = \mathrm{Fo}\,\frac{\rho\,T^{1.5} H^{0.5}}{\mu} \qquad \mathrm{Fo} = \frac{5.2}{\mathrm{Po}^{1/3}\mathrm{Re}} \;\text{ turbulent} \qquad \mathrm{Fo} = \left(\frac{183}{\mathrm{Po}^{1/3}\mathrm{Re}}\right)^2 \;\text{ transitional} \qquad \theta = \theta_{95}\,\frac{\ln(1 - q)}{\ln 0.05}$$
+ *
+ * The two meet at $\mathrm{Po}^{1/3}\mathrm{Re} = 6440$, which is where we change over; the book says 6404. It was
+ * measured with baffles, impellers of a third to half of the vessel's diameter at a third of its diameter above the
+ * bottom, in vessels of 0.3 to 1.83 m and Re from 200 to 100,000. Below Re 200, where a gel is, it is refused: no
+ * time is known there, except as a number of revolutions that somebody counted (`blendTimeByRevolutions`); where a
+ * yield stress keeps the wall from moving, there is none at all (`cavern`). How long oil takes to be taken up is
+ * another thing altogether, and measured at the bench.
+ *
+ * @param input.powerNumber - Power number, above 0.
+ * @param input.speed - Speed [rev/s], above 0.
+ * @param input.diameterImpeller - Diameter of the impeller [m], above 0.
+ * @param input.diameterVessel - Inner diameter of the vessel [m], above 0.
+ * @param input.level - Level of the filling [m], above 0.
+ * @param input.density - Density [kg/m³], above 0.
+ * @param input.viscosity - Viscosity [Pa·s], above 0.
+ * @param input.uniformity - Share of the way to even, above 0 and below 1; left out for 0.95.
+ * @returns Duration [s], the range of the correlation that holds, its Fourier number, revolutions.
+ * @throws CalculationError `input` where an argument is out of range; `range` below Re 200.
+ * @source grenville-1992 for the ranges of the measurements; paul-2004 chapter 9 as restated in fluids-1.0
+ * @example
+ * ```ts
+ * import { blendTime } from "gelwright/mixing";
+ * const melt = { density: 910, viscosity: 0.05 };
+ * const propeller = { powerNumber: 0.35, speed: 3, diameterImpeller: 0.25 };
+ * blendTime({ ...melt, ...propeller, diameterVessel: 0.6, level: 0.6 }).duration; // => 37.93895681818461
+ * ```
+ */
+export function blendTime(input: {
+  readonly powerNumber: number;
+  readonly speed: number;
+  readonly diameterImpeller: number;
+  readonly diameterVessel: number;
+  readonly level: number;
+  readonly density: number;
+  readonly viscosity: number;
+  readonly uniformity?: number;
+}): BlendTime {
+  const { uniformity = 0.95 } = record(input, "input");
+  const speed = positive(input.speed, "speed");
+  const impeller = positive(input.diameterImpeller, "diameterImpeller");
+  const kinematic = positive(input.viscosity, "viscosity") / positive(input.density, "density");
+  const reynolds = (speed * impeller * impeller) / kinematic;
+  if (!(reynolds >= leastBlendReynolds))
+    refuse(
+      "range",
+      "Reynolds number",
+      reynolds,
+      `${leastBlendReynolds} or more; below it count revolutions and use blendTimeByRevolutions`,
+    );
+  const group = Math.cbrt(positive(input.powerNumber, "powerNumber")) * reynolds;
+  const fourier = blendFourier(group);
+  const width = positive(input.diameterVessel, "diameterVessel");
+  const size = width * Math.sqrt(width * positive(input.level, "level"));
+  const share = Math.log1p(-evenness(uniformity, "uniformity")) / Math.log(0.05);
+  const duration = result((fourier * size * share) / kinematic, "blend time");
+  return {
+    duration,
+    regime: group < meeting ? "transitional" : "turbulent",
+    fourier: result(fourier, "Fourier number"),
+    revolutions: result(speed * duration, "revolutions"),
+  };
+}
+
+/**
+ * How long until a batch is even where the flow creeps: a number of revolutions that was counted on this impeller.
+ *
+ * $$\theta = \frac{(N\theta)}{N}$$
+ *
+ * In creeping flow the number is one of the shape of impeller and vessel alone, at every scale and viscosity; a yield
+ * stress, or a gel that thins much, makes it larger. It has to be counted: with a drop of colour, at the bench.
+ *
+ * @param input.revolutions - Revolutions until even, above 0.
+ * @param input.speed - Speed [rev/s], above 0.
+ * @returns Duration [s].
+ * @throws CalculationError `input` where an argument is out of range.
+ * @source definition
+ * @example
+ * ```ts
+ * import { blendTimeByRevolutions } from "gelwright/mixing";
+ * blendTimeByRevolutions({ revolutions: 60, speed: 0.5 }); // => 120
+ * ```
+ */
+export function blendTimeByRevolutions(input: { readonly revolutions: number; readonly speed: number }): number {
+  const { revolutions, speed } = record(input, "input");
+  return result(positive(revolutions, "revolutions") / positive(speed, "speed"), "blend time");
+}
+
+/**
+ * The revolutions until even of a helical ribbon in creeping flow, from its power constant.
+ *
+ * $$N\theta = 896\,000\,K^{-1.69}$$
+ *
+ * @param input.constant - Power number times Reynolds number in creeping flow, above 0.
+ * @returns Revolutions, for `blendTimeByRevolutions`.
+ * @throws CalculationError `input` where the constant is out of range.
+ * @source paul-2004 example 9-6 as restated in fluids-1.0
+ * @example
+ * ```ts
+ * import { ribbonRevolutions } from "gelwright/mixing";
+ * ribbonRevolutions({ constant: 357.4 }); // => 43.39871026859293
+ * ```
+ */
+export function ribbonRevolutions(input: { readonly constant: number }): number {
+  const { constant } = record(input, "input");
+  return result(896_000 * positive(constant, "constant") ** -1.69, "revolutions");
+}

@@ -1,0 +1,139 @@
+import { positive, record, refuse, result } from "../guards.js";
+import type { Beyond } from "../laws/beyond.js";
+import { root } from "../numeric/root.js";
+import { compileStirring, type StirredBatch } from "./stirring.js";
+
+/** The part of a gel with a yield stress that an impeller moves. */
+export interface Cavern {
+  /** Of the cavern as the torque would have it, were the vessel wide enough [m]. */
+  readonly diameter: number;
+  /** Its height [m]. */
+  readonly height: number;
+  /** Diameter of the cavern over that of the impeller. */
+  readonly diameterRatio: number;
+  /** Whether it reaches the wall: only then can the batch become even at all. */
+  readonly reachesWall: boolean;
+}
+
+/** Height over diameter of a cavern, as seen around a disc turbine: elson-1986, from memory. */
+const usualHeight = 0.4;
+
+function slenderness(given: number | undefined): number {
+  return given === undefined ? usualHeight : positive(given, "heightToDiameter");
+}
+
+/** (D_c/D)³ for a cylinder whose wall and ends carry the torque at the yield stress. */
+function cubed(load: number, yieldStress: number, slender: number): number {
+  return load / (Math.PI * Math.PI * (slender + 1 / 3) * yieldStress);
+}
+
+/**
+ * How far an impeller moves a gel that has a yield stress: a cavern, around which the gel stands still.
+ *
+ * $$\left(\frac{D_c}{D}\right)^3 = \frac{\mathrm{Po}\,\rho N^2 D^2}{\pi^2 (a + \tfrac13)\,\tau_y} = \frac{1.36\,\mathrm{Po}\,\rho N^2 D^2}{\pi^2 \tau_y}$$
+ *
+ * The torque of the impeller is carried at the yield stress by wall and ends of a cylinder whose height is a times its
+ * diameter; Elson's 1.36 is a = 0.4. Where the cavern does not reach the wall, the gel there does not move, what is
+ * added is not spread, and no blend time exists. The formula holds between the impeller and the wall: a cavern smaller
+ * than the impeller means that the gel moves with the blades and hardly elsewhere; one that reaches the wall then grows
+ * in height alone, which this does not follow. A gel that slips on the wall or heals slowly has no clear edge.
+ *
+ * @param input.powerNumber - Power number of the impeller in the gel, above 0.
+ * @param input.speed - Speed [rev/s], above 0.
+ * @param input.diameterImpeller - Diameter of the impeller [m], above 0.
+ * @param input.density - Density [kg/m³], above 0.
+ * @param input.yieldStress - Yield stress [Pa], above 0.
+ * @param input.diameterVessel - Inner diameter of the vessel [m], at least that of the impeller.
+ * @param input.heightToDiameter - Height over diameter of the cavern, a, above 0; left out for 0.4.
+ * @returns Diameter and height [m], diameter over that of the impeller, whether it reaches the wall.
+ * @throws CalculationError `input` where an argument is out of range.
+ * @source elson-1986 from memory; derived here from the torque on a cylinder
+ * @example
+ * ```ts
+ * import { cavern } from "gelwright/mixing";
+ * const gel = { density: 915, yieldStress: 30 };
+ * const bench = { powerNumber: 1.8, speed: 12, diameterImpeller: 0.05, diameterVessel: 0.12 };
+ * cavern({ ...gel, ...bench }).reachesWall; // => false
+ * ```
+ */
+export function cavern(input: {
+  readonly powerNumber: number;
+  readonly speed: number;
+  readonly diameterImpeller: number;
+  readonly density: number;
+  readonly yieldStress: number;
+  readonly diameterVessel: number;
+  readonly heightToDiameter?: number;
+}): Cavern {
+  const { powerNumber, speed, diameterImpeller, density, yieldStress, diameterVessel, heightToDiameter } = record(
+    input,
+    "input",
+  );
+  const slender = slenderness(heightToDiameter);
+  const impeller = positive(diameterImpeller, "diameterImpeller");
+  const vessel = vesselAround(diameterVessel, impeller);
+  const load =
+    positive(powerNumber, "powerNumber") * positive(density, "density") * (positive(speed, "speed") * impeller) ** 2;
+  const diameterRatio = result(Math.cbrt(cubed(load, positive(yieldStress, "yieldStress"), slender)), "cavern");
+  const diameter = result(diameterRatio * impeller, "diameter of the cavern");
+  return {
+    diameter,
+    height: result(slender * diameter, "height of the cavern"),
+    diameterRatio,
+    reachesWall: diameter >= vessel,
+  };
+}
+
+function vesselAround(diameter: number, impeller: number): number {
+  const vessel = positive(diameter, "diameterVessel");
+  if (vessel < impeller)
+    refuse("input", "diameterVessel", vessel, `at least the diameter of the impeller, ${impeller} m`);
+  return vessel;
+}
+
+/**
+ * The slowest speed at which the gel at the wall of the vessel moves.
+ *
+ * $$D_c(N) = T$$
+ *
+ * with the power number and the effective viscosity that go with each speed. Below it no blend time exists.
+ *
+ * @param input - Impeller, vessel, density and flow curve as for `stirring`; the flow curve with a yield stress.
+ * @param input.diameterVessel - Inner diameter of the vessel [m], at least that of the impeller.
+ * @param input.heightToDiameter - Height over diameter of the cavern, above 0; left out for 0.4.
+ * @param input.beyond - Outside the Reynolds numbers of the power curve: `"throw"` (default) or `"extend"` it.
+ * @returns Speed [rev/s].
+ * @throws CalculationError `input` where an argument is out of range or the gel has no yield stress; `unreachable` where
+ *   no constant of the impeller is known, or the torque at any slow speed already moves the wall.
+ * @source elson-1986 from memory
+ * @example
+ * ```ts
+ * import { speedToMoveWall } from "gelwright/mixing";
+ * const curve = { law: "herschel-bulkley", yieldStress: 30, consistency: 12, flowIndex: 0.5 } as const;
+ * const impeller = { kind: "pitched-blade", diameter: 0.05 } as const;
+ * speedToMoveWall({ impeller, density: 915, curve, diameterVessel: 0.12 }); // => 26.196057489658056
+ * ```
+ */
+export function speedToMoveWall(
+  input: StirredBatch & {
+    readonly diameterVessel: number;
+    readonly heightToDiameter?: number;
+    readonly beyond?: Beyond;
+  },
+): number {
+  const { diameterVessel, heightToDiameter, beyond } = record(input, "input");
+  const slender = slenderness(heightToDiameter);
+  const { at, flow, density, diameter } = compileStirring(input, beyond);
+  const wide = vesselAround(diameterVessel, diameter) / diameter;
+  if (!(flow.yieldStress > 0)) refuse("input", "curve", "no yield stress", "a flow curve with a yield stress");
+  const short = (logSpeed: number): number => {
+    const speed = Math.exp(logSpeed);
+    const load = at(speed).powerNumber * density * (speed * diameter) ** 2;
+    return Math.log(cubed(load, flow.yieldStress, slender)) - 3 * Math.log(wide);
+  };
+  // The torque rises with the speed from that of the yield stress: from one turn in a day to a million a second.
+  const [slow, fast] = [-12, 14];
+  if (!(short(slow) < 0))
+    refuse("unreachable", "speed", `a cavern at the wall at ${Math.exp(slow)} rev/s`, "a vessel that is wider");
+  return result(Math.exp(root(short, slow, fast, "speed", 1e-13)), "speed");
+}

@@ -1,0 +1,14 @@
+/** How a stirred batch flows: it creeps, it whirls, or something between the two. */
+export type Regime = "laminar" | "transitional" | "turbulent";
+
+/** Below this Reynolds number the flow creeps and the power goes with the viscosity: common practice, no source. */
+export const reynoldsLaminar = 10;
+
+/** Above this Reynolds number the power no longer knows the viscosity: common practice, no source. */
+export const reynoldsTurbulent = 10_000;
+
+/** The regime at a Reynolds number. */
+export function regimeAt(reynolds: number): Regime {
+  if (reynolds < reynoldsLaminar) return "laminar";
+  return reynolds > reynoldsTurbulent ? "turbulent" : "transitional";
+}

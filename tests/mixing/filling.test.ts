@@ -1,0 +1,54 @@
+import fc from "fast-check";
+import { leastWorkingVolume, levelOfVolume, type VesselShape, volumeAtLevel } from "gelwright/mixing";
+import { expect, test } from "vitest";
+
+const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+const off = (actual: number, expected: number) => Math.abs(actual / expected - 1);
+const vessels: fc.Arbitrary<VesselShape> = fc.record({
+  diameter: between(0.1, 3),
+  bottom: fc.oneof(
+    fc.constant({ shape: "flat" } as const),
+    fc.record({ shape: fc.constant("cone" as const), depth: between(0.05, 1) }),
+    fc.record({ shape: fc.constant("ellipsoidal" as const), depth: between(0.05, 1) }),
+    fc.record({
+      shape: fc.constant("dished" as const),
+      crownToDiameter: between(0.5, 2),
+      knuckleToDiameter: between(0.01, 0.45),
+    }),
+  ),
+});
+
+test("the level of a volume holds that volume", () => {
+  fc.assert(
+    fc.property(vessels, between(1e-4, 2), (vessel, volume) => {
+      expect(off(volumeAtLevel({ vessel, level: levelOfVolume({ vessel, volume }) }), volume)).toBeLessThan(1e-9);
+    }),
+  );
+});
+
+test("the volume grows with the level by the area of the surface, which no bottom makes larger than the vessel's", () => {
+  fc.assert(
+    fc.property(vessels, between(0.01, 2), between(0.001, 0.1), (vessel, level, step) => {
+      const [low, high] = [volumeAtLevel({ vessel, level }), volumeAtLevel({ vessel, level: level + step })];
+      expect(high).toBeGreaterThan(low);
+      expect(high - low).toBeLessThanOrEqual((Math.PI / 4) * vessel.diameter ** 2 * step * (1 + 1e-9));
+    }),
+  );
+});
+
+test("a dish whose sphere is half as wide again as nothing is half a ball, and so is half an ellipsoid as deep as wide", () => {
+  const ball = volumeAtLevel({ vessel: { diameter: 1, bottom: { shape: "ellipsoidal", depth: 0.5 } }, level: 0.2 });
+  const dish = { shape: "dished", crownToDiameter: 0.5, knuckleToDiameter: 0.1 } as const;
+  expect(off(volumeAtLevel({ vessel: { diameter: 1, bottom: dish }, level: 0.2 }), ball)).toBeLessThan(1e-12);
+  expect(off(ball, Math.PI * 0.04 * (0.5 - 0.2 / 3))).toBeLessThan(1e-12);
+});
+
+test("an empty vessel has no level, and the impeller is covered by what stands above it", () => {
+  const vessel = { diameter: 0.5, bottom: { shape: "cone", depth: 0.1 } } as const;
+  expect(levelOfVolume({ vessel, volume: 0 })).toBe(0);
+  const least = leastWorkingVolume({ vessel, heightTop: 0.2, cover: 0.1 });
+  expect(off(levelOfVolume({ vessel, volume: least }), 0.3)).toBeLessThan(1e-12);
+  expect(() =>
+    volumeAtLevel({ vessel: { diameter: 1, bottom: { shape: "dished", crownToDiameter: 0.4 } }, level: 0.1 }),
+  ).toThrow("0.5 to 2");
+});
