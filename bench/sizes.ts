@@ -16,6 +16,10 @@ const restated: Readonly<Record<string, { readonly bytes: number; readonly why: 
   "heaviest function of leg": { bytes: 5000, why: "quadrature that checks itself, the root finder, and the loss laws" },
   "heaviest function of gel": { bytes: 4200, why: "quadrature, the root finder and two laws of water activity" },
   "heaviest function of heat": { bytes: 7500, why: "a leg, the loss laws and the specific-heat laws" },
+  "heaviest function of mixing": {
+    bytes: 5500,
+    why: "the power curves of all impellers, the flow curves, a root finder",
+  },
   "heaviest function of oils": { bytes: 2700, why: "the limits of a standard against a certificate, row by row" },
   "heaviest function of particles": { bytes: 8500, why: "the laws and a leg" },
   "heaviest function of rheology": { bytes: 5500, why: "all flow-curve laws and their fit" },
@@ -27,6 +31,7 @@ const restated: Readonly<Record<string, { readonly bytes: number; readonly why: 
   "room leg": { bytes: 5000, why: "as its heaviest function" },
   "room gel": { bytes: 12_000, why: "packed droplets, clarity, dose-response and moisture beside the ratio" },
   "room heat": { bytes: 21_000, why: "conduction, jackets, walls, evaporation and exposure over the laws and a leg" },
+  "room mixing": { bytes: 9000, why: "power, blending, caverns, vessels and scale-up, each on curves given as data" },
   "room oils": { bytes: 12_500, why: "the reference oils, 4 kB, which an app takes one by one" },
   "room particles": { bytes: 12_000, why: "drag, bubbles and settling over the laws and a leg" },
   "room rheology": { bytes: 12_500, why: "fits of all models; an app that only evaluates takes gelwright/laws" },
