@@ -1,23 +1,29 @@
-import { existsSync, readdirSync, readFileSync } from "node:fs";
-import { basename } from "node:path";
+import { existsSync, readdirSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { tex } from "@mdit/plugin-tex";
-import katex from "katex";
 import { OptionDefaults } from "typedoc";
+import { categoryOrder, defaultCategory, documents } from "./theme/documents.js";
+import { extendMarkdown } from "./theme/markdown.js";
+import { load } from "./theme/plugin.js";
 
-const root = fileURLToPath(new URL("../", import.meta.url));
-const rooms = readdirSync(`${root}src`).filter((name) => existsSync(`${root}src/${name}/index.ts`));
-const guides = ["", "pages/"].flatMap((folder) =>
-  readdirSync(`${root}docs/${folder}`)
-    .filter((name) => name.endsWith(".md"))
-    .map((name) => folder + name),
-);
+const source = fileURLToPath(new URL("../src/", import.meta.url));
+const rooms = readdirSync(source).filter((name) => existsSync(`${source}${name}/index.ts`));
 
 /** @type {Partial<import("typedoc").TypeDocOptions>} */
 export default {
   name: "gelwright",
   entryPoints: ["../src/error.ts", ...rooms.map((room) => `../src/${room}/index.ts`)],
-  projectDocuments: guides,
+  projectDocuments: documents,
+  plugin: [load],
+  router: "gelwright",
+  markdownItLoader: extendMarkdown,
+  customCss: "theme/site.css",
+  customJs: "theme/site.js",
+  headings: { readme: false, document: false },
+  categorizeByGroup: false,
+  categoryOrder,
+  defaultCategory,
+  navigation: { includeCategories: true },
+  searchInDocuments: true,
   out: "site",
   tsconfig: "api/tsconfig.json",
   includeVersion: true,
@@ -42,18 +48,4 @@ export default {
   intentionallyNotExported: ["Spelling", "Tables"],
   treatWarningsAsErrors: true,
   treatValidationWarningsAsErrors: true,
-  // Under a figure stands its description, for those who cannot see it and for those who can.
-  // Equations become MathML while the site is built: no fonts, no script, no other host, and a bad one fails the build.
-  markdownItLoader(parser) {
-    parser.use(tex, {
-      render: (equation, displayMode) =>
-        katex.renderToString(equation, { displayMode, output: "mathml", throwOnError: true, strict: "error" }),
-    });
-    const image = parser.renderer.rules.image;
-    parser.renderer.rules.image = (tokens, index, ...rest) => {
-      const figure = `${root}docs/pages/${basename(tokens[index].attrGet("src") ?? "")}`;
-      const description = existsSync(figure) && /<desc\b[^>]*>(.*?)<\/desc>/s.exec(readFileSync(figure, "utf8"))?.[1];
-      return image(tokens, index, ...rest) + (description ? `<br><small>${description}</small>` : "");
-    };
-  },
 };

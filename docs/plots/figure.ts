@@ -35,6 +35,8 @@ export function draw({ name, title, description, options }: Figure): string {
   picture.setAttribute("aria-describedby", `${name}-description`);
   // The library's own style is for a picture within a page.
   picture.querySelector("style")?.remove();
+  // It names its marks for itself; title and description say what they mean.
+  for (const mark of picture.querySelectorAll("[aria-label]")) mark.removeAttribute("aria-label");
   picture.prepend(
     child("title", title, `${name}-title`),
     child("desc", description, `${name}-description`),

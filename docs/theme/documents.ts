@@ -1,0 +1,64 @@
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { basename } from "node:path";
+import { fileURLToPath } from "node:url";
+
+/** The folder of the site's sources, with a slash at its end. */
+export const docs: string = fileURLToPath(new URL("../", import.meta.url));
+
+/** A folder of `docs` whose every page stands in the site, under one heading, those named first. */
+interface Shelf {
+  readonly category: string;
+  readonly folder: string;
+  readonly first: readonly string[];
+}
+
+const shelves: readonly Shelf[] = [
+  {
+    category: "Guides",
+    folder: "guides/",
+    first: ["start", "questions", "documents", "recipes", "cautions", "versions"],
+  },
+  {
+    category: "What it rests on",
+    folder: "",
+    first: [
+      "formula",
+      "natural-origin",
+      "gel",
+      "cold-route",
+      "oils",
+      "batch",
+      "heat",
+      "particles",
+      "rheology",
+      "mixing",
+    ],
+  },
+  { category: "Proof", folder: "pages/", first: ["verification", "bibliography"] },
+];
+
+/** The heading under which the modules stand. */
+export const defaultCategory = "Rooms";
+export const categoryOrder: readonly string[] = [...shelves.map(({ category }) => category), defaultCategory];
+
+/** Pages that the order does not know come last, by name. */
+function inOrder({ folder, first }: Shelf): string[] {
+  const place = (name: string) => (first.includes(name) ? first.indexOf(name) : first.length);
+  return readdirSync(docs + folder)
+    .filter((file) => file.endsWith(".md"))
+    .map((file) => file.slice(0, -".md".length))
+    .sort((a, b) => place(a) - place(b) || a.localeCompare(b, "en"))
+    .map((name) => `${folder}${name}.md`);
+}
+
+/** Every page, from the folder `docs`, in the order of the site. */
+export const documents: readonly string[] = shelves.filter(({ folder }) => existsSync(docs + folder)).flatMap(inOrder);
+
+/** What a page is called, from its first heading, and under what it stands. */
+export function describe(file: string): { readonly name: string; readonly title: string; readonly category: string } {
+  const [, title] = /^# (.+)$/m.exec(readFileSync(docs + file, "utf8")) ?? [];
+  if (title === undefined) throw new Error(`docs/${file} has no heading`);
+  const folder = file.slice(0, file.lastIndexOf("/") + 1);
+  const category = shelves.find((shelf) => shelf.folder === folder)?.category ?? defaultCategory;
+  return { name: basename(file, ".md"), title, category };
+}

@@ -1,0 +1,13 @@
+/** What a screen reader is told of the parts of typedoc's pages. */
+const landmarks: Readonly<Record<string, string>> = {
+  "col-content": 'role="main"',
+  "page-menu": 'role="complementary" aria-label="Settings and places on this page"',
+  "site-menu": 'role="complementary" aria-label="Pages of the site"',
+};
+
+/** The parts of a page become landmarks, so that a screen reader can go from one to the next. */
+export function addLandmarks(html: string): string {
+  return html.replaceAll(/<div class="(col-content|page-menu|site-menu)">/g, (_, name: string) => {
+    return `<div class="${name}" ${landmarks[name]}>`;
+  });
+}

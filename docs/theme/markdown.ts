@@ -1,0 +1,35 @@
+import { existsSync, readFileSync } from "node:fs";
+import { basename } from "node:path";
+import { tex } from "@mdit/plugin-tex";
+import katex from "katex";
+import type MarkdownIt from "markdown-it";
+import { docs } from "./documents.js";
+
+/** Equations become MathML while the site is built: no fonts, no script, no other host, and a bad one fails the build. */
+function equation(text: string, displayMode: boolean): string {
+  const math = katex.renderToString(text, { displayMode, output: "mathml", throwOnError: true, strict: "error" });
+  return displayMode ? `<div class="wide equation">${math}</div>` : math;
+}
+
+/** A figure stands in the page itself, so that it takes the page's colours, with its description beneath. */
+function figure(file: string): string {
+  const svg = readFileSync(file, "utf8").replace(/<style>.*?<\/style>/s, "");
+  const description = /<desc\b[^>]*>(.*?)<\/desc>/s.exec(svg)?.[1] ?? "";
+  return `<span class="figure"><span class="wide">${svg}</span><small>${description}</small></span>`;
+}
+
+/** What the site's Markdown knows beyond the usual: equations, figures, and tables that scroll by themselves. */
+export function extendMarkdown(parser: MarkdownIt): void {
+  // A source that is named by its address is no link to elsewhere.
+  parser.set({ linkify: false });
+  parser.use(tex, { render: equation });
+  const { rules } = parser.renderer;
+  const { image } = rules;
+  rules.image = (tokens, index, ...rest) => {
+    const file = `${docs}pages/${basename(tokens[index]?.attrGet("src") ?? "")}`;
+    if (file.endsWith(".svg") && existsSync(file)) return figure(file);
+    return image?.(tokens, index, ...rest) ?? "";
+  };
+  rules["table_open"] = () => '<div class="wide"><table>\n';
+  rules["table_close"] = () => "</table></div>\n";
+}

@@ -1,0 +1,27 @@
+// What is wider than its place scrolls by itself, and then a keyboard must reach it.
+const fit = new ResizeObserver((entries) => {
+  for (const { target } of entries)
+    if (target.scrollWidth > target.clientWidth) target.setAttribute("tabindex", "0");
+    else target.removeAttribute("tabindex");
+});
+for (const one of document.querySelectorAll(".wide, pre, .tsd-signature")) fit.observe(one);
+
+// The list of pages comes with the link of a room inside the button that opens it, which no screen reader can tell apart:
+// the link moves to the head of the list that opens.
+const separate = (list) => {
+  for (const link of list.querySelectorAll("summary a")) {
+    const name = document.createElement("span");
+    name.append(...link.cloneNode(true).childNodes);
+    const items = link.closest("details")?.querySelector("ul");
+    const item = document.createElement("li");
+    link.replaceWith(name);
+    link.replaceChildren("All of ", ...link.childNodes);
+    item.append(link);
+    items?.prepend(item);
+  }
+};
+const list = document.getElementById("tsd-nav-container");
+if (list) {
+  new MutationObserver(() => separate(list)).observe(list, { childList: true, subtree: true });
+  separate(list);
+}
