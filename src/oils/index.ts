@@ -1,3 +1,4 @@
+export { additionOrder, type HeatedOil, type OilBurden } from "./addition-order.js";
 export { type AntioxidantDose, antioxidantDose } from "./antioxidant-dose.js";
 export { type Certificate, checkCertificate, type ValueAtTemperature } from "./certificate.js";
 export { type Compound, glycerin, squalane } from "./compounds.js";

@@ -3,6 +3,7 @@ export type {
   ContentBounds,
   NaturalOrigin,
   OilExposure,
+  OilOrder,
   Plan,
   PlanCost,
   PlanEvaporation,

@@ -93,6 +93,36 @@ export type OilExposure =
       readonly equivalent?: { readonly duration: number; readonly temperature: number };
     };
 
+/** What the heat of the run does to one oil, and what it would do if the oil waited until the heat is off. */
+export type OilOrder =
+  | { readonly material: string; readonly notKnown: string }
+  | {
+      /** Name of the material. */
+      readonly material: string;
+      /** Whether it is in the vessel while that is on the heat. */
+      readonly onHeat: boolean;
+      /** Cox value from its fatty acids. */
+      readonly oxidisability: number;
+      /** Share of the product [0 to 1]. */
+      readonly massFraction: number;
+      /** The time [s] at `temperatureReference` [°C] that does as much as its way through the vessel. */
+      readonly equivalentTime: number;
+      /** The same if it is charged after the heat is off [s]. */
+      readonly equivalentTimeOffHeat: number;
+      /** The temperature of the room, at which all these times count [°C]. */
+      readonly temperatureReference: number;
+      /** Cox value times share times the equivalent time, as planned [s]. */
+      readonly burden: number;
+      /** The same if it is charged after the heat is off [s]. */
+      readonly burdenOffHeat: number;
+      /** What charging it after the heat is off takes away [s]. */
+      readonly spared: number;
+      /** What it has of all that the heat does to the oils that are known [0 to 1]. */
+      readonly share: number;
+      /** Whether the mix would come too near its setting temperature if it waited. */
+      readonly setsIfOffHeat: boolean;
+    };
+
 /** What one volatile material loses, as shares of what was charged [0 to 1]. */
 export interface PlanEvaporation {
   /** Name of the material. */
@@ -157,6 +187,8 @@ export interface Plan {
   readonly afterFilling: AfterFilling;
   /** What the materials that are to be spared went through. */
   readonly exposures: readonly OilExposure[];
+  /** The oils, ranked: what waiting until the heat is off would spare most comes first. */
+  readonly oilOrder: readonly OilOrder[];
   /** What the volatile materials lose. */
   readonly evaporation: readonly PlanEvaporation[];
   readonly naturalOrigin: NaturalOrigin;

@@ -1,5 +1,6 @@
 import { type ScaledBatch, scaleFormula } from "../batch/index.js";
 import type { Formula } from "../formula/index.js";
+import { oilOrderOf } from "./addition-order.js";
 import { afterFilling, checkSetThrough } from "./after-filling.js";
 import { cautionsOf } from "./cautions.js";
 import { checksOf } from "./checks/index.js";
@@ -104,6 +105,7 @@ export function runPlan(document: unknown): Plan {
     timeline: timelineOf(job, moments),
     afterFilling: pastFilling,
     exposures: exposuresOf(moments),
+    oilOrder: oilOrderOf(job, moments, contents, scaled),
     evaporation: evaporationOf(job, moments),
     naturalOrigin,
     cost: costOf(scaled),

@@ -1,5 +1,13 @@
 import { record } from "../guards.js";
-import type { AfterFilling, NaturalOrigin, OilExposure, Plan, PlanCost, PlanEvaporation } from "../plan/index.js";
+import type {
+  AfterFilling,
+  NaturalOrigin,
+  OilExposure,
+  OilOrder,
+  Plan,
+  PlanCost,
+  PlanEvaporation,
+} from "../plan/index.js";
 import { celsius, clock, kilograms, packCount, percent, percentBetween, span, weighed } from "./figures.js";
 import { render } from "./render.js";
 import { markdownTable, markdownText } from "./table.js";
@@ -79,6 +87,7 @@ function sheetOf(plan: Plan): string {
           "In the vessel, from their charge to the last pack. This ranks orders of work; it predicts no shelf life.",
         ]
       : []),
+    ...orderOfAddition(plan.oilOrder),
     ...(plan.evaporation.length > 0 ? ["## Evaporation", list(plan.evaporation.map(evaporationOf))] : []),
     "## What the process takes",
     markdownTable(allowanceTable(plan)),
@@ -154,6 +163,29 @@ function exposureOf(of: OilExposure): string {
   const { material, temperatureHighest, timeAbove, temperatureAbove, duration, equivalent } = of;
   const asMuch = equivalent ? `; as much as ${span(equivalent.duration)} at ${celsius(equivalent.temperature)}` : "";
   return `${material}: at most ${celsius(temperatureHighest)}, ${clock(timeAbove)} of ${clock(duration)} above ${celsius(temperatureAbove)}${asMuch}.`;
+}
+
+/** The order in which oils ask to wait; nothing where no oil has a profile. */
+function orderOfAddition(oils: readonly OilOrder[]): readonly string[] {
+  const known = oils.filter((oil) => !("notKnown" in oil));
+  if (known.length === 0) return [];
+  return [
+    "## Which oils to charge off the heat",
+    list(oils.map(orderOf)),
+    "Ranked by what waiting spares: Cox value times share times heat. It ranks; from which figure on an oil has to wait is for the maker to say.",
+  ];
+}
+
+function orderOf(oil: OilOrder): string {
+  if ("notKnown" in oil) return `${oil.material}: not known, ${oil.notKnown}.`;
+  const { material, onHeat, oxidisability, massFraction, equivalentTime, equivalentTimeOffHeat, share } = oil;
+  const what = `${material} (Cox value ${Number(oxidisability.toPrecision(2))}, ${percent(massFraction)} of the product)`;
+  if (oxidisability === 0) return `${what}: holds no acid that the Cox value counts.`;
+  const heat = `as much as ${span(equivalentTime)} at ${celsius(oil.temperatureReference)}`;
+  const part = `${percent(Number(share.toPrecision(2)))} of what the heat does to the oils`;
+  if (!onHeat) return `${what}: goes in off the heat; ${heat}, ${part}.`;
+  const sets = oil.setsIfOffHeat ? ", but the mix would come too near its setting temperature" : "";
+  return `${what}: goes in on the heat; ${heat}, ${part}. Off the heat: ${span(equivalentTimeOffHeat)}${sets}.`;
 }
 
 function evaporationOf({ material, stated, predicted, most, restsOn, notKnown }: PlanEvaporation): string {

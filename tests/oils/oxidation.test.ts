@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { antioxidantDose, inductionTime, peroxideRise, relativeOxidation } from "gelwright/oils";
+import { additionOrder, antioxidantDose, inductionTime, peroxideRise, relativeOxidation } from "gelwright/oils";
 import { expect, test } from "vitest";
 
 const part = fc.double({ min: 0, max: 0.01, noNaN: true });
@@ -121,4 +121,53 @@ test("an induction time, a maximum and a fall are not straight lines", () => {
   expect(() => rise([5, 12, 18, 20, 17, 11])).toThrow("a bend");
   expect(() => rise([20, 16, 11.5, 8])).toThrow("do not rise");
   expect(() => rise([2, 3, 4])).toThrow("at least 4");
+});
+
+/** Nothing, or enough of it for doubles to halve. */
+const upTo = (max: number) => fc.oneof(fc.constant(0), fc.double({ min: 1e-3, max, noNaN: true }));
+const heatedOils = fc.array(
+  fc.record({
+    oxidisability: upTo(25),
+    massFraction: upTo(1),
+    equivalentTime: upTo(1e7),
+    equivalentTimeOffHeat: upTo(1e7),
+  }),
+  { minLength: 1, maxLength: 8 },
+);
+
+test("the oil that waiting spares most comes first, and the shares are those of one whole", () => {
+  fc.assert(
+    fc.property(heatedOils, (oils) => {
+      const named = oils.map((oil, i) => ({ ...oil, name: `oil ${i}` }));
+      const ranked = additionOrder({ oils: named });
+      expect(ranked).toHaveLength(oils.length);
+      ranked.reduce((before, oil) => {
+        expect(oil.spared).toBeLessThanOrEqual(before.spared);
+        return oil;
+      });
+      const whole = ranked.reduce((sum, { share }) => sum + share, 0);
+      expect(whole === 0 || Math.abs(whole - 1) < 1e-12).toBe(true);
+      // Twice the heat for all is twice the burden for each, in the same order.
+      const twice = named.map((oil) => ({
+        ...oil,
+        equivalentTime: 2 * oil.equivalentTime,
+        equivalentTimeOffHeat: 2 * oil.equivalentTimeOffHeat,
+      }));
+      expect(additionOrder({ oils: twice })).toEqual(
+        ranked.map((oil) => ({
+          ...oil,
+          burden: 2 * oil.burden,
+          burdenOffHeat: 2 * oil.burdenOffHeat,
+          spared: 2 * oil.spared,
+        })),
+      );
+    }),
+  );
+});
+
+test("an oil without a name or with a negative time is no oil to rank", () => {
+  const oil = { name: "oil", oxidisability: 3, massFraction: 0.2, equivalentTime: 10, equivalentTimeOffHeat: 5 };
+  expect(() => additionOrder({ oils: [{ ...oil, name: "" }] })).toThrow("oils[0].name");
+  expect(() => additionOrder({ oils: [{ ...oil, equivalentTime: -1 }] })).toThrow("oils[0].equivalentTime");
+  expect(() => additionOrder({ oils: [] })).toThrow("a list of at least 1");
 });

@@ -37,6 +37,28 @@ const almond = {
 };
 
 export const validInputs: ValidInputs = {
+  additionOrder: [
+    [
+      {
+        oils: [
+          {
+            name: "almond oil",
+            oxidisability: 3.2,
+            massFraction: 0.2,
+            equivalentTime: 9e5,
+            equivalentTimeOffHeat: 5e5,
+          },
+          {
+            name: "rosehip oil",
+            oxidisability: 12,
+            massFraction: 0.1,
+            equivalentTime: 9e5,
+            equivalentTimeOffHeat: 5e5,
+          },
+        ],
+      },
+    ],
+  ],
   fattyAcid: [["C18:1 n-9"], ["oleic acid"], ["24:0"], ["18:1-OH n-9"]],
   readProfile: [[{ percentages: { "oleic acid": 80, "C18:2 (n-6)": 19 } }]],
   profileValues: [[{ profile: sound }], [{ profile: { "18:1": 90 }, sumTolerance: 10 }]],
