@@ -4,7 +4,7 @@ import { afterFilling, checkSetThrough } from "../src/plan/after-filling.js";
 import { cautionsOf } from "../src/plan/cautions.js";
 import { checksOf } from "../src/plan/checks/index.js";
 import { evaporationOf } from "../src/plan/evaporation.js";
-import { exposuresOf } from "../src/plan/exposure.js";
+import { exposedIn, exposuresOf } from "../src/plan/exposure.js";
 import { naturalOriginOf } from "../src/plan/natural-origin.js";
 import { readJob } from "../src/plan/read.js";
 import { runSteps } from "../src/plan/run/run-steps.js";
@@ -34,7 +34,7 @@ async function partsOf(scale: "beaker" | "kettle"): Promise<readonly (readonly s
     "steps run": run,
     "packs, exposure, evaporation": () => [
       afterFilling(job, moments, scaled),
-      exposuresOf(moments),
+      exposuresOf(moments, exposedIn(moments)),
       evaporationOf(job, moments),
     ],
     "checks, the window for particles among them": () => [

@@ -1,6 +1,7 @@
-import { list, record, result } from "../guards.js";
+import { list, record, result, temperature } from "../guards.js";
 import type { Beyond } from "../laws/beyond.js";
-import { compilePart, type PartByLaw } from "./charge-by-law.js";
+import type { SpecificHeatLaw } from "../laws/compile-specific-heat.js";
+import { type CompiledPart, compilePart, type PartByLaw } from "./charge-by-law.js";
 
 /**
  * The heat capacity of a charge as a function of temperature, for a leg: melting on the way is in it.
@@ -31,12 +32,23 @@ export function heatCapacityFunction(input: {
   readonly beyond?: Beyond;
 }): (temperature: number) => number {
   const { parts, beyond } = record(input, "input");
-  const each = list(parts, "parts", 1).map((part, i) => compilePart(part, `parts[${i}]`, beyond));
-  return (at) =>
-    result(
-      each.reduce((sum, part) => sum + part.mass * part.specificHeatOf(at), 0),
-      "heat capacity",
-    );
+  // A leg asks for it at hundreds of temperatures: what is constant is summed once, and parts of one law as one.
+  let constant = 0;
+  const varying = new Map<SpecificHeatLaw, CompiledPart>();
+  list(parts, "parts", 1).forEach((part, i) => {
+    const compiled = compilePart(part, `parts[${i}]`, beyond);
+    const law = part.specificHeat;
+    const same = varying.get(law);
+    if (law.law === "constant") constant = result(constant + part.mass * law.specificHeat, "heat capacity");
+    else varying.set(law, same ? { ...same, mass: same.mass + part.mass } : compiled);
+  });
+  const each = [...varying.values()];
+  return (at) => {
+    let capacity = constant;
+    for (const part of each) capacity += part.mass * part.specificHeatOf(at);
+    temperature(at, "temperature");
+    return result(capacity, "heat capacity");
+  };
 }
 
 /**

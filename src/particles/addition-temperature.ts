@@ -79,7 +79,10 @@ export function additionTemperature(
     if (distance <= allowed) enough = { from, distance };
     return Math.log(distance / allowed);
   };
-  const warmest = beyondAllowed(start) <= 0 ? start : root(beyondAllowed, end, start, "temperature", 1e-12);
+  // From the coldest up, stretch by stretch between kinks, until one holds the answer; the search stays within it.
+  const stops = [...kinks.filter((kink) => kink > end && kink < start).sort((one, other) => one - other), start];
+  const beyond = stops.find((stop) => beyondAllowed(stop) > 0);
+  const warmest = beyond === undefined ? start : root(beyondAllowed, enough.from, beyond, "temperature", 1e-12);
   const after = way(warmest, end, strict.velocityAt);
   return {
     temperature: warmest,

@@ -1,10 +1,10 @@
 import type { ScaledBatch } from "../batch/index.js";
 import { CalculationError } from "../error.js";
 import type { Material } from "../formula/index.js";
-import { exposure } from "../heat/index.js";
+import { relativeRateFunction } from "../heat/index.js";
 import { additionOrder, profileValues } from "../oils/index.js";
 import { doseTemperature } from "./dose.js";
-import { massOfMaterial, stretchesFrom } from "./exposure.js";
+import { type Exposed, exposedIn, massOfMaterial, untilFilled } from "./exposure.js";
 import type { Job, Step } from "./job.js";
 import { type Content, type Moment, massOf } from "./moment.js";
 import type { OilOrder } from "./plan.js";
@@ -28,15 +28,18 @@ interface Heated {
 export function oilOrderOf(
   job: Job,
   moments: readonly Moment[],
+  exposed: Exposed,
   charge: readonly Content[],
   scaled: ScaledBatch,
 ): readonly OilOrder[] {
-  const filled = moments.findIndex(({ step }) => step.do === "fill");
-  const inVessel = moments.slice(0, filled < 0 ? undefined : filled + 1);
+  const inVessel = untilFilled(moments);
   const oils = Object.values(job.formula.materials).filter(
     (material) => material.function === "oil" && charge.some((content) => content.material === material),
   );
-  const found = oils.map((material) => ({ material, heated: heatedOil(material, job, inVessel, charge, scaled) }));
+  const found = oils.map((material) => ({
+    material,
+    heated: heatedOil(material, job, inVessel, exposed, charge, scaled),
+  }));
   const known = found.flatMap(({ heated }) => (typeof heated === "string" ? [] : [heated]));
   const ranked =
     known.length === 0
@@ -59,6 +62,7 @@ function heatedOil(
   material: Material,
   job: Job,
   moments: readonly Moment[],
+  exposed: Exposed,
   charge: readonly Content[],
   scaled: ScaledBatch,
 ): Heated | string {
@@ -73,7 +77,7 @@ function heatedOil(
   const oil = { material, onHeat, oxidisability, massFraction, setsIfOffHeat: false };
   // What does not oxidise needs no sensitivity to be ranked last.
   if (oxidisability === 0) return { ...oil, equivalentTime: 0, equivalentTimeOffHeat: 0 };
-  const equivalentTime = equivalentFrom(material, moments, job);
+  const equivalentTime = equivalentOf(material, exposed, job);
   if (typeof equivalentTime === "string") return equivalentTime;
   if (!onHeat) return { ...oil, equivalentTime, equivalentTimeOffHeat: equivalentTime };
   const waited = ordersOffHeat(material, job, charge).map((order) => runOffHeat(material, order, scaled));
@@ -97,16 +101,13 @@ function oxidisabilityOf({ fattyAcids }: Material): number | string {
   }
 }
 
-/** The time at the room's temperature that does as much as the way of a material from its charge on [s]. */
-function equivalentFrom(material: Material, moments: readonly Moment[], { process }: Job): number | string {
+/** The time at the room's temperature that does as much as the way of a material [s]: one reference for all oils, so that their times can be laid beside one another. */
+function equivalentOf(material: Material, exposed: Exposed, { process }: Job): number | string {
   const { heatSensitivity } = material;
   if (!heatSensitivity) return "no heat sensitivity is stated";
-  const from = moments.findIndex((moment) => massOfMaterial(moment, material.key) > 0);
-  const stretches = stretchesFrom(moments, from);
-  if (!stretches || stretches.length === 0) return "a temperature or a time on the way is not known";
-  // One reference for all oils, so that their times can be laid beside one another.
-  const sensitivity = { ...heatSensitivity, temperatureReference: process.temperatureRoom };
-  return exposure({ stretches, sensitivity }).equivalentTime;
+  const found = exposed(material);
+  if (typeof found === "string") return found;
+  return found.equivalentTime / relativeRateFunction(heatSensitivity)(process.temperatureRoom);
 }
 
 /** A job with another order of work, and what goes in with which of its charges. */
@@ -122,11 +123,10 @@ function runOffHeat(
   scaled: ScaledBatch,
 ): { readonly equivalentTime: number | string; readonly sets: boolean } {
   const moments = runSteps(job, charge, scaled);
-  const inVessel = moments.slice(0, moments.findIndex(({ step }) => step.do === "fill") + 1);
   const charged = moments.find((moment) => massOfMaterial(moment, material.key) > 0)?.after;
   const sets = charged && doseTemperature(job, charged.contents, "temperatureSetting");
   return {
-    equivalentTime: equivalentFrom(material, inVessel, job),
+    equivalentTime: equivalentOf(material, exposedIn(moments), job),
     sets:
       charged?.temperature !== undefined && sets !== undefined && charged.temperature < sets + job.process.aboveSetting,
   };

@@ -1,33 +1,58 @@
-import { exposure, type Stretch } from "../heat/index.js";
+import type { Material } from "../formula/index.js";
+import { type Exposure, exposure, type Stretch } from "../heat/index.js";
 import { type Moment, massOf } from "./moment.js";
 import type { OilExposure } from "./plan.js";
 
 /** From here on an oil counts as warm, for want of a figure of its own: common practice, no source. */
 const warmFrom = 60;
 
+/** What one material went through in the vessel from its charge to the last pack, or why that is not known. */
+export type Exposed = (material: Material) => Exposure | string;
+
+/** Sums the way of a material up when it is first asked for, and only then. */
+export function exposedIn(moments: readonly Moment[]): Exposed {
+  const inVessel = untilFilled(moments);
+  const found = new Map<Material, Exposure | string>();
+  return (material) => {
+    const known = found.get(material) ?? exposureOf(material, inVessel);
+    found.set(material, known);
+    return known;
+  };
+}
+
+function exposureOf(material: Material, inVessel: readonly Moment[]): Exposure | string {
+  const from = inVessel.findIndex((moment) => massOfMaterial(moment, material.key) > 0);
+  const stretches = from < 0 ? undefined : stretchesFrom(inVessel, from);
+  if (!stretches || stretches.length === 0) return "a temperature or a time on the way is not known";
+  return exposure({
+    stretches,
+    // Without a sensitivity every moment counts alike, and no equivalent is told.
+    sensitivity: material.heatSensitivity ?? { law: "q10", q10: 1, temperatureReference: warmFrom },
+    temperatureAbove: warmFrom,
+  });
+}
+
+/** The moments up to the last pack. */
+export function untilFilled(moments: readonly Moment[]): readonly Moment[] {
+  const last = moments.findIndex((moment) => moment.step.do === "fill");
+  return moments.slice(0, last < 0 ? undefined : last + 1);
+}
+
 /**
  * What each material that is to be spared went through in the vessel: how warm, how long, and where its sensitivity is
  * known, the time at its reference temperature that would have done as much. It ranks orders of work; it predicts nothing.
  */
-export function exposuresOf(moments: readonly Moment[]): readonly OilExposure[] {
-  const last = moments.findIndex((moment) => moment.step.do === "fill");
-  const inVessel = moments.slice(0, last < 0 ? undefined : last + 1);
-  const spared = inVessel.flatMap((moment, from) =>
+export function exposuresOf(moments: readonly Moment[], exposed: Exposed): readonly OilExposure[] {
+  const spared = untilFilled(moments).flatMap((moment) =>
     moment.after.contents
       .slice(moment.before.contents.length)
-      .flatMap(({ material }) => (material.spareFromHeat ? [{ material, from }] : [])),
+      .flatMap(({ material }) => (material.spareFromHeat ? [material] : [])),
   );
-  return spared.map(({ material, from }) => {
-    const stretches = stretchesFrom(inVessel, from);
+  return [...new Set(spared)].map((material) => {
+    const found = exposed(material);
+    if (typeof found === "string") return { material: material.name, notKnown: found };
+    const { temperatureHighest, duration, timeAbove, equivalentTime } = found;
     const sensitivity = material.heatSensitivity;
-    if (!stretches || stretches.length === 0)
-      return { material: material.name, notKnown: "a temperature or a time on the way is not known" };
-    const { temperatureHighest, duration, timeAbove, equivalentTime } = exposure({
-      stretches,
-      // Without a sensitivity every moment counts alike, and no equivalent is told.
-      sensitivity: sensitivity ?? { law: "q10", q10: 1, temperatureReference: warmFrom },
-      temperatureAbove: warmFrom,
-    });
     return {
       material: material.name,
       temperatureHighest,

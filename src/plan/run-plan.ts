@@ -5,7 +5,7 @@ import { afterFilling, checkSetThrough } from "./after-filling.js";
 import { cautionsOf } from "./cautions.js";
 import { checksOf } from "./checks/index.js";
 import { evaporationOf } from "./evaporation.js";
-import { exposuresOf } from "./exposure.js";
+import { exposedIn, exposuresOf } from "./exposure.js";
 import type { Job } from "./job.js";
 import type { Content } from "./moment.js";
 import { naturalOriginOf } from "./natural-origin.js";
@@ -79,6 +79,7 @@ export function runPlan(document: unknown): Plan {
     return material ? [{ phase, material, mass }] : [];
   });
   const moments = runSteps(job, contents, scaled);
+  const exposed = exposedIn(moments);
   const naturalOrigin = naturalOriginOf(formula);
   const pastFilling = afterFilling(job, moments, scaled);
   return {
@@ -104,8 +105,8 @@ export function runPlan(document: unknown): Plan {
     allowances: charge.allowances.map(({ name, mass }) => ({ name, mass })),
     timeline: timelineOf(job, moments),
     afterFilling: pastFilling,
-    exposures: exposuresOf(moments),
-    oilOrder: oilOrderOf(job, moments, contents, scaled),
+    exposures: exposuresOf(moments, exposed),
+    oilOrder: oilOrderOf(job, moments, exposed, contents, scaled),
     evaporation: evaporationOf(job, moments),
     naturalOrigin,
     cost: costOf(scaled),

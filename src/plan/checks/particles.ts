@@ -32,16 +32,24 @@ export function checkParticles(moments: readonly Moment[], job: Job, scaled: Sca
       material.particle ? [{ material, particle: material.particle, moment, place }] : [],
     );
   });
-  return all.flatMap((suspended) => [
-    checkWindow(suspended, moments, job),
-    checkSettling(suspended, moments, job, scaled),
-    checkHeld(suspended, job),
-  ]);
+  return all.flatMap((suspended) => {
+    const cooling = suspensionOf(suspended.moment.after.contents, suspended.particle, job);
+    return [
+      checkWindow(suspended, cooling, moments, job),
+      checkSettling(suspended, cooling, moments, job, scaled),
+      checkHeld(suspended, job),
+    ];
+  });
 }
 
 /** Between which temperatures the particles may go in: thick enough to carry them, thin enough to stir. */
-function checkWindow({ material, particle, moment, place }: Suspended, moments: readonly Moment[], job: Job): Check {
-  const { contents, temperature } = moment.after;
+function checkWindow(
+  { material, moment, place }: Suspended,
+  cooling: CoolingSuspension | string,
+  moments: readonly Moment[],
+  job: Job,
+): Check {
+  const { temperature } = moment.after;
   const check = {
     id: `particles-go-in:${material.key}`,
     source: `Stokes over the cooling of the vessel, ${job.bench.source}`,
@@ -53,7 +61,6 @@ function checkWindow({ material, particle, moment, place }: Suspended, moments: 
     value: temperature === undefined ? "not known" : say.celsius(temperature),
     limit: "not known",
   });
-  const cooling = suspensionOf(contents, particle, job);
   const { settlingAllowed, viscosityStirrable } = job.bench;
   const offHeat = moments.find((one) => one.step.do === "take off the heat" && one.after.temperature !== undefined)
     ?.after.temperature;
@@ -90,8 +97,13 @@ function checkWindow({ material, particle, moment, place }: Suspended, moments: 
 }
 
 /** How far the particles settle on the way of this very plan, as if nothing were stirred but where a step says so. */
-function checkSettling(suspended: Suspended, moments: readonly Moment[], job: Job, scaled: ScaledBatch): Check {
-  const { material, particle, moment, place } = suspended;
+function checkSettling(
+  { material, moment, place }: Suspended,
+  cooling: CoolingSuspension | string,
+  moments: readonly Moment[],
+  job: Job,
+  scaled: ScaledBatch,
+): Check {
   const { settlingAllowed, source } = job.bench;
   const check = {
     id: `particles-settle:${material.key}`,
@@ -105,7 +117,6 @@ function checkSettling(suspended: Suspended, moments: readonly Moment[], job: Jo
     value: "not known",
   });
   const { contents } = moment.after;
-  const cooling = suspensionOf(contents, particle, job);
   if (typeof cooling === "string") return unknown(cooling);
   if (settlingAllowed === undefined) return unknown("nothing says how far it may settle");
   const suspension = { ...cooling, beyond: "extend" as const };

@@ -1,5 +1,5 @@
 import type { ScaledBatch } from "../../batch/index.js";
-import { vesselLeg } from "../../heat/index.js";
+import { type SuppliedVessel, vesselLeg } from "../../heat/index.js";
 import type { Job } from "../job.js";
 import type { State } from "../moment.js";
 import { packCooling, temperatureInPack } from "../pack.js";
@@ -22,15 +22,25 @@ export function wait(state: State, duration: number, job: Job): Outcome {
   if (typeof vessel === "string") return { duration, law: `temperature not known: ${vessel}` };
   const leg = { ...vessel, duration };
   try {
+    const { temperatureEnd } = vesselLeg(leg);
     return {
       duration,
-      temperature: vesselLeg(leg).temperatureEnd,
+      temperature: temperatureEnd,
       law: `cooling by ${job.vessel.loss?.from}; duration as written`,
-      stretches: [{ stretch: "vessel", ...leg }],
+      stretches: [{ stretch: "vessel", ...vessel, ...endOf(leg, temperatureEnd) }],
     };
   } catch (error) {
     return { duration, law: "temperature not known: a law ends on the way", obstacle: obstacleOf(error) };
   }
+}
+
+/** A stretch by the temperature it came to, so that it need not be looked for again; by its time where it all but came to the room's. */
+function endOf(
+  { duration, temperatureStart, temperatureAmbient }: SuppliedVessel & { readonly duration: number },
+  temperatureEnd: number,
+): { readonly duration: number } | { readonly temperatureEnd: number } {
+  const isNear = Math.abs(temperatureEnd - temperatureAmbient) < 0.1;
+  return isNear || temperatureEnd === temperatureStart ? { duration } : { temperatureEnd };
 }
 
 /** The filled packs stand and cool by conduction, or as the lump that a cooling curve of theirs speaks of. */
