@@ -6,8 +6,8 @@ export interface Place {
 
 /** `phases[0].lines[1]` and `materials["wax, white"]` as keys, one after the other. */
 function keysOf(path: string): string[] {
-  return [...path.matchAll(/\["((?:[^"\\]|\\.)*)"\]|\[(\d+)\]|([^.[\]]+)/g)].map(
-    ([, quoted, index, name]) => quoted ?? index ?? name ?? "",
+  return [...path.matchAll(/\["((?:[^"\\]|\\.)*)"\]|\[(\d+)\]|([^.[\]]+)/g)].map(([, quoted, index, name]) =>
+    quoted === undefined ? (index ?? name ?? "") : (JSON.parse(`"${quoted}"`) as string),
   );
 }
 

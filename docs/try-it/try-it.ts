@@ -21,6 +21,13 @@ const faultList = element("fault-list", HTMLElement);
 /** The last plan that came out; it stays in sight, faded, while the text has faults. */
 let plan: Plan | undefined;
 
+/** What is wider than its place scrolls by itself, and then a keyboard must reach it. */
+const fit = new ResizeObserver((entries) => {
+  for (const { target } of entries)
+    if (target.scrollWidth > target.clientWidth) target.setAttribute("tabindex", "0");
+    else target.removeAttribute("tabindex");
+});
+
 const chosen = () => forms[form.selectedIndex] ?? forms[0];
 
 function showFaults(all: readonly (Fault & { readonly place: Place })[]): void {
@@ -53,9 +60,7 @@ function showPlan(): void {
     pre.textContent = text;
     result.replaceChildren(pre);
   }
-  // What scrolls by itself is reached by the keyboard.
-  for (const wide of result.querySelectorAll<HTMLElement>(".wide, pre"))
-    if (wide.scrollWidth > wide.clientWidth) wide.tabIndex = 0;
+  for (const wide of result.querySelectorAll(".wide, pre")) fit.observe(wide);
 }
 
 function countOf(checks: Plan["checks"]): string {

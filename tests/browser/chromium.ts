@@ -31,13 +31,18 @@ export function addressOf(page: string): string {
 
 let browser: Promise<Browser> | undefined;
 
-/** Does something with a page of its own; fails if the page asks for anything that is not a file, or throws. */
-export async function withPage<T>(options: BrowserContextOptions, use: (page: Page) => Promise<T>): Promise<T> {
+/** Does something with a page of its own; fails if the page throws, or asks for anything but files and what is at `own`. */
+export async function withPage<T>(
+  options: BrowserContextOptions,
+  use: (page: Page) => Promise<T>,
+  own = "file:",
+): Promise<T> {
   browser ??= chromium.launch({ executablePath: executable ?? "", args: ["--no-sandbox"] });
   const context = await (await browser).newContext({ reducedMotion: "reduce", ...options });
   const faults: string[] = [];
   context.on("request", (request) => {
-    if (!/^(file|data|blob):/.test(request.url())) faults.push(`asks for ${request.url()}`);
+    const url = request.url();
+    if (!/^(file|data|blob):/.test(url) && !url.startsWith(own)) faults.push(`asks for ${url}`);
   });
   context.on("weberror", (error) => faults.push(String(error.error())));
   try {

@@ -1,8 +1,9 @@
 import { readFileSync } from "node:fs";
+import * as gelwright from "gelwright";
 import type { Page } from "playwright-core";
 import { afterAll, expect, test } from "vitest";
 import { documents } from "../../docs/theme/documents.js";
-import { root } from "../support/rooms.js";
+import { nameOf, rooms, root } from "../support/rooms.js";
 import { addressOf, browserTest, closeBrowser, withPage } from "./chromium.js";
 
 afterAll(closeBrowser);
@@ -90,5 +91,14 @@ test("every question has an answer that leads to a function, a type or a page", 
   for (const [, question, answer = ""] of rows) {
     expect(answer, question).toContain("<a href");
     expect(answer.replaceAll(/<a .*?<\/a>/gs, ""), question).not.toContain("<code>");
+  }
+});
+
+test("every room has a question that it answers", () => {
+  const rows = readFileSync(`${root}docs/guides/questions.md`, "utf8").match(/^\|.*$/gm) ?? [];
+  const asked = new Set(rows.flatMap((row) => [...row.matchAll(/`(\w+)`/g)].map(([, name]) => name)));
+  for (const room of rooms) {
+    const names = Object.keys((gelwright as unknown as Record<string, object>)[nameOf(room)] ?? {});
+    expect(names.filter((name) => asked.has(name)).length, `docs/guides/questions.md asks ${room}`).toBeGreaterThan(0);
   }
 });
