@@ -18,6 +18,7 @@ export type {
   MaterialDocument,
   MaterialFunction,
   MeltingDocument,
+  Particle,
   ParticleDocument,
   PremixDocument,
   Price,

@@ -1,21 +1,17 @@
 import { aboveZero, type Draft, type Findings, join } from "./document.js";
+import { readParticle } from "./particle.js";
 import { readProperties } from "./properties.js";
 import type { IndicesDocument, Material, MaterialDocument, Price } from "./types.js";
 
 /** Second pass over one material. */
 export function readMaterial(key: string, draft: Draft<MaterialDocument>, at: string, findings: Findings): Material {
   const place = (...keys: (string | number)[]): string => keys.reduce(join, at);
-  const positive = (
-    text: string | undefined,
-    dimension: Parameters<Findings["optional"]>[1],
-    ...keys: string[]
-  ): number | undefined => findings.optional(text, dimension, place(...keys), aboveZero);
   const share = (text: string | undefined, ...keys: (string | number)[]): number | undefined => {
     const value = findings.optional(text, "massFraction", place(...keys), 0);
     if (value !== undefined && value > 1) findings.note(place(...keys), text, "a share of 100 % at most");
     return value;
   };
-  const { particle, limits } = draft;
+  const { limits } = draft;
   const strength = share(draft.strength, "strength") ?? 1;
   if (strength === 0) findings.note(place("strength"), draft.strength, "a strength above 0 %");
   return {
@@ -46,11 +42,7 @@ export function readMaterial(key: string, draft: Draft<MaterialDocument>, at: st
     temperatureFlash: findings.optional(limits?.flashPoint, "temperature", place("limits", "flashPoint")),
     massFractionHighest: share(limits?.highestShare, "limits", "highestShare"),
     spareFromHeat: draft.heat === "spare",
-    particle: particle && {
-      diameter: positive(particle.diameter, "length", "particle", "diameter") ?? Number.NaN,
-      density: positive(particle.density, "density", "particle", "density") ?? Number.NaN,
-      thickness: positive(particle.thickness, "length", "particle", "thickness"),
-    },
+    particle: draft.particle && readParticle(draft.particle, place("particle"), findings),
     price: draft.price === undefined ? undefined : readPrice(draft.price, place("price"), findings),
     restrictions: (draft.restrictions ?? []).filter((text) => text !== undefined),
     sources: Object.fromEntries(

@@ -120,8 +120,14 @@ export interface ParticleDocument {
   /** Diameter of the sphere of equal volume. */
   readonly diameter: Quantity<"length">;
   readonly density: Quantity<"density">;
-  /** Thickness, where it is a flake. */
+  /** Thickness, where it is a flake. This or the next, or neither for a ball. */
   readonly thickness?: Quantity<"length">;
+  /** Surface of the sphere of equal volume over its own, where it is a grain: 0.09 to 1. */
+  readonly sphericity?: number;
+  /** A size analysis: each size with its share of the mass. `diameter` then is the size that the window goes by. */
+  readonly sizes?: readonly { readonly diameter: Quantity<"length">; readonly share: Quantity<"massFraction"> }[];
+  /** Oil that wets it, by mass of pigment (ISO 787-5): `"60 %"` is 60 g of oil for 100 g. */
+  readonly oilAbsorption?: Quantity<"massFraction">;
 }
 
 /** One line of a formula or a premix. */
@@ -189,14 +195,28 @@ export interface Material {
   /** Highest mass fraction in the product. */
   readonly massFractionHighest?: number | undefined;
   readonly spareFromHeat: boolean;
-  /** Diameter [m], density [kg/m³] and thickness [m] of the particles. */
-  readonly particle?:
-    | { readonly diameter: number; readonly density: number; readonly thickness?: number | undefined }
-    | undefined;
+  /** The particles, where it has any. */
+  readonly particle?: Particle | undefined;
   readonly price?: Price | undefined;
   readonly restrictions: readonly string[];
   readonly sources: Readonly<Record<string, string>>;
   readonly notes?: string | undefined;
+}
+
+/** Glitter, scrub or pigment, in the units of the kernels. */
+export interface Particle {
+  /** Of the sphere of equal volume [m]. */
+  readonly diameter: number;
+  /** [kg/m³]. */
+  readonly density: number;
+  /** Of a flake [m]. */
+  readonly thickness?: number | undefined;
+  /** Of a grain. */
+  readonly sphericity?: number | undefined;
+  /** Diameters [m] and mass fractions, which sum to 1 within a thousandth. */
+  readonly sizes?: readonly { readonly diameter: number; readonly massFraction: number }[] | undefined;
+  /** Mass of oil per mass of pigment. */
+  readonly oilAbsorption?: number | undefined;
 }
 
 /** What evaporates, in the units of the kernels. */

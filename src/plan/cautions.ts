@@ -22,6 +22,11 @@ export function cautionsOf(job: Job, moments: readonly Moment[]): readonly strin
           `${particles.map((material) => material.name).join(", ")}: fine dust. Extract it where it is poured and wear a dust mask.`,
         ]
       : []),
+    ...(particles.length > 0 && job.pack?.nozzle?.surfaceTension !== undefined
+      ? [
+          "Sprayed mica and pigment can be inhaled. Whether this may be sold as a spray is for a qualified person to judge.",
+        ]
+      : []),
     ...(scented
       ? ["Fragrance and essential oils can sensitise. Highest levels and labelling are law and differ by place."]
       : []),

@@ -12,6 +12,24 @@ export type {
 } from "./plan.js";
 export { runPlan } from "./run-plan.js";
 export type {
+  PlanAir,
+  PlanAirStretch,
+  PlanFilms,
+  PlanFlow,
+  PlanGelPoint,
+  PlanParticle,
+  PlanStrength,
+  PlanUse,
+  PlanYieldStress,
+} from "./strength/plan.js";
+export type {
+  AirDocument,
+  FlowCurveDocument,
+  IdealSolubilityDocument,
+  NozzleDocument,
+  StrengthTrialsDocument,
+} from "./strength/types.js";
+export type {
   BenchDocument,
   CoolingCurveDocument,
   JacketDocument,

@@ -1,6 +1,7 @@
 import type { Batch } from "../batch/index.js";
 import type { Formula } from "../formula/index.js";
 import type { HeatLossLaw, ViscosityLaw } from "../laws/index.js";
+import type { Air, Nozzle, StrengthBench } from "./strength/job.js";
 import type { StirrerKind } from "./types.js";
 
 /** A vessel in the units of the kernels. */
@@ -55,7 +56,7 @@ export interface Readings {
 }
 
 /** What was found at the bench, in the units of the kernels. */
-export interface Bench {
+export interface Bench extends StrengthBench {
   readonly source: string;
   readonly oilPerGelFormer?: { readonly least: number; readonly greatest: number } | undefined;
   readonly doses: readonly {
@@ -95,6 +96,7 @@ export interface Process {
   readonly aboveSetting: number;
   /** Speed of the air over the open vessel [m/s]. */
   readonly airSpeed?: number | undefined;
+  readonly air?: Air | undefined;
   readonly steps: readonly Step[];
 }
 
@@ -112,6 +114,7 @@ export interface Pack {
         readonly source: string;
       }
     | undefined;
+  readonly nozzle?: Nozzle | undefined;
 }
 
 /** A job that was read: everything a plan is computed from. */

@@ -1,4 +1,13 @@
 import type { Check, MaterialFunction } from "../formula/index.js";
+import type {
+  PlanAir,
+  PlanFilms,
+  PlanFlow,
+  PlanGelPoint,
+  PlanParticle,
+  PlanStrength,
+  PlanYieldStress,
+} from "./strength/plan.js";
 
 /** One line to weigh. Masses in kg, shares 0 to 1. */
 export interface WeighingLine {
@@ -185,6 +194,19 @@ export interface Plan {
   readonly timeline: readonly TimelineStep[];
   /** What happens in the pack. */
   readonly afterFilling: AfterFilling;
+  /** When particles may go in, and what holds them. */
+  readonly particles: readonly PlanParticle[];
+  /** Where the finished melt sets and dissolves, as far as that is known. */
+  readonly gelPoints: readonly PlanGelPoint[];
+  /** The yield stress of the set gel, where anything says it. */
+  readonly yieldStress?: PlanYieldStress | undefined;
+  /** What trials let expect of the dose. */
+  readonly strength?: PlanStrength | undefined;
+  /** What rheometer points say. */
+  readonly flow?: PlanFlow | undefined;
+  readonly films: PlanFilms;
+  /** Whether air leaves, where a bubble is asked about. */
+  readonly air?: PlanAir | undefined;
   /** What the materials that are to be spared went through. */
   readonly exposures: readonly OilExposure[];
   /** The oils, ranked: what waiting until the heat is off would spare most comes first. */

@@ -6,6 +6,7 @@ import { readVessel } from "./read-vessel.js";
 import { readViscosity } from "./read-viscosity.js";
 import { jobSchema } from "./schema.js";
 import { readSteps } from "./steps.js";
+import { readAir, readNozzle, readStrength } from "./strength/read.js";
 import type { BenchDocument, PackDocument, ProcessDocument } from "./types.js";
 
 /** Distance below a flash point and above a setting temperature, where the process names none: common practice, no source. */
@@ -48,6 +49,7 @@ function readBench(draft: Draft<BenchDocument>, phases: readonly string[], findi
     ),
     viscosityStirrable: findings.optional(draft.stirrableUpTo, "dynamicViscosity", at("stirrableUpTo"), aboveZero),
     yieldStress: findings.optional(draft.yieldStress, "pressure", at("yieldStress"), 0),
+    ...readStrength(draft, findings),
     settlingAllowed: findings.optional(draft.settlingAllowed, "length", at("settlingAllowed"), aboveZero),
   };
 }
@@ -67,6 +69,7 @@ function readProcess(
     belowFlashPoint: distance("belowFlashPoint"),
     aboveSetting: distance("aboveSetting"),
     airSpeed: findings.optional(draft.airSpeed, "velocity", "process.airSpeed", aboveZero),
+    air: draft.air && readAir(draft.air, phases, findings),
     steps: readSteps(draft.steps ?? [], { temperatureRoom, phases, hasJacket }, findings),
   };
 }
@@ -83,5 +86,6 @@ function readPack(draft: Draft<PackDocument>, findings: Findings): Pack {
       coefficient: findings.quantity(content.coefficient, "heatTransferCoefficient", at("coefficient"), aboveZero),
       source: content.source ?? "",
     },
+    nozzle: draft.nozzle && readNozzle(draft.nozzle, findings),
   };
 }

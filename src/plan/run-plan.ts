@@ -12,6 +12,16 @@ import { naturalOriginOf } from "./natural-origin.js";
 import type { Plan, WeighingLine } from "./plan.js";
 import { readJob } from "./read.js";
 import { runSteps } from "./run/run-steps.js";
+import { airOf } from "./strength/air.js";
+import { checkAir } from "./strength/check-air.js";
+import { checkParticles } from "./strength/check-particles.js";
+import { checkStrength } from "./strength/check-strength.js";
+import { filmsOf } from "./strength/films.js";
+import { flowByPoints } from "./strength/flow.js";
+import { gelPointsOf } from "./strength/gel-points.js";
+import { particlesOf } from "./strength/outlook.js";
+import { strengthByTrials } from "./strength/trials.js";
+import { yieldStressOf } from "./strength/yield-stress.js";
 import { timelineOf } from "./timeline.js";
 
 /**
@@ -71,8 +81,11 @@ import { timelineOf } from "./timeline.js";
  */
 export function runPlan(document: unknown): Plan {
   const job = readJob(document);
-  const { formula, batch, vessel, process, pack, bench } = job;
-  const scaled = scaleFormula({ formula, batch, vessel, yieldStress: bench.yieldStress });
+  const { formula, batch, vessel, process, pack } = job;
+  const strength = strengthByTrials(job);
+  const flow = flowByPoints(job);
+  const yieldStress = yieldStressOf(job, flow, strength);
+  const scaled = scaleFormula({ formula, batch, vessel, yieldStress: yieldStress?.value });
   const { lot, lots, charge, density } = scaled;
   const contents = lot.lines.flatMap(({ phase, material: key, mass }): readonly Content[] => {
     const material = formula.materials[key];
@@ -82,6 +95,7 @@ export function runPlan(document: unknown): Plan {
   const exposed = exposedIn(moments);
   const naturalOrigin = naturalOriginOf(formula);
   const pastFilling = afterFilling(job, moments, scaled);
+  const air = airOf(job, moments, scaled, yieldStress);
   return {
     version: 1,
     formula: formula.name,
@@ -107,10 +121,23 @@ export function runPlan(document: unknown): Plan {
     afterFilling: pastFilling,
     exposures: exposuresOf(moments, exposed),
     oilOrder: oilOrderOf(job, moments, exposed, contents, scaled),
+    particles: particlesOf(job, moments, scaled, yieldStress),
+    gelPoints: gelPointsOf(job, moments),
+    yieldStress,
+    strength,
+    flow,
+    films: filmsOf(job, scaled, moments, yieldStress),
+    air,
     evaporation: evaporationOf(job, moments),
     naturalOrigin,
     cost: costOf(scaled),
-    checks: [...checksOf(job, scaled, moments, naturalOrigin), ...checkSetThrough(job, moments, pastFilling)],
+    checks: [
+      ...checksOf(job, scaled, moments, naturalOrigin),
+      ...checkParticles(moments, job, scaled, yieldStress),
+      ...checkSetThrough(job, moments, pastFilling),
+      ...checkStrength(job, { strength, flow, yieldStress, density }),
+      ...checkAir(job, air),
+    ],
     cautions: cautionsOf(job, moments),
     sources: sourcesOf(job),
   };

@@ -16,6 +16,13 @@ import {
 import { batchSchema } from "../batch/schema.js";
 import { quantity } from "../formula/quantity-field.js";
 import { formulaSchema } from "../formula/schema.js";
+import {
+  airSchema,
+  flowCurveSchema,
+  idealSolubilitySchema,
+  nozzleSchema,
+  strengthTrialsSchema,
+} from "./strength-schema.js";
 import type {
   BenchDocument,
   JobDocument,
@@ -132,6 +139,9 @@ const benchSchema: GenericSchema<unknown, BenchDocument> = strictObject({
   ),
   stirrableUpTo: exactOptional(viscosity),
   yieldStress: exactOptional(quantity("pressure", "8 Pa")),
+  strengthTrials: exactOptional(strengthTrialsSchema),
+  flowCurve: exactOptional(flowCurveSchema),
+  idealSolubility: exactOptional(idealSolubilitySchema),
   settlingAllowed: exactOptional(quantity("length", "0.5 mm")),
 });
 
@@ -159,6 +169,7 @@ const processSchema: GenericSchema<unknown, ProcessDocument> = strictObject({
   belowFlashPoint: exactOptional(kelvins),
   aboveSetting: exactOptional(kelvins),
   airSpeed: exactOptional(quantity("velocity", "0.2 m/s")),
+  air: exactOptional(airSchema),
   steps: pipe(array(stepSchema), minLength(1)),
 });
 
@@ -173,6 +184,7 @@ const packSchema: GenericSchema<unknown, PackDocument> = strictObject({
       source: string(),
     }),
   ),
+  nozzle: exactOptional(nozzleSchema),
 });
 
 /** The shape of a job document, from which its JSON Schema is made. */

@@ -1,14 +1,16 @@
 import { densityOfMixture, type Material } from "../formula/index.js";
 import { heatCapacityFunction } from "../heat/index.js";
 import { type DensityLaw, densityAt, type HeatLossLaw, type ViscosityLaw } from "../laws/index.js";
+import type { DragLaw } from "../particles/index.js";
 import { doseTemperature } from "./dose.js";
 import type { Job } from "./job.js";
 import { type Content, moltenOf } from "./moment.js";
 import { partsOf } from "./parts.js";
+import { dragOf } from "./strength/drag.js";
 import { readingsFor } from "./viscosity.js";
 
-/** Particles in a composition that cools and thickens in the vessel. */
-export interface CoolingSuspension {
+/** A composition that cools and thickens in the vessel until it sets. */
+export interface CoolingMelt {
   /** Setting temperature [°C]. */
   readonly sets: number;
   /** Heat capacity of the charge and of what of the vessel cools along [J/K]. */
@@ -17,17 +19,18 @@ export interface CoolingSuspension {
   readonly temperatureAmbient: number;
   readonly viscosity: ViscosityLaw;
   readonly densityFluid: DensityLaw;
+}
+
+/** The same with particles in it. */
+export interface CoolingSuspension extends CoolingMelt {
   readonly diameter: number;
   readonly densityParticle: number;
   readonly volumeFraction: number;
+  readonly drag: DragLaw;
 }
 
-/** How particles are carried by a composition that cools in the vessel, or what is missing to know it. */
-export function suspensionOf(
-  contents: readonly Content[],
-  particle: NonNullable<Material["particle"]>,
-  job: Job,
-): CoolingSuspension | string {
+/** How a composition cools and thickens in the vessel, or what is missing to know it. */
+export function meltOf(contents: readonly Content[], job: Job): CoolingMelt | string {
   const { loss, wall } = job.vessel;
   const readings = readingsFor(job.bench.viscosities, contents, "cooling");
   const sets = doseTemperature(job, contents, "temperatureSetting");
@@ -42,17 +45,32 @@ export function suspensionOf(
     sets,
     viscosity: readings.law,
     densityFluid,
-    diameter: particle.diameter,
-    densityParticle: particle.density,
-    volumeFraction: solidShare(contents),
     heatCapacity: heatCapacityFunction({ parts }),
     heatLoss: loss.law,
     temperatureAmbient: job.process.temperatureRoom,
   };
 }
 
+/** How particles are carried by a composition that cools in the vessel, or what is missing to know it. */
+export function suspensionOf(
+  contents: readonly Content[],
+  particle: NonNullable<Material["particle"]>,
+  job: Job,
+): CoolingSuspension | string {
+  const melt = meltOf(contents, job);
+  return typeof melt === "string"
+    ? melt
+    : {
+        ...melt,
+        diameter: particle.diameter,
+        densityParticle: particle.density,
+        volumeFraction: solidShare(contents),
+        drag: dragOf(particle).law,
+      };
+}
+
 /** Share of the volume that is particles of any kind. */
-function solidShare(contents: readonly Content[]): number {
+export function solidShare(contents: readonly Content[]): number {
   const volume = ({ material, mass }: Content): number =>
     mass /
     (material.particle?.density ??

@@ -1,6 +1,13 @@
 import type { BatchDocument } from "../batch/index.js";
 import type { FormulaDocument } from "../formula/index.js";
 import type { Quantity } from "../units/index.js";
+import type {
+  AirDocument,
+  FlowCurveDocument,
+  IdealSolubilityDocument,
+  NozzleDocument,
+  StrengthTrialsDocument,
+} from "./strength/types.js";
 
 /** A vessel, flat-bottomed and upright, with what heats it and what it loses. */
 export interface VesselDocument {
@@ -147,8 +154,14 @@ export interface BenchDocument {
   readonly viscosities?: readonly ViscosityDocument[];
   /** Above this it can no longer be stirred in without tearing the gel or drawing in air. */
   readonly stirrableUpTo?: Quantity<"dynamicViscosity">;
-  /** Yield stress of the set gel at room temperature. */
+  /** Yield stress of the set gel at room temperature. It goes before what flow curve and trials say. */
   readonly yieldStress?: Quantity<"pressure">;
+  /** Trials of dose against strength. */
+  readonly strengthTrials?: StrengthTrialsDocument;
+  /** Rheometer points of the set gel. */
+  readonly flowCurve?: FlowCurveDocument;
+  /** For a gel former that crystallises: where no dissolving temperature was measured, the ideal one. */
+  readonly idealSolubility?: IdealSolubilityDocument;
   /** How far particles may settle before the gel has set. */
   readonly settlingAllowed?: Quantity<"length">;
 }
@@ -193,6 +206,8 @@ export interface ProcessDocument {
   readonly aboveSetting?: Quantity<"temperatureDifference">;
   /** Speed of the air over the open vessel, where evaporation is to be predicted. */
   readonly airSpeed?: Quantity<"velocity">;
+  /** Air in the melt, where it is asked whether that leaves. */
+  readonly air?: AirDocument;
   readonly steps: readonly StepDocument[];
 }
 
@@ -210,6 +225,8 @@ export interface PackDocument {
     /** Where the coefficient comes from. */
     readonly source: string;
   };
+  /** What the gel is pressed through in use. */
+  readonly nozzle?: NozzleDocument;
 }
 
 /** One job: everything that a batch sheet is made from. */

@@ -10,6 +10,7 @@ import type {
 } from "../plan/index.js";
 import { celsius, clock, kilograms, packCount, percent, percentBetween, span, weighed } from "./figures.js";
 import { render } from "./render.js";
+import { filmOnWall, strengthSections } from "./strength.js";
 import { markdownTable, markdownText } from "./table.js";
 import { allowanceTable, checkTable, lawTable, timelineTable, weighingTable } from "./tables.js";
 import { version } from "./version.js";
@@ -78,6 +79,7 @@ function sheetOf(plan: Plan): string {
     "## Do",
     markdownTable(timelineTable(plan)),
     "Times count from the first step, in hours and minutes, and hold no reserve for handling.",
+    ...strengthSections(plan),
     "## After filling",
     list(afterFilling(plan.afterFilling)),
     ...(plan.exposures.length > 0
@@ -91,7 +93,7 @@ function sheetOf(plan: Plan): string {
     ...(plan.evaporation.length > 0 ? ["## Evaporation", list(plan.evaporation.map(evaporationOf))] : []),
     "## What the process takes",
     markdownTable(allowanceTable(plan)),
-    `Asked for: ${kilograms(plan.lots.deliveredAsked)}${packs(plan)}. The charge brings ${kilograms(plan.lots.delivered)}.`,
+    `Asked for: ${kilograms(plan.lots.deliveredAsked)}${packs(plan)}. The charge brings ${kilograms(plan.lots.delivered)}.${filmOnWall(plan)}`,
     "## Natural origin (ISO 16128)",
     naturalOrigin(plan.naturalOrigin),
     "## Cost of materials",

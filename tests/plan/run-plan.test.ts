@@ -253,7 +253,7 @@ describe("what is missing", () => {
     ["readings of the composition", (draft) => draft.bench.viscosities.pop(), "particles-go-in:pearl"],
     ["a measured dose", (draft) => draft.bench.doses.splice(1), "gel-former-dissolves"],
     ["the working range", (draft) => delete draft.bench.oilPerGelFormer, "gel-former-ratio"],
-    ["the yield stress", (draft) => delete draft.bench.yieldStress, "particles-stay-up:pearl"],
+    ["everything that tells the yield stress", withoutStrength, "particles-stay-up:pearl"],
     ["the cooling curve of the pack", (draft) => delete draft.pack.content, "particles-settle:pearl"],
     ["the settling allowed", (draft) => delete draft.bench.settlingAllowed, "particles-go-in:pearl"],
     ["the heat loss of the vessel", (draft) => delete draft.vessel.coolingCurve, "filled-before-it-sets"],
@@ -332,6 +332,11 @@ test("a process that no kettle can follow is refused step by step", () => {
     /steps\[0\].*a charge before it[\s\S]*steps\[2\].*a "fill" before it[\s\S]*steps\[4\].*"take off the heat"[\s\S]*no charge of B, C/,
   );
 });
+
+/** Takes away what the yield stress could be known from. */
+function withoutStrength(draft: ReturnType<typeof JSON.parse>): void {
+  for (const key of ["yieldStress", "flowCurve", "strengthTrials"]) delete draft.bench[key];
+}
 
 /** Every document that differs from this one by a missing field. */
 function* removals(value: JobDocument): Generator<JobDocument> {

@@ -20,6 +20,14 @@ const minutes = ({ timeline }, number) => {
     ? "not known"
     : `${Math.round((timeEnd - timeStart) / 60)} min`;
 };
+const windowOf = ({ particles }) => {
+  const { isOpen, temperatureFrom, temperatureTo, timeFrom, timeTo } = particles[0]?.window ?? {};
+  if (!isOpen) return ["none", "none"];
+  return [
+    `${temperatureFrom.toFixed(1)} to ${temperatureTo.toFixed(1)} °C`,
+    `${Math.round(timeFrom / 60)} to ${Math.round(timeTo / 60)} min`,
+  ];
+};
 const rows = [
   ["", beaker.vessel, kettle.vessel],
   ["charge", ...[beaker, kettle].map(({ lots }) => `${lots.charge.toPrecision(4)} kg`)],
@@ -30,6 +38,8 @@ const rows = [
   ["heating to 85 °C", minutes(beaker, 2), minutes(kettle, 2)],
   ["cooling from 85 to 80 °C", minutes(beaker, 5), minutes(kettle, 5)],
   ["thickening until the pearl goes in", minutes(beaker, 7), minutes(kettle, 7)],
+  ["the pearl may go in", windowOf(beaker)[0], windowOf(kettle)[0]],
+  ["the same, after the heat is off", windowOf(beaker)[1], windowOf(kettle)[1]],
 ];
 console.log("## From the beaker to the kettle\n");
 for (const [i, row] of rows.entries()) console.log(`| ${row.join(" | ")} |${i === 0 ? "\n|---|---|---|" : ""}`);

@@ -8,7 +8,6 @@ import type { NaturalOrigin } from "../plan.js";
 import { checkDelivered, checkGelFormerRatio, checkHighestShares, checkVolume } from "./batch.js";
 import { checkFlashPoints, checkHighestTemperatures, checkSparedOils } from "./heat.js";
 import { checkObstacles } from "./obstacles.js";
-import { checkParticles } from "./particles.js";
 import { checkAdditions, checkDissolved, checkFilling } from "./setting.js";
 import { checkSkin } from "./skin.js";
 
@@ -34,6 +33,5 @@ export function checksOf(
     ...checkDissolved(moments, job),
     ...checkAdditions(moments, job),
     ...checkFilling(moments, job),
-    ...checkParticles(moments, job, scaled),
   ];
 }

@@ -1,6 +1,6 @@
 import type { Check } from "../../formula/index.js";
 import { additionTemperatureLeastByLaw, heatCapacityFunction, largestAdditionByLaw } from "../../heat/index.js";
-import { doseTemperature } from "../dose.js";
+import { doseTemperature, doseWords } from "../dose.js";
 import type { Job } from "../job.js";
 import { doseOf, type Moment, massOf } from "../moment.js";
 import { partsOf } from "../parts.js";
@@ -28,7 +28,7 @@ export function checkDissolved(moments: readonly Moment[], job: Job): readonly C
           : "The charge does not reach the dissolving temperature of its gel former: lumps will stay.",
       value: temperature === undefined ? "not known" : say.celsius(temperature),
       limit: needed === undefined ? "not measured" : `above ${say.celsius(needed)}`,
-      source: job.bench.source,
+      source: `${job.bench.source}; ${doseWords(job, contents, "temperatureDissolving")}`,
     },
   ];
 }
@@ -60,7 +60,7 @@ export function checkAdditions(moments: readonly Moment[], job: Job): readonly C
           least === undefined
             ? "not measured"
             : `at least ${say.celsius(least)}, ${say.kelvins(job.process.aboveSetting)} above setting`,
-        source: job.bench.source,
+        source: `${job.bench.source}; ${doseWords(job, after.contents, "temperatureSetting")}`,
       },
     ];
   });
@@ -108,7 +108,7 @@ export function checkFilling(moments: readonly Moment[], job: Job): readonly Che
         value:
           after.temperature === undefined ? "not known" : `${say.celsius(after.temperature)} at the end of filling`,
         limit: sets === undefined ? "not measured" : `above ${say.celsius(sets)}`,
-        source: job.bench.source,
+        source: `${job.bench.source}; ${doseWords(job, before.contents, "temperatureSetting")}`,
       },
     ];
   });

@@ -1,0 +1,137 @@
+import type { ScaledBatch } from "../../batch/index.js";
+import type { Check } from "../../formula/index.js";
+import type { Job } from "../job.js";
+import type { Moment } from "../moment.js";
+import { say } from "../say.js";
+import { dragOf } from "./drag.js";
+import { needed } from "./held.js";
+import type { PlanYieldStress } from "./plan.js";
+import { settledOf, shareBeyond } from "./settled.js";
+import { type Suspended, suspendedIn } from "./suspended.js";
+import { attempt } from "./trials.js";
+import { windowOf } from "./window.js";
+
+/** Particles go in late enough not to sink, early enough to be stirred in, and stay up in the set gel. */
+export function checkParticles(
+  moments: readonly Moment[],
+  job: Job,
+  scaled: ScaledBatch,
+  held: PlanYieldStress | undefined,
+): readonly Check[] {
+  return suspendedIn(moments, job).flatMap((suspended) => [
+    checkWindow(suspended, moments, job),
+    checkSettling(suspended, moments, job, scaled),
+    checkHeld(suspended, job, held),
+  ]);
+}
+
+/** Between which temperatures the particles may go in: thick enough to carry them, thin enough to stir. */
+function checkWindow(suspended: Suspended, moments: readonly Moment[], job: Job): Check {
+  const { material, particle, moment, place } = suspended;
+  const { temperature } = moment.before;
+  const check = {
+    id: `particles-go-in:${material.key}`,
+    value: temperature === undefined ? "not known" : `${say.celsius(temperature)} before it goes in`,
+    source: `${dragOf(particle).name}, hindered, over the cooling of the vessel; ${job.bench.source}`,
+  };
+  const window = windowOf(suspended, moments, job);
+  if (typeof window === "string" || temperature === undefined)
+    return {
+      ...check,
+      verdict: "not known",
+      statement: `When ${material.name} may go in is not known: ${typeof window === "string" ? window : "the temperature before it is not known"}.`,
+      limit: "not known",
+    };
+  const { isOpen, temperatureFrom, temperatureTo, timeFrom, timeTo } = window;
+  const early = temperature > temperatureFrom;
+  const late = temperature < temperatureTo;
+  const times =
+    timeFrom === undefined || timeTo === undefined
+      ? ""
+      : `, ${Math.round(timeFrom / 60)} to ${say.minutes(timeTo)} after the heat is off`;
+  return {
+    ...check,
+    verdict: early || late ? "not met" : "met",
+    statement: early
+      ? `${material.name} goes in too early, in step ${place + 1}: it would sink before the gel sets. Let it cool further.`
+      : late
+        ? `${material.name} goes in too late, in step ${place + 1}: the gel is too thick to stir it in.`
+        : `${material.name} goes in when the gel is thick enough to carry it and thin enough to stir.`,
+    limit: isOpen
+      ? `from ${say.celsius(temperatureFrom)} down to ${say.celsius(temperatureTo)}${times}`
+      : `none: too thin down to ${say.celsius(temperatureFrom)}, too thick from ${say.celsius(temperatureTo)}`,
+  };
+}
+
+/** How far the particles settle on the way of this very plan, as if nothing were stirred but where a step says so. */
+function checkSettling(suspended: Suspended, moments: readonly Moment[], job: Job, scaled: ScaledBatch): Check {
+  const { material, particle } = suspended;
+  const { settlingAllowed, source } = job.bench;
+  const check = {
+    id: `particles-settle:${material.key}`,
+    limit: settlingAllowed === undefined ? "not stated" : `at most ${say.millimetres(settlingAllowed)}`,
+    source: `${dragOf(particle).name}, hindered, over the cooling of vessel and pack; ${source}`,
+  };
+  const unknown = (why: string): Check => ({
+    ...check,
+    verdict: "not known",
+    statement: `How far ${material.name} settles is not known: ${why}.`,
+    value: "not known",
+  });
+  if (settlingAllowed === undefined) return unknown("nothing says how far it may settle");
+  const settled = attempt(() => settledOf(suspended, particle.diameter, moments, job, scaled));
+  if (typeof settled === "string") return unknown(settled);
+  const { inVessel, inPack } = settled;
+  const far = Math.abs(inVessel + (inPack ?? 0)) > settlingAllowed;
+  if (inPack === undefined && !far) return unknown("nothing says how the filled pack cools");
+  const share = shareBeyond(suspended, moments, job, scaled);
+  const met = share === undefined ? !far : share === 0;
+  const some = share === undefined ? "" : `, ${say.percent(share)} of its mass too far`;
+  return {
+    ...check,
+    verdict: met ? "met" : "not met",
+    statement: met
+      ? `${material.name} settles no further than allowed before the gel sets.`
+      : `${material.name} settles too far before the gel sets: add it cooler, fill sooner, or keep stirring.`,
+    value: `${say.millimetres(Math.abs(inVessel))} in the vessel${inPack === undefined ? "" : `, ${say.millimetres(Math.abs(inPack))} in the pack`}${some}`,
+  };
+}
+
+/** Whether the set gel holds the particles for as long as it stays as it is. */
+function checkHeld(suspended: Suspended, job: Job, held: PlanYieldStress | undefined): Check {
+  const { material } = suspended;
+  const need = needed(suspended, job);
+  const id = `particles-stay-up:${material.key}`;
+  if (!held || !need)
+    return {
+      id,
+      verdict: "not known",
+      statement: `Whether the set gel holds ${material.name} is not known: ${held ? "a density is missing" : "no yield stress of the set gel"}.`,
+      value: held ? say.pascals(held.value) : "not known",
+      limit: "not known",
+      source: job.bench.source,
+    };
+  const verdict = held.least >= need.greatest ? "met" : held.greatest < need.least ? "not met" : "not known";
+  const statement = {
+    met: `The set gel is strong enough to hold ${material.name} at rest, as long as it stays as it is.`,
+    "not met": `The set gel is too weak to hold ${material.name}: it will sink in storage.`,
+    "not known":
+      need.least < need.greatest
+        ? `Published experiments and the yield stress leave it open whether this gel holds ${material.name}.`
+        : `The yield stress is not known well enough to say whether this gel holds ${material.name}.`,
+  }[verdict];
+  return {
+    id,
+    verdict,
+    statement,
+    value:
+      held.least < held.greatest
+        ? `${say.pascals(held.value)}, ${say.pascals(held.least)} to ${say.pascals(held.greatest)} at 95 %`
+        : say.pascals(held.value),
+    limit:
+      need.least < need.greatest
+        ? `held from ${say.pascals(need.greatest)}, lost below ${say.pascals(need.least)}`
+        : `held from ${say.pascals(need.greatest)}`,
+    source: `${need.by}; yield stress ${held.from}`,
+  };
+}

@@ -1,0 +1,46 @@
+import type { ScaledBatch } from "../../batch/index.js";
+import { drainedFilm, thickestFilm } from "../../rheology/index.js";
+import type { Job } from "../job.js";
+import { type Moment, massOf } from "../moment.js";
+import { viscosityThen } from "../viscosity.js";
+import type { PlanFilms, PlanYieldStress } from "./plan.js";
+import { attempt } from "./trials.js";
+
+/** The film that does not run once the gel has set, and the one that has not drained from the vessel when it is empty. */
+export function filmsOf(
+  job: Job,
+  { density }: ScaledBatch,
+  moments: readonly Moment[],
+  held: PlanYieldStress | undefined,
+): PlanFilms {
+  if (density === undefined) return {};
+  const thickest = held && held.least > 0 ? thickestFilm({ yieldStress: held.least, density }) : undefined;
+  const onWall = onTheWall(job, density, moments);
+  return {
+    ...(thickest !== undefined && { thickest }),
+    ...(onWall !== undefined && { onWall }),
+  };
+}
+
+/** By the viscosity at the end of filling, when the melt is thickest: what is left is rather less. */
+function onTheWall(job: Job, density: number, moments: readonly Moment[]): number | undefined {
+  const filled = moments.find(({ step }) => step.do === "fill");
+  if (filled?.step.do !== "fill" || filled.step.duration === 0) return undefined;
+  const { before, after, step } = filled;
+  const thick = viscosityThen(job, { ...before, temperature: after.temperature }, "cooling");
+  if (!thick) return undefined;
+  const film = attempt(() =>
+    drainedFilm({
+      curve: { law: "newton", viscosity: thick.viscosity },
+      density,
+      distance: depthOf(massOf(before.contents) / density, job),
+      duration: step.duration,
+    }),
+  );
+  return typeof film === "string" ? undefined : film.meanThickness;
+}
+
+/** How deep a volume stands in the vessel [m]. */
+export function depthOf(volume: number, { vessel }: Job): number {
+  return volume / ((Math.PI / 4) * vessel.diameter ** 2);
+}

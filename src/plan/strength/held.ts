@@ -1,0 +1,33 @@
+import { largestHeld, thickestFlakeHeld, yieldStressToHold, yieldStressToHoldFlake } from "../../particles/index.js";
+import type { Job } from "../job.js";
+import { fluidDensity } from "../suspension.js";
+import type { PlanParticle } from "./plan.js";
+import type { Suspended } from "./suspended.js";
+import { attempt } from "./trials.js";
+
+/** The yield stress that holds a particle in the set gel [Pa]: a band for a sphere, one figure for a flake edge on. */
+export function needed(
+  { particle, moment }: Suspended,
+  job: Job,
+): { readonly least: number; readonly greatest: number; readonly by: string } | undefined {
+  const densityFluid = fluidDensity(moment.after.contents, job.process.temperatureRoom);
+  if (densityFluid === undefined) return undefined;
+  const { diameter, density: densityParticle, thickness } = particle;
+  if (thickness === undefined)
+    return {
+      ...yieldStressToHold({ diameter, densityParticle, densityFluid }),
+      by: "Beris and others 1985 with the spread of published experiments",
+    };
+  const flake = yieldStressToHoldFlake({ thickness, densityParticle, densityFluid });
+  return { least: flake, greatest: flake, by: "shear on both faces of a flake that stands on edge" };
+}
+
+/** The largest of its kind that a gel of this yield stress holds for certain. */
+export function largest({ particle, moment }: Suspended, yieldStress: number, job: Job): PlanParticle["largestHeld"] {
+  const densityFluid = fluidDensity(moment.after.contents, job.process.temperatureRoom);
+  if (densityFluid === undefined) return undefined;
+  const gel = { yieldStress, densityParticle: particle.density, densityFluid };
+  const of = particle.thickness === undefined ? "diameter" : "thickness";
+  const length = attempt(() => (of === "diameter" ? largestHeld(gel).certain : thickestFlakeHeld(gel)));
+  return typeof length === "string" ? undefined : { of, length };
+}

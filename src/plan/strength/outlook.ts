@@ -1,0 +1,59 @@
+import type { ScaledBatch } from "../../batch/index.js";
+import { kriegerDoughertyViscosity, packedFraction, wettingOil } from "../../rheology/index.js";
+import type { Job } from "../job.js";
+import type { Moment } from "../moment.js";
+import { solidShare } from "../suspension.js";
+import { dragOf } from "./drag.js";
+import { largest, needed } from "./held.js";
+import type { PlanParticle, PlanYieldStress } from "./plan.js";
+import { shareBeyond } from "./settled.js";
+import { type Suspended, suspendedIn } from "./suspended.js";
+import { attempt } from "./trials.js";
+import { heatOff, sinceOff, windowOf } from "./window.js";
+
+/** What stands on the sheet of each kind of particle: when to stir it in, and whether it stays up. */
+export function particlesOf(
+  job: Job,
+  moments: readonly Moment[],
+  scaled: ScaledBatch,
+  held: PlanYieldStress | undefined,
+): readonly PlanParticle[] {
+  return suspendedIn(moments, job).map((suspended) => {
+    const { material, particle, moment, place } = suspended;
+    const window = windowOf(suspended, moments, job);
+    const { temperature, time } = moment.before;
+    const need = needed(suspended, job);
+    const beyond = attempt(() => shareBeyond(suspended, moments, job, scaled));
+    const largestHeld = held && largest(suspended, held.least, job);
+    return {
+      material: material.name,
+      drag: dragOf(particle).name,
+      ...(typeof window === "string" ? { notKnown: window } : { window }),
+      ...(temperature !== undefined && {
+        goesIn: { temperature, time: sinceOff(time, heatOff(moments, place)?.time) },
+      }),
+      ...(typeof beyond === "number" && { massFractionBeyond: beyond }),
+      ...(need && { yieldStressNeeded: { least: need.least, greatest: need.greatest } }),
+      ...(largestHeld && { largestHeld }),
+      ...pigmentOf(suspended),
+    };
+  });
+}
+
+/** The oil that wets a pigment, and how much it thickens the melt, where its oil absorption is stated. */
+function pigmentOf({ material, particle, moment }: Suspended): Pick<PlanParticle, "wettingOil" | "thickening"> {
+  const { contents } = moment.after;
+  const pigmentMass = contents.find((one) => one.material === material)?.mass;
+  if (particle.oilAbsorption === undefined || pigmentMass === undefined) return {};
+  const oilAbsorption = 100 * particle.oilAbsorption;
+  const thickening = attempt(() =>
+    kriegerDoughertyViscosity({
+      volumeFraction: solidShare(contents),
+      volumeFractionPacked: packedFraction({ oilAbsorption, pigmentDensity: particle.density }),
+    }),
+  );
+  return {
+    wettingOil: wettingOil({ pigmentMass, oilAbsorption }),
+    ...(typeof thickening === "number" && { thickening }),
+  };
+}

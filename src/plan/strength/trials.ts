@@ -1,0 +1,44 @@
+import { CalculationError } from "../../error.js";
+import { doseForStrength, fitDoseResponse, strengthAtDose } from "../../gel/index.js";
+import type { Job } from "../job.js";
+import type { PlanStrength } from "./plan.js";
+
+/** Share of the product that is gel former. */
+function doseOfProduct({ formula }: Job): number {
+  return formula.lines.reduce(
+    (sum, line) => sum + (formula.materials[line.material]?.function === "gel former" ? line.massFraction : 0),
+    0,
+  );
+}
+
+/** The strength that trials let expect at the dose of the product, and the dose for the strength that is wanted. */
+export function strengthByTrials(job: Job): PlanStrength | undefined {
+  const { strengthTrials } = job.bench;
+  if (!strengthTrials) return undefined;
+  const { of, trials, threshold, wanted } = strengthTrials;
+  const dose = doseOfProduct(job);
+  const known = { of, dose, ...(wanted !== undefined && { wanted }) };
+  const restsOn = `${trials.length} trials, a power of the dose above ${threshold === undefined ? "a fitted" : "the stated"} threshold`;
+  const fit = attempt(() => fitDoseResponse({ trials, ...(threshold !== undefined && { threshold }) }));
+  if (typeof fit === "string") return { ...known, restsOn, notKnown: fit };
+  const expected = attempt(() => strengthAtDose({ fit, dose }));
+  const doseWanted = wanted === undefined ? undefined : attempt(() => doseForStrength({ fit, strength: wanted }));
+  const missing = [expected, doseWanted].find((found) => typeof found === "string");
+  return {
+    ...known,
+    restsOn,
+    ...(typeof expected === "object" && { expected }),
+    ...(typeof doseWanted === "object" && { doseWanted }),
+    ...(missing !== undefined && { notKnown: missing as string }),
+  };
+}
+
+/** What a kernel gives, or what it says is missing. */
+export function attempt<T>(find: () => T): T | string {
+  try {
+    return find();
+  } catch (error) {
+    if (error instanceof CalculationError) return error.message;
+    throw error;
+  }
+}

@@ -1,0 +1,207 @@
+import { viscosityAt } from "gelwright/laws";
+import { type Plan, type PlanParticle, runPlan } from "gelwright/plan";
+import { toMarkdown } from "gelwright/sheet";
+import { describe, expect, test } from "vitest";
+import { changed, exampleJob } from "../support/example.js";
+import { march } from "../support/ode.js";
+
+type Draft = ReturnType<typeof JSON.parse>;
+
+const readings = [
+  [75, 0.03],
+  [66, 0.09],
+  [62, 0.5],
+  [59, 2.6],
+  [57, 8.5],
+  [54, 34],
+] as const;
+const viscosity = {
+  law: "readings",
+  points: readings.map(([temperature, viscosity]) => ({ temperature, viscosity })),
+} as const;
+const scrub = { diameter: 120e-6, density: 1400 };
+
+/** The example with plain numbers throughout: what every material shares can be integrated by hand. */
+const plain = (change: (draft: Draft) => unknown = () => undefined): Plan =>
+  runPlan(
+    changed(exampleJob(), (draft) => {
+      for (const material of Object.values<Draft>(draft.formula.materials)) {
+        delete material.propertiesOf;
+        delete material.melting;
+        material.specificHeat = "2000 J/(kg·K)";
+        material.conductivity = "0.17 W/(m·K)";
+        material.density = { value: "920 kg/m³", at: "20 °C" };
+      }
+      Object.assign(draft.formula.materials.pearl, { particle: { diameter: "120 µm", density: "1400 kg/m³" } });
+      draft.vessel.heatLoss = "3.5 W/K";
+      delete draft.vessel.coolingCurve;
+      draft.bench.settlingAllowed = "1 mm";
+      for (const of of draft.bench.viscosities)
+        of.readings = readings.map(([at, viscosity]) => ({ at: `${at} °C`, viscosity: `${viscosity} Pa·s` }));
+      change(draft);
+    }),
+  );
+const pearl = ({ weighing }: Plan): number =>
+  weighing.lines.find(({ material }) => material.startsWith("pearl"))?.mass ?? Number.NaN;
+const particle = ({ particles }: Plan): PlanParticle => particles[0] as PlanParticle;
+const windowOf = (plan: Plan) => {
+  const { window } = particle(plan);
+  if (window?.timeFrom === undefined || window.timeTo === undefined)
+    throw new Error(`no window: ${JSON.stringify(particle(plan))}`);
+  return { ...window, timeFrom: window.timeFrom, timeTo: window.timeTo };
+};
+
+describe("the window on the sheet", () => {
+  const plan = plain();
+  const room = 21;
+  const conductance = 3.5;
+  const wall = 12 * 500;
+  const off = plan.timeline[3]?.timeEnd ?? Number.NaN;
+  const added = plan.timeline[5];
+  const before = plan.timeline[6];
+  const after = plan.timeline[7];
+  const cooled = (before?.temperatureEnd ?? Number.NaN) - (after?.temperatureEnd ?? Number.NaN);
+
+  test("opens and closes when odex, marching the cooling of the melt in time, comes to those temperatures (1e-8)", () => {
+    const capacity = (before?.mass ?? Number.NaN) * 2000 + wall;
+    const { temperatureFrom, temperatureTo, timeFrom, timeTo } = windowOf(plan);
+    for (const [temperature, time] of [
+      [temperatureFrom, timeFrom],
+      [temperatureTo, timeTo],
+    ] as const) {
+      const duration = time + off - (added?.timeEnd ?? Number.NaN);
+      const [reached = Number.NaN] = march(
+        (_, [at = Number.NaN]) => [(-conductance * (at - room) * duration) / capacity],
+        [added?.temperatureEnd ?? Number.NaN],
+        1,
+        1e-13,
+      );
+      expect(Math.abs(reached - temperature) / temperature).toBeLessThan(1e-8);
+    }
+  });
+
+  test("opens where odex, integrating the way of a grain until the gel sets, finds what is allowed (1e-8)", () => {
+    const mass = after?.mass ?? Number.NaN;
+    const capacity = mass * 2000 + wall;
+    const share = pearl(plan) / plan.weighing.total;
+    const volumeFraction = share / 1400 / (share / 1400 + (1 - share) / 920);
+    // Cheng's drag at these Reynolds numbers, below 1e-3: solved for the velocity by a few rounds.
+    const velocity = (at: number) => {
+      const thick = viscosityAt({ law: viscosity, temperature: at, beyond: "extend" });
+      const stokes = (9.80665 * scrub.diameter ** 2 * (scrub.density - 920)) / (18 * thick);
+      let own = stokes;
+      for (let round = 0; round < 30; round += 1) {
+        const reynolds = (920 * own * scrub.diameter) / thick;
+        const drag =
+          (1 + 0.27 * reynolds) ** 0.43 + ((0.47 * reynolds) / 24) * (1 - Math.exp(-0.04 * reynolds ** 0.38));
+        own = stokes / drag;
+      }
+      return own * (1 - volumeFraction) ** 4.65;
+    };
+    const sets = plan.gelPoints[0]?.temperature ?? Number.NaN;
+    const warmest = windowOf(plan).temperatureFrom - cooled;
+    // From one reading to the next, since the curve through them has a kink in its second slope there.
+    const edges = [sets, ...readings.map(([at]) => at).filter((at) => at > sets && at < warmest), warmest].sort(
+      (one, other) => one - other,
+    );
+    let way = 0;
+    for (const [i, low] of edges.slice(0, -1).entries()) {
+      const span = (edges[i + 1] as number) - low;
+      const rate = (along: number) => {
+        const at = low + along * span;
+        return (1e4 * velocity(at) * capacity * span) / (conductance * (at - room));
+      };
+      way += (march((along) => [rate(along)], [0], 1, 1e-13)[0] ?? Number.NaN) / 1e4;
+    }
+    expect(Math.abs(way / 0.001 - 1)).toBeLessThan(1e-8);
+  });
+
+  test("closes at the viscosity that can still be stirred, less what the addition cools", () => {
+    const { temperatureTo } = windowOf(plan);
+    expect(viscosityAt({ law: viscosity, temperature: temperatureTo - cooled })).toBeCloseTo(10, 9);
+  });
+
+  test("a lighter, finer grain or more settling opens it sooner; a slower kettle has it later", () => {
+    const opens = (change: (draft: Draft) => unknown) => windowOf(plain(change)).timeFrom;
+    const { timeFrom, timeTo } = windowOf(plan);
+    const grain = (of: object) => (draft: Draft) => Object.assign(draft.formula.materials.pearl.particle, of);
+    expect(opens(grain({ diameter: "80 µm" }))).toBeLessThan(timeFrom);
+    expect(opens(grain({ density: "1100 kg/m³" }))).toBeLessThan(timeFrom);
+    expect(opens((draft) => Object.assign(draft.bench, { settlingAllowed: "2 mm" }))).toBeLessThan(timeFrom);
+    const lagged = windowOf(plain((draft) => Object.assign(draft.vessel, { heatLoss: "2 W/K" })));
+    expect(lagged.timeTo).toBeGreaterThan(timeTo);
+    expect(lagged.temperatureFrom).toBeLessThan(windowOf(plan).temperatureFrom);
+  });
+
+  test("is printed in °C and in minutes after the heat is off, at both scales", () => {
+    for (const scale of ["beaker", "kettle"] as const) {
+      const sheet = toMarkdown({ plan: runPlan(exampleJob(scale)) });
+      expect(sheet).toMatch(
+        /stir it in while the melt shows [\d.]+ to [\d.]+ °C, \d+ to \d+ min after the heat is off/,
+      );
+    }
+  });
+
+  test("a grain too heavy for any time says so", () => {
+    const heavy = plain((draft) =>
+      Object.assign(draft.formula.materials.pearl.particle, { diameter: "800 µm", density: "4000 kg/m³" }),
+    );
+    expect(particle(heavy).window?.isOpen).toBe(false);
+    expect(toMarkdown({ plan: heavy })).toContain("there is no time for it");
+    expect(heavy.checks.find(({ id }) => id === "particles-go-in:pearl")?.limit).toMatch(/^none: too thin/);
+  });
+});
+
+describe("shape and sizes", () => {
+  const settles = (of: object): string =>
+    plain((draft) => Object.assign(draft.formula.materials.pearl.particle, of)).checks.find(
+      ({ id }) => id === "particles-settle:pearl",
+    )?.value ?? "";
+  const inVessel = (of: object) => Number.parseFloat(settles(of));
+
+  test("a grain sinks slower than the sphere of its volume by Ganser's K₁ in creeping flow, a flake edge on slower still", () => {
+    const sphere = inVessel({});
+    const slow = 1 / (1 / 3 + 2 / 3 / Math.sqrt(0.6));
+    expect(inVessel({ sphericity: 0.6 }) / sphere).toBeCloseTo(slow, 2);
+    // A flake of 5 µm: 480 µm wide; 9πd/(16D) for a disc edge on.
+    const width = Math.sqrt((2 * 120 ** 3) / (3 * 5));
+    expect(inVessel({ thickness: "5 µm" }) / sphere).toBeCloseTo((9 * Math.PI * 120) / (16 * width), 2);
+    // Nearly round and edge on, a spheroid has even a little less drag than the sphere of its volume.
+    expect(inVessel({ thickness: "60 µm" }) / sphere).toBeCloseTo(1.01, 2);
+    expect(inVessel({ thickness: "100 µm" })).toBe(sphere);
+  });
+
+  test("a flake is held by the shear on both its faces, whatever its width", () => {
+    const plan = plain((draft) => Object.assign(draft.formula.materials.pearl.particle, { thickness: "5 µm" }));
+    expect(particle(plan).yieldStressNeeded?.greatest).toBeCloseTo(((1400 - 920) * 9.80665 * 5e-6) / 2, 12);
+    expect(particle(plan).largestHeld).toMatchObject({ of: "thickness" });
+  });
+
+  test("of a size analysis the share that settles too far is told, and decides", () => {
+    const with120 = (coarse: number) =>
+      plain((draft) => {
+        draft.formula.materials.pearl.particle.sizes = [
+          { diameter: "30 µm", share: `${100 - coarse} %` },
+          { diameter: "400 µm", share: `${coarse} %` },
+        ];
+      });
+    expect(particle(with120(20)).massFractionBeyond).toBeCloseTo(0.2, 12);
+    const check = (plan: Plan) => plan.checks.find(({ id }) => id === "particles-settle:pearl");
+    expect(check(with120(20))).toMatchObject({
+      verdict: "not met",
+      value: expect.stringContaining("20.00 % of its mass"),
+    });
+    expect(toMarkdown({ plan: with120(20) })).toContain("20 % of its mass settles further than allowed");
+    expect(particle(with120(0)).massFractionBeyond).toBe(0);
+    expect(check(with120(0))?.verdict).toBe("met");
+  });
+});
+
+test("a pigment takes the oil of its oil absorption, and thickens the melt by Krieger and Dougherty's law up to there", () => {
+  const plan = plain((draft) => Object.assign(draft.formula.materials.pearl.particle, { oilAbsorption: "60 %" }));
+  const { wettingOil, thickening } = particle(plan);
+  expect(wettingOil).toBeCloseTo(0.6 * pearl(plan), 12);
+  const packed = 1 / (1 + (0.6 * 1400) / 930);
+  const share = 0.008 / 1400 / (0.008 / 1400 + 0.992 / 920);
+  expect(thickening).toBeCloseTo((1 - share / packed) ** (-2.5 * packed), 4);
+});
