@@ -39,6 +39,7 @@ export const idealSolubilitySchema: GenericSchema<unknown, IdealSolubilityDocume
 export const airSchema: GenericSchema<unknown, AirDocument> = strictObject({
   bubble: quantity("length", "0.2 mm"),
   surface: exactOptional(picklist(["immobile", "mobile"])),
+  clearWithin: exactOptional(quantity("time", "30 min")),
   vacuum: exactOptional(
     strictObject({
       afterPhase: string(),

@@ -126,7 +126,7 @@ function filmOf({ films }: Plan): readonly string[] {
 export function filmOnWall({ films }: Plan): string {
   return films.onWall === undefined
     ? ""
-    : ` By the end of filling at most ${millimetres(films.onWall)}, in the mean, have not drained from the wall.`;
+    : ` By the viscosity at the end of filling, ${millimetres(films.onWall)} in the mean have not drained from the wall.`;
 }
 
 function useTable({ uses }: PlanFlow): Table {
@@ -140,7 +140,7 @@ function useTable({ uses }: PlanFlow): Table {
   };
 }
 
-function airOf({ diameter, stretches, inPack, held, vacuum, notKnown }: PlanAir): readonly string[] {
+function airOf({ diameter, stretches, inPack, held, toClear, vacuum, notKnown }: PlanAir): readonly string[] {
   const lines = stretches.map(({ fromStep, toStep, depth, distance, durationToClear }) => {
     const rise = `Bubbles of ${millimetres(diameter)} after step ${fromStep}`;
     return durationToClear === undefined
@@ -155,10 +155,23 @@ function airOf({ diameter, stretches, inPack, held, vacuum, notKnown }: PlanAir)
     lines.push(
       `The set gel holds bubbles up to ${millimetres(held.certain)} for ever, and none above ${millimetres(held.possible)}; between them it is not known.`,
     );
+  if (toClear) lines.push(clearingOf(toClear));
   if (vacuum)
     lines.push(
       `Under ${digits(vacuum.pressure / 1000, 3)} kPa the foam stands ${millimetres(vacuum.foam)} high${vacuum.duration === undefined ? "" : `, and the melt is clear after ${span(vacuum.duration)}`}.`,
     );
   if (notKnown !== undefined) lines.push(`Not known: ${notKnown}.`);
   return lines;
+}
+
+function clearingOf({ fromStep, within, temperature, pressure }: NonNullable<PlanAir["toClear"]>): string {
+  const start = `To be clear ${span(within)} after step ${fromStep}`;
+  const ways = [
+    ...(temperature === undefined ? [] : [`kept at ${celsius(temperature)} or warmer`]),
+    // Above the pressure of the room no vacuum is needed.
+    ...(pressure === undefined ? [] : [`under ${digits(Math.min(pressure, 101_325) / 1000, 3)} kPa or less`]),
+  ];
+  return ways.length === 0
+    ? `${start} is out of reach by warmth or vacuum.`
+    : `${start} the melt would have to be ${ways.join(", or ")}.`;
 }

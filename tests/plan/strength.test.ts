@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { CalculationError } from "gelwright/error";
 import type { Check } from "gelwright/formula";
 import { doseForStrength, fitDoseResponse, strengthAtDose } from "gelwright/gel";
+import { viscosityAt } from "gelwright/laws";
 import { type Plan, runPlan } from "gelwright/plan";
 import { toMarkdown } from "gelwright/sheet";
 import { describe, expect, test } from "vitest";
@@ -269,6 +270,28 @@ describe("air", () => {
     expect(held?.possible).toBeGreaterThan(4.9 * (held?.certain ?? 0));
   });
 
+  test("to be clear in a time, the melt has the viscosity g d² ρ t/(18 H), or the vacuum that does as much", () => {
+    const plan = planOf((draft) => Object.assign(draft.process.air, { clearWithin: "10 min" }));
+    const { temperature = Number.NaN, pressure = Number.NaN } = plan.air?.toClear ?? {};
+    const points = job.bench.viscosities?.find(({ phases }) => phases.join() === "A,B")?.readings ?? [];
+    const law = {
+      law: "readings",
+      points: points.map(({ at, viscosity }) => ({
+        temperature: Number.parseFloat(at),
+        viscosity: Number.parseFloat(viscosity) * (viscosity.includes("mPa") ? 1e-3 : 1),
+      })),
+    } as const;
+    const depth = plan.air?.stretches[0]?.depth ?? Number.NaN;
+    const needed = (9.80665 * 0.0002 ** 2 * 908 * 600) / (18 * depth);
+    expect(viscosityAt({ law, temperature })).toBeCloseTo(needed, 3);
+    // It takes the melt of the plan longer, so that either more warmth or a vacuum is needed.
+    expect(temperature).toBeGreaterThan(plan.timeline[5]?.temperatureEnd ?? 0);
+    expect(pressure).toBeLessThan(101_325);
+    expect(toMarkdown({ plan })).toMatch(
+      /To be clear 10 min after step 6 the melt would have to be kept at [\d.]+ °C or warmer, or under [\d.]+ kPa/,
+    );
+  });
+
   const vacuum = (change: object) =>
     planOf((draft) => {
       draft.process.air.vacuum = { afterPhase: "B", pressure: "20 kPa", air: "3 % v/v", rim: "450 mm", ...change };
@@ -312,6 +335,7 @@ test("faults of the new figures are told at once, with their places", () => {
     draft.bench.idealSolubility = { meltingPoint: "69 °C", heatOfFusion: "61 kJ" };
     draft.process.air = {
       bubble: "0.2 mL",
+      clearWithin: "20 mm",
       vacuum: { afterPhase: "Z", pressure: "20 kPa", air: "120 % v/v", rim: "-1 mm" },
     };
     draft.pack.nozzle = { diameter: "2 mm", volume: "1 mL", within: "0 s", spray: { surfaceTension: "30 mN" } };
@@ -347,6 +371,7 @@ test("faults of the new figures are told at once, with their places", () => {
       "pack.nozzle.spray.surfaceTension",
       "pack.nozzle.within",
       "process.air.bubble",
+      "process.air.clearWithin",
       "process.air.vacuum.afterPhase",
       "process.air.vacuum.air",
       "process.air.vacuum.rim",

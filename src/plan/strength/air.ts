@@ -6,14 +6,16 @@ import {
   clearingTime,
   foamHead,
   largestHeld,
+  pressureToClear,
   riseOverCooling,
   settlingOverCurve,
+  temperatureToClear,
 } from "../../particles/index.js";
 import type { Job } from "../job.js";
 import { type Content, type Moment, massOf } from "../moment.js";
 import { curveInPack, packCooling } from "../pack.js";
 import { fluidDensity, meltOf } from "../suspension.js";
-import { viscosityThen } from "../viscosity.js";
+import { readingsFor, viscosityThen } from "../viscosity.js";
 import { depthOf } from "./films.js";
 import type { Air } from "./job.js";
 import type { PlanAir, PlanAirStretch, PlanYieldStress } from "./plan.js";
@@ -42,12 +44,15 @@ export function airOf(
     yieldStress !== undefined && densityFluid !== undefined
       ? largestHeld({ yieldStress, densityParticle: air, densityFluid })
       : undefined;
+  const [first] = stretches;
+  const wanted = first && toClear(job, moments, asked, first);
   const vacuum = asked.vacuum && underVacuum(job, moments, asked, asked.vacuum);
   return {
     diameter: asked.diameter,
     stretches,
     ...(inPack && { inPack }),
     ...(held && { held: { certain: held.certain, possible: held.possible } }),
+    ...(wanted && { toClear: wanted }),
     ...(typeof vacuum === "object" && { vacuum }),
     ...(stretches.length === 0
       ? { notKnown: "no viscosity readings on cooling of what is in the vessel, or no temperature" }
@@ -119,6 +124,30 @@ function risenInPack(
   const bubble = { ...melt, diameter, densityParticle: air, beyond: "extend" as const };
   const way = attempt(() => settlingOverCurve({ ...bubble, ...curveInPack(cooling, melt.sets) }).distance);
   return typeof way === "string" ? undefined : { distance: Math.abs(way), depth };
+}
+
+/** How warm, or under which vacuum, the first melt that can clear does so in the time wanted. */
+function toClear(
+  job: Job,
+  moments: readonly Moment[],
+  { diameter, surface, clearWithin: duration }: Air,
+  { fromStep, depth }: PlanAirStretch,
+): PlanAir["toClear"] | undefined {
+  const state = moments[fromStep - 1]?.after;
+  if (duration === undefined || state?.temperature === undefined) return undefined;
+  const readings = readingsFor(job.bench.viscosities, state.contents, "cooling");
+  const densityFluid = fluidDensity(state.contents, state.temperature);
+  const thick = viscosityThen(job, state, "cooling");
+  if (!readings || !thick || densityFluid === undefined) return undefined;
+  const bubble = { diameter, ...(surface && { surface }), densityFluid, depth, duration, beyond: "extend" as const };
+  const temperature = attempt(() => temperatureToClear({ ...bubble, viscosity: readings.law }));
+  const pressure = attempt(() => pressureToClear({ ...bubble, viscosity: thick.viscosity }));
+  return {
+    fromStep,
+    within: duration,
+    ...(typeof temperature === "number" && { temperature }),
+    ...(typeof pressure === "number" && { pressure }),
+  };
 }
 
 /** What a vacuum does to the melt once a phase is in, at the temperature that it then has. */

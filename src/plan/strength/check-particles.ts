@@ -84,7 +84,8 @@ function checkSettling(suspended: Suspended, moments: readonly Moment[], job: Jo
   const { inVessel, inPack } = settled;
   const far = Math.abs(inVessel + (inPack ?? 0)) > settlingAllowed;
   if (inPack === undefined && !far) return unknown("nothing says how the filled pack cools");
-  const share = shareBeyond(suspended, moments, job, scaled);
+  const share = attempt(() => shareBeyond(suspended, moments, job, scaled));
+  if (typeof share === "string") return unknown(share);
   const met = share === undefined ? !far : share === 0;
   const some = share === undefined ? "" : `, ${say.percent(share)} of its mass too far`;
   return {

@@ -26,10 +26,11 @@ export interface StrengthBench {
   readonly idealSolubility?: CrystallisingPair | undefined;
 }
 
-/** Air in the melt: bubble [m]; vacuum [Pa], volume fraction of air, and the height it may rise to [m]. */
+/** Air in the melt: bubble [m]; time to clear in [s]; vacuum [Pa], volume fraction of air, and the height it may rise to [m]. */
 export interface Air {
   readonly diameter: number;
   readonly surface?: BubbleSurface | undefined;
+  readonly clearWithin?: number | undefined;
   readonly vacuum?:
     | { readonly afterPhase: string; readonly pressure: number; readonly air: number; readonly rim: number }
     | undefined;

@@ -5,8 +5,9 @@ import type { FlowCurve } from "../../laws/index.js";
 export interface PlanYieldStress {
   /** [Pa]. */
   readonly value: number;
-  /** Its limits [Pa]: 95 % where trials say it, else alike. */
+  /** Lower limit [Pa]: of 95 % where trials say it, else the value. */
   readonly least: number;
+  /** Upper limit [Pa], likewise. */
   readonly greatest: number;
   /** Stated, read off a flow curve, or expected by trials. */
   readonly from: string;
@@ -81,11 +82,13 @@ export interface PlanFilms {
 
 /** How far air rises while the melt cools, in one stretch without stirring or an addition. */
 export interface PlanAirStretch {
-  /** Step after which it begins, and the one by which it ends. */
+  /** Step after which it begins. */
   readonly fromStep: number;
+  /** Step by whose end it is over. */
   readonly toStep: number;
-  /** Depth of the melt, and how far bubbles rise through it [m]. */
+  /** Depth of the melt [m]. */
   readonly depth: number;
+  /** How far bubbles rise through it [m]. */
   readonly distance: number;
   /** Until the whole depth is clear [s]; left out where it is not by the end. */
   readonly durationToClear?: number;
@@ -100,6 +103,13 @@ export interface PlanAir {
   readonly inPack?: { readonly distance: number; readonly depth: number };
   /** Bubbles [m] that the set gel holds for ever: up to `certain` surely, above `possible` not. */
   readonly held?: { readonly certain: number; readonly possible: number };
+  /** To clear the melt after a step within a time [s]: how warm to keep it [°C], or the absolute pressure above it [Pa]. */
+  readonly toClear?: {
+    readonly fromStep: number;
+    readonly within: number;
+    readonly temperature?: number;
+    readonly pressure?: number;
+  };
   /** Under the stated vacuum: time to clear the melt [s], height of the foam [m], what boils and below which pressure [Pa]. */
   readonly vacuum?: {
     readonly pressure: number;
@@ -132,8 +142,9 @@ export interface PlanParticle {
   readonly yieldStressNeeded?: { readonly least: number; readonly greatest: number };
   /** The largest of its kind that this gel holds for certain, in diameter or, for a flake, in thickness [m]. */
   readonly largestHeld?: { readonly of: "diameter" | "thickness"; readonly length: number };
-  /** Oil that wets it [kg], and how much it thickens the melt [-], by its oil absorption. */
+  /** Oil that wets it, by its oil absorption [kg]. */
   readonly wettingOil?: number;
+  /** How many times thicker it makes the melt, by its oil absorption. */
   readonly thickening?: number;
   /** What is missing for the window. */
   readonly notKnown?: string;

@@ -86,6 +86,7 @@ export function readAir(draft: Draft<AirDocument>, phases: readonly string[], fi
   return {
     diameter: findings.quantity(draft.bubble, "length", at("bubble"), aboveZero),
     surface: draft.surface,
+    clearWithin: findings.optional(draft.clearWithin, "time", at("clearWithin"), aboveZero),
     vacuum: vacuum && {
       afterPhase: vacuum.afterPhase ?? "",
       pressure: findings.quantity(vacuum.pressure, "pressure", at("vacuum", "pressure"), aboveZero),

@@ -39,6 +39,8 @@ export interface AirDocument {
   readonly bubble: Quantity<"length">;
   /** `"immobile"`, the slower one, where it is left out. */
   readonly surface?: "immobile" | "mobile";
+  /** Time within which the melt is to be clear: how warm, or under which vacuum, is then told. */
+  readonly clearWithin?: Quantity<"time">;
   /** Vacuum that is drawn once a phase is in. */
   readonly vacuum?: {
     readonly afterPhase: string;
