@@ -20,6 +20,7 @@ import { filmsOf } from "./strength/films.js";
 import { flowByPoints } from "./strength/flow.js";
 import { gelPointsOf } from "./strength/gel-points.js";
 import { particlesOf } from "./strength/outlook.js";
+import { suspendedIn } from "./strength/suspended.js";
 import { strengthByTrials } from "./strength/trials.js";
 import { yieldStressOf } from "./strength/yield-stress.js";
 import { timelineOf } from "./timeline.js";
@@ -95,6 +96,7 @@ export function runPlan(document: unknown): Plan {
   const exposed = exposedIn(moments);
   const naturalOrigin = naturalOriginOf(formula);
   const pastFilling = afterFilling(job, moments, scaled);
+  const suspended = suspendedIn(moments, job);
   const air = airOf(job, moments, scaled, yieldStress);
   return {
     version: 1,
@@ -121,7 +123,7 @@ export function runPlan(document: unknown): Plan {
     afterFilling: pastFilling,
     exposures: exposuresOf(moments, exposed),
     oilOrder: oilOrderOf(job, moments, exposed, contents, scaled),
-    particles: particlesOf(job, moments, scaled, yieldStress),
+    particles: particlesOf(suspended, job, moments, scaled, yieldStress),
     gelPoints: gelPointsOf(job, moments),
     yieldStress,
     strength,
@@ -133,7 +135,7 @@ export function runPlan(document: unknown): Plan {
     cost: costOf(scaled),
     checks: [
       ...checksOf(job, scaled, moments, naturalOrigin),
-      ...checkParticles(moments, job, scaled, yieldStress),
+      ...checkParticles(suspended, moments, job, scaled, yieldStress),
       ...checkSetThrough(job, moments, pastFilling),
       ...checkStrength(job, { strength, flow, yieldStress, density }),
       ...checkAir(job, air),

@@ -7,34 +7,32 @@ import { dragOf } from "./drag.js";
 import { needed } from "./held.js";
 import type { PlanYieldStress } from "./plan.js";
 import { settledOf, shareBeyond } from "./settled.js";
-import { type Suspended, suspendedIn } from "./suspended.js";
+import type { Suspended } from "./suspended.js";
 import { attempt } from "./trials.js";
-import { windowOf } from "./window.js";
 
 /** Particles go in late enough not to sink, early enough to be stirred in, and stay up in the set gel. */
 export function checkParticles(
+  all: readonly Suspended[],
   moments: readonly Moment[],
   job: Job,
   scaled: ScaledBatch,
   held: PlanYieldStress | undefined,
 ): readonly Check[] {
-  return suspendedIn(moments, job).flatMap((suspended) => [
-    checkWindow(suspended, moments, job),
+  return all.flatMap((suspended) => [
+    checkWindow(suspended, job),
     checkSettling(suspended, moments, job, scaled),
     checkHeld(suspended, job, held),
   ]);
 }
 
 /** Between which temperatures the particles may go in: thick enough to carry them, thin enough to stir. */
-function checkWindow(suspended: Suspended, moments: readonly Moment[], job: Job): Check {
-  const { material, particle, moment, place } = suspended;
+function checkWindow({ material, particle, moment, place, window }: Suspended, job: Job): Check {
   const { temperature } = moment.before;
   const check = {
     id: `particles-go-in:${material.key}`,
     value: temperature === undefined ? "not known" : `${say.celsius(temperature)} before it goes in`,
     source: `${dragOf(particle).name}, hindered, over the cooling of the vessel; ${job.bench.source}`,
   };
-  const window = windowOf(suspended, moments, job);
   if (typeof window === "string" || temperature === undefined)
     return {
       ...check,

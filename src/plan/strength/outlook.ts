@@ -7,20 +7,20 @@ import { dragOf } from "./drag.js";
 import { largest, needed } from "./held.js";
 import type { PlanParticle, PlanYieldStress } from "./plan.js";
 import { shareBeyond } from "./settled.js";
-import { type Suspended, suspendedIn } from "./suspended.js";
+import type { Suspended } from "./suspended.js";
 import { attempt } from "./trials.js";
-import { heatOff, sinceOff, windowOf } from "./window.js";
+import { heatOff, sinceOff } from "./window.js";
 
 /** What stands on the sheet of each kind of particle: when to stir it in, and whether it stays up. */
 export function particlesOf(
+  all: readonly Suspended[],
   job: Job,
   moments: readonly Moment[],
   scaled: ScaledBatch,
   held: PlanYieldStress | undefined,
 ): readonly PlanParticle[] {
-  return suspendedIn(moments, job).map((suspended) => {
-    const { material, particle, moment, place } = suspended;
-    const window = windowOf(suspended, moments, job);
+  return all.map((suspended) => {
+    const { material, particle, moment, place, window } = suspended;
     const { temperature, time } = moment.before;
     const need = needed(suspended, job);
     const beyond = attempt(() => shareBeyond(suspended, moments, job, scaled));

@@ -2,9 +2,10 @@ import type { Material } from "../../formula/index.js";
 import type { Job } from "../job.js";
 import type { Moment } from "../moment.js";
 import { type CoolingSuspension, suspensionOf } from "../suspension.js";
+import { type Window, windowOf } from "./window.js";
 
 /** One kind of particle, the moment at which it goes in, and the melt that then has to carry it. */
-export interface Suspended {
+export interface Addition {
   readonly material: Material;
   readonly particle: NonNullable<Material["particle"]>;
   readonly moment: Moment;
@@ -12,6 +13,11 @@ export interface Suspended {
   readonly place: number;
   /** The melt with everything in it, or what is missing to know it. */
   readonly melt: CoolingSuspension | string;
+}
+
+/** The same with its window for adding, or what is missing for that. */
+export interface Suspended extends Addition {
+  readonly window: Window | string;
 }
 
 /** Every kind of particle that goes in by this plan. */
@@ -22,7 +28,8 @@ export function suspendedIn(moments: readonly Moment[], job: Job): readonly Susp
     return added.flatMap(({ material }) => {
       const { particle } = material;
       if (!particle) return [];
-      return [{ material, particle, moment, place, melt: suspensionOf(moment.after.contents, particle, job) }];
+      const addition = { material, particle, moment, place, melt: suspensionOf(moment.after.contents, particle, job) };
+      return [{ ...addition, window: windowOf(addition, moments, job) }];
     });
   });
 }

@@ -3,7 +3,7 @@ import type { Job } from "../job.js";
 import type { Moment } from "../moment.js";
 import { timeOfPassing } from "../passing.js";
 import type { PlanParticle } from "./plan.js";
-import type { Suspended } from "./suspended.js";
+import type { Addition } from "./suspended.js";
 import { attempt } from "./trials.js";
 
 /** The window for adding, or what is missing for it. */
@@ -15,7 +15,7 @@ export type Window = NonNullable<PlanParticle["window"]>;
  * The kernel speaks of the mix with the particles in it; the thermometer, of the melt before. The addition cools it by as
  * much as it does in this plan.
  */
-export function windowOf({ moment, place, melt }: Suspended, moments: readonly Moment[], job: Job): Window | string {
+export function windowOf({ moment, place, melt }: Addition, moments: readonly Moment[], job: Job): Window | string {
   const { settlingAllowed, viscosityStirrable } = job.bench;
   if (typeof melt === "string") return melt;
   const { before, after } = moment;
