@@ -1,5 +1,5 @@
 import { notNegative, positive, record, refuse, result } from "../guards.js";
-import { stepsUp } from "./decimal.js";
+import { stepsUp } from "../numeric/decimal.js";
 import { each } from "./named.js";
 
 /** A balance or scale. */

@@ -1,5 +1,5 @@
 import { positive, record, refuse, result } from "../guards.js";
-import { stepsDown, stepsUp } from "./decimal.js";
+import { stepsDown, stepsUp } from "../numeric/decimal.js";
 
 /**
  * The fewest equal lots in which a batch fits a vessel's working volume.

@@ -1,6 +1,6 @@
 import { notNegative, positive, record, refuse } from "../guards.js";
+import { increment as decimal, multiple, slack, stepsDown, stepsUp } from "../numeric/decimal.js";
 import { apportion } from "./apportion.js";
-import { increment as decimal, multiple, slack, stepsDown, stepsUp } from "./decimal.js";
 import { each } from "./named.js";
 
 /** A line to be rounded to the balance it is weighed on. */

@@ -1,5 +1,5 @@
 import { positive, record, refuse } from "../guards.js";
-import { increment as decimal, multiple, stepsDown, stepsUp } from "./decimal.js";
+import { increment as decimal, multiple, stepsDown, stepsUp } from "../numeric/decimal.js";
 
 /** The readings between which a weighing is accepted [kg]. */
 export interface WeighingTolerance {

@@ -1,4 +1,5 @@
 import type { ValidInputs } from "../support/fuzz.js";
+import { additionInputs } from "./valid-inputs-additions.js";
 
 const stirring = { speed: 3, diameterImpeller: 0.25, density: 910, viscosity: 0.05 };
 const gel = { law: "herschel-bulkley", yieldStress: 30, consistency: 12, flowIndex: 0.5 };
@@ -29,6 +30,7 @@ const kettles = [
 const moved = { density: 915, yieldStress: 30, diameterImpeller: 0.05, diameterVessel: 0.12 };
 
 export const validInputs: ValidInputs = {
+  ...additionInputs,
   tipSpeed: [[{ speed: 5, diameterImpeller: 0.1 }]],
   impellerReynolds: [[stirring]],
   powerNumber: [

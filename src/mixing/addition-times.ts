@@ -1,0 +1,74 @@
+import { fraction, list, positive, record, result } from "../guards.js";
+import { compileOilLaw, type OilLaw } from "./oil-law.js";
+
+/** How long the gel takes with each addition. */
+export interface Uptake {
+  /** Time until an addition is taken up at the bench [s], against the oil fraction once it is in. */
+  readonly uptake: OilLaw;
+  /** Factor on the bench's times, as `uptakeScale` gives it, above 0; 1 unless given. */
+  readonly uptakeFactor?: number;
+  /** The most that the pump or the hand delivers [kg/s], above 0; unless given, an addition goes in at once. */
+  readonly rateGreatest?: number;
+}
+
+/** When one addition goes in, and until when it is waited for [s]. */
+export interface AdditionTime {
+  /** It begins to go in [s]. */
+  readonly timeStart: number;
+  /** All of it is in [s]. */
+  readonly timeIn: number;
+  /** It is taken up, and the next may follow [s]. */
+  readonly timeEnd: number;
+}
+
+/**
+ * When each addition goes in: it is poured no faster than the pump can, and then waited for.
+ *
+ * $$t_i = t_{i-1} + \frac{m_i}{\dot m} + k\,t_\mathrm{uptake}(\varphi_i)$$
+ *
+ * Times are for planning. At the vessel the next addition follows when the last is uniform and glossy, and not before.
+ *
+ * @param input.additions - Additions as `additionSchedule` gives them: mass [kg] and the oil fraction after each.
+ * @param input.uptake - Time that the bench measured [s] against the oil fraction after the addition.
+ * @param input.uptakeFactor - Factor on it, above 0; 1 unless given.
+ * @param input.rateGreatest - The most that the pump delivers [kg/s], above 0; at once unless given.
+ * @returns The three times of each addition, since the first began [s].
+ * @throws CalculationError `input` where an argument is out of range; `range` where the law does not reach.
+ * @source definition
+ * @example
+ * ```ts
+ * import { additionTimes } from "gelwright/mixing";
+ * const times = additionTimes({
+ *   additions: [{ mass: 1, volumeFractionOil: 0.1 }, { mass: 1.2, volumeFractionOil: 0.2 }],
+ *   uptake: { law: "constant", value: 90 },
+ *   uptakeFactor: 2,
+ *   rateGreatest: 0.1,
+ * });
+ * times.map((addition) => addition.timeEnd); // => [190, 382]
+ * ```
+ */
+export function additionTimes(
+  input: Uptake & {
+    readonly additions: readonly {
+      /** Oil of the addition [kg]. */
+      readonly mass: number;
+      /** Volume fraction of oil after it, 0 to 1. */
+      readonly volumeFractionOil: number;
+    }[];
+  },
+): readonly AdditionTime[] {
+  const { additions, uptake, uptakeFactor = 1, rateGreatest } = record(input, "input");
+  const { at } = compileOilLaw(uptake, "uptake");
+  const factor = positive(uptakeFactor, "uptakeFactor");
+  const rate = rateGreatest === undefined ? Number.POSITIVE_INFINITY : positive(rateGreatest, "rateGreatest");
+  let time = 0;
+  return list(additions, "additions", 1).map((addition, i) => {
+    const path = `additions[${i}]`;
+    const mass = positive(record(addition, path).mass, `${path}.mass`);
+    const oil = fraction(addition.volumeFractionOil, `${path}.volumeFractionOil`);
+    const timeStart = time;
+    const timeIn = timeStart + mass / rate;
+    time = result(timeIn + factor * at(oil), "time");
+    return { timeStart, timeIn, timeEnd: time };
+  });
+}

@@ -1,0 +1,82 @@
+import { fraction, list, positive, record, refuse, result } from "../guards.js";
+import type { OilPoint } from "./oil-law.js";
+
+/** How thick the gel is after an addition, as far as readings tell; what they do not reach is left out. */
+export interface GelThen {
+  /** Viscosity at the shear rate of the readings [Pa·s]. */
+  readonly viscosity?: number;
+  /** Yield stress [Pa]. */
+  readonly yieldStress?: number;
+  /** Torque on the shaft in creeping flow [N·m]. */
+  readonly torque?: number;
+}
+
+/**
+ * How thick the gel becomes along a schedule, from readings at a few oil fractions.
+ *
+ * $$\ln x = \ln x_i + (\ln x_{i+1} - \ln x_i)\,\frac{\varphi - \varphi_i}{\varphi_{i+1} - \varphi_i} \qquad M = c\,\eta$$
+ *
+ * Between two readings the logarithm runs straight. Below the first and above the last nothing is known, and nothing is
+ * returned. The torque is in proportion to the viscosity while the flow creeps: the constant is the impeller's.
+ *
+ * @param input.additions - Volume fraction of oil after each addition, 0 to 1, as `additionSchedule` gives it.
+ * @param input.viscosity - Readings [Pa·s] in rising order of oil, at least two; none unless given.
+ * @param input.yieldStress - Readings [Pa] in rising order of oil, at least two; none unless given.
+ * @param input.torquePerViscosity - Torque of this impeller at its speed for 1 Pa·s [N·m/(Pa·s)], above 0, in creeping flow; none unless given.
+ * @returns Viscosity [Pa·s], yield stress [Pa] and torque [N·m] after each addition, where they are known.
+ * @throws CalculationError `input` where an argument is out of range.
+ * @source common practice, no source
+ * @example
+ * ```ts
+ * import { gelAlongAdditions } from "gelwright/mixing";
+ * const viscosity = [{ volumeFractionOil: 0.6, value: 2 }, { volumeFractionOil: 0.8, value: 32 }];
+ * gelAlongAdditions({ additions: [{ volumeFractionOil: 0.4 }, { volumeFractionOil: 0.7 }], viscosity }).map(
+ *   (then) => then.viscosity?.toFixed(1),
+ * ); // => [undefined, "8.0"]
+ * ```
+ */
+export function gelAlongAdditions(input: {
+  readonly additions: readonly {
+    /** Volume fraction of oil, 0 to 1. */
+    readonly volumeFractionOil: number;
+  }[];
+  readonly viscosity?: readonly OilPoint[];
+  readonly yieldStress?: readonly OilPoint[];
+  readonly torquePerViscosity?: number;
+}): readonly GelThen[] {
+  const { additions, viscosity, yieldStress, torquePerViscosity } = record(input, "input");
+  const thickness = viscosity === undefined ? undefined : along(viscosity, "viscosity");
+  const strength = yieldStress === undefined ? undefined : along(yieldStress, "yieldStress");
+  const turning = torquePerViscosity === undefined ? undefined : positive(torquePerViscosity, "torquePerViscosity");
+  return list(additions, "additions", 1).map((addition, i) => {
+    const path = `additions[${i}]`;
+    const oil = fraction(record(addition, path).volumeFractionOil, `${path}.volumeFractionOil`);
+    const thick = thickness?.(oil);
+    const strong = strength?.(oil);
+    return {
+      ...(thick !== undefined && { viscosity: thick }),
+      ...(strong !== undefined && { yieldStress: strong }),
+      ...(thick !== undefined && turning !== undefined && { torque: result(turning * thick, "torque") }),
+    };
+  });
+}
+
+/** A function through readings whose logarithm runs straight between two of them. */
+function along(readings: readonly OilPoint[], path: string): (oil: number) => number | undefined {
+  const points = list(readings, path, 2).map((reading, i) => {
+    const at = `${path}[${i}]`;
+    const oil = fraction(record(reading, at).volumeFractionOil, `${at}.volumeFractionOil`);
+    return { oil, ln: Math.log(positive(reading.value, `${at}.value`)) };
+  });
+  points.slice(1).forEach(({ oil }, i) => {
+    if (!(oil > (points[i]?.oil ?? 0)))
+      refuse("input", `${path}[${i + 1}].volumeFractionOil`, oil, "more oil than the reading before");
+  });
+  return (oil) => {
+    const next = points.findIndex((point) => point.oil >= oil);
+    const [high, low] = [points[next], points[Math.max(0, next - 1)]];
+    if (!high || !low || oil < low.oil) return undefined;
+    const part = high === low ? 0 : (oil - low.oil) / (high.oil - low.oil);
+    return result(Math.exp(low.ln + (high.ln - low.ln) * part), path);
+  };
+}
