@@ -2,7 +2,7 @@ import { scaleFormula } from "gelwright/batch";
 import { runPlan } from "gelwright/plan";
 import { afterFilling, checkSetThrough } from "../src/plan/after-filling.js";
 import { cautionsOf } from "../src/plan/cautions.js";
-import { checksOf } from "../src/plan/checks/index.js";
+import { hotChecksOf } from "../src/plan/checks/index.js";
 import { evaporationOf } from "../src/plan/evaporation.js";
 import { exposedIn, exposuresOf } from "../src/plan/exposure.js";
 import { naturalOriginOf } from "../src/plan/natural-origin.js";
@@ -38,7 +38,7 @@ async function partsOf(scale: "beaker" | "kettle"): Promise<readonly (readonly s
       evaporationOf(job, moments),
     ],
     "checks, the window for particles among them": () => [
-      checksOf(job, scaled, moments, naturalOriginOf(formula)),
+      hotChecksOf(job, scaled, moments, naturalOriginOf(formula)),
       checkSetThrough(job, moments, filled),
     ],
     "timeline and cautions": () => [timelineOf(job, moments), cautionsOf(job, moments)],

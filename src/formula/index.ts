@@ -11,6 +11,7 @@ export type {
   FormulaDocument,
   FormulaLine,
   HeatSensitivityDocument,
+  IndexReading,
   IndicesDocument,
   LimitsDocument,
   LineDocument,
@@ -22,6 +23,8 @@ export type {
   ParticleDocument,
   PremixDocument,
   Price,
+  PropertiesOf,
+  RefractiveIndexDocument,
   Volatile,
   VolatileDocument,
 } from "./types.js";

@@ -1,6 +1,12 @@
-import { choiOkosFat } from "../laws/index.js";
+import { choiOkosFat, glycerin, liquidWater } from "../laws/index.js";
 import { aboveZero, type Draft, type Findings, join } from "./document.js";
-import type { Material, MaterialDocument } from "./types.js";
+import type { IndexReading, Material, MaterialDocument, PropertiesOf, RefractiveIndexDocument } from "./types.js";
+
+/** The correlations that a material may name. */
+function classOf(name: PropertiesOf | undefined): Pick<Material, "density" | "specificHeat" | "conductivity"> {
+  if (name === undefined) return {};
+  return { "fats and oils": choiOkosFat, glycerin, water: liquidWater }[name];
+}
 
 /** Width of a melting range where none is stated [K]: common practice, no source. */
 const usualMeltingRange = 4;
@@ -10,9 +16,19 @@ export function readProperties(
   draft: Draft<MaterialDocument>,
   at: string,
   findings: Findings,
-): Pick<Material, "density" | "specificHeat" | "conductivity" | "melting" | "heatSensitivity" | "volatile"> {
+): Pick<
+  Material,
+  | "density"
+  | "specificHeat"
+  | "conductivity"
+  | "melting"
+  | "heatSensitivity"
+  | "volatile"
+  | "refractiveIndex"
+  | "propertiesOf"
+> {
   const place = (...keys: string[]): string => keys.reduce(join, at);
-  const ofClass = draft.propertiesOf === "fats and oils" ? choiOkosFat : undefined;
+  const ofClass = classOf(draft.propertiesOf);
   const { density } = draft;
   const specificHeat = findings.optional(draft.specificHeat, "specificHeat", place("specificHeat"), aboveZero);
   const conductivity = findings.optional(draft.conductivity, "conductivity", place("conductivity"), aboveZero);
@@ -24,13 +40,29 @@ export function readProperties(
           temperatureReference: findings.quantity(density.at, "temperature", place("density", "at")),
           slope: findings.optional(density.fallPerKelvin, "density", place("density", "fallPerKelvin"), 0) ?? 0,
         }
-      : ofClass?.density,
-    specificHeat: specificHeat === undefined ? ofClass?.specificHeat : { law: "constant", specificHeat },
-    conductivity: conductivity === undefined ? ofClass?.conductivity : { law: "constant", conductivity },
+      : ofClass.density,
+    specificHeat: specificHeat === undefined ? ofClass.specificHeat : { law: "constant", specificHeat },
+    conductivity: conductivity === undefined ? ofClass.conductivity : { law: "constant", conductivity },
+    propertiesOf: draft.propertiesOf,
+    refractiveIndex:
+      draft.refractiveIndex && readRefractiveIndex(draft.refractiveIndex, place("refractiveIndex"), findings),
     melting: draft.melting && readMelting(draft.melting, place("melting"), findings),
     heatSensitivity:
       draft.heatSensitivity && readSensitivity(draft.heatSensitivity, place("heatSensitivity"), findings),
     volatile: draft.volatile && readVolatile(draft.volatile, place("volatile"), findings),
+  };
+}
+
+/** A refractive index with its temperature. */
+export function readRefractiveIndex(
+  { value, at: read, perKelvin }: Draft<RefractiveIndexDocument>,
+  at: string,
+  findings: Findings,
+): IndexReading {
+  return {
+    refractiveIndex: value ?? Number.NaN,
+    temperature: findings.quantity(read, "temperature", join(at, "at")),
+    ...(perKelvin !== undefined && { perKelvin }),
   };
 }
 

@@ -16,12 +16,19 @@ import {
   string,
 } from "valibot";
 import { quantity } from "./quantity-field.js";
-import type { FormulaDocument } from "./types.js";
+import type { FormulaDocument, RefractiveIndexDocument } from "./types.js";
 
 const share = quantity("massFraction", "9 %");
 const temperature = quantity("temperature", "85 °C");
 const density = quantity("density", "918 kg/m³");
 const index = exactOptional(pipe(number(), minValue(0), maxValue(1)));
+
+/** The shape of a refractive index. */
+export const refractiveIndexSchema: GenericSchema<unknown, RefractiveIndexDocument> = strictObject({
+  value: pipe(number(), minValue(1), maxValue(3)),
+  at: temperature,
+  perKelvin: exactOptional(number()),
+});
 
 const line = strictObject({
   material: string(),
@@ -46,7 +53,7 @@ const material = strictObject({
     "other",
   ]),
   strength: exactOptional(share),
-  propertiesOf: exactOptional(literal("fats and oils")),
+  propertiesOf: exactOptional(picklist(["fats and oils", "glycerin", "water"])),
   density: exactOptional(strictObject({ value: density, at: temperature, fallPerKelvin: exactOptional(density) })),
   specificHeat: exactOptional(quantity("specificHeat", "2000 J/(kg·K)")),
   conductivity: exactOptional(quantity("conductivity", "0.17 W/(m·K)")),
@@ -57,6 +64,7 @@ const material = strictObject({
       over: exactOptional(quantity("temperatureDifference", "4 K")),
     }),
   ),
+  refractiveIndex: exactOptional(refractiveIndexSchema),
   heatSensitivity: exactOptional(
     strictObject({
       activationEnergy: exactOptional(quantity("molarEnergy", "90 kJ/mol")),

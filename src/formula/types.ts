@@ -22,13 +22,15 @@ export interface MaterialDocument {
   readonly function: MaterialFunction;
   /** Active share of the material as supplied; 100 % where it is left out. */
   readonly strength?: Quantity<"massFraction">;
-  /** Takes what is left out of density, specific heat and conductivity from a correlation for this class. */
-  readonly propertiesOf?: "fats and oils";
+  /** Takes what is left out of density, specific heat and conductivity from a correlation for this class or substance. */
+  readonly propertiesOf?: PropertiesOf;
   /** Density with the temperature at which it holds, and how much it falls per kelvin. */
   readonly density?: DensityDocument;
   readonly specificHeat?: Quantity<"specificHeat">;
   readonly conductivity?: Quantity<"conductivity">;
   readonly melting?: MeltingDocument;
+  /** Refractive index, for a gel that is to be clear. */
+  readonly refractiveIndex?: RefractiveIndexDocument;
   /** How much faster it changes where it is warmer: for the exposure of oils that are to be spared. */
   readonly heatSensitivity?: HeatSensitivityDocument;
   /** What evaporates from it, where the loss over a run is to be predicted. */
@@ -51,6 +53,28 @@ export interface MaterialDocument {
   /** Where the figures come from: field, then source. */
   readonly sources?: Readonly<Record<string, string>>;
   readonly notes?: string;
+}
+
+/** What a correlation is known for. Glycerin and water count as themselves in the gel former of the cold route. */
+export type PropertiesOf = "fats and oils" | "glycerin" | "water";
+
+/** A refractive index, which means nothing without its temperature. */
+export interface RefractiveIndexDocument {
+  /** At the sodium D line, 1 to 3. */
+  readonly value: number;
+  readonly at: Quantity<"temperature">;
+  /** Change per kelvin [1/K]; about -0.00038 for plant oils, from memory. Needed for any other temperature. */
+  readonly perKelvin?: number;
+}
+
+/** A refractive index in the units of the kernels. */
+export interface IndexReading {
+  /** At the sodium D line. */
+  readonly refractiveIndex: number;
+  /** Temperature at which it was read [°C]. */
+  readonly temperature: number;
+  /** Change with temperature [1/K]. */
+  readonly perKelvin?: number;
 }
 
 /** A density at a temperature, and how it falls with warmth. */
@@ -171,6 +195,8 @@ export interface Material {
   readonly specificHeat?: SmoothSpecificHeatLaw | undefined;
   /** Thermal conductivity against temperature. */
   readonly conductivity?: ConductivityLaw | undefined;
+  readonly propertiesOf?: PropertiesOf | undefined;
+  readonly refractiveIndex?: IndexReading | undefined;
   /** Melting range [°C] and latent heat [J/kg]. */
   readonly melting?:
     | { readonly temperatureOnset: number; readonly temperatureEnd: number; readonly latentHeat: number }

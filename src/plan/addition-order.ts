@@ -134,6 +134,7 @@ function runOffHeat(
 
 /** The same process with one oil charged after the heat is off: with the first phase that is, and by itself at once. */
 function ordersOffHeat(material: Material, job: Job, charge: readonly Content[]): readonly Order[] {
+  if (job.process.route === "cold") return [];
   const { steps, temperatureRoom } = job.process;
   const off = steps.map((step) => step.do).lastIndexOf("take off the heat");
   if (off < 0) return [];
@@ -163,6 +164,6 @@ function orderOf(
   const charged = steps.filter((step) => step.do !== "charge" || moved.some((content) => content.phase === step.phase));
   return {
     charge: moved,
-    job: { ...job, bench: { ...job.bench, viscosities }, process: { ...job.process, steps: charged } },
+    job: { ...job, bench: { ...job.bench, viscosities }, process: { ...job.process, route: "hot", steps: charged } },
   };
 }

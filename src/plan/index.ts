@@ -1,6 +1,11 @@
+export type { ColdBenchDocument, ColdStepDocument } from "./cold/types.js";
 export type {
   AfterFilling,
+  ColdAddition,
+  ColdAdditions,
+  ColdRun,
   ContentBounds,
+  ExpectedGel,
   NaturalOrigin,
   OilExposure,
   OilOrder,

@@ -1,6 +1,8 @@
 import type { Batch } from "../batch/index.js";
 import type { Formula } from "../formula/index.js";
 import type { HeatLossLaw, ViscosityLaw } from "../laws/index.js";
+import type { ColdBench } from "./cold/bench.js";
+import type { ColdStep } from "./cold/step.js";
 import type { Air, Nozzle, StrengthBench } from "./strength/job.js";
 import type { StirrerKind } from "./types.js";
 
@@ -71,9 +73,11 @@ export interface Bench extends StrengthBench {
   readonly yieldStress?: number | undefined;
   /** Settling allowed before the gel has set [m]. */
   readonly settlingAllowed?: number | undefined;
+  /** What was found out about the cold route. */
+  readonly coldRoute?: ColdBench | undefined;
 }
 
-/** A step in the units of the kernels: temperatures [°C], durations [s], viscosity [Pa·s], speed [rev/s]. */
+/** A step of the hot route in the units of the kernels: temperatures [°C], durations [s], viscosity [Pa·s], speed [rev/s]. */
 export type Step = { readonly note?: string | undefined } & (
   | { readonly do: "charge"; readonly phase: string; readonly temperature: number; readonly duration: number }
   | { readonly do: "heat"; readonly temperature: number }
@@ -86,8 +90,15 @@ export type Step = { readonly note?: string | undefined } & (
   | { readonly do: "rest"; readonly duration: number }
 );
 
-/** A process in the units of the kernels. */
-export interface Process {
+/** A process in the units of the kernels, on one of the two routes. */
+export type Process = ProcessFigures &
+  (
+    | { readonly route: "hot"; readonly steps: readonly Step[] }
+    | { readonly route: "cold"; readonly steps: readonly ColdStep[] }
+  );
+
+/** What both routes state. */
+interface ProcessFigures {
   readonly name: string;
   /** Room and material temperature [°C]. */
   readonly temperatureRoom: number;
@@ -97,7 +108,6 @@ export interface Process {
   /** Speed of the air over the open vessel [m/s]. */
   readonly airSpeed?: number | undefined;
   readonly air?: Air | undefined;
-  readonly steps: readonly Step[];
 }
 
 /** What the gel is filled into. */

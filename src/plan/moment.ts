@@ -1,5 +1,6 @@
 import type { Material } from "../formula/index.js";
 import type { Stretch } from "../heat/index.js";
+import type { ColdStep } from "./cold/step.js";
 import type { Step } from "./job.js";
 
 /** What of one material is in the vessel, by the phase it came with. */
@@ -23,8 +24,8 @@ export interface State {
 }
 
 /** One step that was run: the vessel before and after it, and which law gave its time and temperature. */
-export interface Moment {
-  readonly step: Step;
+export interface Moment<S = Step | ColdStep> {
+  readonly step: S;
   readonly before: State;
   readonly after: State;
   /** The law behind the figures, or what is missing. */

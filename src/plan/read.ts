@@ -1,6 +1,8 @@
 import { batchFrom } from "../batch/read.js";
 import { aboveZero, type Draft, Findings, join } from "../formula/document.js";
+import type { Formula } from "../formula/index.js";
 import { formulaFrom } from "../formula/read.js";
+import { readColdBench } from "./cold/bench.js";
 import type { Bench, Job, Pack, Process } from "./job.js";
 import { readVessel } from "./read-vessel.js";
 import { readViscosity } from "./read-viscosity.js";
@@ -22,7 +24,7 @@ export function readJob(document: unknown): Job {
   const job = {
     formula,
     batch,
-    bench: readBench(draft?.bench ?? {}, phases, findings),
+    bench: readBench(draft?.bench ?? {}, formula, findings),
     vessel: readVessel(draft?.vessel ?? {}, findings),
     process: readProcess(draft?.process ?? {}, phases, draft?.vessel?.jacket !== undefined, findings),
     pack: draft?.pack && readPack(draft.pack, findings),
@@ -31,7 +33,7 @@ export function readJob(document: unknown): Job {
   return job as Job;
 }
 
-function readBench(draft: Draft<BenchDocument>, phases: readonly string[], findings: Findings): Bench {
+function readBench(draft: Draft<BenchDocument>, { phases, materials }: Formula, findings: Findings): Bench {
   const at = (...keys: (string | number)[]): string => keys.reduce(join, "bench");
   const { oilPerGelFormer: ratio } = draft;
   if (ratio?.least !== undefined && ratio.greatest !== undefined && ratio.least > ratio.greatest)
@@ -51,6 +53,8 @@ function readBench(draft: Draft<BenchDocument>, phases: readonly string[], findi
     yieldStress: findings.optional(draft.yieldStress, "pressure", at("yieldStress"), 0),
     ...readStrength(draft, findings),
     settlingAllowed: findings.optional(draft.settlingAllowed, "length", at("settlingAllowed"), aboveZero),
+    coldRoute:
+      draft.coldRoute && readColdBench(draft.coldRoute, new Set(Object.keys(materials)), at("coldRoute"), findings),
   };
 }
 
@@ -63,15 +67,17 @@ function readProcess(
   const distance = (key: keyof typeof usualDistances): number =>
     findings.optional(draft[key], "temperatureDifference", `process.${key}`, 0) ?? usualDistances[key];
   const temperatureRoom = findings.quantity(draft.room, "temperature", "process.room");
+  const { route = "hot" } = draft;
   return {
     name: draft.name ?? "",
+    route,
     temperatureRoom,
     belowFlashPoint: distance("belowFlashPoint"),
     aboveSetting: distance("aboveSetting"),
     airSpeed: findings.optional(draft.airSpeed, "velocity", "process.airSpeed", aboveZero),
     air: draft.air && readAir(draft.air, phases, findings),
-    steps: readSteps(draft.steps ?? [], { temperatureRoom, phases, hasJacket }, findings),
-  };
+    steps: readSteps(draft.steps ?? [], { route, temperatureRoom, phases, hasJacket }, findings),
+  } as Process;
 }
 
 function readPack(draft: Draft<PackDocument>, findings: Findings): Pack {

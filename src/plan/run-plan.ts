@@ -3,13 +3,18 @@ import type { Formula } from "../formula/index.js";
 import { oilOrderOf } from "./addition-order.js";
 import { afterFilling, checkSetThrough } from "./after-filling.js";
 import { cautionsOf } from "./cautions.js";
-import { checksOf } from "./checks/index.js";
+import { commonChecksOf, hotChecksOf } from "./checks/index.js";
+import { coldCautionsOf } from "./cold/cautions.js";
+import { coldChecksOf, gelOf } from "./cold/checks.js";
+import { expectedGel } from "./cold/droplets.js";
+import { runCold } from "./cold/run.js";
+import { coldTimelineOf } from "./cold/timeline.js";
 import { evaporationOf } from "./evaporation.js";
 import { exposedIn, exposuresOf } from "./exposure.js";
 import type { Job } from "./job.js";
 import type { Content } from "./moment.js";
 import { naturalOriginOf } from "./natural-origin.js";
-import type { Plan, WeighingLine } from "./plan.js";
+import type { NaturalOrigin, Plan, WeighingLine } from "./plan.js";
 import { readJob } from "./read.js";
 import { runSteps } from "./run/run-steps.js";
 import { airOf } from "./strength/air.js";
@@ -26,7 +31,7 @@ import { yieldStressOf } from "./strength/yield-stress.js";
 import { timelineOf } from "./timeline.js";
 
 /**
- * Runs a job on the hot route: scales the formula, runs the process over the charge, asks every question that the
+ * Runs a job on the hot or the cold route: scales the formula, runs the process over the charge, asks every question that the
  * documents can answer, and returns all that stands on a batch sheet.
  *
  * Composes the rooms and computes nothing of its own: masses from `batch`, times and temperatures from `heat`, settling
@@ -92,12 +97,8 @@ export function runPlan(document: unknown): Plan {
     const material = formula.materials[key];
     return material ? [{ phase, material, mass }] : [];
   });
-  const moments = runSteps(job, contents, scaled);
-  const exposed = exposedIn(moments);
   const naturalOrigin = naturalOriginOf(formula);
-  const pastFilling = afterFilling(job, moments, scaled);
-  const suspended = suspendedIn(moments, job);
-  const air = airOf(job, moments, scaled, yieldStress);
+  const route = process.route === "cold" ? coldRoute : hotRoute;
   return {
     version: 1,
     formula: formula.name,
@@ -119,29 +120,93 @@ export function runPlan(document: unknown): Plan {
       onGrid: lot.onGrid,
     },
     allowances: charge.allowances.map(({ name, mass }) => ({ name, mass })),
+    ...route(job, contents, { scaled, naturalOrigin, strength, flow, yieldStress }),
+    yieldStress,
+    flow,
+    // The gel former of the cold route is no one material that could give way to the carrier.
+    naturalOrigin: process.route === "cold" ? { ...naturalOrigin, largestGelFormer: undefined } : naturalOrigin,
+    cost: costOf(scaled),
+    sources: sourcesOf(job),
+  };
+}
+
+/** What depends on the route: the run, what comes of it, and what is asked of it. */
+type OfRoute = Pick<
+  Plan,
+  | "timeline"
+  | "afterFilling"
+  | "exposures"
+  | "oilOrder"
+  | "particles"
+  | "gelPoints"
+  | "strength"
+  | "films"
+  | "air"
+  | "evaporation"
+  | "cold"
+  | "checks"
+  | "cautions"
+>;
+
+/** What is known before the first step is run. */
+interface Known {
+  readonly scaled: ScaledBatch;
+  readonly naturalOrigin: NaturalOrigin;
+  readonly strength: Plan["strength"];
+  readonly flow: Plan["flow"];
+  readonly yieldStress: Plan["yieldStress"];
+}
+
+function hotRoute(job: Job, charge: readonly Content[], known: Known): OfRoute {
+  const { scaled, naturalOrigin, strength, flow, yieldStress } = known;
+  const moments = runSteps(job, charge, scaled);
+  const exposed = exposedIn(moments);
+  const pastFilling = afterFilling(job, moments, scaled);
+  const suspended = suspendedIn(moments, job);
+  const air = airOf(job, moments, scaled, yieldStress);
+  return {
     timeline: timelineOf(job, moments),
     afterFilling: pastFilling,
     exposures: exposuresOf(moments, exposed),
-    oilOrder: oilOrderOf(job, moments, exposed, contents, scaled),
+    oilOrder: oilOrderOf(job, moments, exposed, charge, scaled),
     particles: particlesOf(suspended, job, moments, scaled, yieldStress),
     gelPoints: gelPointsOf(job, moments),
-    yieldStress,
     strength,
-    flow,
     films: filmsOf(job, scaled, moments, yieldStress),
     air,
     evaporation: evaporationOf(job, moments),
-    naturalOrigin,
-    cost: costOf(scaled),
     checks: [
-      ...checksOf(job, scaled, moments, naturalOrigin),
+      ...hotChecksOf(job, scaled, moments, naturalOrigin),
       ...checkParticles(suspended, moments, job, scaled, yieldStress),
       ...checkSetThrough(job, moments, pastFilling),
-      ...checkStrength(job, { strength, flow, yieldStress, density }),
+      ...checkStrength(job, { strength, flow, yieldStress, density: scaled.density }),
       ...checkAir(job, air),
     ],
     cautions: cautionsOf(job, moments),
-    sources: sourcesOf(job),
+  };
+}
+
+function coldRoute(job: Job, charge: readonly Content[], { scaled, naturalOrigin, yieldStress }: Known): OfRoute {
+  const moments = runCold(job, charge, scaled);
+  const gel = expectedGel(job, gelOf(moments), yieldStress);
+  const additions = moments.flatMap(({ added }, i) => {
+    if (!added) return [];
+    const { duration: _, ...schedule } = added;
+    return [{ step: i + 1, ...schedule }];
+  });
+  const usual = cautionsOf(job, moments);
+  return {
+    timeline: coldTimelineOf(job, moments),
+    afterFilling: {},
+    exposures: [],
+    oilOrder: [],
+    particles: [],
+    gelPoints: [],
+    films: filmsOf(job, scaled, moments, yieldStress),
+    evaporation: [],
+    cold: { additions, gel },
+    checks: [...commonChecksOf(job, scaled, moments, naturalOrigin), ...coldChecksOf(job, moments, gel)],
+    cautions: [...coldCautionsOf(job), ...usual],
   };
 }
 
@@ -168,7 +233,7 @@ function costOf({ cost }: ScaledBatch): Plan["cost"] {
 }
 
 /** Where the figures come from, as the documents say it. A material without a source is named as such. */
-function sourcesOf({ formula, bench, batch, vessel, pack }: Job): Plan["sources"] {
+function sourcesOf({ formula, bench, batch, vessel, process, pack }: Job): Plan["sources"] {
   const used = new Set(formula.lines.map((line) => line.material));
   return [
     ...Object.values(formula.materials)
@@ -177,9 +242,17 @@ function sourcesOf({ formula, bench, batch, vessel, pack }: Job): Plan["sources"
         const stated = Object.entries(sources).map(([field, source]) => ({ of: `${name}, ${field}`, source }));
         return stated.length > 0 ? stated : [{ of: name, source: "no source stated" }];
       }),
-    { of: "setting, dissolving, viscosity and yield stress", source: bench.source },
+    {
+      of:
+        process.route === "hot"
+          ? "setting, dissolving, viscosity and yield stress"
+          : "additions, uptake, droplets, air and yield stress",
+      source: bench.source,
+    },
     ...batch.allowances.map(({ name, source }) => ({ of: `allowance: ${name}`, source: source ?? "no source stated" })),
-    { of: `${vessel.name}, heat loss`, source: vessel.loss?.from ?? "not stated" },
+    ...(process.route === "hot"
+      ? [{ of: `${vessel.name}, heat loss`, source: vessel.loss?.from ?? "not stated" }]
+      : []),
     ...(pack?.content ? [{ of: `${pack.name}, coefficient at its surface`, source: pack.content.source }] : []),
     ...[
       ["heated wall", vessel.heatedWall?.source],

@@ -11,6 +11,10 @@ export const say = {
   millimetres: (length: number): string => formatQuantity(convert(length, "m", "mm"), "mm", { significantDigits: 3 }),
   /** Equal lots need not hold whole packs. */
   packs: (packs: number): string => `${Number.isInteger(packs) ? packs : `about ${packs.toFixed(1)}`} packs`,
+  micrometres: (length: number): string => `${Number(convert(length, "m", "µm").toPrecision(2))} µm`,
+  /** Minutes below two hours, hours from there on. */
+  duration: (duration: number): string =>
+    duration < 7200 ? `${Math.round(duration / 60)} min` : `${Number((duration / 3600).toPrecision(3))} h`,
   minutes: (duration: number): string => `${Math.round(duration / 60)} min`,
   wattsPerKelvin: (conductance: number): string => formatQuantity(conductance, "W/K", { significantDigits: 3 }),
   pascals: (pressure: number): string => formatQuantity(pressure, "Pa", { significantDigits: 3 }),

@@ -16,6 +16,7 @@ import {
 import { batchSchema } from "../batch/schema.js";
 import { quantity } from "../formula/quantity-field.js";
 import { formulaSchema } from "../formula/schema.js";
+import { coldBenchSchema } from "./cold-schema.js";
 import {
   airSchema,
   flowCurveSchema,
@@ -143,6 +144,7 @@ const benchSchema: GenericSchema<unknown, BenchDocument> = strictObject({
   flowCurve: exactOptional(flowCurveSchema),
   idealSolubility: exactOptional(idealSolubilitySchema),
   settlingAllowed: exactOptional(quantity("length", "0.5 mm")),
+  coldRoute: exactOptional(coldBenchSchema),
 });
 
 const stepSchema: GenericSchema<unknown, StepDocument> = variant("do", [
@@ -161,10 +163,30 @@ const stepSchema: GenericSchema<unknown, StepDocument> = variant("do", [
   strictObject({ do: literal("stir"), for: time, speed: exactOptional(rotationalSpeed), note }),
   strictObject({ do: literal("fill"), for: exactOptional(time), note }),
   strictObject({ do: literal("rest"), for: time, note }),
+  strictObject({
+    do: literal("add"),
+    phase: string(),
+    additions: exactOptional(picklist(["largest", "equal", "geometric", "as at the bench", "stream"])),
+    keeps: exactOptional(picklist(["time", "revolutions", "way of the tip"])),
+    speed: exactOptional(rotationalSpeed),
+    pump: exactOptional(strictObject({ mass: quantity("mass", "3 kg"), in: time })),
+    readTo: exactOptional(quantity("mass", "10 g")),
+    before: exactOptional(string()),
+    note,
+  }),
+  strictObject({ do: literal("match clarity"), note }),
+  strictObject({
+    do: literal("de-aerate"),
+    for: time,
+    pressure: exactOptional(quantity("pressure", "50 mbar")),
+    speed: exactOptional(rotationalSpeed),
+    note,
+  }),
 ]);
 
 const processSchema: GenericSchema<unknown, ProcessDocument> = strictObject({
   name: string(),
+  route: exactOptional(picklist(["hot", "cold"])),
   room: temperature,
   belowFlashPoint: exactOptional(kelvins),
   aboveSetting: exactOptional(kelvins),

@@ -1,6 +1,10 @@
 import { aboveZero, type Draft, type Findings, join } from "../formula/document.js";
-import type { Step } from "./job.js";
+import { type ColdStep, isColdStep, needsHeat, readColdStep } from "./cold/step.js";
+import type { ColdStepDocument } from "./cold/types.js";
+import type { Process, Step } from "./job.js";
 import type { StepDocument } from "./types.js";
+
+type HotStepDocument = Exclude<StepDocument, ColdStepDocument>;
 
 /**
  * Second pass over the steps: quantities, and what no kettle can do (hold without heat, charge what is not there,
@@ -9,16 +13,26 @@ import type { StepDocument } from "./types.js";
 export function readSteps(
   drafts: readonly (Draft<StepDocument> | undefined)[],
   {
+    route,
     temperatureRoom,
     phases,
     hasJacket,
-  }: { readonly temperatureRoom: number; readonly phases: readonly string[]; readonly hasJacket: boolean },
+  }: {
+    readonly route: Process["route"];
+    readonly temperatureRoom: number;
+    readonly phases: readonly string[];
+    readonly hasJacket: boolean;
+  },
   findings: Findings,
-): readonly Step[] {
+): readonly (Step | ColdStep)[] {
   const places = drafts.map((_, i) => join("process.steps", i));
   const steps = drafts.flatMap((draft, i) => {
-    const step = draft && readStep(draft, places[i] ?? "", temperatureRoom, findings);
-    return step ? [{ step, path: places[i] ?? "" }] : [];
+    const place = places[i] ?? "";
+    if (!draft || !fitsRoute(draft, route, place, findings)) return [];
+    const step = isColdStep(draft)
+      ? readColdStep(draft, place, findings)
+      : readStep(draft, place, temperatureRoom, findings);
+    return step ? [{ step, path: place }] : [];
   });
   const charged = new Set<string>();
   let onHeat = false;
@@ -27,13 +41,15 @@ export function readSteps(
     const needs = (condition: boolean, expected: string): void => {
       if (!condition) findings.note(path, `"${step.do}"`, expected);
     };
-    if (step.do === "charge") {
+    if (step.do === "add") needs(charged.size > 0, "a gel former charged before it");
+    if (step.do === "charge" || step.do === "add") {
       if (!phases.includes(step.phase))
         findings.note(join(path, "phase"), step.phase, "the name of a phase of the formula");
       if (charged.has(step.phase))
         findings.note(join(path, "phase"), step.phase, "a phase that was not charged before");
       charged.add(step.phase);
     } else needs(charged.size > 0, "a charge before it: the vessel is empty");
+    if (step.do === "rest" && route === "cold") continue;
     if (step.do === "rest")
       needs(filled, 'a "fill" before it: what is in the vessel is stirred or cooled, the packs rest');
     else needs(!filled, 'only "rest" after "fill"');
@@ -54,8 +70,23 @@ export function readSteps(
   return steps.map(({ step }) => step);
 }
 
+/** A step that its route does not have is told, and not read any further. */
+function fitsRoute(draft: Draft<StepDocument>, route: Process["route"], path: string, findings: Findings): boolean {
+  if (route === "hot" && isColdStep(draft)) {
+    findings.note(path, `"${draft.do}"`, 'a step of the hot route, or "route": "cold" with the process');
+    return false;
+  }
+  if (route === "cold" && needsHeat(draft)) {
+    findings.note(path, `"${draft.do}"`, "a step of the cold route, which has no heat");
+    return false;
+  }
+  if (route === "cold" && draft.do === "charge" && draft.at !== undefined)
+    findings.note(join(path, "at"), draft.at, "no temperature: on the cold route everything is at the room's");
+  return true;
+}
+
 function readStep(
-  draft: Draft<StepDocument>,
+  draft: Draft<HotStepDocument>,
   path: string,
   temperatureRoom: number,
   findings: Findings,

@@ -7,7 +7,7 @@ import { say } from "./say.js";
 import { viscosityThen } from "./viscosity.js";
 
 /** The moments of a run as the steps of a batch sheet. */
-export function timelineOf(job: Job, moments: readonly Moment[]): readonly TimelineStep[] {
+export function timelineOf(job: Job, moments: readonly Moment<Step>[]): readonly TimelineStep[] {
   return moments.map((moment, i) => {
     const { step, before, after, law } = moment;
     const dissolved = moments.slice(0, i + 1).some((one) => one.after.onHeat);
@@ -36,7 +36,7 @@ function hasSet(job: Job, { contents, temperature, onHeat }: State): boolean | u
   return sets === undefined || temperature === undefined ? undefined : temperature <= sets;
 }
 
-function instructionOf(step: Step, { before, after }: Moment): string {
+function instructionOf(step: Step, { before, after }: Moment<Step>): string {
   switch (step.do) {
     case "charge": {
       const mass = say.kilograms(massOf(after.contents) - massOf(before.contents));

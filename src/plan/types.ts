@@ -1,6 +1,7 @@
 import type { BatchDocument } from "../batch/index.js";
 import type { FormulaDocument } from "../formula/index.js";
 import type { Quantity } from "../units/index.js";
+import type { ColdBenchDocument, ColdStepDocument } from "./cold/types.js";
 import type {
   AirDocument,
   FlowCurveDocument,
@@ -164,6 +165,8 @@ export interface BenchDocument {
   readonly idealSolubility?: IdealSolubilityDocument;
   /** How far particles may settle before the gel has set. */
   readonly settlingAllowed?: Quantity<"length">;
+  /** What it found out about the cold route. */
+  readonly coldRoute?: ColdBenchDocument;
 }
 
 /** What is done at the kettle, in order. */
@@ -193,11 +196,14 @@ export type StepDocument =
       readonly note?: string;
     }
   | { readonly do: "fill"; readonly for?: Quantity<"time">; readonly note?: string }
-  | { readonly do: "rest"; readonly for: Quantity<"time">; readonly note?: string };
+  | { readonly do: "rest"; readonly for: Quantity<"time">; readonly note?: string }
+  | ColdStepDocument;
 
-/** The hot route as data. */
+/** A process as data. */
 export interface ProcessDocument {
   readonly name: string;
+  /** `"hot"` where it is left out. On the cold route everything is at the room's temperature. */
+  readonly route?: "hot" | "cold";
   /** Room and material temperature. */
   readonly room: Quantity<"temperature">;
   /** Distance that every part of the charge keeps below its flash point. */

@@ -1,20 +1,22 @@
 import { record, refuse } from "../guards.js";
 import type { Plan } from "../plan/index.js";
+import { additionNumbers } from "./cold-tables.js";
 import { render } from "./render.js";
 import { csvTable, type Table } from "./table.js";
 import { checkTable, timelineNumbers, weighingNumbers } from "./tables.js";
 
-const tables: Readonly<Record<"weighing" | "timeline" | "checks", (plan: Plan) => Table>> = {
+const tables: Readonly<Record<"weighing" | "timeline" | "checks" | "additions", (plan: Plan) => Table>> = {
   weighing: weighingNumbers,
   timeline: timelineNumbers,
   checks: checkTable,
+  additions: additionNumbers,
 };
 
 /**
  * One table of a plan as CSV (RFC 4180), with plain numbers in the units of the kernels and full precision.
  *
  * @param input.plan - A plan as `runPlan` gives it.
- * @param input.table - `"weighing"`, `"timeline"` or `"checks"`.
+ * @param input.table - `"weighing"`, `"timeline"`, `"checks"`, or `"additions"` of the cold route.
  * @returns Lines that end in CR LF; the first names the columns and their units.
  * @throws CalculationError `input` for a table that there is not.
  * @source rfc-4180
@@ -47,7 +49,10 @@ const tables: Readonly<Record<"weighing" | "timeline" | "checks", (plan: Plan) =
  * toCsv({ plan, table: "checks" }).split("\r\n")[0]; // => "Check,Verdict,What it says,Value,Limit,Source"
  * ```
  */
-export function toCsv(input: { readonly plan: Plan; readonly table: "weighing" | "timeline" | "checks" }): string {
+export function toCsv(input: {
+  readonly plan: Plan;
+  readonly table: "weighing" | "timeline" | "checks" | "additions";
+}): string {
   const { plan, table } = record(input, "input");
   const build = Object.hasOwn(tables, table)
     ? tables[table]

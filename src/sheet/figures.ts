@@ -19,8 +19,8 @@ export function kilograms(mass: number, digits = 4): string {
   return `${Number((grams ? convert(mass, "kg", "g") : mass).toPrecision(digits))} ${grams ? "g" : "kg"}`;
 }
 
-export function percent(fraction: number): string {
-  return `${Number(convert(fraction, "kg/kg", "%").toPrecision(4))} %`;
+export function percent(fraction: number, digits = 4): string {
+  return `${Number(convert(fraction, "kg/kg", "%").toPrecision(digits))} %`;
 }
 
 /** A content between its bounds: one figure where they meet. */

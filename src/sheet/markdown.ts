@@ -8,6 +8,7 @@ import type {
   PlanCost,
   PlanEvaporation,
 } from "../plan/index.js";
+import { additionsOf, expectedOf } from "./cold.js";
 import { celsius, clock, kilograms, packCount, percent, percentBetween, span, weighed } from "./figures.js";
 import { render } from "./render.js";
 import { filmOnWall, strengthSections } from "./strength.js";
@@ -79,9 +80,19 @@ function sheetOf(plan: Plan): string {
     "## Do",
     markdownTable(timelineTable(plan)),
     "Times count from the first step, in hours and minutes, and hold no reserve for handling.",
-    ...strengthSections(plan),
-    "## After filling",
-    list(afterFilling(plan.afterFilling)),
+    ...(plan.cold
+      ? [
+          `All is at the room's temperature, ${celsius(plan.timeline[0]?.temperatureEnd)}: let oils and gel former stand in it first.`,
+        ]
+      : []),
+    ...(plan.cold
+      ? [
+          ...additionsOf(plan),
+          ...strengthSections(plan),
+          "## The gel by its droplets",
+          list(expectedOf(plan.cold.gel, plan.yieldStress !== undefined)),
+        ]
+      : [...strengthSections(plan), "## After filling", list(afterFilling(plan.afterFilling))]),
     ...(plan.exposures.length > 0
       ? [
           "## What the spared oils went through",
@@ -100,7 +111,7 @@ function sheetOf(plan: Plan): string {
     cost(plan.cost),
     "## Checks",
     markdownTable(checkTable(plan)),
-    "## What the times and temperatures rest on",
+    plan.cold ? "## What the times rest on" : "## What the times and temperatures rest on",
     markdownTable(lawTable(plan)),
     "## Where the figures come from",
     list(plan.sources.map(({ of, source }) => `${of}: ${source}`)),

@@ -20,7 +20,8 @@ export function weighingTable({ weighing }: Plan): Table {
 }
 
 /** What to do, when, and what the kettle should show. */
-export function timelineTable({ timeline }: Plan): Table {
+export function timelineTable({ timeline, cold }: Plan): Table {
+  if (cold) return coldTimelineTable(timeline);
   return {
     columns: ["Step", "Do", "From", "To", "Mass", "Temperature after", "Viscosity after", "Done at"],
     rows: timeline.map((step) => [
@@ -31,6 +32,22 @@ export function timelineTable({ timeline }: Plan): Table {
       `${kilograms(step.mass)}${step.inPacks ? " in the packs" : ""}`,
       celsius(step.temperatureEnd),
       viscosityOf(step),
+      "",
+    ]),
+  };
+}
+
+/** On the cold route all is at the room's temperature: what counts is the oil that is in. */
+function coldTimelineTable(timeline: Plan["timeline"]): Table {
+  return {
+    columns: ["Step", "Do", "From", "To", "Mass", "Oil by volume", "Done at"],
+    rows: timeline.map((step) => [
+      String(step.number),
+      step.note ? `${step.instruction}. ${step.note}` : step.instruction,
+      clock(step.timeStart),
+      clock(step.timeEnd),
+      `${kilograms(step.mass)}${step.inPacks ? " in the packs" : ""}`,
+      step.volumeFractionOil === undefined ? "not known" : percent(step.volumeFractionOil, 3),
       "",
     ]),
   };

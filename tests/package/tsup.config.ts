@@ -32,6 +32,7 @@ const parts: Options = {
     "src/error.ts",
     "src/*/index.ts",
     "src/*/schema.ts",
+    "src/plan/cold-schema.ts",
     "src/units/unit.ts",
     "src/heat/stirred-correlations.ts",
     "src/laws/vapour-pressures.ts",

@@ -1,6 +1,6 @@
-import { exampleJob } from "../support/example.js";
+import { coldJob, exampleJob } from "../support/example.js";
 import type { ValidInputs } from "../support/fuzz.js";
 
 export const validInputs: ValidInputs = {
-  runPlan: [[exampleJob("beaker")]],
+  runPlan: [[exampleJob("beaker")], [coldJob("beaker")]],
 };

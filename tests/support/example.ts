@@ -1,10 +1,9 @@
 import { readFileSync } from "node:fs";
 import type { JobDocument } from "gelwright/plan";
 
-const folder = new URL("../../docs/examples/cuticle-gel/", import.meta.url);
-
-function read(name: string): Partial<JobDocument> {
-  return JSON.parse(readFileSync(new URL(name, folder), "utf8")) as Partial<JobDocument>;
+function read(name: string, example = "cuticle-gel"): Partial<JobDocument> {
+  const file = new URL(`../../docs/examples/${example}/${name}`, import.meta.url);
+  return JSON.parse(readFileSync(file, "utf8")) as Partial<JobDocument>;
 }
 
 /** The invented scenario of the docs, at bench or vessel scale. A fresh copy each time. */
@@ -14,6 +13,16 @@ export function exampleJob(scale: "beaker" | "kettle" = "kettle"): JobDocument {
     formula: read("formula.json"),
     bench: read("bench.json"),
     ...read(`${scale}.json`),
+  } as JobDocument;
+}
+
+/** The invented scenario of the cold route, at bench or vessel scale. A fresh copy each time. */
+export function coldJob(scale: "beaker" | "vessel" = "vessel"): JobDocument {
+  return {
+    version: 1,
+    formula: read("formula.json", "scrub-gel"),
+    bench: read("bench.json", "scrub-gel"),
+    ...read(`${scale}.json`, "scrub-gel"),
   } as JobDocument;
 }
 

@@ -11,8 +11,24 @@ import { checkObstacles } from "./obstacles.js";
 import { checkAdditions, checkDissolved, checkFilling } from "./setting.js";
 import { checkSkin } from "./skin.js";
 
-/** Every question that is asked of a job, in the order in which the sheet answers them. */
-export function checksOf(
+/** Every question that is asked on either route. */
+export function commonChecksOf(
+  job: Job,
+  scaled: ScaledBatch,
+  moments: readonly Moment[],
+  naturalOrigin: NaturalOrigin,
+): readonly Check[] {
+  return [
+    ...checkClaim(job.formula, naturalOrigin),
+    checkDelivered(scaled),
+    checkVolume(scaled, job, moments),
+    ...checkHighestShares(job, scaled),
+    ...checkObstacles(moments),
+  ];
+}
+
+/** Every question that is asked of a job on the hot route, in the order in which the sheet answers them. */
+export function hotChecksOf(
   job: Job,
   scaled: ScaledBatch,
   moments: readonly Moment[],
@@ -21,11 +37,7 @@ export function checksOf(
   const walls = heatedWalls(moments, job);
   return [
     ...checkGelFormerRatio(job),
-    ...checkClaim(job.formula, naturalOrigin),
-    checkDelivered(scaled),
-    checkVolume(scaled, job, moments),
-    ...checkHighestShares(job, scaled),
-    ...checkObstacles(moments),
+    ...commonChecksOf(job, scaled, moments, naturalOrigin),
     ...checkSparedOils(moments),
     ...checkHighestTemperatures(moments, walls),
     ...checkFlashPoints(moments, walls, job),

@@ -9,9 +9,10 @@ import type { Outcome } from "./outcome.js";
 import { rest, wait } from "./wait.js";
 
 /** Runs the steps of a process over one weighed lot and keeps every moment. */
-export function runSteps(job: Job, charge: readonly Content[], scaled: ScaledBatch): readonly Moment[] {
+export function runSteps(job: Job, charge: readonly Content[], scaled: ScaledBatch): readonly Moment<Step>[] {
+  const steps = job.process.route === "hot" ? job.process.steps : [];
   let state: State = { contents: [], onHeat: false, time: 0, molten: new Set() };
-  return job.process.steps.map((step): Moment => {
+  return steps.map((step): Moment<Step> => {
     const before = state;
     const outcome = outcomeOf(step, before, job, charge, scaled);
     const { law, obstacle, stretches, duration, temperature, contents, onHeat } = outcome;

@@ -1,0 +1,52 @@
+import {
+  array,
+  exactOptional,
+  type GenericSchema,
+  maxValue,
+  minLength,
+  minValue,
+  number,
+  pipe,
+  strictObject,
+  string,
+} from "valibot";
+import { quantity } from "../formula/quantity-field.js";
+import { refractiveIndexSchema } from "../formula/schema.js";
+import type { ColdBenchDocument } from "./cold/types.js";
+
+const oil = quantity("volumeFraction", "60 % v/v");
+const mass = quantity("mass", "2.5 g");
+const time = quantity("time", "90 s");
+const viscosity = quantity("dynamicViscosity", "12 Pa·s");
+const speed = quantity("rotationalSpeed", "60 rpm");
+
+/** The shape of what the bench found on the cold route. */
+export const coldBenchSchema: GenericSchema<unknown, ColdBenchDocument> = strictObject({
+  ceiling: exactOptional(oil),
+  shares: exactOptional(pipe(array(strictObject({ oil, share: quantity("massFraction", "5 %") })), minLength(1))),
+  additions: exactOptional(strictObject({ gelFormer: mass, oil: pipe(array(mass), minLength(1)) })),
+  uptake: exactOptional(pipe(array(strictObject({ oil, time })), minLength(1))),
+  stirring: exactOptional(strictObject({ speed, impeller: quantity("length", "40 mm") })),
+  thickness: exactOptional(
+    pipe(
+      array(
+        strictObject({
+          oil,
+          viscosity: exactOptional(viscosity),
+          yieldStress: exactOptional(quantity("pressure", "8 Pa")),
+        }),
+      ),
+      minLength(1),
+    ),
+  ),
+  droplets: exactOptional(quantity("length", "6 µm")),
+  interfacialTension: exactOptional(quantity("surfaceTension", "5 mN/m")),
+  shear: exactOptional(
+    strictObject({ rate: quantity("shearRate", "60 1/s"), oilViscosity: viscosity, gelViscosity: viscosity }),
+  ),
+  surfactant: exactOptional(strictObject({ material: string(), gramCovers: quantity("area", "500 m²") })),
+  gelFormerIndex: exactOptional(refractiveIndexSchema),
+  mismatchAllowed: exactOptional(pipe(number(), minValue(0))),
+  waterActivity: exactOptional(pipe(number(), minValue(0), maxValue(1))),
+  air: exactOptional(strictObject({ bubbles: quantity("length", "0.3 mm"), viscosity })),
+});

@@ -1,0 +1,87 @@
+import { CalculationError } from "../../error.js";
+import type { Check } from "../../formula/index.js";
+import { clearingTime, largestHeld } from "../../particles/index.js";
+import type { Job } from "../job.js";
+import { massOf } from "../moment.js";
+import type { ExpectedGel } from "../plan.js";
+import { say } from "../say.js";
+import { fluidDensity } from "../suspension.js";
+import type { ColdMoment } from "./run.js";
+
+/** Density of air at the room's temperature and pressure [kg/m³]. */
+const air = 1.2;
+/** Pressure under which the bubbles were measured: that of the room [Pa]. */
+const roomPressure = 101_325;
+
+type Airing = Extract<ColdMoment["step"], { do: "de-aerate" }>;
+
+/** Whether the air that was stirred in leaves while the gel is let stand for it. */
+export function checkAir(moments: readonly ColdMoment[], job: Job, expected: ExpectedGel): readonly Check[] {
+  return moments.flatMap((moment) => {
+    const { step } = moment;
+    return step.do === "de-aerate" ? [airOf(step, moment, job, expected)] : [];
+  });
+}
+
+function airOf(step: Airing, { after, before }: ColdMoment, job: Job, expected: ExpectedGel): Check {
+  const bubbles = job.bench.coldRoute?.air;
+  const check = {
+    id: "air-clears",
+    source: `bubbles as rigid spheres, ${job.bench.source}; held as by Beris and others 1985`,
+  };
+  const unknown = (why: string): Check => ({
+    ...check,
+    verdict: "not known",
+    statement: `Whether the air leaves is not known: ${why}.`,
+    value: "not known",
+    limit: say.minutes(step.duration),
+  });
+  const density = fluidDensity(before.contents, job.process.temperatureRoom);
+  if (!bubbles) return unknown("the bench says nothing about the bubbles");
+  if (density === undefined) return unknown("a density is missing");
+  const pressure = step.pressure ?? roomPressure;
+  // At rest the gel holds what its yield stress can carry; stirred slowly it yields, and lets go.
+  const grown = bubbles.diameter * Math.cbrt(roomPressure / pressure);
+  const strength = expected.yieldStress ?? expected.yieldStressByTheory;
+  if (step.speed === undefined && strength !== undefined && strength > 0) {
+    const { certain, possible } = largestHeld({ yieldStress: strength, densityParticle: air, densityFluid: density });
+    const atRest = { value: `${say.millimetres(grown)} wide`, limit: `held up to ${say.millimetres(certain)}` };
+    if (grown <= certain)
+      return {
+        ...check,
+        ...atRest,
+        verdict: "not met",
+        statement: "The gel at rest holds its air for good: stir slowly meanwhile, draw less air in, or pull a vacuum.",
+      };
+    if (grown <= possible)
+      return {
+        ...check,
+        ...atRest,
+        verdict: "not known",
+        statement: "Published criteria differ on whether the gel at rest lets its air go.",
+      };
+  }
+  const depth = massOf(after.contents) / density / ((Math.PI / 4) * job.vessel.diameter ** 2);
+  try {
+    const duration = clearingTime({
+      diameter: bubbles.diameter,
+      viscosity: bubbles.viscosity,
+      densityFluid: density,
+      depth,
+      ...(step.pressure !== undefined && { pressure: step.pressure }),
+    });
+    const met = duration <= step.duration;
+    return {
+      ...check,
+      verdict: met ? "met" : "not met",
+      statement: met
+        ? "The air has time to leave the gel."
+        : "The air has not left by then: give it longer, pull more vacuum, or draw less air in.",
+      value: `${say.minutes(duration)} from a depth of ${say.millimetres(depth)}`,
+      limit: say.minutes(step.duration),
+    };
+  } catch (error) {
+    if (error instanceof CalculationError) return unknown(error.message);
+    throw error;
+  }
+}

@@ -1,0 +1,58 @@
+import type { ColdAdditions, ExpectedGel, Plan } from "../plan/index.js";
+import { additionTable } from "./cold-tables.js";
+import { percent } from "./figures.js";
+import { markdownTable, markdownText } from "./table.js";
+
+/** The additions of oil, each schedule with how to follow it. */
+export function additionsOf({ cold, timeline }: Plan): readonly string[] {
+  return (cold?.additions ?? []).flatMap((of) => [
+    `## Additions of phase ${markdownText(of.phase)} (step ${of.step})`,
+    howTo(of)
+      .map((line) => `- ${markdownText(line)}`)
+      .join("\n"),
+    ...(of.rows.length > 0 ? [markdownTable(additionTable(of, timeline))] : []),
+  ]);
+}
+
+function howTo({ form, keeps, uptakeFactor, before, timesNotKnown }: ColdAdditions): readonly string[] {
+  const kept = {
+    time: "time",
+    revolutions: "revolutions of the stirrer",
+    "way of the tip": "way of the stirrer's tip",
+  }[keeps];
+  const times = timesNotKnown
+    ? `Times are not known: ${timesNotKnown}.`
+    : `Times are the bench's at the same ${kept}${uptakeFactor === undefined || uptakeFactor === 1 ? "" : `, times ${Number(uptakeFactor.toPrecision(3))}`}: an estimate for the day, no permission to go on.`;
+  return form === "stream"
+    ? [
+        "Mix the phase beforehand.",
+        "Set the pump to the first row and raise it evenly to the next.",
+        `At each row look in: the gel is ${before}. If it is not, stop the pump, stir on, and look again.`,
+        times,
+      ]
+    : [
+        "Mix the phase beforehand, and take each addition from that mix.",
+        "Pour one addition in a thin stream where the stirrer draws it in; then wait.",
+        `Tick the box when the gel is ${before}. Only then comes the next. If it takes longer than the table says, wait longer; never make up for it with a larger addition.`,
+        "If an addition came out smaller, leave it so: the last one takes what is left, but no more than the one before it at a time.",
+        times,
+      ];
+}
+
+/** What the bench's figures make of the gel. */
+export function expectedOf(gel: ExpectedGel, isToldElsewhere: boolean): readonly string[] {
+  const digits = (value: number): number => Number(value.toPrecision(2));
+  const { volumeFractionOil, diameter, diameterFrom, modulus, yieldStress, yieldStressByTheory } = gel;
+  return [
+    ...(volumeFractionOil === undefined ? [] : [`Oil: ${percent(volumeFractionOil)} by volume of oil and gel former.`]),
+    ...(diameter === undefined ? [] : [`Droplets: ${digits(1e6 * diameter)} µm across, ${diameterFrom}.`]),
+    ...(yieldStress === undefined || isToldElsewhere ? [] : [`Yield stress: ${digits(yieldStress)} Pa, by the bench.`]),
+    ...(yieldStressByTheory === undefined
+      ? []
+      : [
+          `Yield stress by theory: ${digits(yieldStressByTheory)} Pa (Princen and Kiss, from droplet size and interfacial tension).`,
+        ]),
+    ...(modulus === undefined ? [] : [`Shear modulus by theory: ${digits(modulus)} Pa (Princen and Kiss).`]),
+    ...gel.notKnown.map((text) => `Not known: ${text}.`),
+  ];
+}
