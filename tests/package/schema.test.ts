@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { CalculationError } from "gelwright/error";
 import { runPlan } from "gelwright/plan";
 import { beforeAll, expect, test } from "vitest";
-import { changed, exampleJob } from "../support/example.js";
+import { changed, coldJob, exampleJob } from "../support/example.js";
 import { root } from "../support/rooms.js";
 import { type Accepts, accepts } from "./validator.js";
 
@@ -13,6 +13,10 @@ beforeAll(() => {
 
 test.each(["beaker", "kettle"] as const)("the published schema takes the example's %s", (scale) => {
   expect(schema(exampleJob(scale))).toEqual([]);
+});
+
+test.each(["beaker", "vessel"] as const)("the published schema takes the cold route's %s", (scale) => {
+  expect(schema(coldJob(scale))).toEqual([]);
 });
 
 test.each<[string, Parameters<typeof changed>[1]]>([
