@@ -54,10 +54,26 @@ function finishPages(app: Application): void {
 }
 
 /** The page on which a job can be run stands outside what typedoc knows. */
+const tryIt = "try-it/index.html";
+
+/** The first places to go from the front page, where a phone shows no list of pages. */
+const ways: readonly (readonly [string, string])[] = [
+  ["documents/start.html", "Start in five minutes"],
+  ["documents/questions.html", "Which function answers which question"],
+  [tryIt, "Try it"],
+  ["documents/verification.html", "Verification"],
+];
+
 function linkTryIt(app: Application): void {
+  const { createElement } = JSX;
   app.renderer.hooks.on("sidebar.begin", (context) =>
-    JSX.createElement("a", { class: "try-it", href: context.relativeURL("try-it/index.html") }, "Try it"),
+    createElement("a", { class: "try-it", href: context.relativeURL(tryIt) }, "Try it"),
   );
+  app.renderer.hooks.on("content.begin", (context) => {
+    if (context.page.url !== "index.html") return createElement(JSX.Fragment, null);
+    const items = ways.map(([to, name]) => createElement("li", null, createElement("a", { href: to }, name)));
+    return createElement("nav", { "aria-label": "First steps" }, createElement("ul", { class: "ways" }, ...items));
+  });
 }
 
 export function load(app: Application): void {

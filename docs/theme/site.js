@@ -20,8 +20,15 @@ const separate = (list) => {
     items?.prepend(item);
   }
 };
+// Who has opened and closed nothing yet finds the guides open.
+const openGuides = (list) => {
+  const guides = list.querySelector('summary[data-key="Guides"]')?.closest("details");
+  if (guides && localStorage.getItem("tsd-accordion-Guides") === null) guides.open = true;
+};
+
 const list = document.getElementById("tsd-nav-container");
-if (list) {
-  new MutationObserver(() => separate(list)).observe(list, { childList: true, subtree: true });
-  separate(list);
-}
+if (list)
+  new MutationObserver(() => {
+    separate(list);
+    openGuides(list);
+  }).observe(list, { childList: true, subtree: true });
