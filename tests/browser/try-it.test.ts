@@ -58,6 +58,15 @@ browserTest("every fault is told with its place, and leads there", async () => {
   });
 });
 
+browserTest("the cold route runs as the hot one does", async () => {
+  await onTryIt(async (page) => {
+    await page.getByLabel("Example").selectOption("Scrub gel, cold route");
+    expect(await page.locator("#faults").isVisible()).toBe(false);
+    expect(await page.locator("#job").inputValue()).toContain('"route": "cold"');
+    expect(await page.locator("#result").getByRole("heading").first().textContent()).toMatch(/^Batch sheet: .*crub/);
+  });
+});
+
 browserTest("broken JSON is told with its line", async () => {
   await onTryIt(async (page) => {
     await type(page, '"version": 1,', '"version": 1');
