@@ -1,6 +1,6 @@
-import { record, refuse, result, temperature } from "../guards.js";
+import { list, record, refuse, result, temperature } from "../guards.js";
 import { root } from "../numeric/root.js";
-import { type ChargeByLaw, compilePart, heatGiven } from "./charge-by-law.js";
+import { type ChargeByLaw, compilePart, heatGiven, type PartByLaw } from "./charge-by-law.js";
 
 /** No addition is looked for hotter than this [K above the least temperature of the mix]. */
 const hottest = 1000;
@@ -90,4 +90,54 @@ export function additionTemperatureLeastByLaw(input: {
   const warmed = root(left, stored, high, "least temperature of the addition", 1e-12);
   heatBetween(warmed, least);
   return warmed;
+}
+
+/**
+ * The temperature that the melt must have so that an addition does not bring the mix below the least temperature allowed, with specific heats by law and melting.
+ *
+ * $$\sum_i m_i \int_{T_\mathrm{least}}^{T_h} c_i\,\mathrm dT = m_c \int_{T_c}^{T_\mathrm{least}} c_c\,\mathrm dT$$
+ *
+ * Compare it with what the oils in the melt stand.
+ *
+ * @param input.melt - What is in the vessel: mass [kg] and specific-heat law of each part; at least one.
+ * @param input.addition - What is poured in: mass [kg], specific-heat law and temperature [°C].
+ * @param input.temperatureLeast - The mix may not fall below this [°C].
+ * @returns The temperature of the melt [°C], the least temperature or above it.
+ * @throws CalculationError `input` where an argument is no number or out of range; `range` where a law ends; `unreachable` where no melt is hot enough.
+ * @source definition, from the balance of `mixingTemperatureByLaw`
+ * @example
+ * ```ts
+ * import { meltTemperatureLeastByLaw } from "gelwright/heat";
+ * const oil = { law: "constant", specificHeat: 2000 } as const;
+ * meltTemperatureLeastByLaw({
+ *   melt: [{ mass: 0.8, specificHeat: oil }],
+ *   addition: { mass: 0.2, specificHeat: oil, temperature: 23 },
+ *   temperatureLeast: 55,
+ * }).toFixed(9); // => "63.000000000"
+ * ```
+ */
+export function meltTemperatureLeastByLaw(input: {
+  readonly melt: readonly PartByLaw[];
+  readonly addition: ChargeByLaw;
+  readonly temperatureLeast: number;
+}): number {
+  const { melt, addition, temperatureLeast } = record(input, "input");
+  const least = temperature(temperatureLeast, "temperatureLeast");
+  const parts = list(melt, "melt", 1).map((part, i) => compilePart(part, `melt[${i}]`));
+  const { mass, heatBetween } = compilePart(addition, "addition");
+  const taken = result(
+    mass * heatBetween(temperature(addition.temperature, "addition.temperature"), least),
+    "heat of the addition",
+  );
+  if (taken <= 0) return least;
+  const spare = (at: number): number =>
+    result(parts.reduce((sum, part) => sum + part.mass * part.heatBetween(least, at), 0) - taken, "heat of the melt");
+  const end = least + hottest;
+  let near = least;
+  for (let stride = 1; near !== end; stride *= 2) {
+    const far = Math.min(least + stride, end);
+    if (spare(far) >= 0) return root(spare, near, far, "least temperature of the melt", 1e-12);
+    near = far;
+  }
+  return refuse("unreachable", "addition", `${taken} J`, `less than a melt gives that is ${hottest} K warmer`);
 }

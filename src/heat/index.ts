@@ -1,5 +1,5 @@
 export { additionTemperatureLeast, largestAddition, meltTemperatureLeast } from "./additions.js";
-export { additionTemperatureLeastByLaw, largestAdditionByLaw } from "./additions-by-law.js";
+export { additionTemperatureLeastByLaw, largestAdditionByLaw, meltTemperatureLeastByLaw } from "./additions-by-law.js";
 export type { ChargeByLaw, PartByLaw } from "./charge-by-law.js";
 export { type ConductionRoot, conductionRoot } from "./conduction-root.js";
 export type { BiotNumber, ConductionShape } from "./conduction-shape.js";
@@ -36,6 +36,7 @@ export {
 } from "./jacket-wanted.js";
 export { batchTemperatureAtWall, type JacketedWall, jacketCoefficient, jacketedWall } from "./jacketed-wall.js";
 export { type EqualAdditions, leastAdditions } from "./least-additions.js";
+export { leastAdditionsByLaw } from "./least-additions-by-law.js";
 export { type Charge, mixingTemperature } from "./mixing-temperature.js";
 export { mixingTemperatureByLaw } from "./mixing-temperature-by-law.js";
 export { moleFraction } from "./mole-fraction.js";

@@ -134,9 +134,10 @@ export function batchTemperatureAtWall(input: {
     return result(wall + taken / positive(given, "heatTransferCoefficient"), "temperature of the batch");
   const spare = (bulk: number): number =>
     result(positive(given(bulk), "heatTransferCoefficient") * (bulk - wall) - taken, "heat flux");
+  const end = wall + hottest;
   let near = wall;
-  for (let stride = 1; stride <= hottest; stride *= 2) {
-    const far = wall + stride;
+  for (let stride = 1; near !== end; stride *= 2) {
+    const far = Math.min(wall + stride, end);
     if (spare(far) >= 0) return root(spare, near, far, "temperature of the batch", 1e-12);
     near = far;
   }

@@ -8,7 +8,7 @@ export interface EqualAdditions {
   readonly number: number;
   /** Mass of each [kg]. */
   readonly mass: number;
-  /** The mix after the first part [°C], which is the coldest of all. */
+  /** The mix at its coldest [°C]: after the first part, unless specific heats vary. */
   readonly temperatureLowest: number;
 }
 

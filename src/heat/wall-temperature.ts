@@ -46,9 +46,10 @@ function wallByFunction(bulk: number, flux: number, coefficientAt: (wall: number
     result(positive(coefficientAt(wall), "heatTransferCoefficient") * (wall - bulk) - flux, "heat flux");
   if (missing(bulk) === 0) return bulk;
   const sense = Math.sign(flux);
+  const end = sense > 0 ? bulk + farthest : -273;
   let near = bulk;
-  for (let stride = 1; stride <= farthest; stride *= 2) {
-    const far = Math.max(bulk + sense * stride, -273);
+  for (let stride = 1; near !== end; stride *= 2) {
+    const far = sense > 0 ? Math.min(bulk + stride, end) : Math.max(bulk - stride, end);
     if (missing(far) * sense >= 0) return root(missing, near, far, "wall temperature", 1e-12);
     near = far;
   }

@@ -8,6 +8,10 @@ import {
   heatToWarm,
   largestAddition,
   largestAdditionByLaw,
+  leastAdditions,
+  leastAdditionsByLaw,
+  meltTemperatureLeast,
+  meltTemperatureLeastByLaw,
   mixingTemperature,
   mixingTemperatureByLaw,
   stagedAdditions,
@@ -247,6 +251,65 @@ test("stages wait by Newton's law, or until a temperature, and a supply may hold
   near(held.stages[1]?.temperatureBefore ?? 0, 80, 1e-14);
   expect(held.stages[0]?.duration).toBe(0);
   expect(() => stagedAdditions({ ...vessel, stages: [{ temperatureEnd: 15, addition }] })).toThrow(
+    expect.objectContaining({ code: "unreachable" }),
+  );
+});
+
+test("the least melt by law is that of constant specific heats, and undoes the mixing temperature", () => {
+  fc.assert(
+    fc.property(between(1, 50), between(0.1, 10), between(0, 40), between(45, 70), (hot, share, stored, least) => {
+      const mass = share * hot;
+      const melt = { mass: hot, specificHeat: 2200 };
+      const addition = { mass, specificHeat: 2000, temperature: stored };
+      const found = meltTemperatureLeastByLaw({
+        melt: [{ mass: hot, specificHeat: constant(2200) }],
+        addition: { mass, specificHeat: constant(2000), temperature: stored },
+        temperatureLeast: least,
+      });
+      near(found, meltTemperatureLeast({ melt, addition, temperatureLeast: least }), 1e-9);
+    }),
+  );
+  const warm = { mass: 1, specificHeat: constant(2000), temperature: 60 };
+  expect(
+    meltTemperatureLeastByLaw({
+      melt: [{ mass: 1, specificHeat: constant(2000) }],
+      addition: warm,
+      temperatureLeast: 55,
+    }),
+  ).toBe(55);
+});
+
+test("parts by law are as many as with constant specific heats, and no fewer would do", () => {
+  fc.assert(
+    fc.property(between(1, 50), between(0.1, 100), between(0, 40), between(62, 90), (hot, mass, stored, warm) => {
+      const melt = { mass: hot, specificHeat: 2200, temperature: warm };
+      const addition = { mass, specificHeat: 2000, temperature: stored };
+      const expected = leastAdditions({ melt, addition, temperatureLeast: 60 }).number;
+      fc.pre(expected < 100);
+      const found = leastAdditionsByLaw({
+        melt: [{ mass: hot, specificHeat: constant(2200) }],
+        temperatureMelt: warm,
+        addition: { ...addition, specificHeat: constant(2000) },
+        temperatureLeast: 60,
+      });
+      expect(Math.abs(found.number - expected)).toBeLessThanOrEqual(1);
+      expect(found.temperatureLowest).toBeGreaterThanOrEqual(60);
+      near(found.number * found.mass, mass, 1e-12);
+    }),
+  );
+});
+
+test("a setting temperature that is higher before all is in asks for no fewer parts, and a cold melt has none", () => {
+  const input = {
+    melt: [{ mass: 10, specificHeat: constant(2000) }],
+    temperatureMelt: 80,
+    addition: { mass: 10, specificHeat: constant(2000), temperature: 20 },
+  };
+  const fixed = leastAdditionsByLaw({ ...input, temperatureLeast: 60 }).number;
+  const falling = leastAdditionsByLaw({ ...input, temperatureLeast: (added) => 70 - added }).number;
+  expect(fixed).toBe(2);
+  expect(falling).toBeGreaterThan(fixed);
+  expect(() => leastAdditionsByLaw({ ...input, temperatureLeast: 80 })).toThrow(
     expect.objectContaining({ code: "unreachable" }),
   );
 });

@@ -85,6 +85,11 @@ export const processInputs: ValidInputs = {
       },
     ],
   ],
+  meltTemperatureLeastByLaw: [[{ melt: charges, addition: cold, temperatureLeast: 55 }]],
+  leastAdditionsByLaw: [
+    [{ melt: charges, temperatureMelt: 82, addition: cold, temperatureLeast: 72 }],
+    [{ melt: charges, temperatureMelt: 82, addition: cold, temperatureLeast: (added: number) => 75 - added / 10 }],
+  ],
   heatFlowAtWall: [[{ temperatureBulk: 75, temperatureWall: 115, heatTransferCoefficient: 150, area: 0.5 }]],
   jacketTemperatureAtWall: [
     [{ temperatureBulk: 70, temperatureWall: 60, heatTransferCoefficient: 100, heatTransferCoefficientJacket: 400 }],

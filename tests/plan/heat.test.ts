@@ -1,3 +1,5 @@
+import { stagedAdditions } from "gelwright/heat";
+import { choiOkosFat } from "gelwright/laws";
 import { type JobDocument, runPlan } from "gelwright/plan";
 import { toMarkdown } from "gelwright/sheet";
 import { describe, expect, test } from "vitest";
@@ -162,4 +164,46 @@ describe("evaporation", () => {
     const still = changed(job, (draft) => delete draft.process.airSpeed);
     expect(runPlan(still).evaporation[0]).toMatchObject({ notKnown: "no speed of the air over the open vessel" });
   });
+});
+
+test("three additions with cooling between them are those of the kernel for staged additions", () => {
+  const three = changed(job, (draft) => {
+    const [phase] = draft.formula.phases.splice(1, 1);
+    draft.formula.phases.splice(
+      1,
+      0,
+      ...["B1", "B2", "B3"].map((name) => ({ ...phase, name, lines: [{ material: "almond", amount: "8 %" }] })),
+    );
+    const charge = (name: string) => ({ do: "charge", phase: name });
+    const wait = { do: "stir", for: "5 min" };
+    draft.process.steps.splice(5, 1, charge("B1"), wait, charge("B2"), wait, charge("B3"));
+    delete draft.vessel.coolingCurve;
+    draft.vessel.heatLoss = "3.5 W/K";
+    draft.bench.viscosities = [];
+    draft.process.steps = draft.process.steps.map((step: { do: string; toViscosity?: string }) =>
+      step.toViscosity ? { do: "cool", to: "57 °C" } : step,
+    );
+  });
+  const { timeline, weighing } = runPlan(three);
+  const part = (material: string, phase: string): number =>
+    weighing.lines.find((line) => line.material.startsWith(material) && line.phase === phase)?.mass ?? Number.NaN;
+  const of = (specificHeat: number) => ({ law: "constant", specificHeat }) as const;
+  const { stages, duration } = stagedAdditions({
+    melt: [
+      { mass: part("caprylic", "A"), specificHeat: choiOkosFat.specificHeat },
+      { mass: part("gel former", "A"), specificHeat: of(2100) },
+      { mass: part("mixed", "A"), specificHeat: of(2055) },
+    ],
+    temperatureStart: 80,
+    heatCapacityVessel: 12 * 500,
+    heatLoss: { law: "newton", conductance: 3.5 },
+    temperatureAmbient: 21,
+    stages: ["B1", "B2", "B3"].map((phase, i) => ({
+      duration: i === 0 ? 0 : 300,
+      addition: { mass: part("sweet", phase), specificHeat: choiOkosFat.specificHeat, temperature: 21 },
+    })),
+  });
+  expect(duration).toBe(600);
+  for (const [i, stage] of stages.entries())
+    expect(timeline[5 + 2 * i]?.temperatureEnd).toBeCloseTo(stage.temperatureMixed, 9);
 });

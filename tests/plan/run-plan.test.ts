@@ -92,13 +92,26 @@ describe("the order of the steps", () => {
     const found = check(late, "above-setting:B");
     expect(found.verdict).toBe("not met");
     expect(found.statement).toMatch(
-      /only [\d.]+ kg may go in at once \(2 equal parts.*; warmed to [\d.]+ °C all of it may/,
+      /only [\d.]+ kg may go in at once.*in 2 equal parts of [\d.]+ kg.*all of it warmed to [\d.]+ °C; or .* into a melt of [\d.]+ °C/,
     );
+  });
+
+  test("a melt as warm as was named takes the whole of the addition", () => {
+    const late = changed(job, (draft) => Object.assign(draft.process.steps[4], { to: "66 °C" }));
+    const melt = Number(/into a melt of ([\d.]+) °C/.exec(check(late, "above-setting:B").statement)?.[1]);
+    const at = (to: number): string => {
+      const draft = changed(late, (one) => Object.assign(one.process.steps[4], { to: `${to} °C` }));
+      return check(
+        changed(draft, (one) => delete one.process.steps[5].for),
+        "above-setting:B",
+      ).verdict;
+    };
+    expect([at(melt + 0.1), at(melt - 0.1)]).toEqual(["met", "not met"]);
   });
 
   test("warming the addition to the temperature that was named makes it right", () => {
     const late = changed(job, (draft) => Object.assign(draft.process.steps[4], { to: "66 °C" }));
-    const warmth = /warmed to ([\d.]+) °C/.exec(check(late, "above-setting:B").statement)?.[1];
+    const warmth = /all of it warmed to ([\d.]+) °C/.exec(check(late, "above-setting:B").statement)?.[1];
     const warmed = changed(
       late,
       (draft) =>

@@ -1,8 +1,15 @@
+import { CalculationError } from "../../error.js";
 import type { Check } from "../../formula/index.js";
-import { additionTemperatureLeastByLaw, heatCapacityFunction, largestAdditionByLaw } from "../../heat/index.js";
+import {
+  additionTemperatureLeastByLaw,
+  heatCapacityFunction,
+  largestAdditionByLaw,
+  leastAdditionsByLaw,
+  meltTemperatureLeastByLaw,
+} from "../../heat/index.js";
 import { doseTemperature, doseWords } from "../dose.js";
 import type { Job } from "../job.js";
-import { doseOf, type Moment, massOf } from "../moment.js";
+import { type Content, doseOf, type Moment, massOf } from "../moment.js";
 import { partsOf } from "../parts.js";
 import { say } from "../say.js";
 
@@ -84,8 +91,49 @@ function limitsOf({ step, before, after }: Moment, least: number | undefined, jo
   const addition = { mass, specificHeat: { law: "constant", specificHeat }, temperature: step.temperature } as const;
   const most = largestAdditionByLaw({ melt, addition, temperatureLeast: least });
   if (most >= mass) return `Up to ${say.kilograms(most)} could go in at ${say.celsius(step.temperature)}.`;
-  const warmth = additionTemperatureLeastByLaw({ melt, addition, temperatureLeast: least });
-  return `At ${say.celsius(step.temperature)} only ${say.kilograms(most)} may go in at once (${Math.ceil(mass / most)} equal parts, the vessel kept warm between them); warmed to ${say.celsius(warmth)} all of it may.`;
+  const remedies = [
+    // The gel former is diluted part by part, so each part has a setting temperature of its own.
+    attempt(() => {
+      const { number, mass: each } = leastAdditionsByLaw({
+        melt: inside,
+        temperatureMelt: warm,
+        addition,
+        temperatureLeast: (massAdded) => leastWith(before.contents, added, massAdded / mass, least, job),
+      });
+      return `in ${number} equal parts of ${say.kilograms(each)}, the vessel brought back to ${say.celsius(warm)} before each`;
+    }),
+    attempt(
+      () =>
+        `all of it warmed to ${say.celsius(additionTemperatureLeastByLaw({ melt, addition, temperatureLeast: least }))}`,
+    ),
+    attempt(
+      () =>
+        `all of it as it is, into a melt of ${say.celsius(meltTemperatureLeastByLaw({ melt: inside, addition, temperatureLeast: least }))}`,
+    ),
+  ].filter((remedy) => remedy !== undefined);
+  return `At ${say.celsius(step.temperature)} only ${say.kilograms(most)} may go in at once. What would do: ${remedies.join("; or ")}.`;
+}
+
+/** The least temperature of a mix that holds a share of an addition; that of the whole where no dose near it was measured. */
+function leastWith(
+  before: readonly Content[],
+  added: readonly Content[],
+  share: number,
+  least: number,
+  job: Job,
+): number {
+  const contents = [...before, ...added.map((content) => ({ ...content, mass: content.mass * share }))];
+  const sets = doseTemperature(job, contents, "temperatureSetting");
+  return sets === undefined ? least : Math.max(least, sets + job.process.aboveSetting);
+}
+
+function attempt(say: () => string): string | undefined {
+  try {
+    return say();
+  } catch (error) {
+    if (error instanceof CalculationError) return undefined;
+    throw error;
+  }
 }
 
 /** The packs are full before the gel sets in the vessel or the filler. */
