@@ -1,4 +1,5 @@
 export type { ColdBenchDocument, ColdStepDocument } from "./cold/types.js";
+export { comparePlans, type PlanAtScale } from "./compare-plans.js";
 export type {
   AfterFilling,
   ColdAddition,
@@ -12,6 +13,7 @@ export type {
   Plan,
   PlanCost,
   PlanEvaporation,
+  PlanScale,
   TimelineStep,
   WeighingLine,
 } from "./plan.js";

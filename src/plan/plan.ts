@@ -234,6 +234,20 @@ export interface AfterFilling {
   readonly notKnown?: string;
 }
 
+/** What changes with the size of the vessel. What is not known is left out. */
+export interface PlanScale {
+  /** Wall, bottom and surface of the filling over its volume at 20 °C [1/m]. */
+  readonly surfaceToVolume?: number;
+  /** All steps that heat [s]. */
+  readonly durationHeating?: number;
+  /** All steps that cool in the vessel [s]. */
+  readonly durationCooling?: number;
+  /** From the last charge until it sets, if the vessel is left to cool [s]: the time there is to stir and fill in. */
+  readonly durationToSet?: number;
+  /** What of that is left once the packs are full [s]; below 0 where it sets before. */
+  readonly durationToSpare?: number;
+}
+
 /** The run of a job: everything that stands on the batch sheet, in the units of the kernels. */
 export interface Plan {
   readonly version: 1;
@@ -264,6 +278,8 @@ export interface Plan {
   /** What the process takes from one lot [kg], in its order. */
   readonly allowances: readonly { readonly name: string; readonly mass: number }[];
   readonly timeline: readonly TimelineStep[];
+  /** What changes with the size of the vessel, for `comparePlans`. */
+  readonly scale: PlanScale;
   /** What happens in the pack. */
   readonly afterFilling: AfterFilling;
   /** When particles may go in, and what holds them. */

@@ -17,6 +17,7 @@ import { naturalOriginOf } from "./natural-origin.js";
 import type { NaturalOrigin, Plan, WeighingLine } from "./plan.js";
 import { readJob } from "./read.js";
 import { runSteps } from "./run/run-steps.js";
+import { scaleOf } from "./scale.js";
 import { airOf } from "./strength/air.js";
 import { checkAir } from "./strength/check-air.js";
 import { checkParticles } from "./strength/check-particles.js";
@@ -166,6 +167,7 @@ function hotRoute(job: Job, charge: readonly Content[], known: Known): OfRoute {
   const air = airOf(job, moments, scaled, yieldStress);
   return {
     timeline: timelineOf(job, moments),
+    scale: scaleOf(job, moments, density === undefined ? undefined : lot.total / density),
     afterFilling: pastFilling,
     exposures: exposuresOf(moments, exposed),
     oilOrder: oilOrderOf(job, moments, exposed, charge, scaled),

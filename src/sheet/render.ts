@@ -1,5 +1,5 @@
 import { CalculationError } from "../error.js";
-import { finite, record, refuse } from "../guards.js";
+import { finite, list, record, refuse } from "../guards.js";
 import type { Plan } from "../plan/index.js";
 
 /**
@@ -7,9 +7,15 @@ import type { Plan } from "../plan/index.js";
  * nothing is written. Half a batch sheet is worse than none.
  */
 export function render(plan: Plan, write: (plan: Plan) => string): string {
-  finiteThroughout(record(plan, "plan"), "plan");
+  return renderAll([record(plan, "plan")], ([only]) => write(only as Plan));
+}
+
+/** The same for several plans beside one another. */
+export function renderAll(plans: readonly Plan[], write: (plans: readonly Plan[]) => string): string {
+  const all = list(plans, "plans", 1);
+  for (const plan of all) finiteThroughout(record(plan, "plan"), "plan");
   try {
-    return write(plan);
+    return write(all);
   } catch (error) {
     if (error instanceof CalculationError) throw error;
     return refuse("input", "plan", "an object with parts missing", "a plan as runPlan gives it");

@@ -1,5 +1,12 @@
 import fc from "fast-check";
-import { coolingAtScales, coolingTime, coolingTimeAtScale, leastAdditions, mixingTemperature } from "gelwright/heat";
+import {
+  coolingAtScales,
+  coolingTime,
+  coolingTimeAtScale,
+  filling,
+  leastAdditions,
+  mixingTemperature,
+} from "gelwright/heat";
 import { expect, test } from "vitest";
 
 const near = (actual: number, expected: number, within = 1e-12) =>
@@ -89,4 +96,23 @@ test("a melt at the least temperature takes nothing cold, in however many parts"
     expect.objectContaining({ code: "unreachable", message: expect.stringContaining("above temperatureLeast") }),
   );
   expect(leastAdditions({ melt, addition: { ...addition, temperature: 60 }, temperatureLeast: 60 }).number).toBe(1);
+});
+
+test("a filling of the same shape has the area of the scales", () => {
+  const [scale] = coolingAtScales({
+    masses: [40],
+    density: 900,
+    specificHeat: 2100,
+    heightToDiameter: 1.2,
+    heatTransferCoefficient: 8,
+    temperatureAmbient: 20,
+    temperatureStart: 85,
+    temperatureAddition: 65,
+    temperatureSetting: 58,
+  });
+  if (!scale) throw new Error("no scale");
+  const { height, area, surfaceToVolume } = filling({ volume: scale.volume, diameter: scale.diameter });
+  expect(height).toBeCloseTo(scale.height, 12);
+  expect(area).toBeCloseTo(scale.area, 12);
+  expect(surfaceToVolume).toBeCloseTo(4 / scale.diameter + 2 / scale.height, 10);
 });

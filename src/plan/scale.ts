@@ -1,0 +1,54 @@
+import { CalculationError } from "../error.js";
+import { filling, vesselLeg } from "../heat/index.js";
+import { doseTemperature } from "./dose.js";
+import type { Job } from "./job.js";
+import type { Moment } from "./moment.js";
+import type { PlanScale } from "./plan.js";
+import { noSupply, vesselOf } from "./run/outcome.js";
+
+/** What of a run changes with the size of the vessel. */
+export function scaleOf(job: Job, moments: readonly Moment[], volume: number | undefined): PlanScale {
+  const durationHeating = durationOf(moments, "heat");
+  const durationCooling = durationOf(moments, "cool");
+  const lastCharge = moments.filter(({ step }) => step.do === "charge").at(-1);
+  const durationToSet = lastCharge && timeToSet(lastCharge, job);
+  const filled = moments.find(({ step }) => step.do === "fill");
+  const [from, to] = [lastCharge?.after.time, filled?.after.time];
+  return {
+    ...(volume !== undefined && {
+      surfaceToVolume: filling({ volume, diameter: job.vessel.diameter }).surfaceToVolume,
+    }),
+    ...(durationHeating !== undefined && { durationHeating }),
+    ...(durationCooling !== undefined && { durationCooling }),
+    ...(durationToSet !== undefined && { durationToSet }),
+    ...(durationToSet !== undefined &&
+      from !== undefined &&
+      to !== undefined && { durationToSpare: durationToSet - (to - from) }),
+  };
+}
+
+/** All steps of a kind together; nothing where one of them is not known, or where there is none. */
+function durationOf(moments: readonly Moment[], kind: "heat" | "cool"): number | undefined {
+  const steps = moments.filter(({ step }) => step.do === kind);
+  const known = steps.flatMap(({ before, after }) =>
+    before.time === undefined || after.time === undefined ? [] : [after.time - before.time],
+  );
+  return steps.length === 0 || known.length < steps.length
+    ? undefined
+    : known.reduce((sum, duration) => sum + duration, 0);
+}
+
+/** From a moment until the gel sets, the vessel left to cool. */
+function timeToSet({ after }: Moment, job: Job): number | undefined {
+  const sets = doseTemperature(job, after.contents, "temperatureSetting");
+  const vessel = vesselOf(after, job, noSupply);
+  if (sets === undefined || after.temperature === undefined || typeof vessel === "string") return undefined;
+  if (after.temperature <= sets) return 0;
+  try {
+    return vesselLeg({ ...vessel, temperatureEnd: sets }).duration;
+  } catch (error) {
+    // A room that is too warm for the gel to set in, or a law that ends before.
+    if (error instanceof CalculationError) return undefined;
+    throw error;
+  }
+}
