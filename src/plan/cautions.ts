@@ -1,3 +1,5 @@
+import { CalculationError } from "../error.js";
+import { steadyTemperatureByLaw } from "../heat/index.js";
 import type { Job } from "./job.js";
 import type { Moment } from "./moment.js";
 import { say } from "./say.js";
@@ -14,7 +16,7 @@ export function cautionsOf(job: Job, moments: readonly Moment[]): readonly strin
   return [
     ...(hot
       ? [
-          `Hot oil and melts burn and can ignite${hottest > 0 ? `; this charge reaches ${say.celsius(hottest)}` : ""}. Stay well below the lowest flash point, never leave heat unattended, keep water away, and wear eye, hand and arm protection.`,
+          `Hot oil and melts burn and can ignite${hottest > 0 ? `; this charge reaches ${say.celsius(hottest)}` : ""}. Stay well below the lowest flash point, never leave heat unattended${leftOn(job)}, keep water away, and wear eye, hand and arm protection.`,
         ]
       : []),
     ...(particles.length > 0
@@ -34,4 +36,24 @@ export function cautionsOf(job: Job, moments: readonly Moment[]): readonly strin
     ...used.flatMap((material) => material.restrictions.map((text) => `${material.name}: ${text}`)),
     "These figures are arithmetic on the readings given. Local codes, safety data sheets and qualified people come first.",
   ];
+}
+
+/** Where a heater that is forgotten would take the charge: the temperature at which the loss holds it. */
+function leftOn({ vessel, process }: Job): string {
+  const { heater, loss } = vessel;
+  if (!heater || !loss) return "";
+  const { power, temperatureHighest } = heater;
+  try {
+    const steady = steadyTemperatureByLaw({
+      supply: { supply: "power", power },
+      heatLoss: loss.law,
+      temperatureAmbient: process.temperatureRoom,
+    });
+    const limited = temperatureHighest !== undefined && temperatureHighest < steady;
+    return ` (left on, this heater goes on to ${limited ? `its own ${say.celsius(temperatureHighest)}` : `about ${say.celsius(steady)}`})`;
+  } catch (error) {
+    // A law of loss that ends before: what the heater comes to is not known.
+    if (error instanceof CalculationError) return "";
+    throw error;
+  }
 }

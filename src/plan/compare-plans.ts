@@ -1,4 +1,4 @@
-import { finite, list, notNegative, positive, record, result } from "../guards.js";
+import { finite, list, notNegative, positive, record, refuse, result, show } from "../guards.js";
 import { coolingTimeAtScale } from "../heat/index.js";
 import type { Plan, PlanScale } from "./plan.js";
 
@@ -68,6 +68,7 @@ export function comparePlans(input: { readonly plans: readonly Plan[] }): readon
 function readScale(plan: Plan, path: string): PlanAtScale & { readonly volume?: number } {
   const { vessel, lots, scale, allowances } = record(plan, path);
   const { charge, volume } = record(lots, `${path}.lots`);
+  if (typeof vessel !== "string") refuse("input", `${path}.vessel`, show(vessel), "a name");
   const mass = positive(charge, `${path}.lots.charge`);
   const taken = list(allowances, `${path}.allowances`).reduce(
     (sum, allowance, i) => sum + notNegative(record(allowance, `${path}.allowances[${i}]`).mass, "mass"),

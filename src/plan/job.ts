@@ -80,10 +80,16 @@ export interface Bench extends StrengthBench {
 /** A step of the hot route in the units of the kernels: temperatures [°C], durations [s], viscosity [Pa·s], speed [rev/s]. */
 export type Step = { readonly note?: string | undefined } & (
   | { readonly do: "charge"; readonly phase: string; readonly temperature: number; readonly duration: number }
-  | { readonly do: "heat"; readonly temperature: number }
+  | { readonly do: "heat"; readonly temperature: number; readonly within?: number | undefined }
   | { readonly do: "hold"; readonly duration: number }
   | { readonly do: "take off the heat" }
-  | { readonly do: "cool"; readonly temperature: number; readonly viscosity?: undefined; readonly jacket: boolean }
+  | {
+      readonly do: "cool";
+      readonly temperature: number;
+      readonly viscosity?: undefined;
+      readonly jacket: boolean;
+      readonly within?: number | undefined;
+    }
   | { readonly do: "cool"; readonly viscosity: number; readonly temperature?: undefined; readonly jacket: false }
   | { readonly do: "stir"; readonly duration: number; readonly speed?: number | undefined }
   | { readonly do: "fill"; readonly duration: number }

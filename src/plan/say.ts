@@ -16,6 +16,10 @@ export const say = {
   duration: (duration: number): string =>
     duration < 7200 ? `${Math.round(duration / 60)} min` : `${Number((duration / 3600).toPrecision(3))} h`,
   minutes: (duration: number): string => `${Math.round(duration / 60)} min`,
+  watts: (power: number): string =>
+    power < 1000
+      ? formatQuantity(power, "W", { significantDigits: 3 })
+      : formatQuantity(convert(power, "W", "kW"), "kW", { significantDigits: 3 }),
   wattsPerKelvin: (conductance: number): string => formatQuantity(conductance, "W/K", { significantDigits: 3 }),
   pascals: (pressure: number): string => formatQuantity(pressure, "Pa", { significantDigits: 3 }),
 } as const;

@@ -94,6 +94,8 @@ function readStep(
   const temperature = (text: string | undefined, key: string): number =>
     findings.quantity(text, "temperature", join(path, key));
   const duration = (text: string | undefined): number => findings.quantity(text, "time", join(path, "for"), aboveZero);
+  const within = (text: string | undefined): number | undefined =>
+    findings.optional(text, "time", join(path, "within"), aboveZero);
   const { note } = draft;
   switch (draft.do) {
     case "charge":
@@ -105,7 +107,7 @@ function readStep(
         duration: draft.for === undefined ? 0 : duration(draft.for),
       };
     case "heat":
-      return { do: "heat", note, temperature: temperature(draft.to, "to") };
+      return { do: "heat", note, temperature: temperature(draft.to, "to"), within: within(draft.within) };
     case "hold":
       return { do: "hold", note, duration: duration(draft.for) };
     case "take off the heat":
@@ -123,6 +125,7 @@ function readStep(
         note,
         temperature: temperature("to" in draft ? draft.to : undefined, "to"),
         jacket: "with" in draft && draft.with === "jacket",
+        within: within("within" in draft ? draft.within : undefined),
       };
     case "stir":
       return {

@@ -178,7 +178,13 @@ export type StepDocument =
       readonly for?: Quantity<"time">;
       readonly note?: string;
     }
-  | { readonly do: "heat"; readonly to: Quantity<"temperature">; readonly note?: string }
+  | {
+      readonly do: "heat";
+      readonly to: Quantity<"temperature">;
+      /** The time that it may take: the plan says whether it does, and what heater would do. */
+      readonly within?: Quantity<"time">;
+      readonly note?: string;
+    }
   | { readonly do: "hold"; readonly for: Quantity<"time">; readonly note?: string }
   | { readonly do: "take off the heat"; readonly note?: string }
   | {
@@ -186,6 +192,8 @@ export type StepDocument =
       readonly to: Quantity<"temperature">;
       /** `"jacket"` where the vessel's jacket is turned on; else it cools by itself. */
       readonly with?: "jacket";
+      /** The time that it may take: the plan says whether it does, and what coolant would do. */
+      readonly within?: Quantity<"time">;
       readonly note?: string;
     }
   | { readonly do: "cool"; readonly toViscosity: Quantity<"dynamicViscosity">; readonly note?: string }

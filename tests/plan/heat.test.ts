@@ -207,3 +207,54 @@ test("three additions with cooling between them are those of the kernel for stag
   for (const [i, stage] of stages.entries())
     expect(timeline[5 + 2 * i]?.temperatureEnd).toBeCloseTo(stage.temperatureMixed, 9);
 });
+
+describe("a time that the process states", () => {
+  const within = (number: number, time: string, more: object = {}): JobDocument =>
+    changed(job, (draft) => Object.assign(draft.process.steps[number - 1], { within: time, ...more }));
+  const inTime = (document: JobDocument, number: number) => {
+    const found = runPlan(document).checks.find((check) => check.id === `in-time:${number}`);
+    if (!found) throw new Error("no check of the time");
+    return found;
+  };
+
+  test("is kept by the heater, or the power is named that would keep it", () => {
+    expect(inTime(within(2, "70 min"), 2).verdict).toBe("met");
+    const slow = within(2, "40 min");
+    const found = inTime(slow, 2);
+    expect(found.verdict).toBe("not met");
+    const power = Number(/take ([\d.]+) kW/.exec(found.statement)?.[1]);
+    const with_ = (kilowatts: number): string =>
+      inTime(
+        changed(slow, (draft) => Object.assign(draft.vessel.heater, { power: `${kilowatts} kW` })),
+        2,
+      ).verdict;
+    expect([with_(power + 0.01), with_(power - 0.01)]).toEqual(["met", "not met"]);
+  });
+
+  test("is kept by the coolant that is named, which counts on no help from the room", () => {
+    const jacketed = changed(within(5, "4 min", { with: "jacket" }), (draft) => {
+      draft.vessel.jacket = { coolant: "60 °C", conductance: "45 W/K" };
+    });
+    const found = inTime(jacketed, 5);
+    expect(found.verdict).toBe("not met");
+    const coolant = /coolant of about (-?[\d.]+) °C/.exec(found.statement)?.[1];
+    const colder = changed(jacketed, (draft) => Object.assign(draft.vessel.jacket, { coolant: `${coolant} °C` }));
+    expect(inTime(colder, 5).verdict).toBe("met");
+    expect(inTime(within(5, "4 min"), 5).statement).toContain("use a jacket");
+  });
+
+  test("is not known where the step's own time is not", () => {
+    const unknown = changed(within(2, "40 min"), (draft) => delete draft.vessel.coolingCurve);
+    expect(inTime(unknown, 2).verdict).toBe("not known");
+  });
+});
+
+test("the caution says where a heater that is left on would take the charge", () => {
+  const stated = changed(job, (draft) => {
+    delete draft.vessel.coolingCurve;
+    draft.vessel.heatLoss = "4 W/K";
+  });
+  expect(runPlan(stated).cautions[0]).toContain("left on, this heater goes on to about 321.0 °C");
+  const limited = changed(stated, (draft) => Object.assign(draft.vessel.heater, { highest: "110 °C" }));
+  expect(runPlan(limited).cautions[0]).toContain("goes on to its own 110.0 °C");
+});

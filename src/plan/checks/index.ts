@@ -1,6 +1,7 @@
 import type { ScaledBatch } from "../../batch/index.js";
 import type { Check } from "../../formula/index.js";
 import { heatedWalls } from "../heated-wall.js";
+import { checkInTime } from "../in-time.js";
 import type { Job } from "../job.js";
 import type { Moment } from "../moment.js";
 import { checkClaim } from "../natural-origin.js";
@@ -38,6 +39,7 @@ export function hotChecksOf(
   return [
     ...checkGelFormerRatio(job),
     ...commonChecksOf(job, scaled, moments, naturalOrigin),
+    ...checkInTime(moments, job),
     ...checkSparedOils(moments),
     ...checkHighestTemperatures(moments, walls),
     ...checkFlashPoints(moments, walls, job),
