@@ -38,7 +38,7 @@ export interface OilBurden {
  * Cox value serves at every temperature is an approximation of ours, with no source.
  *
  * @param input.oils - The oils, at least one: Cox value, share of the product, and both equivalent times [s], all at one reference temperature.
- * @returns Each oil with its burden [s] and share, that which is spared most first; ties in the order given.
+ * @returns Each oil with its burden [s] and share, that which is spared most first; where that is the same, that with the greatest burden.
  * @throws CalculationError `input` where an argument is out of range.
  * @source fatemi-hammond-1980 for the Cox value; the product is a definition of ours
  * @example
@@ -71,5 +71,5 @@ export function additionOrder(input: { readonly oils: readonly HeatedOil[] }): r
   );
   return burdens
     .map((oil) => ({ ...oil, share: whole === 0 ? 0 : oil.burden / whole }))
-    .sort((one, other) => other.spared - one.spared);
+    .sort((one, other) => other.spared - one.spared || other.burden - one.burden);
 }
