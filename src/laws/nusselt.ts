@@ -7,7 +7,7 @@ export type Facing = "up" | "down";
 /** Lowest and highest Rayleigh number. */
 type Range = readonly [number, number];
 export const verticalRange: Range = [0, 1e12];
-export const horizontalRange: Readonly<Record<Facing, Range>> = { up: [1e4, 1e11], down: [1e5, 1e10] };
+export const horizontalRange: Readonly<Record<Facing, Range>> = { up: [1, 1e11], down: [1e5, 1e10] };
 
 /** The Rayleigh number, if a correlation holds there or may be extended. */
 export function ranged(rayleigh: number, [least, greatest]: Range, extended: boolean): number {
@@ -28,10 +28,16 @@ export function curvature(rayleigh: number, prandtl: number, slenderness: number
   return 1 + factor * film ** power;
 }
 
+/** 0.835 · 0.671/[1 + (0.492/Pr)^(9/16)]^(4/9) for air, Pr 0.71. */
+const thinFilmOfAir = 0.4300355201719215;
+
 export function horizontal(rayleigh: number, facing: Facing): number {
   const laminar = rayleigh ** 0.25;
+  if (facing === "down") return 0.27 * laminar;
+  // A film that is no longer thin beside the surface conducts as well: the branches meet near Ra 1.3e3.
+  const thick = rayleigh < 1e4 ? 1.4 / Math.log1p(1.4 / (thinFilmOfAir * laminar)) : 0;
   // The printed branches change over at Ra 1e7 with a jump of 6 %; they meet at 4.7e6.
-  return facing === "up" ? Math.max(0.54 * laminar, 0.15 * Math.cbrt(rayleigh)) : 0.27 * laminar;
+  return Math.max(thick, 0.54 * laminar, 0.15 * Math.cbrt(rayleigh));
 }
 
 /** The direction, if it is one. */
@@ -111,17 +117,19 @@ export function nusseltVerticalCylinder(input: {
 /**
  * Nusselt number of natural convection at a warm horizontal surface, such as a lid, a free surface or a bottom.
  *
- * $$\mathrm{Nu}_\mathrm{up} = \max\left(0.54\,\mathrm{Ra}^{1/4},\; 0.15\,\mathrm{Ra}^{1/3}\right) \qquad \mathrm{Nu}_\mathrm{down} = 0.27\,\mathrm{Ra}^{1/4}$$
+ * $$\mathrm{Nu}_\mathrm{up} = \max\left(\frac{1.4}{\ln\left(1 + 3.26\,\mathrm{Ra}^{-1/4}\right)},\; 0.54\,\mathrm{Ra}^{1/4},\; 0.15\,\mathrm{Ra}^{1/3}\right) \qquad \mathrm{Nu}_\mathrm{down} = 0.27\,\mathrm{Ra}^{1/4}$$
  *
- * Over the characteristic length, which is area over perimeter. The two branches of a surface that faces up are printed
+ * Over the characteristic length, which is area over perimeter. The first branch, for a small difference of temperature, is
+ * that of air (Pr 0.71) and overtakes the second below Ra 1.3e3. The two others are printed
  * for Ra below and above 1e7, where they jump by 6 %; here they change over where they meet, at 4.7e6.
  *
- * @param input.rayleigh - Rayleigh number over the characteristic length: 1e4 to 1e11 facing up, 1e5 to 1e10 facing down.
+ * @param input.rayleigh - Rayleigh number over the characteristic length: 1 to 1e11 facing up, 1e5 to 1e10 facing down.
  * @param input.facing - `"up"` or `"down"`; a surface colder than the fluid counts as warm and facing the other way.
  * @param input.beyond - Outside the range: `"throw"` (default) or `"extend"`.
  * @returns Nusselt number over the characteristic length.
  * @throws CalculationError `input` where an argument is no number or out of range, `range` outside the range.
  * @source lloyd-moran-1974 facing up, mcadams-1954 facing down, both as restated in bergman-2011, equations 9.30 to 9.32
+ * @source nellis-klein-2021, facing up at low Ra, its laminar part
  * @example
  * ```ts
  * import { nusseltHorizontalPlate } from "gelwright/laws";
