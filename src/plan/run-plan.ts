@@ -135,6 +135,7 @@ export function runPlan(document: unknown): Plan {
 type OfRoute = Pick<
   Plan,
   | "timeline"
+  | "scale"
   | "afterFilling"
   | "exposures"
   | "oilOrder"
@@ -167,7 +168,7 @@ function hotRoute(job: Job, charge: readonly Content[], known: Known): OfRoute {
   const air = airOf(job, moments, scaled, yieldStress);
   return {
     timeline: timelineOf(job, moments),
-    scale: scaleOf(job, moments, density === undefined ? undefined : lot.total / density),
+    scale: scaleOf(job, moments, scaled),
     afterFilling: pastFilling,
     exposures: exposuresOf(moments, exposed),
     oilOrder: oilOrderOf(job, moments, exposed, charge, scaled),
@@ -199,6 +200,7 @@ function coldRoute(job: Job, charge: readonly Content[], { scaled, naturalOrigin
   const usual = cautionsOf(job, moments);
   return {
     timeline: coldTimelineOf(job, moments),
+    scale: scaleOf(job, [], scaled),
     afterFilling: {},
     exposures: [],
     oilOrder: [],

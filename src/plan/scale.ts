@@ -1,3 +1,4 @@
+import type { ScaledBatch } from "../batch/index.js";
 import { CalculationError } from "../error.js";
 import { filling, vesselLeg } from "../heat/index.js";
 import { doseTemperature } from "./dose.js";
@@ -7,7 +8,8 @@ import type { PlanScale } from "./plan.js";
 import { noSupply, vesselOf } from "./run/outcome.js";
 
 /** What of a run changes with the size of the vessel. */
-export function scaleOf(job: Job, moments: readonly Moment[], volume: number | undefined): PlanScale {
+export function scaleOf(job: Job, moments: readonly Moment[], { lot, density }: ScaledBatch): PlanScale {
+  const volume = density === undefined ? undefined : lot.total / density;
   const durationHeating = durationOf(moments, "heat");
   const durationCooling = durationOf(moments, "cool");
   const lastCharge = moments.filter(({ step }) => step.do === "charge").at(-1);

@@ -79,7 +79,7 @@ function sheetOf(plan: Plan): string {
     total,
     "## Do",
     markdownTable(timelineTable(plan)),
-    "Times count from the first step, in hours and minutes, and hold no reserve for handling.",
+    `Times count from the first step, in hours and minutes, and hold no reserve for handling.${timeToWorkIn(plan.scale)}`,
     ...(plan.cold
       ? [
           `All is at the room's temperature, ${celsius(plan.timeline[0]?.temperatureEnd)}: let oils and gel former stand in it first.`,
@@ -176,6 +176,18 @@ function exposureOf(of: OilExposure): string {
   const { material, temperatureHighest, timeAbove, temperatureAbove, duration, equivalent } = of;
   const asMuch = equivalent ? `; as much as ${span(equivalent.duration)} at ${celsius(equivalent.temperature)}` : "";
   return `${material}: at most ${celsius(temperatureHighest)}, ${clock(timeAbove)} of ${clock(duration)} above ${celsius(temperatureAbove)}${asMuch}.`;
+}
+
+/** The time there is to stir and fill in, where it is known. */
+function timeToWorkIn({ durationToSet, durationToSpare }: Plan["scale"]): string {
+  if (durationToSet === undefined) return "";
+  const left =
+    durationToSpare === undefined
+      ? ""
+      : durationToSpare < 0
+        ? `, ${span(-durationToSpare)} before the packs are full`
+        : `, ${span(durationToSpare)} more than until the packs are full`;
+  return ` Left to cool, the gel sets ${span(durationToSet)} after the last charge${left}.`;
 }
 
 /** The order in which oils ask to wait; nothing where no oil has a profile. */
