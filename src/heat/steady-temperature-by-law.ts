@@ -9,7 +9,7 @@ const hottest = 10000;
  *
  * $$q_\mathrm{supply}(T_\infty) = q_\mathrm{loss}(T_\infty)$$
  *
- * @param input.supply - A heater of constant power, or a plate or medium with its temperature.
+ * @param input.supply - A heater of constant power, a plate or medium with its temperature, a stirrer by itself or beside them.
  * @param input.heatLoss - Heat-loss law; the loss has to grow with temperature.
  * @param input.temperatureAmbient - Temperature of the room [°C].
  * @returns The steady temperature [°C].
@@ -27,11 +27,13 @@ const hottest = 10000;
  */
 export function steadyTemperatureByLaw(input: Balance): number {
   const { netAt, ambient, medium } = compileBalance(record(input, "input"));
-  if (medium !== undefined) return balanceBetween(netAt, ambient, medium);
-  let low = ambient;
+  const warmest = Math.max(ambient, medium ?? ambient);
+  // Only a stirrer warms beyond both medium and room.
+  if (medium !== undefined && netAt(warmest) <= 0) return balanceBetween(netAt, ambient, medium);
+  let low = warmest;
   // Loss and power may have no common scale: the excess is doubled from a hundredth of a kelvin until loss prevails.
   for (let excess = 0.01; excess < hottest; excess *= 2) {
-    const high = ambient + excess;
+    const high = warmest + excess;
     if (finite(netAt(high), "heatLoss") <= 0) return balanceBetween(netAt, low, high);
     low = high;
   }

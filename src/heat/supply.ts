@@ -17,6 +17,14 @@ export type Supply =
       readonly conductance: number | ((temperature: number) => number);
       /** The most that the plate or the chiller gives or takes [W], above 0; left out where nothing limits it. */
       readonly powerMost?: number | undefined;
+    }
+  | {
+      /** A stirrer, all of whose power becomes heat, by itself or beside something else. */
+      readonly supply: "stirrer";
+      /** What it gives to the charge [W], 0 or more; a function of the charge's temperature [°C] where it thickens. */
+      readonly power: number | ((temperature: number) => number);
+      /** What heats or cools the vessel beside it; left out where nothing does. */
+      readonly beside?: Supply | undefined;
     };
 
 /** A supply that has been checked. */
@@ -56,7 +64,23 @@ export function compileSupply(supply: Supply): CompiledSupply {
       );
       return { flowAt: (at) => Math.max(-most, Math.min(most, conductance * (medium - at))), kinks, medium };
     }
+    case "stirrer": {
+      const { power, beside } = supply;
+      const steady = typeof power === "function" ? undefined : notNegative(power, "supply.power");
+      const stirs = (at: number): number =>
+        steady ?? notNegative((power as (temperature: number) => number)(at), "supply.power");
+      if (beside === undefined) return { flowAt: stirs, kinks: [], medium: undefined };
+      if (record(beside, "supply.beside").supply === "stirrer")
+        refuse("input", "supply.beside.supply", beside.supply, "what heats or cools: one stirrer is enough");
+      const { flowAt, kinks, medium } = compileSupply(beside);
+      return { flowAt: (at) => stirs(at) + flowAt(at), kinks, medium };
+    }
     default:
-      return refuse("input", "supply.supply", show((supply as { supply: unknown }).supply), '"power" or "medium"');
+      return refuse(
+        "input",
+        "supply.supply",
+        show((supply as { supply: unknown }).supply),
+        '"power", "medium" or "stirrer"',
+      );
   }
 }

@@ -88,9 +88,9 @@ function limitOf(
   if (net === 0) return undefined;
   if (medium !== undefined) {
     const outermost = net > 0 ? Math.max(medium, ambient) : Math.min(medium, ambient);
-    return balanceBetween(netAt, start, outermost);
-  }
-  if (net < 0) return balanceBetween(netAt, start, ambient);
+    // A stirrer may warm the charge beyond medium and room.
+    if (net < 0 || netAt(outermost) <= 0) return balanceBetween(netAt, start, outermost);
+  } else if (net < 0) return balanceBetween(netAt, start, ambient);
   const farthest = end ?? start + (net * notNegative(duration, "duration")) / capacityFunction(heatCapacity)(start);
   if (!(farthest > start) || netAt(farthest) > 0) return undefined;
   const limit = balanceBetween(netAt, start, farthest);

@@ -30,6 +30,7 @@ export { type ScaleCriterion, type ScaledStirring, type ScaleUp, scaleUp } from 
 export { type BenchSchedule, scheduleAtScale } from "./schedule-at-scale.js";
 export { type StirredBatch, type StirredState, stirring } from "./stirring.js";
 export type { StirringAtScale } from "./stirring-at-scale.js";
+export { stirringPowerFunction } from "./stirring-power-function.js";
 export { tipSpeed } from "./tip-speed.js";
 export { type UptakeScale, uptakeScale } from "./uptake-scale.js";
 export type { VesselBottom, VesselShape } from "./vessel-bottom.js";

@@ -4,6 +4,17 @@ import { conductivityAt, densityAt } from "../laws/index.js";
 import { type Content, massOf, moltenOf } from "./moment.js";
 import { partsOf } from "./parts.js";
 
+/** Density of the whole at one temperature [kg/m³], or what is missing. */
+export function densityThen(contents: readonly Content[], temperature: number): number | string {
+  const parts = contents.flatMap(({ material: { density }, mass }) =>
+    density ? [{ mass, density: densityAt({ law: density, temperature }) }] : [],
+  );
+  const known = parts.reduce((sum, { mass }) => sum + mass, 0);
+  return known < 0.95 * massOf(contents) || known === 0
+    ? "no density of most of the content"
+    : densityOfMixture({ parts });
+}
+
 /** Density [kg/m³] and conductivity [W/(m·K)] of the whole at one temperature, or what is missing. */
 export function bulkProperties(
   contents: readonly Content[],

@@ -43,7 +43,9 @@ export function insideOf(
   if (stated !== undefined) return { at: () => stated, judgedAt: () => stated, stated, from: source };
   const { stirrer, diameter } = vessel;
   if (!stirrer) return "neither the coefficient at the wall nor a stirrer is stated";
-  if (stirrer.kind === "other") return "there is no correlation for this kind of stirrer";
+  const { kind } = stirrer;
+  if (kind === "other" || kind === "disperser disc" || kind === "rotor-stator")
+    return "there is no correlation for this kind of stirrer";
   if (stirrer.speed === undefined) return "no usual speed of the stirrer";
   const readings = readingsFor(viscosities, contents, direction);
   if (!readings) return `no viscosity readings on ${direction} of phases ${phasesOf(contents).join(" + ")} together`;
@@ -54,7 +56,7 @@ export function insideOf(
   if (typeof specificHeat === "string") return specificHeat;
   try {
     const at = insideCoefficientFunction({
-      correlation: stirredCorrelations[correlationOf[stirrer.kind]],
+      correlation: stirredCorrelations[correlationOf[kind]],
       diameterVessel: diameter,
       diameterImpeller: stirrer.diameter,
       speed: stirrer.speed,

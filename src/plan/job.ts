@@ -20,10 +20,7 @@ export interface Vessel {
   readonly loss?: { readonly law: HeatLossLaw; readonly from: string } | undefined;
   /** What warms with the charge: mass [kg] and specific heat [J/(kg·K)]. */
   readonly wall?: { readonly mass: number; readonly specificHeat: number } | undefined;
-  /** Swept diameter [m] and usual speed [rev/s]. */
-  readonly stirrer?:
-    | { readonly kind: StirrerKind; readonly diameter: number; readonly speed?: number | undefined }
-    | undefined;
+  readonly stirrer?: Stirrer | undefined;
   readonly heatedWall?: Wall | undefined;
   /** Coolant [°C], conductance [W/K] or the coefficient it is found from [W/(m²·K)], and capacity flow [W/K] where the coolant warms on its way. */
   readonly jacket?:
@@ -35,6 +32,20 @@ export interface Vessel {
         readonly capacityFlow?: number | undefined;
       })
     | undefined;
+}
+
+/** What stirs: swept diameter, height of its upper edge and what is to stand above it [m], usual speed [rev/s], power of its motor at the shaft [W]. */
+export interface Stirrer {
+  readonly kind: StirrerKind;
+  readonly diameter: number;
+  readonly speed?: number | undefined;
+  readonly powerConstant?: number | undefined;
+  readonly powerNumber?: number | undefined;
+  readonly shearConstant?: number | undefined;
+  readonly revolutionsUntilEven?: number | undefined;
+  readonly topEdge?: number | undefined;
+  readonly cover: number;
+  readonly powerMotor?: number | undefined;
 }
 
 /** A wall that heats or cools: area [m²], and the coefficient between it and the charge where one is stated [W/(m²·K)]. */
@@ -79,7 +90,13 @@ export interface Bench extends StrengthBench {
 
 /** A step of the hot route in the units of the kernels: temperatures [°C], durations [s], viscosity [Pa·s], speed [rev/s]. */
 export type Step = { readonly note?: string | undefined } & (
-  | { readonly do: "charge"; readonly phase: string; readonly temperature: number; readonly duration: number }
+  | {
+      readonly do: "charge";
+      readonly phase: string;
+      readonly temperature: number;
+      readonly duration: number;
+      readonly speed?: number | undefined;
+    }
   | { readonly do: "heat"; readonly temperature: number; readonly within?: number | undefined }
   | { readonly do: "hold"; readonly duration: number }
   | { readonly do: "take off the heat" }

@@ -53,6 +53,20 @@ export interface TimelineStep {
   readonly viscosity?:
     | { readonly viscosity: number; readonly shearRate: string; readonly beyondReadings: boolean }
     | undefined;
+  /** What the stirrer does at the end of the step, where it turns and the viscosity is known. */
+  readonly stirring?:
+    | {
+        /** [rev/s]. */
+        readonly speed: number;
+        /** What it gives to the charge [W], all of which becomes heat. */
+        readonly power: number;
+        /** [N·m]. */
+        readonly torque: number;
+        /** Of the stirrer, with the viscosity at the shear rate of the readings. */
+        readonly reynolds: number;
+        readonly regime: "laminar" | "transitional" | "turbulent";
+      }
+    | undefined;
   /** The law behind time and temperature, or what is missing for it. */
   readonly law: string;
   readonly note?: string | undefined;

@@ -11,10 +11,27 @@ export function readStirrer(
   const diameter = findings.quantity(draft.diameter, "length", "vessel.stirrer.diameter", aboveZero);
   if (diameter > diameterVessel)
     findings.note("vessel.stirrer.diameter", draft.diameter, "no more than the diameter of the vessel");
+  const constant = (key: "powerConstant" | "powerNumber" | "shearConstant" | "revolutionsUntilEven") => {
+    const value = draft[key];
+    if (value === 0) findings.note(`vessel.stirrer.${key}`, "0", "a number above 0");
+    return value;
+  };
+  const { motor } = draft;
+  if (motor?.efficiency === 0)
+    findings.note("vessel.stirrer.motor.efficiency", "0", "a number above 0 and no more than 1");
   return {
     kind: draft.kind ?? "other",
     diameter,
     speed: findings.optional(draft.speed, "rotationalSpeed", "vessel.stirrer.speed", aboveZero),
+    powerConstant: constant("powerConstant"),
+    powerNumber: constant("powerNumber"),
+    shearConstant: constant("shearConstant"),
+    revolutionsUntilEven: constant("revolutionsUntilEven"),
+    topEdge: findings.optional(draft.topEdge, "length", "vessel.stirrer.topEdge", aboveZero),
+    cover: findings.optional(draft.cover, "length", "vessel.stirrer.cover", 0) ?? 0,
+    powerMotor:
+      motor &&
+      findings.quantity(motor.power, "power", "vessel.stirrer.motor.power", aboveZero) * (motor.efficiency ?? 1),
   };
 }
 

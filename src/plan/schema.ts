@@ -58,10 +58,24 @@ const stirrerSchema: GenericSchema<unknown, StirrerDocument> = strictObject({
     "flat-blade turbine",
     "pitched-blade turbine",
     "hydrofoil",
+    "disperser disc",
+    "rotor-stator",
     "other",
   ]),
   diameter: quantity("length", "340 mm"),
   speed: exactOptional(rotationalSpeed),
+  powerConstant: exactOptional(ratio),
+  powerNumber: exactOptional(ratio),
+  shearConstant: exactOptional(ratio),
+  revolutionsUntilEven: exactOptional(ratio),
+  topEdge: exactOptional(quantity("length", "180 mm")),
+  cover: exactOptional(quantity("length", "60 mm")),
+  motor: exactOptional(
+    strictObject({
+      power: quantity("power", "0.37 kW"),
+      efficiency: exactOptional(pipe(number(), minValue(0), maxValue(1))),
+    }),
+  ),
 });
 
 const vesselSchema: GenericSchema<unknown, VesselDocument> = strictObject({
@@ -153,6 +167,7 @@ const stepSchema: GenericSchema<unknown, StepDocument> = variant("do", [
     phase: string(),
     at: exactOptional(temperature),
     for: exactOptional(time),
+    speed: exactOptional(rotationalSpeed),
     note,
   }),
   strictObject({ do: literal("heat"), to: temperature, within: exactOptional(time), note }),

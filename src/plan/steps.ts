@@ -105,6 +105,7 @@ function readStep(
         phase: draft.phase ?? "",
         temperature: draft.at === undefined ? temperatureRoom : temperature(draft.at, "at"),
         duration: draft.for === undefined ? 0 : duration(draft.for),
+        speed: findings.optional(draft.speed, "rotationalSpeed", join(path, "speed"), aboveZero),
       };
     case "heat":
       return { do: "heat", note, temperature: temperature(draft.to, "to"), within: within(draft.within) };

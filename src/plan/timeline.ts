@@ -4,10 +4,12 @@ import type { Job, Step } from "./job.js";
 import { doseOf, type Moment, massOf, type State } from "./moment.js";
 import type { TimelineStep } from "./plan.js";
 import { say } from "./say.js";
+import { type Turning, turningOf } from "./turning.js";
 import { viscosityThen } from "./viscosity.js";
 
 /** The moments of a run as the steps of a batch sheet. */
 export function timelineOf(job: Job, moments: readonly Moment<Step>[]): readonly TimelineStep[] {
+  const turning = turningOf(moments, job);
   return moments.map((moment, i) => {
     const { step, before, after, law } = moment;
     const dissolved = moments.slice(0, i + 1).some((one) => one.after.onHeat);
@@ -23,10 +25,18 @@ export function timelineOf(job: Job, moments: readonly Moment<Step>[]): readonly
       temperatureEnd: after.temperature,
       set,
       viscosity: set ? undefined : viscosityThen(job, after, after.onHeat ? "heating" : "cooling"),
+      stirring: stirringIn(turning.find(({ number }) => number === i + 1)),
       law,
       note: step.note,
     };
   });
+}
+
+/** What the stirrer does, for the sheet. */
+function stirringIn(turning: Turning | undefined): TimelineStep["stirring"] {
+  if (!turning || typeof turning.stirred === "string") return undefined;
+  const { speed, power, torque, reynolds, regime } = turning.stirred;
+  return { speed, power, torque, reynolds, regime };
 }
 
 /** Once it was dissolved on the heat, a gel sets off it and below its setting temperature. */
@@ -36,11 +46,14 @@ function hasSet(job: Job, { contents, temperature, onHeat }: State): boolean | u
   return sets === undefined || temperature === undefined ? undefined : temperature <= sets;
 }
 
+const speedOf = (speed: number | undefined): string =>
+  speed === undefined ? "" : ` at ${Math.round(convert(speed, "rev/s", "rpm"))} rpm`;
+
 function instructionOf(step: Step, { before, after }: Moment<Step>): string {
   switch (step.do) {
     case "charge": {
       const mass = say.kilograms(massOf(after.contents) - massOf(before.contents));
-      return `${before.contents.length === 0 ? "Charge" : "Stir in"} phase ${step.phase} (${mass}, at ${say.celsius(step.temperature)})${step.duration > 0 ? ` over ${say.minutes(step.duration)}` : ""}`;
+      return `${before.contents.length === 0 ? "Charge" : "Stir in"} phase ${step.phase} (${mass}, at ${say.celsius(step.temperature)})${step.duration > 0 ? ` over ${say.minutes(step.duration)}` : ""}${speedOf(step.speed)}`;
     }
     case "heat":
       return `Heat to ${say.celsius(step.temperature)}`;
@@ -53,7 +66,7 @@ function instructionOf(step: Step, { before, after }: Moment<Step>): string {
         ? `Let cool until it has thickened to ${say.pascalSeconds(step.viscosity)}`
         : `Let cool to ${say.celsius(step.temperature)}`;
     case "stir":
-      return `Stir for ${say.minutes(step.duration)}${step.speed === undefined ? "" : ` at ${Math.round(convert(step.speed, "rev/s", "rpm"))} rpm`}`;
+      return `Stir for ${say.minutes(step.duration)}${speedOf(step.speed)}`;
     case "fill":
       return `Fill the packs${step.duration > 0 ? `, within ${say.minutes(step.duration)}` : ""}`;
     case "rest":

@@ -45,7 +45,7 @@ export interface VesselDocument {
   readonly jacket?: JacketDocument;
 }
 
-/** A stirrer. */
+/** A stirrer: what of it is told decides what the plan can say of power, heat, shear, evenness and air. */
 export interface StirrerDocument {
   /** Its kind, which has a correlation for the heat at the wall; `"other"` has none. */
   readonly kind: StirrerKind;
@@ -53,6 +53,20 @@ export interface StirrerDocument {
   readonly diameter: Quantity<"length">;
   /** Usual speed, while the vessel is heated and cooled. */
   readonly speed?: Quantity<"rotationalSpeed">;
+  /** Power number times Reynolds number where the charge creeps: measured, or from its maker. */
+  readonly powerConstant?: number;
+  /** Power number where the flow is turbulent: measured, or from its maker. */
+  readonly powerNumber?: number;
+  /** Mean shear rate in the charge over speed (Metzner and Otto). */
+  readonly shearConstant?: number;
+  /** Revolutions until an addition is even where the charge creeps, counted on this stirrer. */
+  readonly revolutionsUntilEven?: number;
+  /** Height of its upper edge above the lowest point of the vessel. */
+  readonly topEdge?: Quantity<"length">;
+  /** What has to stand above that; left out for nothing. */
+  readonly cover?: Quantity<"length">;
+  /** What drives it: power at the usual speed, and the share of it that reaches the shaft where that is known. */
+  readonly motor?: { readonly power: Quantity<"power">; readonly efficiency?: number };
 }
 
 /** Kinds of stirrer, in the trade's words. */
@@ -65,6 +79,8 @@ export type StirrerKind =
   | "flat-blade turbine"
   | "pitched-blade turbine"
   | "hydrofoil"
+  | "disperser disc"
+  | "rotor-stator"
   | "other";
 
 /** Two readings of a thermometer are enough; from three on the loss has an interval. */
@@ -176,6 +192,8 @@ export type StepDocument =
       readonly phase: string;
       readonly at?: Quantity<"temperature">;
       readonly for?: Quantity<"time">;
+      /** Of the stirrer meanwhile; left out for its usual speed. */
+      readonly speed?: Quantity<"rotationalSpeed">;
       readonly note?: string;
     }
   | {

@@ -98,6 +98,7 @@ export const processInputs: ValidInputs = {
   steadyTemperatureByLaw: [
     [{ supply: heater, heatLoss, temperatureAmbient: 20 }],
     [{ supply: plate, heatLoss, temperatureAmbient: 20 }],
+    [{ supply: { supply: "stirrer", power: 20, beside: plate }, heatLoss, temperatureAmbient: 20 }],
   ],
   vesselLeg: [
     [{ ...beaker, supply: heater, temperatureEnd: 85 }],
@@ -110,6 +111,8 @@ export const processInputs: ValidInputs = {
         temperatureEnd: 85,
       },
     ],
+    [{ ...beaker, supply: { supply: "stirrer", power: 20, beside: plate }, temperatureEnd: 85 }],
+    [{ ...beaker, supply: { supply: "stirrer", power: (at: number) => 20 - at / 10 }, duration: 600 }],
     [{ ...beaker, temperatureStart: 80, supply: chiller, duration: 900, heatCapacity: (at: number) => 2000 + at }],
   ],
   holdTemperature: [[{ temperature: 75, duration: 1800, supply: heater, heatLoss, temperatureAmbient: 20 }]],

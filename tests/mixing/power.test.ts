@@ -7,6 +7,7 @@ import {
   powerCurveOf,
   powerNumber,
   stirring,
+  stirringPowerFunction,
 } from "gelwright/mixing";
 import { expect, test } from "vitest";
 
@@ -108,6 +109,17 @@ test("a gel that thins has the viscosity of its shear rate, and its Reynolds num
         expect(off(state.power, state.powerNumber * 915 * speed ** 3 * diameter ** 5)).toBeLessThan(1e-14);
       },
     ),
+  );
+});
+
+test("the power as a function of viscosity is what stirring says at each", () => {
+  fc.assert(
+    fc.property(between(-3, 3), between(0.2, 20), (exponent, speed) => {
+      const viscosity = 10 ** exponent;
+      const batch = { impeller: { kind: "pitched-blade", diameter: 0.2 }, density: 905, speed } as const;
+      const { power } = stirring({ ...batch, curve: { law: "newton", viscosity } });
+      expect(off(stirringPowerFunction(batch)(viscosity), power)).toBeLessThan(1e-13);
+    }),
   );
 });
 

@@ -49,6 +49,7 @@ export const validInputs: ValidInputs = {
     [{ impeller: pitched, vessel, density: 915, curve: gel, speed: 2 }],
     [{ impeller: head, density: 915, curve: oil, speed: 20, beyond: "extend" }],
   ],
+  stirringPowerFunction: [[{ impeller: pitched, vessel, density: 915, speed: 2, beyond: "throw" }]],
   heatOfStirring: [[{ power: 200, duration: 900, mass: 100, specificHeat: 2000 }]],
   blendTime: [[{ ...stirring, powerNumber: 0.35, diameterVessel: 0.6, level: 0.6, uniformity: 0.99 }]],
   blendTimeByRevolutions: [[{ revolutions: 60, speed: 0.5 }]],

@@ -11,6 +11,7 @@ import { checkFlashPoints, checkHighestTemperatures, checkSparedOils } from "./h
 import { checkObstacles } from "./obstacles.js";
 import { checkAdditions, checkDissolved, checkFilling } from "./setting.js";
 import { checkSkin } from "./skin.js";
+import { checkStirring } from "./stirring.js";
 
 /** Every question that is asked on either route. */
 export function commonChecksOf(
@@ -47,5 +48,6 @@ export function hotChecksOf(
     ...checkDissolved(moments, job),
     ...checkAdditions(moments, job),
     ...checkFilling(moments, job),
+    ...checkStirring(moments, job),
   ];
 }

@@ -2,6 +2,7 @@ import { mixingTemperatureByLaw } from "../../heat/index.js";
 import type { Job, Step } from "../job.js";
 import type { Content, State } from "../moment.js";
 import { partsOf } from "../parts.js";
+import { speedIn } from "../stirring.js";
 import { type Outcome, obstacleOf } from "./outcome.js";
 import { wait } from "./wait.js";
 
@@ -12,7 +13,7 @@ export function chargeInto(state: State, step: Charge, added: readonly Content[]
   const contents = [...state.contents, ...added];
   const met = meet(state, added, step.temperature, job);
   if (met.temperature === undefined) return { ...met, contents, duration: step.duration };
-  const stood = wait({ ...state, contents, temperature: met.temperature }, step.duration, job);
+  const stood = wait({ ...state, contents, temperature: met.temperature }, step.duration, job, speedIn(step, job));
   return {
     ...stood,
     contents,

@@ -3,8 +3,10 @@ import { type HeatLossLaw, temperatureAtViscosity } from "../../laws/index.js";
 import { jacketConducts } from "../jacket-wall.js";
 import type { Job, Step } from "../job.js";
 import { phasesOf, type State } from "../moment.js";
+import { speedIn } from "../stirring.js";
 import { readingsFor } from "../viscosity.js";
 import { noSupply, type Outcome, obstacleOf, vesselOf } from "./outcome.js";
+import { withStirring } from "./stirred.js";
 
 type Cool = Extract<Step, { do: "cool" }>;
 
@@ -25,12 +27,19 @@ export function cool(state: State, step: Cool, job: Job): Outcome {
   const { supply, heatLoss, by } = given;
   const vessel = vesselOf(state, job, supply, heatLoss);
   if (typeof vessel === "string") return { temperature, law: `${prefix}duration not known: ${vessel}` };
-  const leg = { ...vessel, temperatureEnd: temperature };
+  const between = [vessel.temperatureStart, temperature] as const;
+  const stirred = withStirring(state, job, speedIn(step, job), supply, between);
+  const leg = {
+    ...vessel,
+    supply: stirred.supply,
+    kinks: [...vessel.kinks, ...stirred.kinks],
+    temperatureEnd: temperature,
+  };
   try {
     return {
       temperature,
       duration: vesselLeg(leg).duration,
-      law: prefix + by,
+      law: prefix + by + stirred.said,
       stretches: [{ stretch: "vessel", ...leg }],
     };
   } catch (error) {

@@ -2,7 +2,9 @@ import { type Supply, vesselLeg } from "../../heat/index.js";
 import { insideOf } from "../inside.js";
 import type { Job, Step } from "../job.js";
 import type { State } from "../moment.js";
+import { speedIn } from "../stirring.js";
 import { type Outcome, obstacleOf, vesselOf } from "./outcome.js";
+import { withStirring } from "./stirred.js";
 
 type Heat = Extract<Step, { do: "heat" }>;
 
@@ -16,14 +18,21 @@ export function heat(state: State, step: Heat, job: Job): Outcome {
   if (typeof given === "string") return { ...known, law: `duration not known: ${given}` };
   const vessel = vesselOf(state, job, given.supply);
   if (typeof vessel === "string") return { ...known, law: `duration not known: ${vessel}` };
-  const leg = { ...vessel, temperatureEnd: step.temperature };
+  const between = [vessel.temperatureStart, step.temperature] as const;
+  const stirred = withStirring({ ...state, onHeat: true }, job, speedIn(step, job), vessel.supply, between);
+  const leg = {
+    ...vessel,
+    supply: stirred.supply,
+    kinks: [...vessel.kinks, ...stirred.kinks],
+    temperatureEnd: step.temperature,
+  };
   try {
     const { duration } = vesselLeg(leg);
     const latent = vessel.kinks.length > 0 ? "; latent heat of what melts included" : "";
     return {
       ...known,
       duration,
-      law: `${given.by} against ${loss?.from}${latent}`,
+      law: `${given.by} against ${loss?.from}${latent}${stirred.said}`,
       stretches: [{ stretch: "vessel", ...leg }],
     };
   } catch (error) {

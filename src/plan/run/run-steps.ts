@@ -2,6 +2,7 @@ import type { ScaledBatch } from "../../batch/index.js";
 import { doseTemperature } from "../dose.js";
 import type { Job, Step } from "../job.js";
 import { type Content, type Moment, massOf, type State } from "../moment.js";
+import { speedIn } from "../stirring.js";
 import { chargeInto } from "./charge.js";
 import { cool } from "./cool.js";
 import { heat } from "./heat.js";
@@ -54,7 +55,7 @@ function outcomeOf(step: Step, state: State, job: Job, charge: readonly Content[
       return cool(state, step, job);
     case "hold":
     case "stir":
-      return wait(state, step.duration, job);
+      return wait(state, step.duration, job, speedIn(step, job));
     case "fill":
       return { ...wait(state, step.duration, job), contents: intoPacks(state.contents, scaled) };
     case "rest":

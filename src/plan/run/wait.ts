@@ -4,10 +4,12 @@ import type { Job } from "../job.js";
 import type { State } from "../moment.js";
 import { packCooling, temperatureInPack } from "../pack.js";
 import { held, noSupply, type Outcome, obstacleOf, vesselOf } from "./outcome.js";
+import { withStirring } from "./stirred.js";
 
-/** The vessel stands or is stirred for a while: on the heat it is held, off it it cools. */
-export function wait(state: State, duration: number, job: Job): Outcome {
+/** The vessel stands or is stirred for a while: on the heat it is held, off it it cools, against what stirring gives. */
+export function wait(state: State, duration: number, job: Job, speed?: number): Outcome {
   const { temperature } = state;
+  const atRoom = temperature === job.process.temperatureRoom;
   if (state.onHeat)
     return {
       duration,
@@ -16,18 +18,31 @@ export function wait(state: State, duration: number, job: Job): Outcome {
       stretches: held(temperature, duration),
     };
   if (temperature === undefined) return { duration, law: "not known: the temperature before is not known" };
-  if (duration === 0 || temperature === job.process.temperatureRoom)
-    return { duration, temperature, law: "duration as written", stretches: held(temperature, duration) };
+  const asWritten = (said = ""): Outcome => ({
+    duration,
+    temperature,
+    law: `duration as written${said}`,
+    stretches: held(temperature, duration),
+  });
+  if (duration === 0 || (atRoom && speed === undefined)) return asWritten();
   const vessel = vesselOf(state, job, noSupply);
-  if (typeof vessel === "string") return { duration, law: `temperature not known: ${vessel}` };
-  const leg = { ...vessel, duration };
+  if (typeof vessel === "string")
+    return atRoom
+      ? asWritten(`; heat of stirring left out, ${vessel}`)
+      : { duration, law: `temperature not known: ${vessel}` };
   try {
-    const { temperatureEnd } = vesselLeg(leg);
+    // Left to itself it would get this cool: no cooler with what stirring gives.
+    const still = atRoom ? temperature : vesselLeg({ ...vessel, duration }).temperatureEnd;
+    const { supply, kinks, said } = withStirring(state, job, speed, noSupply, [temperature, still]);
+    if (atRoom && supply === noSupply) return asWritten(said);
+    const stirred = { ...vessel, supply, kinks: [...vessel.kinks, ...kinks] };
+    const leg = { ...stirred, duration };
+    const temperatureEnd = supply === noSupply ? still : vesselLeg(leg).temperatureEnd;
     return {
       duration,
       temperature: temperatureEnd,
-      law: `cooling by ${job.vessel.loss?.from}; duration as written`,
-      stretches: [{ stretch: "vessel", ...vessel, ...endOf(leg, temperatureEnd) }],
+      law: `cooling by ${job.vessel.loss?.from}${said}; duration as written`,
+      stretches: [{ stretch: "vessel", ...stirred, ...endOf(leg, temperatureEnd) }],
     };
   } catch (error) {
     return { duration, law: "temperature not known: a law ends on the way", obstacle: obstacleOf(error) };

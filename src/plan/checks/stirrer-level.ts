@@ -1,0 +1,97 @@
+import type { Check } from "../../formula/index.js";
+import { vortexDepthAtMost } from "../../mixing/index.js";
+import type { Job, Stirrer } from "../job.js";
+import { say } from "../say.js";
+import type { Turning } from "../turning.js";
+
+/** Below this Reynolds number no vortex forms: Ludwig 1995, after Rushton. */
+const leastVortexReynolds = 300;
+
+const noHeight = "the height of the stirrer's upper edge is not stated";
+
+/** What is stirred stands above the stirrer, in every step in which it turns. */
+export function checkCovered(turning: readonly Turning[], { topEdge, cover }: Stirrer): readonly Check[] {
+  const check = {
+    id: "stirrer-covered",
+    limit: topEdge === undefined ? "not stated" : `at least ${say.millimetres(topEdge + cover)}`,
+    source: "level in a flat-bottomed vessel, the room that the stirrer takes up left out",
+  };
+  const unknown = turning.find(({ level }) => typeof level === "string")?.level;
+  const lowest = turning.reduce<{ readonly level: number; readonly number: number } | undefined>(
+    (least, { level, number }) =>
+      typeof level === "number" && !(least && least.level <= level) ? { level, number } : least,
+    undefined,
+  );
+  const value = lowest ? `${say.millimetres(lowest.level)} in step ${lowest.number}` : "not known";
+  const short = topEdge !== undefined && lowest !== undefined && lowest.level < topEdge + cover;
+  const why = topEdge === undefined ? noHeight : unknown;
+  if (!short && why !== undefined)
+    return [
+      {
+        ...check,
+        verdict: "not known",
+        statement: `Whether the charge covers the stirrer is not known: ${why}.`,
+        value,
+      },
+    ];
+  return [
+    {
+      ...check,
+      verdict: short ? "not met" : "met",
+      statement: short
+        ? `The charge does not cover the stirrer in step ${lowest.number}: it beats air in. Stir by hand until there is more, or set it lower.`
+        : "The charge covers the stirrer wherever it turns.",
+      value,
+    },
+  ];
+}
+
+/** No vortex reaches the stirrer. The deepest that there could be is known, the one that there is, is not. */
+export function checkAir(turning: readonly Turning[], stirrer: Stirrer, { vessel }: Job): readonly Check[] {
+  const { topEdge, diameter } = stirrer;
+  const check = {
+    id: "no-air-down-the-vortex",
+    limit: "above the upper edge of the stirrer",
+    source: "bound from a forced vortex within a free one, no baffles; no vortex below Re 300 (Ludwig 1995)",
+  };
+  const whirls = turning.filter(
+    ({ stirred }) => typeof stirred === "string" || stirred.reynolds >= leastVortexReynolds,
+  );
+  const worst = whirls
+    .map(({ level, speed, number }) => ({
+      number,
+      depth: vortexDepthAtMost({ speed, diameterImpeller: diameter, diameterVessel: vessel.diameter }),
+      above: typeof level === "number" && topEdge !== undefined ? level - topEdge : undefined,
+    }))
+    .reduce<{ number: number; depth: number; above: number | undefined } | undefined>((most, one) => {
+      const room = ({ above, depth }: typeof one): number => (above ?? Number.NEGATIVE_INFINITY) - depth;
+      return most && room(most) <= room(one) ? most : one;
+    }, undefined);
+  if (!worst)
+    return [
+      {
+        ...check,
+        verdict: "met",
+        statement: "The charge is too thick for a vortex wherever it is stirred.",
+        value: "Re below 300",
+      },
+    ];
+  const { number, depth, above } = worst;
+  const met = above !== undefined && depth <= above;
+  return [
+    {
+      ...check,
+      verdict: met ? "met" : "not known",
+      statement: met
+        ? "No vortex reaches the stirrer. Air that is folded in or poured in is not judged."
+        : `Whether a vortex draws air down to the stirrer in step ${number} is not known: ${
+            above === undefined
+              ? topEdge === undefined
+                ? noHeight
+                : "the level of the charge is not known"
+              : "the deepest possible would reach it. Watch the surface, and stir more slowly if it dips."
+          }${above === undefined ? "." : ""}`,
+      value: `a dip of ${say.millimetres(depth)} at most${above === undefined ? "" : `, ${say.millimetres(above)} of charge above it`}, in step ${number}`,
+    },
+  ];
+}

@@ -1,0 +1,129 @@
+import { CalculationError } from "../../error.js";
+import type { Check } from "../../formula/index.js";
+import { blendTime, blendTimeByRevolutions } from "../../mixing/index.js";
+import type { Job, Stirrer } from "../job.js";
+import type { Moment } from "../moment.js";
+import { say } from "../say.js";
+import type { Stirred } from "../stirring.js";
+import { hasSetBy, type Turning, turningOf } from "../turning.js";
+import { checkAir, checkCovered } from "./stirrer-level.js";
+import { checkWallMoves } from "./wall-moves.js";
+
+/** What the motor keeps in hand: common practice, no source. */
+const spare = 1.25;
+
+/** Every question about the stirrer; none where no stirrer is described. */
+export function checkStirring(moments: readonly Moment[], job: Job): readonly Check[] {
+  const { stirrer } = job.vessel;
+  if (!stirrer) return [];
+  const turning = turningOf(moments, job);
+  if (turning.length === 0) return [];
+  return [
+    ...checkEven(turning, stirrer, job),
+    ...checkWallMoves(turning, moments, stirrer, job),
+    ...checkMotor(turning, stirrer),
+    ...checkCovered(turning, stirrer),
+    ...checkAir(turning, stirrer, job),
+  ];
+}
+
+/** Whether a stir lasts until what was added is even. */
+function checkEven(turning: readonly Turning[], stirrer: Stirrer, job: Job): readonly Check[] {
+  return turning.flatMap(({ number, moment: { step, after }, speed, stirred }) => {
+    if (step.do !== "stir" || hasSetBy(after, job)) return [];
+    const check = { id: `even:${number}`, limit: `${say.minutes(step.duration)} of stirring` };
+    const unknown = (why: string): readonly Check[] => [
+      {
+        ...check,
+        verdict: "not known",
+        statement: `Whether the charge is even after step ${number} is not known: ${why}.`,
+        value: "not known",
+        source: job.bench.source,
+      },
+    ];
+    if (typeof stirred === "string") return unknown(stirred);
+    const found = evenAfter(stirred, stirrer, job, speed);
+    if (!found)
+      return unknown(`it creeps (Re ${say.number(stirred.reynolds)}), and nobody counted the revolutions until even`);
+    const met = step.duration >= found.duration;
+    return [
+      {
+        ...check,
+        verdict: met ? "met" : "not met",
+        statement: met
+          ? `What was added is even when step ${number} ends.`
+          : `Step ${number} is too short for what was added to be even.`,
+        value: `${say.minutes(Math.ceil(found.duration / 60) * 60)}, Re ${say.number(stirred.reynolds)}`,
+        source: found.source,
+      },
+    ];
+  });
+}
+
+/** How long until even, by Grenville and Nienow where they measured, else by the revolutions that somebody counted. */
+function evenAfter(stirred: Stirred, stirrer: Stirrer, { vessel }: Job, speed: number) {
+  const { density, viscosity, powerNumber, level } = stirred;
+  const revolutions = stirrer.revolutionsUntilEven;
+  try {
+    const { duration } = blendTime({
+      density,
+      viscosity,
+      powerNumber,
+      level,
+      speed,
+      diameterImpeller: stirrer.diameter,
+      diameterVessel: vessel.diameter,
+    });
+    return {
+      duration,
+      source:
+        "blend time of Grenville and Nienow (Handbook of Industrial Mixing 2004, read second-hand), measured with baffles",
+    };
+  } catch (error) {
+    if (!(error instanceof CalculationError) || error.code !== "range") throw error;
+  }
+  if (revolutions === undefined) return undefined;
+  return {
+    duration: blendTimeByRevolutions({ revolutions, speed }),
+    source: `${revolutions} revolutions until even, as stated for the stirrer`,
+  };
+}
+
+/** The motor turns the stirrer where the charge is thickest, with a quarter in hand. */
+function checkMotor(turning: readonly Turning[], { powerMotor }: Stirrer): readonly Check[] {
+  const known = turning.flatMap(({ number, stirred }) => (typeof stirred === "string" ? [] : [{ number, ...stirred }]));
+  const hardest = known.reduce<(typeof known)[number] | undefined>(
+    (most, one) => (most && most.power >= one.power ? most : one),
+    undefined,
+  );
+  const check = {
+    id: "motor",
+    limit: powerMotor === undefined ? "not stated" : `at most ${say.watts(powerMotor / spare)}`,
+    source: "power number of the stirrer; a quarter in hand is common practice, no source",
+  };
+  if (!hardest || powerMotor === undefined)
+    return [
+      {
+        ...check,
+        verdict: "not known",
+        statement: `Whether the motor turns the stirrer is not known: ${
+          powerMotor === undefined
+            ? "its power is not stated"
+            : [...new Set(turning.map(({ stirred }) => stirred))].join("; ")
+        }.`,
+        value: hardest ? `${say.watts(hardest.power)} in step ${hardest.number}` : "not known",
+      },
+    ];
+  const met = hardest.power * spare <= powerMotor;
+  const unseen = turning.filter(({ stirred }) => typeof stirred === "string").map(({ number }) => number);
+  return [
+    {
+      ...check,
+      verdict: met ? "met" : "not met",
+      statement: met
+        ? "The motor turns the stirrer wherever the viscosity of the charge is known."
+        : `The motor is too weak for the charge in step ${hardest.number}: stir more slowly.`,
+      value: `${say.watts(hardest.power)} and ${hardest.torque.toPrecision(2)} N·m in step ${hardest.number}${unseen.length > 0 ? `; not known in ${unseen.length === 1 ? "step" : "steps"} ${unseen.join(", ")}` : ""}`,
+    },
+  ];
+}

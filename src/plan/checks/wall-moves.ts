@@ -1,0 +1,78 @@
+import { CalculationError } from "../../error.js";
+import type { Check } from "../../formula/index.js";
+import { cavern, stirringShearRate } from "../../mixing/index.js";
+import type { Job, Stirrer } from "../job.js";
+import type { Moment } from "../moment.js";
+import { say } from "../say.js";
+import { impellerOf, type Stirred, stirredWith } from "../stirring.js";
+import { hasSetBy, type Turning } from "../turning.js";
+
+/** A gel that has set moves as far as the torque carries: where that is not the wall, nothing becomes even. */
+export function checkWallMoves(
+  turning: readonly Turning[],
+  moments: readonly Moment[],
+  stirrer: Stirrer,
+  job: Job,
+): readonly Check[] {
+  const { vessel, bench } = job;
+  const { yieldStress } = bench;
+  return turning.flatMap(({ number, moment: { after }, speed, stirred }) => {
+    const dissolved = moments.slice(0, number).some((one) => one.after.onHeat);
+    if (!dissolved || !hasSetBy(after, job)) return [];
+    const check = {
+      id: `wall-moves:${number}`,
+      limit: `${say.millimetres(vessel.diameter)}, the vessel's diameter`,
+      source: `cavern of Elson and others 1986 (from memory); yield stress from ${bench.source}`,
+    };
+    const unknown = (why: string): readonly Check[] => [
+      {
+        ...check,
+        verdict: "not known",
+        statement: `Whether the gel, which has set, moves at the wall in step ${number} is not known: ${why}.`,
+        value: "not known",
+      },
+    ];
+    if (yieldStress === undefined) return unknown("no yield stress of the set gel");
+    const least = typeof stirred === "string" ? atYield(after, stirrer, job, speed, yieldStress) : stirred;
+    if (typeof least === "string") return unknown(least);
+    const { diameter, reachesWall } = cavern({
+      powerNumber: least.powerNumber,
+      speed,
+      diameterImpeller: stirrer.diameter,
+      density: least.density,
+      yieldStress,
+      diameterVessel: vessel.diameter,
+    });
+    // Its yield stress alone is the least that a gel asks for: with its viscosity it is moved further.
+    if (!reachesWall && typeof stirred === "string")
+      return unknown(`the yield stress alone moves ${say.millimetres(diameter)} of it, and its viscosity is not known`);
+    return [
+      {
+        ...check,
+        verdict: reachesWall ? "met" : "not met",
+        statement: reachesWall
+          ? `The gel, which has set, moves as far as the wall in step ${number}.`
+          : `The gel, which has set, stands still at the wall in step ${number}: what is added there is never even.`,
+        value: `${say.millimetres(diameter)} moved`,
+      },
+    ];
+  });
+}
+
+/** A set gel of which nothing but the yield stress is known, at the mean shear rate of the stirrer. */
+function atYield(
+  { contents, temperature = Number.NaN }: Moment["after"],
+  stirrer: Stirrer,
+  job: Job,
+  speed: number,
+  yieldStress: number,
+): Stirred | string {
+  if (yieldStress === 0) return "its yield stress is nothing";
+  try {
+    const shearRate = stirringShearRate({ impeller: impellerOf(stirrer), speed });
+    return stirredWith(job, contents, temperature, yieldStress / shearRate, speed);
+  } catch (error) {
+    if (!(error instanceof CalculationError)) throw error;
+    return `no shear constant is known for this kind of stirrer (${stirrer.kind})`;
+  }
+}

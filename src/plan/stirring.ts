@@ -1,0 +1,162 @@
+import { CalculationError } from "../error.js";
+import { viscosityKinks } from "../laws/index.js";
+import {
+  type Impeller,
+  levelOfVolume,
+  type PowerCurve,
+  type StirredState,
+  stirring,
+  stirringPowerFunction,
+} from "../mixing/index.js";
+import { densityThen } from "./bulk-properties.js";
+import type { Job, Readings, Step, Stirrer } from "./job.js";
+import { type Content, massOf, phasesOf } from "./moment.js";
+import { readingsFor } from "./viscosity.js";
+
+/** A charge that is stirred, and what it was found from. */
+export interface Stirred extends StirredState {
+  /** [rev/s]. */
+  readonly speed: number;
+  /** Density of the charge [kg/m³]. */
+  readonly density: number;
+  /** Of the charge above the bottom of the vessel [m]. */
+  readonly level: number;
+}
+
+/** The speed of the stirrer in a step [rev/s]; undefined where nothing says that it turns. */
+export function speedIn(step: Step, { vessel: { stirrer } }: Job): number | undefined {
+  switch (step.do) {
+    case "charge":
+    case "stir":
+      return step.speed ?? stirrer?.speed;
+    case "heat":
+    case "cool":
+      return stirrer?.speed;
+    default:
+      return undefined;
+  }
+}
+
+/** How each kind is called where its power is known; of the others only what the document states is. */
+const kindOf = {
+  anchor: "anchor",
+  propeller: "propeller",
+  "pitched-blade turbine": "pitched-blade",
+  "disperser disc": "disperser-disc",
+} as const;
+
+/** The stirrer as the kernels take it. */
+export function impellerOf(stirrer: Stirrer): Impeller {
+  const { kind, diameter, shearConstant } = stirrer;
+  const power = statedPower(stirrer);
+  return {
+    kind: kind in kindOf ? kindOf[kind as keyof typeof kindOf] : "rotor-stator",
+    diameter,
+    ...(power === undefined ? {} : { power }),
+    ...(shearConstant === undefined ? {} : { shearConstant }),
+  };
+}
+
+function statedPower({ powerConstant: constant, powerNumber }: Stirrer): PowerCurve | undefined {
+  if (constant !== undefined && powerNumber !== undefined) return { law: "sum", constant, powerNumber };
+  if (constant !== undefined) return { law: "laminar", constant };
+  return powerNumber === undefined ? undefined : { law: "turbulent", powerNumber };
+}
+
+/** Impeller, vessel and density at one temperature as the kernels take them, or what is missing. */
+function batchOf({ vessel }: Job, contents: readonly Content[], temperature: number) {
+  const { stirrer, diameter } = vessel;
+  if (!stirrer) return "no stirrer is described";
+  const density = densityThen(contents, temperature);
+  if (typeof density === "string") return density;
+  const level = levelOfVolume({ vessel: { diameter }, volume: massOf(contents) / density });
+  const impeller = impellerOf(stirrer);
+  // Blades take their power from their shape in this vessel; the other kinds know no vessel.
+  return {
+    level,
+    batch: { impeller, density, ...(impeller.kind === "pitched-blade" ? { vessel: { diameter, level } } : {}) },
+  };
+}
+
+/** The level of a charge above the bottom of the vessel [m], or what is missing. */
+export function levelThen({ vessel }: Job, contents: readonly Content[], temperature: number): number | string {
+  const density = densityThen(contents, temperature);
+  if (typeof density === "string") return density;
+  return levelOfVolume({ vessel: { diameter: vessel.diameter }, volume: massOf(contents) / density });
+}
+
+/** What a kernel refused, in words for the sheet. */
+function refusal(error: unknown, { vessel }: Job): string {
+  if (!(error instanceof CalculationError)) throw error;
+  return error.code === "unreachable"
+    ? `nothing is known of the power of this kind of stirrer (${vessel.stirrer?.kind}): state powerConstant and powerNumber`
+    : error.message;
+}
+
+/** What stirring comes to at a temperature and a viscosity, or what is missing to know it. */
+export function stirredWith(
+  job: Job,
+  contents: readonly Content[],
+  temperature: number,
+  viscosity: number,
+  speed: number,
+): Stirred | string {
+  const known = batchOf(job, contents, temperature);
+  if (typeof known === "string") return known;
+  const { level, batch } = known;
+  try {
+    return {
+      ...stirring({ ...batch, curve: { law: "newton", viscosity }, speed }),
+      speed,
+      level,
+      density: batch.density,
+    };
+  } catch (error) {
+    return refusal(error, job);
+  }
+}
+
+/** The readings that know the charge down to a temperature, or what is missing. */
+function readingsDownTo(job: Job, contents: readonly Content[], temperature: number, direction: Readings["direction"]) {
+  const readings = readingsFor(job.bench.viscosities, contents, direction);
+  if (!readings) return `no viscosity readings on ${direction} of phases ${phasesOf(contents).join(" + ")} together`;
+  // Thinner than its readings it gives next to no heat; thicker, it might give any.
+  return temperature < readings.temperatureLeast ? "the viscosity readings end above this temperature" : readings;
+}
+
+/** The charge as it is stirred at a temperature, with the viscosity that readings of just this composition know. */
+export function stirredAt(
+  job: Job,
+  contents: readonly Content[],
+  temperature: number,
+  speed: number,
+  direction: Readings["direction"],
+): Stirred | string {
+  const readings = readingsDownTo(job, contents, temperature, direction);
+  if (typeof readings === "string") return readings;
+  return stirredWith(job, contents, temperature, readings.viscosityOf(temperature), speed);
+}
+
+/** The power of the stirrer [W] as a function of temperature [°C], from the coolest to the warmest; or what is missing. */
+export function stirringPower(
+  job: Job,
+  contents: readonly Content[],
+  [coolest, warmest]: readonly [number, number],
+  speed: number,
+  direction: Readings["direction"],
+): { readonly at: (temperature: number) => number; readonly kinks: readonly number[] } | string {
+  const readings = readingsDownTo(job, contents, coolest, direction);
+  if (typeof readings === "string") return readings;
+  const known = batchOf(job, contents, (coolest + warmest) / 2);
+  if (typeof known === "string") return known;
+  try {
+    const powerAt = stirringPowerFunction({ ...known.batch, speed });
+    const at = (temperature: number): number => powerAt(readings.viscosityOf(temperature));
+    // What holds at both ends holds between them.
+    at(coolest);
+    at(warmest);
+    return { at, kinks: viscosityKinks(readings.law) };
+  } catch (error) {
+    return refusal(error, job);
+  }
+}
