@@ -42,7 +42,10 @@ export function wait(state: State, duration: number, job: Job, speed?: number): 
       duration,
       temperature: temperatureEnd,
       law: `cooling by ${job.vessel.loss?.from}${said}; duration as written`,
-      stretches: [{ stretch: "vessel", ...stirred, ...endOf(leg, temperatureEnd) }],
+      // What is stirred comes to rest above the room, where no temperature tells the time.
+      stretches: [
+        { stretch: "vessel", ...stirred, ...(supply === noSupply ? endOf(leg, temperatureEnd) : { duration }) },
+      ],
     };
   } catch (error) {
     return { duration, law: "temperature not known: a law ends on the way", obstacle: obstacleOf(error) };
