@@ -7,6 +7,7 @@ export { type Delivered, deliveredFrom } from "./delivered.js";
 export { filmAllowances, filmMass, filmThickness } from "./film.js";
 export { splitIntoLots } from "./lots.js";
 export type { CostOfLots } from "./lots-cost.js";
+export { type LotEntry, type LotOrder, type LotStage, orderLots } from "./order-lots.js";
 export { readBatch } from "./read.js";
 export { type Reconciliation, reconcile, type WeighedLine } from "./reconcile.js";
 export { type LineToRound, type RoundedLines, roundToBalances } from "./rounding.js";

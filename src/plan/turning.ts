@@ -1,5 +1,5 @@
 import { doseTemperature } from "./dose.js";
-import type { Job } from "./job.js";
+import type { Job, Step } from "./job.js";
 import { doseOf, type Moment } from "./moment.js";
 import { levelThen, type Stirred, speedIn, stirredAt } from "./stirring.js";
 
@@ -7,7 +7,7 @@ import { levelThen, type Stirred, speedIn, stirredAt } from "./stirring.js";
 export interface Turning {
   /** Its place in the process, from 1. */
   readonly number: number;
-  readonly moment: Moment;
+  readonly moment: Moment<Step>;
   readonly speed: number;
   /** The charge at the end of the step, or why that is not known. */
   readonly stirred: Stirred | string;
@@ -16,7 +16,7 @@ export interface Turning {
 }
 
 /** The steps in which the stirrer turns, with what it does at the end of each. */
-export function turningOf(moments: readonly Moment[], job: Job): readonly Turning[] {
+export function turningOf(moments: readonly Moment<Step>[], job: Job): readonly Turning[] {
   return moments.flatMap((moment, i): readonly Turning[] => {
     const speed = speedIn(moment.step, job);
     const { contents, temperature, onHeat } = moment.after;

@@ -100,6 +100,22 @@ export const validInputs: ValidInputs = {
     ],
   ],
   weighingTolerance: [[{ mass: 4.2, increment: 0.001, relative: 0.005, massGreatest: 4.21 }]],
+  orderLots: [
+    [
+      {
+        lots: 3,
+        stages: [
+          { name: "charge", duration: 3600, needs: ["kettle"] },
+          { name: "fill", duration: 600, needs: ["kettle", "filler"] },
+          { name: "rest", duration: 40000, alone: true },
+        ],
+        resources: { kettle: 1, filler: 1 },
+        workingDay: 28800,
+        turnover: { kettle: 900 },
+      },
+    ],
+    [{ lots: 2, stages: [{ name: "stir", duration: 60 }] }],
+  ],
   splitIntoLots: [
     [{ volume: 0.1, volumeLeast: 0.012, volumeGreatest: 0.04 }],
     [{ mass: 100, density: 915, volumeLeast: 0.012, volumeGreatest: 0.04 }],

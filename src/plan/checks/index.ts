@@ -2,7 +2,7 @@ import type { ScaledBatch } from "../../batch/index.js";
 import type { Check } from "../../formula/index.js";
 import { heatedWalls } from "../heated-wall.js";
 import { checkInTime } from "../in-time.js";
-import type { Job } from "../job.js";
+import type { Job, Step } from "../job.js";
 import type { Moment } from "../moment.js";
 import { checkClaim } from "../natural-origin.js";
 import type { NaturalOrigin } from "../plan.js";
@@ -33,7 +33,7 @@ export function commonChecksOf(
 export function hotChecksOf(
   job: Job,
   scaled: ScaledBatch,
-  moments: readonly Moment[],
+  moments: readonly Moment<Step>[],
   naturalOrigin: NaturalOrigin,
 ): readonly Check[] {
   const walls = heatedWalls(moments, job);

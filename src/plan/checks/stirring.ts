@@ -1,7 +1,7 @@
 import { CalculationError } from "../../error.js";
 import type { Check } from "../../formula/index.js";
 import { blendTime, blendTimeByRevolutions } from "../../mixing/index.js";
-import type { Job, Stirrer } from "../job.js";
+import type { Job, Step, Stirrer } from "../job.js";
 import type { Moment } from "../moment.js";
 import { say } from "../say.js";
 import type { Stirred } from "../stirring.js";
@@ -13,7 +13,7 @@ import { checkWallMoves } from "./wall-moves.js";
 const spare = 1.25;
 
 /** Every question about the stirrer; none where no stirrer is described. */
-export function checkStirring(moments: readonly Moment[], job: Job): readonly Check[] {
+export function checkStirring(moments: readonly Moment<Step>[], job: Job): readonly Check[] {
   const { stirrer } = job.vessel;
   if (!stirrer) return [];
   const turning = turningOf(moments, job);

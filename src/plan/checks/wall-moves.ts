@@ -1,7 +1,7 @@
 import { CalculationError } from "../../error.js";
 import type { Check } from "../../formula/index.js";
 import { cavern, stirringShearRate } from "../../mixing/index.js";
-import type { Job, Stirrer } from "../job.js";
+import type { Job, Step, Stirrer } from "../job.js";
 import type { Moment } from "../moment.js";
 import { say } from "../say.js";
 import { impellerOf, type Stirred, stirredWith } from "../stirring.js";
@@ -10,7 +10,7 @@ import { hasSetBy, type Turning } from "../turning.js";
 /** A gel that has set moves as far as the torque carries: where that is not the wall, nothing becomes even. */
 export function checkWallMoves(
   turning: readonly Turning[],
-  moments: readonly Moment[],
+  moments: readonly Moment<Step>[],
   stirrer: Stirrer,
   job: Job,
 ): readonly Check[] {

@@ -1,0 +1,226 @@
+import { list, notNegative, positive, record, refuse, result, show } from "../guards.js";
+
+/** One stretch of what is done with a lot, from its first charge to its last rest. */
+export interface LotStage {
+  /** What is done, in words for the list. */
+  readonly name: string;
+  /** [s], 0 or more. */
+  readonly duration: number;
+  /** What it occupies meanwhile: keys of `resources`. */
+  readonly needs?: readonly string[];
+  /** True where nobody and nothing is needed, so that it may run on after the working day: packs at rest. */
+  readonly alone?: boolean;
+}
+
+/** One line of the order. */
+export interface LotEntry {
+  /** From 1. */
+  readonly lot: number;
+  /** Name of the stage. */
+  readonly stage: string;
+  /** From 1. */
+  readonly day: number;
+  /** Since that day's work began [s]. */
+  readonly start: number;
+  /** Since that day's work began [s]; beyond the working day for what runs on alone. */
+  readonly end: number;
+}
+
+/** The order of the lots. */
+export interface LotOrder {
+  /** By lot, and within it by time. */
+  readonly entries: readonly LotEntry[];
+  /** Working days from the first charge to the last stage at which somebody has to be there. */
+  readonly days: number;
+  /** Lots that fit no working day, with the reason; they have no entries. */
+  readonly notFitting: readonly { readonly lot: number; readonly why: string }[];
+}
+
+/** A stage with its place within the lot [s after its begin]. */
+interface Placed {
+  readonly name: string;
+  readonly from: number;
+  readonly to: number;
+  readonly needs: readonly string[];
+}
+
+/** A stretch of time in which something is occupied [s since the first day's work began]. */
+interface Occupied {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Rounding in sums of durations is no overlap. */
+const hair = 1e-6;
+
+/**
+ * When each of several like lots begins and ends, one stage right after the other, so that nothing is needed twice at
+ * once and each lot is done within a working day.
+ *
+ * Lots go in order, each as early as it can. A lot is not interrupted: hot melt is not left overnight, and a cold gel
+ * not half fed. So a lot that would not be done today begins tomorrow; one that is longer than the day is said not to
+ * fit. What runs on alone (packs at rest) may go on after hours. Days count from the first; what lies between them,
+ * nights and holidays, is the caller's.
+ *
+ * Taking each lot as early as it can go is not always the shortest order of all, where lots compete for several
+ * things; for one vessel, or several alike, it is.
+ *
+ * @param input.lots - Number of like lots, a whole number from 1 to 1000.
+ * @param input.stages - What is done with each, in order; at least one.
+ * @param input.resources - How many there are of each thing that stages need, whole numbers of 1 or more.
+ * @param input.workingDay - Length of the working day [s], above 0 and at least 60; left out for work round the clock.
+ * @param input.turnover - How long a thing stays occupied after a lot, by its key [s], 0 or more: cleaning a vessel.
+ * @returns Entries with their day and times [s], number of days, and the lots that fit no day.
+ * @throws CalculationError `input` where an argument is out of range or a stage needs what there is none of.
+ * @source definition
+ * @example
+ * ```ts
+ * import { orderLots } from "gelwright/batch";
+ * const stages = [
+ *   { name: "heat, charge, cool", duration: 9000, needs: ["kettle"] },
+ *   { name: "fill", duration: 1800, needs: ["kettle", "filler"] },
+ *   { name: "rest", duration: 43200, alone: true },
+ * ];
+ * const resources = { kettle: 1, filler: 1 };
+ * const order = orderLots({ lots: 3, stages, resources, workingDay: 8 * 3600, turnover: { kettle: 1800 } });
+ * order.entries.map(({ lot, day, start }) => `${lot}: day ${day}, ${start / 3600} h`).filter((_, i) => i % 3 === 0);
+ * // => ["1: day 1, 0 h", "2: day 1, 3.5 h", "3: day 2, 0 h"]
+ * ```
+ */
+export function orderLots(input: {
+  readonly lots: number;
+  readonly stages: readonly LotStage[];
+  readonly resources?: Readonly<Record<string, number>>;
+  readonly workingDay?: number;
+  readonly turnover?: Readonly<Record<string, number>>;
+}): LotOrder {
+  const { lots, stages, resources = {}, workingDay, turnover = {} } = record(input, "input");
+  if (!(Number.isSafeInteger(lots) && lots >= 1 && lots <= 1000))
+    refuse("input", "lots", show(lots), "a whole number from 1 to 1000");
+  const counts = countsOf(record(resources, "resources"));
+  const placed = placedOf(list(stages, "stages", 1), counts);
+  const day = workingDay === undefined ? Number.POSITIVE_INFINITY : positive(workingDay, "workingDay");
+  if (day < 60) refuse("input", "workingDay", day, "at least 60 s");
+  const after = turnoversOf(record(turnover, "turnover"), counts);
+  const attended = Math.max(0, ...placed.map(({ to }, i) => (stages[i]?.alone === true ? 0 : to)));
+  const taken = new Map<string, Occupied[]>([...counts.keys()].map((key) => [key, []]));
+  if (attended > day + hair) {
+    const why = `${attended} s of work on a lot do not fit a working day of ${day} s`;
+    return { entries: [], days: 0, notFitting: Array.from({ length: lots }, (_, i) => ({ lot: i + 1, why })) };
+  }
+  const entries: LotEntry[] = [];
+  let earliest = 0;
+  let days = 1;
+  for (let lot = 1; lot <= lots; lot += 1) {
+    const begin = firstFit(placed, holdsOf(placed, after), taken, counts, { earliest, day, attended });
+    earliest = begin;
+    const number = Number.isFinite(day) ? Math.floor((begin + hair) / day) : 0;
+    const morning = number === 0 ? 0 : number * day;
+    days = number + 1;
+    for (const { name, from, to } of placed)
+      entries.push({
+        lot,
+        stage: name,
+        day: days,
+        start: result(Math.max(0, begin + from - morning), "start"),
+        end: result(begin + to - morning, "end"),
+      });
+    for (const { key, from, to } of holdsOf(placed, after))
+      taken.get(key)?.push({ from: begin + from, to: begin + to });
+  }
+  return { entries, days, notFitting: [] };
+}
+
+function countsOf(resources: Readonly<Record<string, number>>): ReadonlyMap<string, number> {
+  return new Map(
+    Object.entries(resources).map(([key, count]) => {
+      if (!(Number.isSafeInteger(count) && count >= 1))
+        refuse("input", `resources.${key}`, show(count), "a whole number of 1 or more");
+      return [key, count];
+    }),
+  );
+}
+
+function turnoversOf(
+  turnover: Readonly<Record<string, number>>,
+  counts: ReadonlyMap<string, number>,
+): ReadonlyMap<string, number> {
+  return new Map(
+    Object.entries(turnover).map(([key, duration]) => {
+      if (!counts.has(key)) refuse("input", `turnover.${key}`, "no such thing", "a key of resources");
+      return [key, notNegative(duration, `turnover.${key}`)];
+    }),
+  );
+}
+
+function placedOf(stages: readonly LotStage[], counts: ReadonlyMap<string, number>): readonly Placed[] {
+  let from = 0;
+  return stages.map((stage, i) => {
+    const at = `stages[${i}]`;
+    const { name, duration, needs = [], alone } = record(stage, at);
+    if (typeof name !== "string") refuse("input", `${at}.name`, show(name), "a name");
+    if (alone !== undefined && typeof alone !== "boolean") refuse("input", `${at}.alone`, show(alone), "true or false");
+    list(needs, `${at}.needs`).forEach((key, k) => {
+      if (!counts.has(key)) refuse("input", `${at}.needs[${k}]`, show(key), "a key of resources");
+    });
+    if (alone && needs.length > 0)
+      refuse("input", `${at}.needs`, `a list of ${needs.length}`, "none, for what runs on alone");
+    const placed = { name, from, to: result(from + notNegative(duration, `${at}.duration`), `${at}.duration`), needs };
+    from = placed.to;
+    return placed;
+  });
+}
+
+/** What a lot occupies, and for how long: from its first stage that needs it to its last, and the turnover. */
+function holdsOf(placed: readonly Placed[], after: ReadonlyMap<string, number>) {
+  const keys = new Set(placed.flatMap(({ needs }) => needs));
+  return [...keys].map((key) => {
+    const using = placed.filter(({ needs }) => needs.includes(key));
+    const from = using[0]?.from ?? 0;
+    return { key, from, to: (using.at(-1)?.to ?? 0) + (after.get(key) ?? 0) };
+  });
+}
+
+/** The first begin at which a lot fits its day and finds all that it needs. */
+function firstFit(
+  placed: readonly Placed[],
+  holds: ReturnType<typeof holdsOf>,
+  taken: ReadonlyMap<string, readonly Occupied[]>,
+  counts: ReadonlyMap<string, number>,
+  { earliest, day, attended }: { readonly earliest: number; readonly day: number; readonly attended: number },
+): number {
+  const isFree = (begin: number): boolean =>
+    holds.every(({ key, from, to }) => {
+      const overlapping = (taken.get(key) ?? []).filter(
+        (one) => one.from < begin + to - hair && one.to > begin + from + hair,
+      );
+      return busiest(overlapping, begin + from, begin + to) < (counts.get(key) ?? 0);
+    });
+  const inDay = (begin: number): number => {
+    if (!Number.isFinite(day)) return begin;
+    const morning = Math.floor((begin + hair) / day) * day;
+    return begin + attended <= morning + day + hair ? Math.max(begin, morning) : morning + day;
+  };
+  // As early as it can go, a lot begins with the day, or as something that it needs becomes free.
+  let begin = inDay(earliest);
+  while (!isFree(begin)) {
+    const now = begin;
+    const frees = holds.flatMap(({ key, from }) => (taken.get(key) ?? []).map((one) => one.to - from));
+    const next = frees
+      .filter((time) => time > now + hair)
+      .reduce((least, time) => Math.min(least, time), Number.POSITIVE_INFINITY);
+    const morning = Number.isFinite(day) ? (Math.floor((now + hair) / day) + 1) * day : Number.POSITIVE_INFINITY;
+    begin = inDay(Math.min(next, morning));
+    if (!Number.isFinite(begin))
+      refuse("range", "stages", `${placed.length} stages`, "durations that can be told apart");
+  }
+  return begin;
+}
+
+/** How many of some stretches there are at once between two times, at most. */
+function busiest(stretches: readonly Occupied[], from: number, to: number): number {
+  const moments = [from, ...stretches.map((one) => Math.max(from, one.from))].filter((moment) => moment < to);
+  const at = (moment: number): number =>
+    stretches.filter((one) => one.from <= moment + hair && one.to > moment + hair).length;
+  return Math.max(0, ...moments.map(at));
+}
