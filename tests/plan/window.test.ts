@@ -35,6 +35,8 @@ const plain = (change: (draft: Draft) => unknown = () => undefined): Plan =>
       Object.assign(draft.formula.materials.pearl, { particle: { diameter: "120 µm", density: "1400 kg/m³" } });
       draft.vessel.heatLoss = "3.5 W/K";
       delete draft.vessel.coolingCurve;
+      // The way down is integrated without the heat of stirring, which tests/plan/stirring.test.ts looks at.
+      delete draft.vessel.stirrer;
       draft.bench.settlingAllowed = "1 mm";
       for (const of of draft.bench.viscosities)
         of.readings = readings.map(([at, viscosity]) => ({ at: `${at} °C`, viscosity: `${viscosity} Pa·s` }));
