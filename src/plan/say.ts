@@ -21,7 +21,6 @@ export const say = {
       ? formatQuantity(power, "W", { significantDigits: 3 })
       : formatQuantity(convert(power, "W", "kW"), "kW", { significantDigits: 3 }),
   wattsPerKelvin: (conductance: number): string => formatQuantity(conductance, "W/K", { significantDigits: 3 }),
-  watts: (power: number): string => formatQuantity(power, "W", { significantDigits: 2 }),
   number: (value: number): string => String(Number(value.toPrecision(2))),
   pascals: (pressure: number): string => formatQuantity(pressure, "Pa", { significantDigits: 3 }),
 } as const;
