@@ -41,12 +41,10 @@ export function naturalOriginOf(formula: Formula): NaturalOrigin {
 
 function largestGelFormer(formula: Formula, ingredients: readonly Ingredient[]): NaturalOrigin["largestGelFormer"] {
   const { claimNaturalOrigin: claim, materials, lines } = formula;
-  const nameOf = (find: (line: (typeof lines)[number]) => boolean): string | undefined => {
-    const line = lines.find(find);
-    return line && materials[line.material]?.name;
-  };
-  const former = nameOf((line) => materials[line.material]?.function === "gel former");
-  const carrier = nameOf((line) => line.carrier);
+  const formers = lines.filter((line) => materials[line.material]?.function === "gel former");
+  // Of several none can be named: how they share the figure is the formulator's choice.
+  const former = formers.length === 1 ? materials[formers[0]?.material ?? ""]?.name : undefined;
+  const carrier = materials[lines.find((line) => line.carrier)?.material ?? ""]?.name;
   const once = (name: string): boolean => ingredients.filter((ingredient) => ingredient.name === name).length === 1;
   if (
     claim === undefined ||

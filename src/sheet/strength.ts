@@ -119,7 +119,7 @@ function flowOf(flow: PlanFlow | undefined): readonly string[] {
 function filmOf({ films }: Plan): readonly string[] {
   return films.thickest === undefined
     ? []
-    : [`Once set, a film of up to ${millimetres(films.thickest)} does not run down an upright wall.`];
+    : [`At rest, a film of up to ${millimetres(films.thickest)} does not run down an upright wall.`];
 }
 
 /** What has not drained from the vessel, beside the allowance that was made for it. */
