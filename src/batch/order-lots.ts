@@ -199,9 +199,9 @@ function firstFit(
   const inDay = (begin: number): number => {
     if (!Number.isFinite(day)) return begin;
     const morning = Math.floor((begin + hair) / day) * day;
-    return begin + attended <= morning + day + hair ? Math.max(begin, morning) : morning + day;
+    return Math.max(begin, begin + attended <= morning + day + hair ? morning : morning + day);
   };
-  // As early as it can go, a lot begins with the day, or as something that it needs becomes free.
+  // As early as it can go, a lot begins as something that it needs becomes free, or on the first morning after that.
   let begin = inDay(earliest);
   while (!isFree(begin)) {
     const now = begin;
@@ -209,8 +209,7 @@ function firstFit(
     const next = frees
       .filter((time) => time > now + hair)
       .reduce((least, time) => Math.min(least, time), Number.POSITIVE_INFINITY);
-    const morning = Number.isFinite(day) ? (Math.floor((now + hair) / day) + 1) * day : Number.POSITIVE_INFINITY;
-    begin = inDay(Math.min(next, morning));
+    begin = inDay(next);
     if (!Number.isFinite(begin))
       refuse("range", "stages", `${placed.length} stages`, "durations that can be told apart");
   }
