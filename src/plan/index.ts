@@ -13,6 +13,7 @@ export type {
   Plan,
   PlanCost,
   PlanEvaporation,
+  PlanOrder,
   PlanScale,
   TimelineStep,
   WeighingLine,

@@ -131,6 +131,8 @@ interface ProcessFigures {
   /** Speed of the air over the open vessel [m/s]. */
   readonly airSpeed?: number | undefined;
   readonly air?: Air | undefined;
+  /** Length and cleaning [s]. */
+  readonly workingDay?: { readonly length: number; readonly vessels: number; readonly cleaning: number } | undefined;
 }
 
 /** What the gel is filled into. */

@@ -160,6 +160,29 @@ export interface NaturalOrigin {
   readonly largestGelFormer?: { readonly material: string; readonly massFraction: number } | undefined;
 }
 
+/** When each lot is made; or why that is not known. */
+export type PlanOrder =
+  | { readonly notKnown: string }
+  | {
+      /** By lot, and within it by time. */
+      readonly entries: readonly {
+        /** From 1. */
+        readonly lot: number;
+        /** Number of the step and what it does. */
+        readonly stage: string;
+        /** From 1. */
+        readonly day: number;
+        /** Since the day's work began [s]. */
+        readonly start: number;
+        /** Since the day's work began [s]; beyond the day for packs at rest. */
+        readonly end: number;
+      }[];
+      /** Working days for all lots. */
+      readonly days: number;
+      /** Length of the working day [s]; left out where none is stated, and lots follow round the clock. */
+      readonly workingDay?: number | undefined;
+    };
+
 /** Cost of the materials of the whole batch, all lots [currency]; or why it is not known. */
 export type PlanCost =
   | { readonly notKnown: string }
@@ -294,6 +317,8 @@ export interface Plan {
   readonly timeline: readonly TimelineStep[];
   /** What changes with the size of the vessel, for `comparePlans`. */
   readonly scale: PlanScale;
+  /** When each lot is made, where there are several or a working day is stated. */
+  readonly order?: PlanOrder | undefined;
   /** What happens in the pack. */
   readonly afterFilling: AfterFilling;
   /** When particles may go in, and what holds them. */

@@ -76,6 +76,11 @@ function readProcess(
     aboveSetting: distance("aboveSetting"),
     airSpeed: findings.optional(draft.airSpeed, "velocity", "process.airSpeed", aboveZero),
     air: draft.air && readAir(draft.air, phases, findings),
+    workingDay: draft.workingDay && {
+      length: findings.quantity(draft.workingDay.length, "time", "process.workingDay.length", 60),
+      vessels: draft.workingDay.vessels ?? 1,
+      cleaning: findings.optional(draft.workingDay.cleaning, "time", "process.workingDay.cleaning", 0) ?? 0,
+    },
     steps: readSteps(draft.steps ?? [], { route, temperatureRoom, phases, hasJacket }, findings),
   } as Process;
 }

@@ -12,6 +12,7 @@ import { coldTimelineOf } from "./cold/timeline.js";
 import { evaporationOf } from "./evaporation.js";
 import { exposedIn, exposuresOf } from "./exposure.js";
 import type { Job } from "./job.js";
+import { checkWorkingDay, lotsOrder } from "./lots-order.js";
 import type { Content } from "./moment.js";
 import { naturalOriginOf } from "./natural-origin.js";
 import type { NaturalOrigin, Plan, WeighingLine } from "./plan.js";
@@ -100,6 +101,7 @@ export function runPlan(document: unknown): Plan {
   });
   const naturalOrigin = naturalOriginOf(formula);
   const route = process.route === "cold" ? coldRoute : hotRoute;
+  const ofRoute = route(job, contents, { scaled, naturalOrigin, strength, flow, yieldStress });
   return {
     version: 1,
     formula: formula.name,
@@ -121,7 +123,9 @@ export function runPlan(document: unknown): Plan {
       onGrid: lot.onGrid,
     },
     allowances: charge.allowances.map(({ name, mass }) => ({ name, mass })),
-    ...route(job, contents, { scaled, naturalOrigin, strength, flow, yieldStress }),
+    ...ofRoute,
+    order: lotsOrder(job, lots, ofRoute.timeline),
+    checks: [...ofRoute.checks, ...checkWorkingDay(job, ofRoute.timeline)],
     yieldStress,
     flow,
     // The gel former of the cold route is no one material that could give way to the carrier.

@@ -2,6 +2,7 @@ import {
   array,
   exactOptional,
   type GenericSchema,
+  integer,
   literal,
   maxValue,
   minLength,
@@ -213,6 +214,13 @@ const processSchema: GenericSchema<unknown, ProcessDocument> = strictObject({
   aboveSetting: exactOptional(kelvins),
   airSpeed: exactOptional(quantity("velocity", "0.2 m/s")),
   air: exactOptional(airSchema),
+  workingDay: exactOptional(
+    strictObject({
+      length: quantity("time", "8 h"),
+      vessels: exactOptional(pipe(number(), minValue(1), integer())),
+      cleaning: exactOptional(time),
+    }),
+  ),
   steps: pipe(array(stepSchema), minLength(1)),
 });
 

@@ -240,6 +240,14 @@ export interface ProcessDocument {
   readonly airSpeed?: Quantity<"velocity">;
   /** Air in the melt, where it is asked whether that leaves. */
   readonly air?: AirDocument;
+  /** The working day that each lot has to fit, from its first step to the last that somebody has to be there for. */
+  readonly workingDay?: {
+    readonly length: Quantity<"time">;
+    /** Vessels alike that are worked side by side; left out for one. */
+    readonly vessels?: number;
+    /** Between two lots in one vessel. */
+    readonly cleaning?: Quantity<"time">;
+  };
   readonly steps: readonly StepDocument[];
 }
 

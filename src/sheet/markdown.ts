@@ -13,7 +13,7 @@ import { celsius, clock, kilograms, packCount, percent, percentBetween, span, we
 import { render } from "./render.js";
 import { filmOnWall, strengthSections } from "./strength.js";
 import { markdownTable, markdownText } from "./table.js";
-import { allowanceTable, checkTable, lawTable, timelineTable, weighingTable } from "./tables.js";
+import { allowanceTable, checkTable, lawTable, orderTable, timelineTable, weighingTable } from "./tables.js";
 import { version } from "./version.js";
 
 /**
@@ -85,6 +85,7 @@ function sheetOf(plan: Plan): string {
           `All is at the room's temperature, ${celsius(plan.timeline[0]?.temperatureEnd)}: let oils and gel former stand in it first.`,
         ]
       : []),
+    ...orderOfLots(plan),
     ...(plan.cold
       ? [
           ...additionsOf(plan),
@@ -118,6 +119,22 @@ function sheetOf(plan: Plan): string {
     `_Computed by gelwright ${version}. Figures are estimates from the readings named above; no verdict here says that a product or a process is safe._`,
     "",
   ].join("\n\n");
+}
+
+/** The order of the lots, where there are several or a working day is stated. */
+function orderOfLots({ order, lots }: Plan): readonly string[] {
+  // Of a single lot the table of steps says it all, and a check whether the day holds it.
+  if (!order || lots.count === 1) return [];
+  const title = "## Order of the lots";
+  if ("notKnown" in order) return [title, `Not known: ${order.notKnown}.`];
+  const { workingDay, days } = order;
+  return [
+    title,
+    markdownTable(orderTable(order)),
+    workingDay === undefined
+      ? "Times count from the first step of the first lot; no working day is stated."
+      : `Times count from the beginning of each working day of ${span(workingDay)}; ${days === 1 ? "one day" : `${days} days`} in all. A lot is not interrupted. Handling takes longer than nothing: leave a reserve.`,
+  ];
 }
 
 function heading(plan: Plan): string {
