@@ -41,7 +41,8 @@ browserTest("the search finds a function by its name and a guide by its title, w
       await page.waitForFunction("document.body.style.display !== 'none'");
       await page.keyboard.press("/");
       await page.keyboard.type(typed);
-      await page.locator("#tsd-search-results [role=option]").first().waitFor();
+      // Results come and go with each letter: the key goes down once the whole word was looked for.
+      await page.locator("#tsd-search-results [role=option]").first().locator(`a[href$="${found}"]`).waitFor();
       await page.keyboard.press("ArrowDown");
       await page.keyboard.press("Enter");
       await page.waitForURL((url) => url.pathname.endsWith(found));
