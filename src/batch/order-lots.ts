@@ -83,8 +83,8 @@ const hair = 1e-6;
  * ];
  * const resources = { kettle: 1, filler: 1 };
  * const order = orderLots({ lots: 3, stages, resources, workingDay: 8 * 3600, turnover: { kettle: 1800 } });
- * order.entries.map(({ lot, day, start }) => `${lot}: day ${day}, ${start / 3600} h`).filter((_, i) => i % 3 === 0);
- * // => ["1: day 1, 0 h", "2: day 1, 3.5 h", "3: day 2, 0 h"]
+ * const begins = order.entries.filter(({ stage }) => stage.startsWith("heat"));
+ * begins.map(({ day, start }) => `day ${day}, ${start / 3600} h`); // => ["day 1, 0 h", "day 1, 3.5 h", "day 2, 0 h"]
  * ```
  */
 export function orderLots(input: {
