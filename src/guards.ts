@@ -43,6 +43,18 @@ export function fraction(value: unknown, path: string): number {
   return refuse("input", path, show(value), "a fraction from 0 to 1");
 }
 
+/** The value, if it is a whole number from `least` to `most`. */
+export function wholeNumber(
+  value: unknown,
+  path: string,
+  least: number,
+  most: number = Number.MAX_SAFE_INTEGER,
+): number {
+  if (typeof value === "number" && Number.isSafeInteger(value) && value >= least && value <= most) return value;
+  const range = most < Number.MAX_SAFE_INTEGER ? `from ${least} to ${most}` : `of ${least} or more`;
+  return refuse("input", path, show(value), `a whole number ${range}`);
+}
+
 /** The value, if it is a temperature in °C above absolute zero. */
 export function temperature(value: unknown, path: string): number {
   if (typeof value === "number" && Number.isFinite(value) && value > -273.15) return value;

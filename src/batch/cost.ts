@@ -1,4 +1,4 @@
-import { notNegative, positive, record, refuse, result } from "../guards.js";
+import { notNegative, positive, record, result, wholeNumber } from "../guards.js";
 import { each } from "./named.js";
 
 /** What the materials of a batch cost, in the one currency of its prices. */
@@ -49,6 +49,5 @@ export function costOf(input: {
   );
   const perKilogram = result(batch / positive(delivered, "delivered"), "cost per kilogram");
   if (packs === undefined) return { lines: costs, batch, perKilogram };
-  if (!Number.isSafeInteger(packs) || packs < 1) refuse("input", "packs", packs, "a whole number above 0");
-  return { lines: costs, batch, perKilogram, perPack: batch / packs };
+  return { lines: costs, batch, perKilogram, perPack: batch / wholeNumber(packs, "packs", 1) };
 }

@@ -1,9 +1,7 @@
 import { positive, record, refuse, result } from "../guards.js";
+import { gravity } from "../laws/gravity.js";
 import type { Allowance } from "./allowance.js";
 import { text } from "./named.js";
-
-/** Standard acceleration of gravity [m/s²], exact by definition. */
-const gravity = 9.80665;
 
 /**
  * The thickness of gel that stays on an upright wall when the vessel is emptied without scraping.

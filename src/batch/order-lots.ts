@@ -1,4 +1,4 @@
-import { list, notNegative, positive, record, refuse, result, show } from "../guards.js";
+import { list, notNegative, positive, record, refuse, result, show, wholeNumber } from "../guards.js";
 
 /** One stretch of what is done with a lot, from its first charge to its last rest. */
 export interface LotStage {
@@ -95,8 +95,7 @@ export function orderLots(input: {
   readonly turnover?: Readonly<Record<string, number>>;
 }): LotOrder {
   const { lots, stages, resources = {}, workingDay, turnover = {} } = record(input, "input");
-  if (!(Number.isSafeInteger(lots) && lots >= 1 && lots <= 1000))
-    refuse("input", "lots", show(lots), "a whole number from 1 to 1000");
+  wholeNumber(lots, "lots", 1, 1000);
   const counts = countsOf(record(resources, "resources"));
   const placed = placedOf(list(stages, "stages", 1), counts);
   const day = workingDay === undefined ? Number.POSITIVE_INFINITY : positive(workingDay, "workingDay");
@@ -132,13 +131,7 @@ export function orderLots(input: {
 }
 
 function countsOf(resources: Readonly<Record<string, number>>): ReadonlyMap<string, number> {
-  return new Map(
-    Object.entries(resources).map(([key, count]) => {
-      if (!(Number.isSafeInteger(count) && count >= 1))
-        refuse("input", `resources.${key}`, show(count), "a whole number of 1 or more");
-      return [key, count];
-    }),
-  );
+  return new Map(Object.entries(resources).map(([key, count]) => [key, wholeNumber(count, `resources.${key}`, 1)]));
 }
 
 function turnoversOf(

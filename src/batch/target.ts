@@ -1,4 +1,4 @@
-import { positive, record, refuse, result } from "../guards.js";
+import { positive, record, refuse, result, wholeNumber } from "../guards.js";
 
 /**
  * What is to arrive in the packs: a mass [kg], a volume [m³] with the density [kg/m³] at which it is meant, or
@@ -38,8 +38,7 @@ export function deliveredMass(target: Target): number {
     refuse("input", "target", "not one amount", "one of mass, volume, fillMass and fillVolume");
   if ((packs === undefined) !== (fillMass === undefined && fillVolume === undefined))
     refuse("input", "target.packs", packs, "packs with a fill of each, or neither");
-  if (packs !== undefined && !(Number.isSafeInteger(packs) && packs > 0))
-    refuse("input", "target.packs", packs, "a whole number above 0");
+  if (packs !== undefined) wholeNumber(packs, "target.packs", 1);
   const amount = mass ?? fillMass ?? volume ?? fillVolume;
   const weighed = mass !== undefined || fillMass !== undefined;
   if (weighed && density !== undefined) refuse("input", "target.density", density, "no density beside a mass");

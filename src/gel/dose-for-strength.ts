@@ -1,7 +1,8 @@
 import { finite, list, notNegative, positive, record, refuse, result } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
+import { confidenceFactor } from "../numeric/student.js";
 import type { DoseResponse } from "./dose-response.js";
-import { confidenceFactor, type Estimate, varianceOf } from "./estimate.js";
+import { type Estimate, varianceOf } from "./estimate.js";
 
 /** The curve's numbers, checked, since a fit may come back from a file. */
 function curveOf(fit: DoseResponse) {

@@ -1,7 +1,8 @@
 import { list, notNegative, positive, record, refuse, result } from "../guards.js";
 import { type LeastSquares, leastSquares } from "../numeric/least-squares.js";
 import { root } from "../numeric/root.js";
-import { confidenceFactor, type Estimate } from "./estimate.js";
+import { confidenceFactor } from "../numeric/student.js";
+import type { Estimate } from "./estimate.js";
 
 /** One trial: a dose of gel former, and the strength that its gel had. */
 export interface Trial {

@@ -1,5 +1,4 @@
-import { finite, list, refuse, result } from "../guards.js";
-import { studentT } from "../numeric/student.js";
+import { finite, list, result } from "../guards.js";
 
 /** A value read off a fitted curve, and the limits of its confidence. */
 export interface Estimate {
@@ -9,16 +8,6 @@ export interface Estimate {
   readonly least: number;
   /** Upper confidence limit. */
   readonly greatest: number;
-}
-
-/** Student's t of both sides for a confidence above 0 and below 1, 0.95 where none is given. */
-export function confidenceFactor(confidence: number | undefined, degreesOfFreedom: number): number {
-  const level = confidence ?? 0.95;
-  if (!(typeof level === "number" && level > 0 && level < 1))
-    refuse("input", "confidence", level, "a number above 0 and below 1");
-  if (!(Number.isInteger(degreesOfFreedom) && degreesOfFreedom > 0 && degreesOfFreedom <= 1e6))
-    refuse("input", "degreesOfFreedom", degreesOfFreedom, "a whole number from 1 to 1e6");
-  return studentT(level, degreesOfFreedom);
 }
 
 /** The variance of a linear combination, from the covariance of its parts; never below zero by rounding. */

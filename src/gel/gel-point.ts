@@ -1,7 +1,8 @@
 import { finite, list, positive, record, refuse, result, temperature } from "../guards.js";
 import { gasConstant, kelvin } from "../laws/compile-viscosity.js";
 import { leastSquares } from "../numeric/least-squares.js";
-import { confidenceFactor, type Estimate, varianceOf } from "./estimate.js";
+import { confidenceFactor } from "../numeric/student.js";
+import { type Estimate, varianceOf } from "./estimate.js";
 import type { DosePoint } from "./setting-temperature.js";
 
 /** The line of gel points against dose, as it came out of readings: plain data. */

@@ -1,5 +1,6 @@
 import { list, record, refuse, result, temperature } from "../guards.js";
 import { root } from "../numeric/root.js";
+import { rootBeyond } from "../numeric/root-beyond.js";
 import { type ChargeByLaw, compilePart, heatGiven, type PartByLaw } from "./charge-by-law.js";
 
 /** No addition is looked for hotter than this [K above the least temperature of the mix]. */
@@ -132,12 +133,8 @@ export function meltTemperatureLeastByLaw(input: {
   if (taken <= 0) return least;
   const spare = (at: number): number =>
     result(parts.reduce((sum, part) => sum + part.mass * part.heatBetween(least, at), 0) - taken, "heat of the melt");
-  const end = least + hottest;
-  let near = least;
-  for (let stride = 1; near !== end; stride *= 2) {
-    const far = Math.min(least + stride, end);
-    if (spare(far) >= 0) return root(spare, near, far, "least temperature of the melt", 1e-12);
-    near = far;
-  }
-  return refuse("unreachable", "addition", `${taken} J`, `less than a melt gives that is ${hottest} K warmer`);
+  return (
+    rootBeyond(spare, least, least + hottest, "least temperature of the melt", 1e-12) ??
+    refuse("unreachable", "addition", `${taken} J`, `less than a melt gives that is ${hottest} K warmer`)
+  );
 }

@@ -1,4 +1,4 @@
-import { record, refuse } from "../guards.js";
+import { record, wholeNumber } from "../guards.js";
 import { root } from "../numeric/root.js";
 import { type BiotNumber, bendOf, biotOf, type ConductionShape, wave } from "./conduction-shape.js";
 
@@ -70,8 +70,7 @@ export function conductionRoot(input: {
   const { shape, biot, order = 1 } = record(input, "input");
   const bend = bendOf(shape);
   const number = biotOf(biot);
-  if (!(Number.isInteger(order) && order >= 1 && order <= 1e6))
-    refuse("input", "order", order, "a whole number from 1 to 1000000");
+  wholeNumber(order, "order", 1, 1e6);
   const found = surfaceRoot(bend, number, order);
   return { root: found, coefficient: coefficientAt(bend, found) };
 }

@@ -1,5 +1,6 @@
 import { positive, record, refuse, result, temperature } from "../guards.js";
 import { root } from "../numeric/root.js";
+import { rootBeyond } from "../numeric/root-beyond.js";
 
 /** A wall with a batch on one side and the medium of a jacket on the other. */
 export interface JacketedWall {
@@ -134,12 +135,8 @@ export function batchTemperatureAtWall(input: {
     return result(wall + taken / positive(given, "heatTransferCoefficient"), "temperature of the batch");
   const spare = (bulk: number): number =>
     result(positive(given(bulk), "heatTransferCoefficient") * (bulk - wall) - taken, "heat flux");
-  const end = wall + hottest;
-  let near = wall;
-  for (let stride = 1; near !== end; stride *= 2) {
-    const far = Math.min(wall + stride, end);
-    if (spare(far) >= 0) return root(spare, near, far, "temperature of the batch", 1e-12);
-    near = far;
-  }
-  return refuse("unreachable", "temperatureWall", wall, `a wall that a batch within ${hottest} K keeps as warm`);
+  return (
+    rootBeyond(spare, wall, wall + hottest, "temperature of the batch", 1e-12) ??
+    refuse("unreachable", "temperatureWall", wall, `a wall that a batch within ${hottest} K keeps as warm`)
+  );
 }

@@ -1,4 +1,4 @@
-import { notNegative, refuse, result, show, temperature } from "../guards.js";
+import { notNegative, refuse, result, show, temperature, wholeNumber } from "../guards.js";
 import type { LegEnd } from "../leg/index.js";
 import { type CoolingPack, compilePack } from "./pack.js";
 import { timeUntil } from "./pack-time-until.js";
@@ -49,8 +49,7 @@ export function packCoolingCurve(input: CoolingPack & LegEnd & { readonly stretc
   const { duration, temperatureEnd, stretches = 100 } = input;
   if ((duration === undefined) === (temperatureEnd === undefined))
     refuse("input", "duration", show(duration), "either a duration or a temperatureEnd");
-  if (!(Number.isInteger(stretches) && stretches >= 1 && stretches <= 10_000))
-    refuse("input", "stretches", show(stretches), "a whole number from 1 to 10000");
+  wholeNumber(stretches, "stretches", 1, 10_000);
   const whole =
     duration === undefined
       ? timeUntil(pack, temperature(temperatureEnd, "temperatureEnd"))

@@ -1,5 +1,5 @@
 import { finite, positive, record, refuse, result, temperature } from "../guards.js";
-import { root } from "../numeric/root.js";
+import { rootBeyond } from "../numeric/root-beyond.js";
 
 /** No wall is looked for farther from the batch than this [K]. */
 const farthest = 1000;
@@ -42,16 +42,12 @@ export function wallTemperature(input: {
 
 /** The wall nearest to the batch that passes the flux, looked for in strides that double. */
 function wallByFunction(bulk: number, flux: number, coefficientAt: (wall: number) => number): number {
-  const missing = (wall: number): number =>
-    result(positive(coefficientAt(wall), "heatTransferCoefficient") * (wall - bulk) - flux, "heat flux");
-  if (missing(bulk) === 0) return bulk;
   const sense = Math.sign(flux);
-  const end = sense > 0 ? bulk + farthest : -273;
-  let near = bulk;
-  for (let stride = 1; near !== end; stride *= 2) {
-    const far = sense > 0 ? Math.min(bulk + stride, end) : Math.max(bulk - stride, end);
-    if (missing(far) * sense >= 0) return root(missing, near, far, "wall temperature", 1e-12);
-    near = far;
-  }
-  return refuse("unreachable", "heatFlow", `${flux} W/m²`, `less: no wall within ${farthest} K of the batch passes it`);
+  const short = (wall: number): number =>
+    sense * result(positive(coefficientAt(wall), "heatTransferCoefficient") * (wall - bulk) - flux, "heat flux");
+  if (short(bulk) === 0) return bulk;
+  return (
+    rootBeyond(short, bulk, sense > 0 ? bulk + farthest : -273, "wall temperature", 1e-12) ??
+    refuse("unreachable", "heatFlow", `${flux} W/m²`, `less: no wall within ${farthest} K of the batch passes it`)
+  );
 }

@@ -1,11 +1,9 @@
 import { finite, positive, record, refuse, result, show, temperature } from "../guards.js";
 import { type AirProperties, airAt } from "./air.js";
 import { extending } from "./beyond.js";
+import { gravity } from "./gravity.js";
 import type { ConvectionLoss } from "./heat-loss-law.js";
 import { curvature, horizontal, horizontalRange, ranged, vertical, verticalRange } from "./nusselt.js";
-
-/** Standard acceleration of gravity [m/s²]. */
-const gravity = 9.80665;
 
 /** Heat lost [W] where a surface is `excess` [K] warmer than the room at `ambient` [°C]. */
 export type Loss = (excess: number, ambient: number) => number;

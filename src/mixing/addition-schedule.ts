@@ -16,7 +16,7 @@ export interface Addition extends VesselWithOil {
 export type ScheduleForm = "largest" | "equal" | "geometric";
 
 /** More additions than this are no schedule: stream the oil in. */
-const additionsMost = 10_000;
+export const additionsMost = 10_000;
 /** Masses and shares carry the noise of doubles. */
 const slack = 1e-12;
 

@@ -1,4 +1,5 @@
 import { positive, record, refuse, result } from "../guards.js";
+import { impellerReynolds, type Stirring } from "./reynolds.js";
 
 /** How long it takes until a batch is even, and how that was found. */
 export interface BlendTime {
@@ -59,21 +60,17 @@ function evenness(value: unknown, path: string): number {
  * blendTime({ ...melt, ...propeller, diameterVessel: 0.6, level: 0.6 }).duration; // => 37.93895681818461
  * ```
  */
-export function blendTime(input: {
-  readonly powerNumber: number;
-  readonly speed: number;
-  readonly diameterImpeller: number;
-  readonly diameterVessel: number;
-  readonly level: number;
-  readonly density: number;
-  readonly viscosity: number;
-  readonly uniformity?: number;
-}): BlendTime {
+export function blendTime(
+  input: Stirring & {
+    readonly powerNumber: number;
+    readonly diameterVessel: number;
+    readonly level: number;
+    readonly uniformity?: number;
+  },
+): BlendTime {
   const { uniformity = 0.95 } = record(input, "input");
-  const speed = positive(input.speed, "speed");
-  const impeller = positive(input.diameterImpeller, "diameterImpeller");
-  const kinematic = positive(input.viscosity, "viscosity") / positive(input.density, "density");
-  const reynolds = (speed * impeller * impeller) / kinematic;
+  const reynolds = impellerReynolds(input);
+  const { speed, viscosity, density } = input;
   if (!(reynolds >= leastBlendReynolds))
     refuse(
       "range",
@@ -86,7 +83,7 @@ export function blendTime(input: {
   const width = positive(input.diameterVessel, "diameterVessel");
   const size = width * Math.sqrt(width * positive(input.level, "level"));
   const share = Math.log1p(-evenness(uniformity, "uniformity")) / Math.log(0.05);
-  const duration = result((fourier * size * share) / kinematic, "blend time");
+  const duration = result((fourier * size * share * density) / viscosity, "blend time");
   return {
     duration,
     regime: group < meeting ? "transitional" : "turbulent",

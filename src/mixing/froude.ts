@@ -1,6 +1,5 @@
 import { positive, record, refuse, result } from "../guards.js";
-
-const gravity = 9.80665;
+import { gravity } from "../laws/gravity.js";
 
 /**
  * The Froude number of an impeller: how hard it throws the batch outwards, over the weight that holds the surface flat.

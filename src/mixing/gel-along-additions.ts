@@ -1,4 +1,5 @@
 import { fraction, list, positive, record, refuse, result } from "../guards.js";
+import { polyline } from "../numeric/polyline.js";
 import type { OilPoint } from "./oil-law.js";
 
 /** How thick the gel is after an addition, as far as readings tell; what they do not reach is left out. */
@@ -61,22 +62,18 @@ export function gelAlongAdditions(input: {
   });
 }
 
-/** A function through readings whose logarithm runs straight between two of them. */
+/** A function through readings whose logarithm runs straight between two of them; nothing beyond them. */
 function along(readings: readonly OilPoint[], path: string): (oil: number) => number | undefined {
-  const points = list(readings, path, 2).map((reading, i) => {
+  const places: number[] = [];
+  const logarithms = list(readings, path, 2).map((reading, i) => {
     const at = `${path}[${i}]`;
     const oil = fraction(record(reading, at).volumeFractionOil, `${at}.volumeFractionOil`);
-    return { oil, ln: Math.log(positive(reading.value, `${at}.value`)) };
+    if (oil <= (places.at(-1) ?? -1))
+      refuse("input", `${at}.volumeFractionOil`, oil, "more oil than the reading before");
+    places.push(oil);
+    return Math.log(positive(reading.value, `${at}.value`));
   });
-  points.slice(1).forEach(({ oil }, i) => {
-    if (!(oil > (points[i]?.oil ?? 0)))
-      refuse("input", `${path}[${i + 1}].volumeFractionOil`, oil, "more oil than the reading before");
-  });
-  return (oil) => {
-    const next = points.findIndex((point) => point.oil >= oil);
-    const [high, low] = [points[next], points[Math.max(0, next - 1)]];
-    if (!high || !low || oil < low.oil) return undefined;
-    const part = high === low ? 0 : (oil - low.oil) / (high.oil - low.oil);
-    return result(Math.exp(low.ln + (high.ln - low.ln) * part), path);
-  };
+  const [least = 0, greatest = 0] = [places[0], places.at(-1)];
+  return (oil) =>
+    oil < least || oil > greatest ? undefined : result(Math.exp(polyline(places, logarithms, oil)), path);
 }

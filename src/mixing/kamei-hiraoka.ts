@@ -1,4 +1,4 @@
-import { positive, refuse } from "../guards.js";
+import { positive, refuse, wholeNumber } from "../guards.js";
 import type { BladedCurve } from "./power-curve.js";
 
 const steep = 7.8;
@@ -11,16 +11,11 @@ function within(value: number, path: string, least: number, most: number): numbe
   return given >= least && given <= most ? given : refuse("input", path, given, `${least} to ${most}`);
 }
 
-function whole(value: unknown, path: string, least: number): number {
-  if (typeof value === "number" && Number.isSafeInteger(value) && value >= least) return value;
-  return refuse("input", path, value, `a whole number of ${least} or more`);
-}
-
 /** The power number as a function of the Reynolds number, by Kamei and Hiraoka; the shape is checked once. */
 export function compileBlades(curve: BladedCurve, path: string): (reynolds: number) => number {
-  const blades = whole(curve.blades, `${path}.blades`, 2);
+  const blades = wholeNumber(curve.blades, `${path}.blades`, 2);
   const angle = (within(curve.bladeAngle, `${path}.bladeAngle`, 1, 90) * Math.PI) / 180;
-  const baffles = curve.baffles === undefined ? 0 : whole(curve.baffles, `${path}.baffles`, 0);
+  const baffles = curve.baffles === undefined ? 0 : wholeNumber(curve.baffles, `${path}.baffles`, 0);
   // All lengths in diameters of the vessel.
   const d = within(curve.diameterToVessel, `${path}.diameterToVessel`, 0.2, 0.95);
   const b = within(curve.widthToDiameter, `${path}.widthToDiameter`, 0.01, 2) * d;

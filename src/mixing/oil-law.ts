@@ -1,4 +1,5 @@
 import { finite, fraction, list, positive, record, refuse } from "../guards.js";
+import { polyline } from "../numeric/polyline.js";
 
 /** One thing that was tried at one oil fraction. */
 export interface OilPoint {
@@ -85,11 +86,7 @@ function compileTable(points: readonly OilPoint[], path: string): CompiledOilLaw
           `an oil fraction of ${oil}`,
           `a table that reaches it; this one goes from ${least} to ${greatest}`,
         );
-      const next = corners.findIndex((corner) => corner >= oil);
-      const to = next < 0 ? corners.length - 1 : Math.max(1, next);
-      const [low, high] = [corners[to - 1] as number, corners[to] as number];
-      const [from, end] = [values[to - 1] as number, values[to] as number];
-      return from + ((end - from) * (oil - low)) / (high - low);
+      return polyline(corners, values, oil);
     },
   };
 }

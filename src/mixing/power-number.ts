@@ -1,5 +1,6 @@
 import { list, positive, record, refuse, result, show } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
+import { polyline } from "../numeric/polyline.js";
 import { compileBlades } from "./kamei-hiraoka.js";
 import type { PowerCurve } from "./power-curve.js";
 import { reynoldsLaminar, reynoldsTurbulent } from "./regime.js";
@@ -16,27 +17,17 @@ function within(reynolds: number, least: number, most: number, extended: boolean
 
 /** Between the points of a measured curve, straight on logarithmic axes; beyond them along its first or last stretch. */
 function compilePoints(given: PowerCurve & { readonly law: "points" }, path: string): CompiledPowerCurve {
-  const points = list(given.points, `${path}.points`, 2).map((point, i) => {
+  const places: number[] = [];
+  const logarithms = list(given.points, `${path}.points`, 2).map((point, i) => {
     const at = `${path}.points[${i}]`;
     const { reynolds, powerNumber } = record(point, at);
-    return {
-      reynolds: Math.log(positive(reynolds, `${at}.reynolds`)),
-      power: Math.log(positive(powerNumber, `${at}.powerNumber`)),
-    };
+    const place = Math.log(positive(reynolds, `${at}.reynolds`));
+    if (place <= (places.at(-1) ?? Number.NEGATIVE_INFINITY))
+      refuse("input", `${at}.reynolds`, reynolds, "more than at the point before it");
+    places.push(place);
+    return Math.log(positive(powerNumber, `${at}.powerNumber`));
   });
-  points.forEach((point, i) => {
-    const before = points[i - 1];
-    if (before && !(point.reynolds > before.reynolds))
-      refuse("input", `${path}.points[${i}].reynolds`, Math.exp(point.reynolds), "more than at the point before it");
-  });
-  return (reynolds) => {
-    const at = Math.log(reynolds);
-    const next = points.findIndex((point, i) => i > 0 && point.reynolds >= at);
-    const index = next < 0 ? points.length - 1 : next;
-    const [low, high] = [points[index - 1], points[index]] as [(typeof points)[0], (typeof points)[0]];
-    const share = (at - low.reynolds) / (high.reynolds - low.reynolds);
-    return Math.exp(low.power + share * (high.power - low.power));
-  };
+  return (reynolds) => Math.exp(polyline(places, logarithms, Math.log(reynolds)));
 }
 
 /** Checks a power curve, which faults call `path`. */

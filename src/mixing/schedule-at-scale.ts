@@ -1,5 +1,5 @@
 import { list, positive, record, refuse, result } from "../guards.js";
-import type { Addition } from "./addition-schedule.js";
+import { type Addition, additionsMost } from "./addition-schedule.js";
 import { checkOil } from "./oil-to-add.js";
 import { portionsOf } from "./portions.js";
 
@@ -78,7 +78,18 @@ export function scheduleAtScale(input: {
       refuse("unreachable", "increment", `an addition of less than ${mass(step)} kg`, "a balance with smaller steps");
     if (done < total) add(of(ratio * target) - done, share);
   }
-  while (done < total) add(total - done, steps.at(-1)?.share ?? 0);
+  const last = steps.at(-1)?.share ?? 0;
+  while (done < total) {
+    const before = done;
+    if (additions.length < additionsMost) add(total - done, last);
+    if (done === before)
+      refuse(
+        "range",
+        "bench.additions",
+        last,
+        "a last addition so large that the rest of the oil goes in by its share",
+      );
+  }
   return additions;
 }
 

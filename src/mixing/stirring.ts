@@ -2,7 +2,7 @@ import { positive, record, result } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
 import { type CompiledFlowCurve, compileFlowCurve, viscosityAtRate } from "../laws/compile-flow-curve.js";
 import type { FlowCurve } from "../laws/flow-curve.js";
-import { constantOf, curveOf, type Impeller, type StirredVessel } from "./impeller.js";
+import { constantOf, curveOf, type Impeller, impellerConstants, type StirredVessel } from "./impeller.js";
 import { type CompiledPowerCurve, compilePower } from "./power-number.js";
 import { type Regime, regimeAt } from "./regime.js";
 
@@ -44,7 +44,7 @@ export interface StirredBatch {
   readonly curve: FlowCurve;
 }
 
-/** Checks impeller and batch; `power` may be compiled elsewhere. */
+/** Checks impeller and batch once. */
 export function compileStirring(batch: StirredBatch, beyond: Beyond | undefined): CompiledStirring {
   const { impeller, vessel, density, curve } = batch;
   const extended = extending(beyond);
@@ -52,8 +52,11 @@ export function compileStirring(batch: StirredBatch, beyond: Beyond | undefined)
   const { diameter } = impeller;
   const heavy = positive(density, "density");
   const flow = compileFlowCurve(curve, "curve");
+  // A Newtonian batch has one viscosity, so that its shear rate may stay unknown.
   const newton = curve.law === "newton" && impeller.shearConstant === undefined;
-  const rateOf = newton ? shearWhereKnown(impeller) : constantOf(impeller, "shearConstant", "impeller");
+  const rateOf = newton
+    ? impellerConstants[impeller.kind].shearConstant
+    : constantOf(impeller, "shearConstant", "impeller");
   return {
     diameter,
     density: heavy,
@@ -75,13 +78,6 @@ export function compileStirring(batch: StirredBatch, beyond: Beyond | undefined)
       };
     },
   };
-}
-
-/** A Newtonian batch has one viscosity, so that its shear rate may stay unknown. */
-function shearWhereKnown(impeller: Impeller): number | undefined {
-  return impeller.kind === "disperser-disc" || impeller.kind === "rotor-stator"
-    ? undefined
-    : constantOf(impeller, "shearConstant", "impeller");
 }
 
 /**

@@ -1,3 +1,4 @@
+import { refuse, show, wholeNumber } from "../guards.js";
 import { root } from "./root.js";
 
 /** The share of Student's distribution that lies between −t and t, where t = √ν tan θ. */
@@ -24,4 +25,16 @@ function within(angle: number, degrees: number): number {
 export function studentT(confidence: number, degrees: number): number {
   const angle = root((at) => within(at, degrees) - confidence, 0, Math.PI / 2, "Student's t");
   return Math.sqrt(degrees) * Math.tan(angle);
+}
+
+/** Student's t for limits to both sides, 0.95 where no confidence is given; the caller's figures are checked. */
+export function confidenceFactor(
+  confidence: number | undefined,
+  degreesOfFreedom: number,
+  path: string = "degreesOfFreedom",
+): number {
+  const level = confidence ?? 0.95;
+  if (!(typeof level === "number" && level > 0 && level < 1))
+    refuse("input", "confidence", show(level), "a number above 0 and below 1");
+  return studentT(level, wholeNumber(degreesOfFreedom, path, 1, 1e6));
 }

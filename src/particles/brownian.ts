@@ -1,6 +1,6 @@
 import { positive, record, refuse, result, temperature } from "../guards.js";
 import { kelvin } from "../laws/compile-viscosity.js";
-import { gravity } from "./stokes-velocity.js";
+import { gravity } from "../laws/gravity.js";
 
 /** Boltzmann constant [J/K], exact since 2019. */
 const boltzmann = 1.380649e-23;

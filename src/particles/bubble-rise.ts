@@ -1,7 +1,8 @@
 import { notNegative, positive, record, refuse, result, show } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
+import { gravity } from "../laws/gravity.js";
 import { withinReynolds } from "./reynolds-limit.js";
-import { gravity, stokes } from "./stokes-velocity.js";
+import { stokes } from "./stokes-velocity.js";
 
 /**
  * What the surface of a bubble is like. `immobile`: stiff with surfactant or dirt, as small bubbles in anything but the

@@ -1,7 +1,7 @@
 import { positive, record, refuse, result } from "../guards.js";
+import { gravity } from "../laws/gravity.js";
 import { root } from "../numeric/root.js";
 import { type Bubble, driveOf, reynoldsOf } from "./bubble-rise.js";
-import { gravity } from "./stokes-velocity.js";
 
 /** Standard atmosphere [Pa], exact by definition. */
 export const atmosphere = 101325;

@@ -1,7 +1,8 @@
 import { positive, record, result } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
+import { gravity } from "../laws/gravity.js";
 import { withinReynolds } from "./reynolds-limit.js";
-import { gravity, stokes } from "./stokes-velocity.js";
+import { stokes } from "./stokes-velocity.js";
 
 /**
  * How fast a drop of another liquid sinks or rises, with the flow inside it: oil in gel former, glycerin in oil.

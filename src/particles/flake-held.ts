@@ -1,5 +1,5 @@
 import { notNegative, positive, record, refuse, result } from "../guards.js";
-import { gravity } from "./stokes-velocity.js";
+import { gravity } from "../laws/gravity.js";
 
 /**
  * The yield stress that holds a flake in a set gel, even edge on, where least of the gel is in its way.

@@ -1,5 +1,5 @@
 import { notNegative, positive, record, refuse, result } from "../guards.js";
-import { gravity } from "./stokes-velocity.js";
+import { gravity } from "../laws/gravity.js";
 import { yieldBand } from "./yield-stress-to-hold.js";
 
 /** Up to where a set gel holds particles: three values, because published criteria differ. */

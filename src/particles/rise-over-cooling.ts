@@ -2,13 +2,14 @@ import { positive, record, refuse, result, temperature } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
 import { compileViscosity, kelvin } from "../laws/compile-viscosity.js";
 import { compileDensity, type DensityLaw } from "../laws/density.js";
+import { gravity } from "../laws/gravity.js";
 import type { ViscosityLaw } from "../laws/viscosity-law.js";
 import { type CoolingVessel, cool } from "../leg/cooling-leg.js";
 import type { Leg, LegEnd } from "../leg/leg.js";
 import { root } from "../numeric/root.js";
 import { type BubbleSurface, fasterBy } from "./bubble-rise.js";
 import { withinReynolds } from "./reynolds-limit.js";
-import { gravity, stokes } from "./stokes-velocity.js";
+import { stokes } from "./stokes-velocity.js";
 
 /** A bubble in a melt whose density and viscosity change with temperature. */
 export interface BubbleInMelt {

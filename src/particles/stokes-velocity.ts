@@ -1,9 +1,8 @@
 import { positive, record, result } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
+import { gravity } from "../laws/gravity.js";
 import { withinReynolds } from "./reynolds-limit.js";
 
-/** Standard gravity [m/s²], exact by definition. */
-export const gravity = 9.80665;
 /** Stokes' law is used below this Reynolds number, and a fault calls it by this name. */
 export const stokes = { limit: 0.1, name: "Stokes' law (5 % off near 0.3)" };
 

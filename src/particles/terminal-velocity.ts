@@ -1,8 +1,8 @@
 import { positive, record, result } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
+import { gravity } from "../laws/gravity.js";
 import { compileDrag, shareOfStokes } from "./compile-drag.js";
 import type { DragLaw } from "./drag-law.js";
-import { gravity } from "./stokes-velocity.js";
 
 /**
  * How fast one particle sinks or rises, by any drag law: coarse grains in a thin melt, and flakes in thick oil.

@@ -2,11 +2,11 @@ import { positive, record, result } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
 import { compileViscosity } from "../laws/compile-viscosity.js";
 import { compileDensity, type DensityLaw } from "../laws/density.js";
+import { gravity } from "../laws/gravity.js";
 import type { ViscosityLaw } from "../laws/viscosity-law.js";
 import { compileDrag, shareOfStokes } from "./compile-drag.js";
 import type { DragLaw } from "./drag-law.js";
 import { compileHindrance } from "./hindered-factor.js";
-import { gravity } from "./stokes-velocity.js";
 
 /** Particles in a liquid whose density and viscosity change with temperature. */
 export interface Suspension {

@@ -1,5 +1,5 @@
 import { positive, record, result } from "../guards.js";
-import { gravity } from "./stokes-velocity.js";
+import { gravity } from "../laws/gravity.js";
 
 /** Yield stress over weight of a sphere, τ/(Δρ g d): what was computed, and how far measured values spread around it. */
 export const yieldBand: YieldStressToHold = {

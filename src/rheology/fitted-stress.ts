@@ -1,6 +1,6 @@
 import { finite, list, positive, record, refuse, result, show } from "../guards.js";
 import { compileFlowCurve } from "../laws/compile-flow-curve.js";
-import { studentT } from "../numeric/student.js";
+import { confidenceFactor } from "../numeric/student.js";
 import type { FlowFit } from "./fit-flow-curve.js";
 import { flowForm } from "./flow-forms.js";
 
@@ -45,15 +45,12 @@ export function fittedStressAt(input: {
   readonly shearRate: number;
   readonly confidence?: number;
 }): FittedStress {
-  const { fit, shearRate, confidence = 0.95 } = record(input, "input");
+  const { fit, shearRate, confidence } = record(input, "input");
   const { model, curve, parameters, covariance, degreesOfFreedom, shearRateLeast, shearRateGreatest } = record(
     fit,
     "fit",
   );
-  if (!(typeof confidence === "number" && confidence > 0 && confidence < 1))
-    refuse("input", "confidence", show(confidence), "a number above 0 and below 1");
-  if (!(Number.isInteger(degreesOfFreedom) && degreesOfFreedom > 0 && degreesOfFreedom <= 1e6))
-    refuse("input", "fit.degreesOfFreedom", show(degreesOfFreedom), "a whole number from 1 to 1e6");
+  const limits = confidenceFactor(confidence, degreesOfFreedom, "fit.degreesOfFreedom");
   const rate = positive(shearRate, "shearRate");
   const stress = result(compileFlowCurve(curve, "fit.curve").stressOf(rate), "stress");
   const named = list(parameters, "fit.parameters", 1);
@@ -73,7 +70,7 @@ export function fittedStressAt(input: {
       variance += one * other * finite(list(rows[j] ?? [], `fit.covariance[${j}]`)[k], `fit.covariance[${j}][${k}]`);
   // Rounding may leave a variance of nothing a little below nothing.
   const standardError = result(Math.sqrt(Math.max(0, result(variance, "variance"))), "standard error");
-  const reach = studentT(confidence, degreesOfFreedom) * standardError;
+  const reach = limits * standardError;
   return {
     stress,
     standardError,

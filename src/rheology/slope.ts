@@ -1,7 +1,5 @@
 import { refuse, show } from "../guards.js";
-
-/** Standard gravity [m/s²], exact by definition. */
-const gravity = 9.80665;
+import { gravity } from "../laws/gravity.js";
 
 /** What gravity pulls along a slope with, on each kilogram [N]: the slope in degrees, from above 0 to a wall's 90. */
 export function pullAlong(inclination: number | undefined): number {

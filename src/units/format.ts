@@ -1,4 +1,4 @@
-import { record, refuse, show } from "../guards.js";
+import { record, refuse, show, wholeNumber } from "../guards.js";
 import { convertAt } from "./convert.js";
 import { dimensionsWith, type Unit } from "./unit.js";
 
@@ -30,8 +30,7 @@ export function formatQuantity<U extends Unit>(
   if (dimensionsWith(unit).length === 0) return refuse("input", "unit", show(unit), "a unit such as kg or Pa·s");
   convertAt(value, unit, unit, "value");
   if (significantDigits === undefined) return `${value} ${unit}`;
-  if (!Number.isInteger(significantDigits) || significantDigits < 1 || significantDigits > 17)
-    return refuse("input", "significantDigits", show(significantDigits), "a whole number from 1 to 17");
+  wholeNumber(significantDigits, "significantDigits", 1, 17);
   const rounded = value.toPrecision(significantDigits);
   // Rounding may step over absolute zero or over what a double holds, and then nothing could read the text.
   convertAt(Number(rounded), unit, unit, "value");

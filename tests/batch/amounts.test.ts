@@ -6,7 +6,7 @@ test("a target is one amount: two are refused, and so is half of one", () => {
   expect(() => deliveredMass({ mass: 1, volume: 2, density: 900 } as never)).toThrow("one of mass, volume");
   expect(() => deliveredMass({ packs: 3, mass: 2 } as never)).toThrow("packs with a fill of each, or neither");
   expect(() => deliveredMass({ fillMass: 2 } as never)).toThrow("packs with a fill of each, or neither");
-  expect(() => deliveredMass({ packs: 2.5, fillMass: 2 })).toThrow("a whole number above 0");
+  expect(() => deliveredMass({ packs: 2.5, fillMass: 2 })).toThrow("a whole number of 1 or more");
   expect(() => deliveredMass({ mass: 2, density: 900 } as never)).toThrow("no density beside a mass");
 });
 

@@ -281,6 +281,12 @@ describe("from bench to plant", () => {
     expect(() => scheduleAtScale({ ...plant, massToAdd: 14 })).toThrow("as much oil to the gel former as at the bench");
   });
 
+  test("a last addition so small that the rest would never go in by its share is refused", () => {
+    const bench = { massGelFormer: 0.04, additions: [0.02, 1e-300] };
+    const asked = { densityOil: 915, densityGelFormer: 1250, massGelFormer: 16, massToAdd: 8.05 };
+    expect(() => scheduleAtScale({ ...asked, bench })).toThrow("a last addition so large");
+  });
+
   test("what is kept sets the time: half the speed, twice the time", () => {
     expect(uptakeScale({ keeps: "revolutions", speedBench: 10, speedPlant: 5 })).toBe(2);
     expect(uptakeScale({ keeps: "time" })).toBe(1);
