@@ -1,8 +1,8 @@
 import type { ScaledBatch } from "../batch/index.js";
-import { CalculationError } from "../error.js";
 import type { Material } from "../formula/index.js";
 import { relativeRateFunction } from "../heat/index.js";
 import { additionOrder, profileValues } from "../oils/index.js";
+import { attempt } from "./attempt.js";
 import { doseTemperature } from "./dose.js";
 import { type Exposed, exposedIn, massOfMaterial, untilFilled } from "./exposure.js";
 import type { Job, Step } from "./job.js";
@@ -92,13 +92,13 @@ function heatedOil(
 function oxidisabilityOf({ fattyAcids }: Material): number | string {
   const acids = Object.entries(fattyAcids);
   if (acids.length === 0) return "no fatty acids are stated";
-  try {
-    return profileValues({ profile: Object.fromEntries(acids.map(([acid, share]) => [acid, 100 * share])) })
-      .oxidisability;
-  } catch (error) {
-    if (error instanceof CalculationError) return `its fatty acids are not a profile, ${error.message}`;
-    throw error;
-  }
+  return attempt(
+    () => {
+      return profileValues({ profile: Object.fromEntries(acids.map(([acid, share]) => [acid, 100 * share])) })
+        .oxidisability;
+    },
+    (refusal) => `its fatty acids are not a profile, ${refusal.message}`,
+  );
 }
 
 /** The time at the room's temperature that does as much as the way of a material [s]: one reference for all oils, so that their times can be laid beside one another. */

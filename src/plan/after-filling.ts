@@ -1,8 +1,8 @@
 import type { ScaledBatch } from "../batch/index.js";
-import { CalculationError } from "../error.js";
 import { type Check, densityOfMixture } from "../formula/index.js";
 import { shrinkage } from "../heat/index.js";
 import { densityAt } from "../laws/index.js";
+import { attempt } from "./attempt.js";
 import { doseTemperature } from "./dose.js";
 import type { Job } from "./job.js";
 import type { Content, Moment } from "./moment.js";
@@ -21,7 +21,10 @@ export function afterFilling(job: Job, moments: readonly Moment[], scaled: Scale
   if (sets === undefined || temperature === undefined)
     return { notKnown: "no setting temperature at this dose of gel former" };
   return {
-    durationToSet: attempt(() => (temperature <= sets ? 0 : timeInPack(cooling, sets))),
+    durationToSet: attempt(
+      () => (temperature <= sets ? 0 : timeInPack(cooling, sets)),
+      () => undefined,
+    ),
     law: cooling.from,
     ...sinking(job, contents, temperature),
   };
@@ -81,13 +84,4 @@ function densityOf(contents: readonly Content[], temperature: number): number | 
     material.density ? [{ mass, density: densityAt({ law: material.density, temperature, beyond: "extend" }) }] : [],
   );
   return parts.length === contents.length && parts.length > 0 ? densityOfMixture({ parts }) : undefined;
-}
-
-function attempt(find: () => number): number | undefined {
-  try {
-    return find();
-  } catch (error) {
-    if (error instanceof CalculationError) return undefined;
-    throw error;
-  }
 }

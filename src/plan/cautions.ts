@@ -1,5 +1,5 @@
-import { CalculationError } from "../error.js";
 import { steadyTemperatureByLaw } from "../heat/index.js";
+import { attempt } from "./attempt.js";
 import type { Job } from "./job.js";
 import type { Moment } from "./moment.js";
 import { say } from "./say.js";
@@ -43,17 +43,17 @@ function leftOn({ vessel, process }: Job): string {
   const { heater, loss } = vessel;
   if (!heater || !loss) return "";
   const { power, temperatureHighest } = heater;
-  try {
-    const steady = steadyTemperatureByLaw({
-      supply: { supply: "power", power },
-      heatLoss: loss.law,
-      temperatureAmbient: process.temperatureRoom,
-    });
-    const limited = temperatureHighest !== undefined && temperatureHighest < steady;
-    return ` (left on, this heater goes on to ${limited ? `its own ${say.celsius(temperatureHighest)}` : `about ${say.celsius(steady)}`})`;
-  } catch (error) {
-    // A law of loss that ends before: what the heater comes to is not known.
-    if (error instanceof CalculationError) return "";
-    throw error;
-  }
+  // A law of loss that ends before: what the heater comes to is not known.
+  return attempt(
+    () => {
+      const steady = steadyTemperatureByLaw({
+        supply: { supply: "power", power },
+        heatLoss: loss.law,
+        temperatureAmbient: process.temperatureRoom,
+      });
+      const limited = temperatureHighest !== undefined && temperatureHighest < steady;
+      return ` (left on, this heater goes on to ${limited ? `its own ${say.celsius(temperatureHighest)}` : `about ${say.celsius(steady)}`})`;
+    },
+    () => "",
+  );
 }

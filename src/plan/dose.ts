@@ -1,5 +1,5 @@
-import { CalculationError } from "../error.js";
 import { dissolvingTemperature, temperatureAtDose } from "../gel/index.js";
+import { attempt } from "./attempt.js";
 import type { Job } from "./job.js";
 import { type Content, doseOf } from "./moment.js";
 
@@ -36,13 +36,13 @@ function byDose({ bench }: Job, contents: readonly Content[], which: Which): ByD
     same === undefined ? idealTemperature(bench, dose, which) : ({ temperature: same, by: "measured" } as const);
   // Asked for at every step, and often a hair below the lowest dose: a look is cheaper than an error.
   if (points.every((point) => point.dose > dose) || points.every((point) => point.dose < dose)) return near;
-  try {
-    const temperature = temperatureAtDose({ dose, points });
-    return { temperature, by: temperature === same ? "measured" : "between" };
-  } catch (error) {
-    if (!(error instanceof CalculationError)) throw error;
-    return near;
-  }
+  return attempt(
+    () => {
+      const temperature = temperatureAtDose({ dose, points });
+      return { temperature, by: temperature === same ? "measured" : "between" };
+    },
+    () => near,
+  );
 }
 
 /** A gel former that crystallises dissolves by its melting point, as far as the solution is ideal; where it sets is not said. */

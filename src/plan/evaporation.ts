@@ -1,14 +1,14 @@
-import { CalculationError } from "../error.js";
 import type { Material } from "../formula/index.js";
 import { evaporationCoefficient, evaporationOverRun, type Stretch } from "../heat/index.js";
 import { airProperties } from "../laws/index.js";
+import { attempt } from "./attempt.js";
 import { massOfMaterial, stretchesFrom } from "./exposure.js";
 import type { Job } from "./job.js";
 import { type Moment, massOf } from "./moment.js";
 import type { PlanEvaporation } from "./plan.js";
 
 /** Molar mass of what the volatile part is dissolved in [kg/mol]: triglycerides of plant oils, common practice, no source. */
-const molarMassOfOil = 0.88;
+export const molarMassOfOil = 0.88;
 
 /** The loss of each volatile material over the run: predicted, at the very most, and as the batch document states it. */
 export function evaporationOf(job: Job, moments: readonly Moment[]): readonly PlanEvaporation[] {
@@ -16,7 +16,8 @@ export function evaporationOf(job: Job, moments: readonly Moment[]): readonly Pl
   return Object.values(job.formula.materials).flatMap((material): readonly PlanEvaporation[] => {
     const from = moments.findIndex((moment) => massOfMaterial(moment, material.key) > 0);
     const charged = moments[from];
-    if (!material.volatile || !charged) return [];
+    const { volatile } = material;
+    if (!volatile || !charged) return [];
     const { airSpeed } = job.process;
     const stretches = stretchesFrom(moments.slice(0, last + 1), from);
     const stated = statedLoss(job, material.key);
@@ -24,12 +25,10 @@ export function evaporationOf(job: Job, moments: readonly Moment[]): readonly Pl
     if (airSpeed === undefined) return [{ ...known, notKnown: "no speed of the air over the open vessel" }];
     if (!stretches || stretches.length === 0)
       return [{ ...known, notKnown: "a temperature or a time on the way is not known" }];
-    try {
-      return [{ ...known, ...predicted(job, material.volatile, charged, material.key, stretches, airSpeed) }];
-    } catch (error) {
-      if (!(error instanceof CalculationError)) throw error;
-      return [{ ...known, notKnown: error.message }];
-    }
+    return attempt(
+      () => [{ ...known, ...predicted(job, volatile, charged, material.key, stretches, airSpeed) }],
+      (refusal) => [{ ...known, notKnown: refusal.message }],
+    );
   });
 }
 

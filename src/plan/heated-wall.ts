@@ -1,5 +1,5 @@
-import { CalculationError } from "../error.js";
 import { wallTemperature } from "../heat/index.js";
+import { attempt } from "./attempt.js";
 import { insideOf } from "./inside.js";
 import type { Job } from "./job.js";
 import type { Moment } from "./moment.js";
@@ -40,13 +40,10 @@ function heatedWall({ before, after }: Moment, job: Job): HottestWall | string {
   const readings = inside.stated === undefined ? readingsFor(job.bench.viscosities, contents, "heating") : undefined;
   const start = before.temperature ?? end;
   const read = readings?.law.law === "readings" ? readings.law.points.map((point) => point.temperature) : [];
-  try {
+  return attempt(() => {
     return {
       temperature: Math.max(at(end), ...read.filter((bulk) => bulk > start && bulk < end).map(at)),
       from: inside.stated === undefined ? `three quarters of the ${inside.from}` : inside.from,
     };
-  } catch (error) {
-    if (!(error instanceof CalculationError)) throw error;
-    return error.message;
-  }
+  });
 }

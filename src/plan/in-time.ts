@@ -1,6 +1,6 @@
-import { CalculationError } from "../error.js";
 import type { Check } from "../formula/index.js";
 import { jacketConductance, mediumTemperatureForDuration, powerForDuration } from "../heat/index.js";
+import { attempt } from "./attempt.js";
 import { jacketConducts } from "./jacket-wall.js";
 import type { Job, Step } from "./job.js";
 import type { Moment, State } from "./moment.js";
@@ -41,28 +41,28 @@ function remedyOf(step: Extract<Step, { do: "heat" | "cool" }>, before: State, j
   if (start === undefined || end === undefined || within === undefined) return "";
   const vessel = vesselOf(before, job, noSupply);
   if (typeof vessel === "string") return "";
-  try {
-    if (step.do === "heat") {
-      const power = powerForDuration({ ...vessel, duration: within, temperatureEnd: end });
-      return `It would take ${say.watts(power)} of heat into the vessel; a smaller lot takes less.`;
-    }
-    if (!step.jacket) return "By itself it cools no faster: use a jacket, or a smaller lot.";
-    const conducts = jacketConducts(job, contents, [start, end]);
-    if (typeof conducts === "string" || !job.vessel.jacket) return "";
-    const { capacityFlow } = job.vessel.jacket;
-    // One figure for the whole fall, that of its middle; what the room takes as well comes on top.
-    const middle = (start + end) / 2;
-    const through = typeof conducts.conductance === "number" ? conducts.conductance : conducts.conductance(middle);
-    const coolant = mediumTemperatureForDuration({
-      duration: within,
-      heatCapacity: typeof vessel.heatCapacity === "number" ? vessel.heatCapacity : vessel.heatCapacity(middle),
-      conductance: capacityFlow === undefined ? through : jacketConductance({ conductance: through, capacityFlow }),
-      temperatureStart: start,
-      temperatureEnd: end,
-    });
-    return `It would take coolant of about ${say.celsius(coolant)}, the loss to the room left out.`;
-  } catch (error) {
-    if (error instanceof CalculationError) return "Nothing that this vessel has would do.";
-    throw error;
-  }
+  return attempt(
+    () => {
+      if (step.do === "heat") {
+        const power = powerForDuration({ ...vessel, duration: within, temperatureEnd: end });
+        return `It would take ${say.watts(power)} of heat into the vessel; a smaller lot takes less.`;
+      }
+      if (!step.jacket) return "By itself it cools no faster: use a jacket, or a smaller lot.";
+      const conducts = jacketConducts(job, contents, [start, end]);
+      if (typeof conducts === "string" || !job.vessel.jacket) return "";
+      const { capacityFlow } = job.vessel.jacket;
+      // One figure for the whole fall, that of its middle; what the room takes as well comes on top.
+      const middle = (start + end) / 2;
+      const through = typeof conducts.conductance === "number" ? conducts.conductance : conducts.conductance(middle);
+      const coolant = mediumTemperatureForDuration({
+        duration: within,
+        heatCapacity: typeof vessel.heatCapacity === "number" ? vessel.heatCapacity : vessel.heatCapacity(middle),
+        conductance: capacityFlow === undefined ? through : jacketConductance({ conductance: through, capacityFlow }),
+        temperatureStart: start,
+        temperatureEnd: end,
+      });
+      return `It would take coolant of about ${say.celsius(coolant)}, the loss to the room left out.`;
+    },
+    () => "Nothing that this vessel has would do.",
+  );
 }

@@ -1,5 +1,5 @@
-import { CalculationError } from "../error.js";
 import { insideCoefficientFunction, stirredCorrelations } from "../heat/index.js";
+import { attempt } from "./attempt.js";
 import { bulkProperties, specificHeatOf } from "./bulk-properties.js";
 import type { Job, Readings, Wall } from "./job.js";
 import { type Content, phasesOf } from "./moment.js";
@@ -46,7 +46,8 @@ export function insideOf(
   const { kind } = stirrer;
   if (kind === "other" || kind === "disperser disc" || kind === "rotor-stator")
     return "there is no correlation for this kind of stirrer";
-  if (stirrer.speed === undefined) return "no usual speed of the stirrer";
+  const { speed } = stirrer;
+  if (speed === undefined) return "no usual speed of the stirrer";
   const readings = readingsFor(viscosities, contents, direction);
   if (!readings) return `no viscosity readings on ${direction} of phases ${phasesOf(contents).join(" + ")} together`;
   const middle = (from + to) / 2;
@@ -54,30 +55,30 @@ export function insideOf(
   const specificHeat = specificHeatOf(contents, middle);
   if (typeof properties === "string") return properties;
   if (typeof specificHeat === "string") return specificHeat;
-  try {
-    const at = insideCoefficientFunction({
-      correlation: stirredCorrelations[correlationOf[kind]],
-      diameterVessel: diameter,
-      diameterImpeller: stirrer.diameter,
-      speed: stirrer.speed,
-      ...properties,
-      specificHeat,
-      viscosity: readings.viscosityOf,
-    });
-    // The Reynolds number rises with warmth: what holds at both ends holds between them.
-    at(from, from);
-    at(to, to);
-    const beyond =
-      Math.min(from, to) < readings.temperatureLeast || Math.max(from, to) > readings.temperatureGreatest
-        ? ", continued beyond its readings"
-        : "";
-    return {
-      at,
-      judgedAt: (bulk, other) => judgedShare * at(bulk, other),
-      from: `correlation for the wall by a stirrer (${stirrer.kind}; ${stirrer.kind === "paddle" ? "Coker 2001" : "Penney 2004"}, read second-hand), viscosity at ${readings.shearRate}${beyond}`,
-    };
-  } catch (error) {
-    if (!(error instanceof CalculationError)) throw error;
-    return `outside the correlation for the stirrer, ${error.message}`;
-  }
+  return attempt(
+    () => {
+      const at = insideCoefficientFunction({
+        correlation: stirredCorrelations[correlationOf[kind]],
+        diameterVessel: diameter,
+        diameterImpeller: stirrer.diameter,
+        speed,
+        ...properties,
+        specificHeat,
+        viscosity: readings.viscosityOf,
+      });
+      // The Reynolds number rises with warmth: what holds at both ends holds between them.
+      at(from, from);
+      at(to, to);
+      const beyond =
+        Math.min(from, to) < readings.temperatureLeast || Math.max(from, to) > readings.temperatureGreatest
+          ? ", continued beyond its readings"
+          : "";
+      return {
+        at,
+        judgedAt: (bulk, other) => judgedShare * at(bulk, other),
+        from: `correlation for the wall by a stirrer (${stirrer.kind}; ${stirrer.kind === "paddle" ? "Coker 2001" : "Penney 2004"}, read second-hand), viscosity at ${readings.shearRate}${beyond}`,
+      };
+    },
+    (refusal) => `outside the correlation for the stirrer, ${refusal.message}`,
+  );
 }

@@ -1,5 +1,5 @@
-import { CalculationError } from "../error.js";
 import { jacketCoefficient, jacketedWall } from "../heat/index.js";
+import { attempt } from "./attempt.js";
 import { type Inside, insideOf } from "./inside.js";
 import type { Job } from "./job.js";
 import type { Content } from "./moment.js";
@@ -58,7 +58,7 @@ export function coldWall(job: Job, contents: readonly Content[], temperature: nu
   if (area === undefined) return "no area of the jacket is stated";
   const inside = insideOf(job, jacket, contents, [temperature, temperature], "cooling");
   if (typeof inside === "string") return inside;
-  try {
+  return attempt(() => {
     const heatTransferCoefficient = inside.at(temperature, temperature);
     const outside =
       jacket.outsideCoefficient ??
@@ -70,8 +70,5 @@ export function coldWall(job: Job, contents: readonly Content[], temperature: nu
       heatTransferCoefficientJacket: outside,
     });
     return { temperature: wall.temperatureWall, inside, outside };
-  } catch (error) {
-    if (!(error instanceof CalculationError)) throw error;
-    return error.message;
-  }
+  });
 }

@@ -1,3 +1,4 @@
+import type { ScaledBatch } from "../batch/index.js";
 import type { Material } from "../formula/index.js";
 import type { Stretch } from "../heat/index.js";
 import type { ColdStep } from "./cold/step.js";
@@ -55,4 +56,10 @@ export function doseOf(contents: readonly Content[]): number {
 /** All of some contents as dissolved: nothing of them freezes above the setting temperature. */
 export function moltenOf(contents: readonly Content[]): ReadonlySet<string> {
   return new Set(contents.map(({ material }) => material.key));
+}
+
+/** What arrives in the packs: the charge less every allowance; the hair by which evaporation moves its composition is left. */
+export function intoPacks(contents: readonly Content[], { lot }: ScaledBatch): readonly Content[] {
+  const share = lot.delivered / massOf(contents);
+  return contents.map((content) => ({ ...content, mass: content.mass * share }));
 }

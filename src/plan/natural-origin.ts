@@ -1,6 +1,6 @@
-import { CalculationError } from "../error.js";
 import type { Check, Formula } from "../formula/index.js";
 import { type Ingredient, largestShare, productContent, shortfalls } from "../natural-origin/index.js";
+import { attempt } from "./attempt.js";
 import type { NaturalOrigin } from "./plan.js";
 import { say } from "./say.js";
 
@@ -55,16 +55,16 @@ function largestGelFormer(formula: Formula, ingredients: readonly Ingredient[]):
     !once(carrier)
   )
     return undefined;
-  try {
-    return {
-      material: former,
-      massFraction: largestShare({ ingredients, ingredient: former, replacing: carrier, claim }).share,
-    };
-  } catch (error) {
-    // Unreachable: the claim fails even without this gel former. The check says so; there is no share to name.
-    if (error instanceof CalculationError) return undefined;
-    throw error;
-  }
+  // Unreachable: the claim fails even without this gel former. The check says so; there is no share to name.
+  return attempt(
+    () => {
+      return {
+        material: former,
+        massFraction: largestShare({ ingredients, ingredient: former, replacing: carrier, claim }).share,
+      };
+    },
+    () => undefined,
+  );
 }
 
 /** The claimed figure lies within what every completion of the unknown indices allows. */

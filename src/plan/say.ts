@@ -21,6 +21,9 @@ export const say = {
       ? formatQuantity(power, "W", { significantDigits: 3 })
       : formatQuantity(convert(power, "W", "kW"), "kW", { significantDigits: 3 }),
   wattsPerKelvin: (conductance: number): string => formatQuantity(conductance, "W/K", { significantDigits: 3 }),
+  /** What follows an instruction, where the stirrer turns. */
+  atSpeed: (speed: number | undefined): string =>
+    speed === undefined ? "" : ` at ${Math.round(convert(speed, "rev/s", "rpm"))} rpm`,
   number: (value: number): string => String(Number(value.toPrecision(2))),
   pascals: (pressure: number): string => formatQuantity(pressure, "Pa", { significantDigits: 3 }),
 } as const;

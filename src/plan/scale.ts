@@ -1,6 +1,6 @@
 import type { ScaledBatch } from "../batch/index.js";
-import { CalculationError } from "../error.js";
 import { filling, vesselLeg } from "../heat/index.js";
+import { attempt } from "./attempt.js";
 import { doseTemperature } from "./dose.js";
 import type { Job } from "./job.js";
 import type { Moment } from "./moment.js";
@@ -46,11 +46,11 @@ function timeToSet({ after }: Moment, job: Job): number | undefined {
   const vessel = vesselOf(after, job, noSupply);
   if (sets === undefined || after.temperature === undefined || typeof vessel === "string") return undefined;
   if (after.temperature <= sets) return 0;
-  try {
-    return vesselLeg({ ...vessel, temperatureEnd: sets }).duration;
-  } catch (error) {
-    // A room that is too warm for the gel to set in, or a law that ends before.
-    if (error instanceof CalculationError) return undefined;
-    throw error;
-  }
+  // A room that is too warm for the gel to set in, or a law that ends before.
+  return attempt(
+    () => {
+      return vesselLeg({ ...vessel, temperatureEnd: sets }).duration;
+    },
+    () => undefined,
+  );
 }

@@ -1,15 +1,10 @@
-import { CalculationError } from "../error.js";
+import type { CalculationError } from "../error.js";
 import { viscosityKinks } from "../laws/index.js";
-import {
-  type Impeller,
-  levelOfVolume,
-  type PowerCurve,
-  type StirredState,
-  stirring,
-  stirringPowerFunction,
-} from "../mixing/index.js";
+import { type Impeller, type PowerCurve, type StirredState, stirring, stirringPowerFunction } from "../mixing/index.js";
+import { attempt } from "./attempt.js";
 import { densityThen } from "./bulk-properties.js";
 import type { Job, Readings, Step, Stirrer } from "./job.js";
+import { levelOf } from "./level.js";
 import { type Content, massOf, phasesOf } from "./moment.js";
 import { readingsFor } from "./viscosity.js";
 
@@ -63,13 +58,23 @@ function statedPower({ powerConstant: constant, powerNumber }: Stirrer): PowerCu
   return powerNumber === undefined ? undefined : { law: "turbulent", powerNumber };
 }
 
-/** Impeller, vessel and density at one temperature as the kernels take them, or what is missing. */
-function batchOf({ vessel }: Job, contents: readonly Content[], temperature: number) {
-  const { stirrer, diameter } = vessel;
-  if (!stirrer) return "no stirrer is described";
+/** A charge in its vessel: density [kg/m³] and level above the bottom [m], or what is missing. */
+export function fillingThen(
+  { vessel }: Job,
+  contents: readonly Content[],
+  temperature: number,
+): { readonly density: number; readonly level: number } | string {
   const density = densityThen(contents, temperature);
-  if (typeof density === "string") return density;
-  const level = levelOfVolume({ vessel: { diameter }, volume: massOf(contents) / density });
+  return typeof density === "string" ? density : { density, level: levelOf(massOf(contents) / density, vessel) };
+}
+
+/** Impeller, vessel and density at one temperature as the kernels take them, or what is missing. */
+function batchOf(job: Job, contents: readonly Content[], temperature: number) {
+  const { stirrer, diameter } = job.vessel;
+  if (!stirrer) return "no stirrer is described";
+  const filling = fillingThen(job, contents, temperature);
+  if (typeof filling === "string") return filling;
+  const { density, level } = filling;
   const impeller = impellerOf(stirrer);
   // Blades take their power from their shape in this vessel; the other kinds know no vessel.
   return {
@@ -78,19 +83,11 @@ function batchOf({ vessel }: Job, contents: readonly Content[], temperature: num
   };
 }
 
-/** The level of a charge above the bottom of the vessel [m], or what is missing. */
-export function levelThen({ vessel }: Job, contents: readonly Content[], temperature: number): number | string {
-  const density = densityThen(contents, temperature);
-  if (typeof density === "string") return density;
-  return levelOfVolume({ vessel: { diameter: vessel.diameter }, volume: massOf(contents) / density });
-}
-
 /** What a kernel refused, in words for the sheet. */
-function refusal(error: unknown, { vessel }: Job): string {
-  if (!(error instanceof CalculationError)) throw error;
-  return error.code === "unreachable"
+function inWords({ code, message }: CalculationError, { vessel }: Job): string {
+  return code === "unreachable"
     ? `nothing is known of the power of this kind of stirrer (${vessel.stirrer?.kind}): state powerConstant and powerNumber`
-    : error.message;
+    : message;
 }
 
 /** What stirring comes to at a temperature and a viscosity, or what is missing to know it. */
@@ -104,16 +101,15 @@ export function stirredWith(
   const known = batchOf(job, contents, temperature);
   if (typeof known === "string") return known;
   const { level, batch } = known;
-  try {
-    return {
+  return attempt(
+    () => ({
       ...stirring({ ...batch, curve: { law: "newton", viscosity }, speed }),
       speed,
       level,
       density: batch.density,
-    };
-  } catch (error) {
-    return refusal(error, job);
-  }
+    }),
+    (refusal) => inWords(refusal, job),
+  );
 }
 
 /** The readings that know the charge down to a temperature, or what is missing. */
@@ -149,14 +145,15 @@ export function stirringPower(
   if (typeof readings === "string") return readings;
   const known = batchOf(job, contents, (coolest + warmest) / 2);
   if (typeof known === "string") return known;
-  try {
-    const powerAt = stirringPowerFunction({ ...known.batch, speed });
-    const at = (temperature: number): number => powerAt(readings.viscosityOf(temperature));
-    // What holds at both ends holds between them.
-    at(coolest);
-    at(warmest);
-    return { at, kinks: viscosityKinks(readings.law) };
-  } catch (error) {
-    return refusal(error, job);
-  }
+  return attempt(
+    () => {
+      const powerAt = stirringPowerFunction({ ...known.batch, speed });
+      const at = (temperature: number): number => powerAt(readings.viscosityOf(temperature));
+      // What holds at both ends holds between them.
+      at(coolest);
+      at(warmest);
+      return { at, kinks: viscosityKinks(readings.law) };
+    },
+    (refusal) => inWords(refusal, job),
+  );
 }

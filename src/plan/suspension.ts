@@ -9,6 +9,9 @@ import { partsOf } from "./parts.js";
 import { dragOf } from "./strength/drag.js";
 import { readingsFor } from "./viscosity.js";
 
+/** Density of the air in bubbles, near the temperature and pressure of a room [kg/m³]. */
+export const densityOfAir = 1.2;
+
 /** A composition that cools and thickens in the vessel until it sets. */
 export interface CoolingMelt {
   /** Setting temperature [°C]. */

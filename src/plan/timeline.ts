@@ -1,10 +1,9 @@
 import { convert } from "../units/index.js";
-import { doseTemperature } from "./dose.js";
 import type { Job, Step } from "./job.js";
-import { doseOf, type Moment, massOf, type State } from "./moment.js";
+import { type Moment, massOf } from "./moment.js";
 import type { TimelineStep } from "./plan.js";
 import { say } from "./say.js";
-import { type Turning, turningOf } from "./turning.js";
+import { hasSet, type Turning, turningOf } from "./turning.js";
 import { viscosityThen } from "./viscosity.js";
 
 /** The moments of a run as the steps of a batch sheet. */
@@ -13,7 +12,7 @@ export function timelineOf(job: Job, moments: readonly Moment<Step>[]): readonly
   return moments.map((moment, i) => {
     const { step, before, after, law } = moment;
     const dissolved = moments.slice(0, i + 1).some((one) => one.after.onHeat);
-    const set = dissolved ? hasSet(job, after) : undefined;
+    const set = dissolved ? hasSet(after, job) : undefined;
     return {
       number: i + 1,
       instruction: instructionOf(step, moment),
@@ -39,21 +38,11 @@ function stirringIn(turning: Turning | undefined): TimelineStep["stirring"] {
   return { speed, power, torque, reynolds, regime };
 }
 
-/** Once it was dissolved on the heat, a gel sets off it and below its setting temperature. */
-function hasSet(job: Job, { contents, temperature, onHeat }: State): boolean | undefined {
-  if (onHeat || doseOf(contents) === 0) return false;
-  const sets = doseTemperature(job, contents, "temperatureSetting");
-  return sets === undefined || temperature === undefined ? undefined : temperature <= sets;
-}
-
-const speedOf = (speed: number | undefined): string =>
-  speed === undefined ? "" : ` at ${Math.round(convert(speed, "rev/s", "rpm"))} rpm`;
-
 function instructionOf(step: Step, { before, after }: Moment<Step>): string {
   switch (step.do) {
     case "charge": {
       const mass = say.kilograms(massOf(after.contents) - massOf(before.contents));
-      return `${before.contents.length === 0 ? "Charge" : "Stir in"} phase ${step.phase} (${mass}, at ${say.celsius(step.temperature)})${step.duration > 0 ? ` over ${say.minutes(step.duration)}` : ""}${speedOf(step.speed)}`;
+      return `${before.contents.length === 0 ? "Charge" : "Stir in"} phase ${step.phase} (${mass}, at ${say.celsius(step.temperature)})${step.duration > 0 ? ` over ${say.minutes(step.duration)}` : ""}${say.atSpeed(step.speed)}`;
     }
     case "heat":
       return `Heat to ${say.celsius(step.temperature)}`;
@@ -66,7 +55,7 @@ function instructionOf(step: Step, { before, after }: Moment<Step>): string {
         ? `Let cool until it has thickened to ${say.pascalSeconds(step.viscosity)}`
         : `Let cool to ${say.celsius(step.temperature)}`;
     case "stir":
-      return `Stir for ${say.minutes(step.duration)}${speedOf(step.speed)}`;
+      return `Stir for ${say.minutes(step.duration)}${say.atSpeed(step.speed)}`;
     case "fill":
       return `Fill the packs${step.duration > 0 ? `, within ${say.minutes(step.duration)}` : ""}`;
     case "rest":

@@ -1,7 +1,7 @@
 import { doseTemperature } from "./dose.js";
 import type { Job, Step } from "./job.js";
 import { doseOf, type Moment } from "./moment.js";
-import { levelThen, type Stirred, speedIn, stirredAt } from "./stirring.js";
+import { fillingThen, type Stirred, speedIn, stirredAt } from "./stirring.js";
 
 /** A step in which the stirrer turns. */
 export interface Turning {
@@ -26,18 +26,20 @@ export function turningOf(moments: readonly Moment<Step>[], job: Job): readonly 
       const unknown = `the temperature after step ${i + 1} is not known`;
       return [{ ...at, stirred: unknown, level: unknown }];
     }
+    const filling = fillingThen(job, contents, temperature);
     return [
       {
         ...at,
         stirred: stirredAt(job, contents, temperature, speed, onHeat ? "heating" : "cooling"),
-        level: levelThen(job, contents, temperature),
+        level: typeof filling === "string" ? filling : filling.level,
       },
     ];
   });
 }
 
-/** Once it was on the heat, a gel sets off it and below its setting temperature. */
-export function hasSetBy({ contents, temperature, onHeat }: Moment["after"], job: Job): boolean {
+/** Whether a gel that was on the heat has set: off it, and below its setting temperature; undefined where that is not known. */
+export function hasSet({ contents, temperature, onHeat }: Moment["after"], job: Job): boolean | undefined {
+  if (onHeat || doseOf(contents) === 0) return false;
   const sets = doseTemperature(job, contents, "temperatureSetting");
-  return !onHeat && doseOf(contents) > 0 && sets !== undefined && temperature !== undefined && temperature <= sets;
+  return sets === undefined || temperature === undefined ? undefined : temperature <= sets;
 }

@@ -1,4 +1,3 @@
-import { CalculationError } from "../../error.js";
 import type { Check } from "../../formula/index.js";
 import {
   additionTemperatureLeastByLaw,
@@ -7,6 +6,7 @@ import {
   leastAdditionsByLaw,
   meltTemperatureLeastByLaw,
 } from "../../heat/index.js";
+import { attempt } from "../attempt.js";
 import { doseTemperature, doseWords } from "../dose.js";
 import type { Job } from "../job.js";
 import { type Content, doseOf, type Moment, massOf } from "../moment.js";
@@ -53,13 +53,14 @@ export function checkAdditions(moments: readonly Moment[], job: Job): readonly C
       sets === undefined
         ? `no setting temperature was measured at a dose of ${say.percent(doseOf(after.contents))}`
         : moment.law;
+    const limits = limitsOf(moment, least, job);
     return [
       {
         id: `above-setting:${step.phase}`,
         verdict,
         statement: {
-          met: `Phase ${step.phase} leaves the mix warm enough. ${limitsOf(moment, least, job)}`,
-          "not met": `Phase ${step.phase} brings the mix too near its setting temperature (step ${i + 1}). ${limitsOf(moment, least, job)}`,
+          met: `Phase ${step.phase} leaves the mix warm enough. ${limits}`,
+          "not met": `Phase ${step.phase} brings the mix too near its setting temperature (step ${i + 1}). ${limits}`,
           "not known": `Whether phase ${step.phase} leaves the mix warm enough is not known: ${unknown}.`,
         }[verdict].trim(),
         value: after.temperature === undefined ? "not known" : say.celsius(after.temperature),
@@ -93,7 +94,7 @@ function limitsOf({ step, before, after }: Moment, least: number | undefined, jo
   if (most >= mass) return `Up to ${say.kilograms(most)} could go in at ${say.celsius(step.temperature)}.`;
   const remedies = [
     // The gel former is diluted part by part, so each part has a setting temperature of its own.
-    attempt(() => {
+    () => {
       const { number, mass: each } = leastAdditionsByLaw({
         melt: inside,
         temperatureMelt: warm,
@@ -101,17 +102,18 @@ function limitsOf({ step, before, after }: Moment, least: number | undefined, jo
         temperatureLeast: (massAdded) => leastWith(before.contents, added, massAdded / mass, least, job),
       });
       return `in ${number} equal parts of ${say.kilograms(each)}, the vessel brought back to ${say.celsius(warm)} before each`;
-    }),
-    attempt(
-      () =>
-        `all of it warmed to ${say.celsius(additionTemperatureLeastByLaw({ melt, addition, temperatureLeast: least }))}`,
-    ),
-    attempt(
-      () =>
-        `all of it as it is, into a melt of ${say.celsius(meltTemperatureLeastByLaw({ melt: inside, addition, temperatureLeast: least }))}`,
-    ),
-  ].filter((remedy) => remedy !== undefined);
-  return `At ${say.celsius(step.temperature)} only ${say.kilograms(most)} may go in at once. What would do: ${remedies.join("; or ")}.`;
+    },
+    () => {
+      const warmed = additionTemperatureLeastByLaw({ melt, addition, temperatureLeast: least });
+      return `all of it warmed to ${say.celsius(warmed)}`;
+    },
+    () => {
+      const hotter = meltTemperatureLeastByLaw({ melt: inside, addition, temperatureLeast: least });
+      return `all of it as it is, into a melt of ${say.celsius(hotter)}`;
+    },
+  ].flatMap((remedy) => attempt(remedy, () => []));
+  const first = `At ${say.celsius(step.temperature)} only ${say.kilograms(most)} may go in at once.`;
+  return remedies.length === 0 ? first : `${first} What would do: ${remedies.join("; or ")}.`;
 }
 
 /** The least temperature of a mix that holds a share of an addition; that of the whole where no dose near it was measured. */
@@ -125,15 +127,6 @@ function leastWith(
   const contents = [...before, ...added.map((content) => ({ ...content, mass: content.mass * share }))];
   const sets = doseTemperature(job, contents, "temperatureSetting");
   return sets === undefined ? least : Math.max(least, sets + job.process.aboveSetting);
-}
-
-function attempt(say: () => string): string | undefined {
-  try {
-    return say();
-  } catch (error) {
-    if (error instanceof CalculationError) return undefined;
-    throw error;
-  }
 }
 
 /** The packs are full before the gel sets in the vessel or the filler. */

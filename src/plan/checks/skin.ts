@@ -1,6 +1,6 @@
-import { CalculationError } from "../../error.js";
 import type { Check } from "../../formula/index.js";
 import { batchTemperatureAtWall, jacketTemperatureAtWall } from "../../heat/index.js";
+import { attempt } from "../attempt.js";
 import { doseTemperature } from "../dose.js";
 import { type ColdWall, coldWall } from "../jacket-wall.js";
 import type { Job } from "../job.js";
@@ -87,15 +87,15 @@ function turnedOffAt(
   temperatureWall: number,
   temperatureJacket: number,
 ): number | undefined {
-  try {
-    return batchTemperatureAtWall({
-      temperatureWall,
-      temperatureJacket,
-      heatTransferCoefficient: stated ?? ((bulk) => judgedAt(bulk, temperatureWall)),
-      heatTransferCoefficientJacket,
-    });
-  } catch (error) {
-    if (error instanceof CalculationError) return undefined;
-    throw error;
-  }
+  return attempt(
+    () => {
+      return batchTemperatureAtWall({
+        temperatureWall,
+        temperatureJacket,
+        heatTransferCoefficient: stated ?? ((bulk) => judgedAt(bulk, temperatureWall)),
+        heatTransferCoefficientJacket,
+      });
+    },
+    () => undefined,
+  );
 }

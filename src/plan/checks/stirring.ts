@@ -5,7 +5,7 @@ import type { Job, Step, Stirrer } from "../job.js";
 import type { Moment } from "../moment.js";
 import { say } from "../say.js";
 import type { Stirred } from "../stirring.js";
-import { hasSetBy, type Turning, turningOf } from "../turning.js";
+import { hasSet, type Turning, turningOf } from "../turning.js";
 import { checkAir, checkCovered } from "./stirrer-level.js";
 import { checkWallMoves } from "./wall-moves.js";
 
@@ -30,7 +30,7 @@ export function checkStirring(moments: readonly Moment<Step>[], job: Job): reado
 /** Whether a stir lasts until what was added is even. */
 function checkEven(turning: readonly Turning[], stirrer: Stirrer, job: Job): readonly Check[] {
   return turning.flatMap(({ number, moment: { step, after }, speed, stirred }) => {
-    if (step.do !== "stir" || hasSetBy(after, job)) return [];
+    if (step.do !== "stir" || hasSet(after, job)) return [];
     const check = { id: `even:${number}`, limit: `${say.minutes(step.duration)} of stirring` };
     const unknown = (why: string): readonly Check[] => [
       {

@@ -1,11 +1,11 @@
-import { CalculationError } from "../../error.js";
 import type { Check } from "../../formula/index.js";
 import { cavern, stirringShearRate } from "../../mixing/index.js";
+import { attempt } from "../attempt.js";
 import type { Job, Step, Stirrer } from "../job.js";
 import type { Moment } from "../moment.js";
 import { say } from "../say.js";
 import { impellerOf, type Stirred, stirredWith } from "../stirring.js";
-import { hasSetBy, type Turning } from "../turning.js";
+import { hasSet, type Turning } from "../turning.js";
 
 /** A gel that has set moves as far as the torque carries: where that is not the wall, nothing becomes even. */
 export function checkWallMoves(
@@ -18,7 +18,7 @@ export function checkWallMoves(
   const { yieldStress } = bench;
   return turning.flatMap(({ number, moment: { after }, speed, stirred }) => {
     const dissolved = moments.slice(0, number).some((one) => one.after.onHeat);
-    if (!dissolved || !hasSetBy(after, job)) return [];
+    if (!dissolved || !hasSet(after, job)) return [];
     const check = {
       id: `wall-moves:${number}`,
       limit: `${say.millimetres(vessel.diameter)}, the vessel's diameter`,
@@ -68,11 +68,11 @@ function atYield(
   yieldStress: number,
 ): Stirred | string {
   if (yieldStress === 0) return "its yield stress is nothing";
-  try {
-    const shearRate = stirringShearRate({ impeller: impellerOf(stirrer), speed });
-    return stirredWith(job, contents, temperature, yieldStress / shearRate, speed);
-  } catch (error) {
-    if (!(error instanceof CalculationError)) throw error;
-    return `no shear constant is known for this kind of stirrer (${stirrer.kind})`;
-  }
+  return attempt(
+    () => {
+      const shearRate = stirringShearRate({ impeller: impellerOf(stirrer), speed });
+      return stirredWith(job, contents, temperature, yieldStress / shearRate, speed);
+    },
+    () => `no shear constant is known for this kind of stirrer (${stirrer.kind})`,
+  );
 }

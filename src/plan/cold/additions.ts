@@ -1,5 +1,4 @@
 import type { ScaledBatch } from "../../batch/index.js";
-import { CalculationError } from "../../error.js";
 import {
   type Addition,
   additionSchedule,
@@ -11,6 +10,7 @@ import {
   scheduleAtScale,
   uptakeScale,
 } from "../../mixing/index.js";
+import { attempt } from "../attempt.js";
 import type { Job } from "../job.js";
 import { type Content, massOf } from "../moment.js";
 import type { ColdAddition, ColdAdditions } from "../plan.js";
@@ -58,7 +58,7 @@ export function addOil(
     keeps: step.keeps,
     ...(typeof factor === "number" && { uptakeFactor: factor }),
   };
-  try {
+  return attempt(() => {
     if (form === "as at the bench") {
       if (!bench.additions) return "the bench states no additions that were taken up";
       if (before.oil.length > 0) return "the bench's additions begin without oil in the vessel";
@@ -69,10 +69,7 @@ export function addOil(
     const asked = { ...oil, massOil: massOf(before.oil), share };
     if (form === "stream") return { ...known, ...streamed(asked, step, bench, factor) };
     return { ...known, ...timed(additionSchedule({ ...asked, form }), step, bench, factor) };
-  } catch (error) {
-    if (error instanceof CalculationError) return error.message;
-    throw error;
-  }
+  });
 }
 
 /** The coarsest step among the balances of a phase: on that the vessel with the oil stands while it is poured from. */

@@ -1,15 +1,14 @@
-import { CalculationError } from "../../error.js";
 import type { Check } from "../../formula/index.js";
 import { clearingTime, largestHeld } from "../../particles/index.js";
+import { attempt } from "../attempt.js";
 import type { Job } from "../job.js";
+import { levelOf } from "../level.js";
 import { massOf } from "../moment.js";
 import type { ExpectedGel } from "../plan.js";
 import { say } from "../say.js";
-import { fluidDensity } from "../suspension.js";
+import { densityOfAir, fluidDensity } from "../suspension.js";
 import type { ColdMoment } from "./run.js";
 
-/** Density of air at the room's temperature and pressure [kg/m³]. */
-const air = 1.2;
 /** Pressure under which the bubbles were measured: that of the room [Pa]. */
 const roomPressure = 101_325;
 
@@ -26,7 +25,7 @@ export function checkAir(moments: readonly ColdMoment[], job: Job, expected: Exp
 function airOf(step: Airing, { after, before }: ColdMoment, job: Job, expected: ExpectedGel): Check {
   const bubbles = job.bench.coldRoute?.air;
   const check = {
-    id: "air-clears",
+    id: "air-leaves",
     source: `bubbles as rigid spheres, ${job.bench.source}; held as by Beris and others 1985`,
   };
   const unknown = (why: string): Check => ({
@@ -44,7 +43,11 @@ function airOf(step: Airing, { after, before }: ColdMoment, job: Job, expected: 
   const grown = bubbles.diameter * Math.cbrt(roomPressure / pressure);
   const strength = expected.yieldStress ?? expected.yieldStressByTheory;
   if (step.speed === undefined && strength !== undefined && strength > 0) {
-    const { certain, possible } = largestHeld({ yieldStress: strength, densityParticle: air, densityFluid: density });
+    const { certain, possible } = largestHeld({
+      yieldStress: strength,
+      densityParticle: densityOfAir,
+      densityFluid: density,
+    });
     const atRest = { value: `${say.millimetres(grown)} wide`, limit: `held up to ${say.millimetres(certain)}` };
     if (grown <= certain)
       return {
@@ -61,27 +64,27 @@ function airOf(step: Airing, { after, before }: ColdMoment, job: Job, expected: 
         statement: "Published criteria differ on whether the gel at rest lets its air go.",
       };
   }
-  const depth = massOf(after.contents) / density / ((Math.PI / 4) * job.vessel.diameter ** 2);
-  try {
-    const duration = clearingTime({
-      diameter: bubbles.diameter,
-      viscosity: bubbles.viscosity,
-      densityFluid: density,
-      depth,
-      ...(step.pressure !== undefined && { pressure: step.pressure }),
-    });
-    const met = duration <= step.duration;
-    return {
-      ...check,
-      verdict: met ? "met" : "not met",
-      statement: met
-        ? "The air has time to leave the gel."
-        : "The air has not left by then: give it longer, pull more vacuum, or draw less air in.",
-      value: `${say.minutes(duration)} from a depth of ${say.millimetres(depth)}`,
-      limit: say.minutes(step.duration),
-    };
-  } catch (error) {
-    if (error instanceof CalculationError) return unknown(error.message);
-    throw error;
-  }
+  const depth = levelOf(massOf(after.contents) / density, job.vessel);
+  return attempt(
+    () => {
+      const duration = clearingTime({
+        diameter: bubbles.diameter,
+        viscosity: bubbles.viscosity,
+        densityFluid: density,
+        depth,
+        ...(step.pressure !== undefined && { pressure: step.pressure }),
+      });
+      const met = duration <= step.duration;
+      return {
+        ...check,
+        verdict: met ? "met" : "not met",
+        statement: met
+          ? "The air has time to leave the gel."
+          : "The air has not left by then: give it longer, pull more vacuum, or draw less air in.",
+        value: `${say.minutes(duration)} from a depth of ${say.millimetres(depth)}`,
+        limit: say.minutes(step.duration),
+      };
+    },
+    (refusal) => unknown(refusal.message),
+  );
 }

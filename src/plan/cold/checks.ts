@@ -1,4 +1,3 @@
-import { CalculationError } from "../../error.js";
 import type { Check } from "../../formula/index.js";
 import {
   checkOilFraction,
@@ -8,6 +7,7 @@ import {
   surfactantForDroplets,
   waterActivity,
 } from "../../gel/index.js";
+import { attempt } from "../attempt.js";
 import type { Job } from "../job.js";
 import { type Content, massOf } from "../moment.js";
 import type { ExpectedGel } from "../plan.js";
@@ -229,20 +229,20 @@ function checkWater(job: Job, contents: readonly Content[]): readonly Check[] {
   const { waterActivity: measured } = job.bench.coldRoute ?? {};
   if (measured !== undefined) return [checkWaterActivity({ least: measured, source: `measured, ${job.bench.source}` })];
   const glycerin = massOf(gelFormer.filter(isGlycerin));
-  try {
-    const { norrish, wilson } = waterActivity({
-      massFractionGlycerin: glycerin / (glycerin + water),
-      temperature: job.process.temperatureRoom,
-    });
-    return [
-      checkWaterActivity({
-        least: Math.min(norrish, wilson),
-        greatest: Math.max(norrish, wilson),
-        source: "glycerin and water by Norrish's law and by that of Zhang, Grace and Sun",
-      }),
-    ];
-  } catch (error) {
-    if (error instanceof CalculationError) return [];
-    throw error;
-  }
+  return attempt(
+    () => {
+      const { norrish, wilson } = waterActivity({
+        massFractionGlycerin: glycerin / (glycerin + water),
+        temperature: job.process.temperatureRoom,
+      });
+      return [
+        checkWaterActivity({
+          least: Math.min(norrish, wilson),
+          greatest: Math.max(norrish, wilson),
+          source: "glycerin and water by Norrish's law and by that of Zhang, Grace and Sun",
+        }),
+      ];
+    },
+    () => [],
+  );
 }

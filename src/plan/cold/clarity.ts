@@ -1,7 +1,7 @@
-import { CalculationError } from "../../error.js";
 import { type Check, type IndexReading, refractiveIndexOfMixture } from "../../formula/index.js";
 import { glycerinToMatch, refractiveIndexGlycerinWater } from "../../gel/index.js";
 import { densityAt } from "../../laws/index.js";
+import { attempt } from "../attempt.js";
 import type { Job } from "../job.js";
 import { type Content, massOf } from "../moment.js";
 import { say } from "../say.js";
@@ -95,16 +95,13 @@ function indexOfGelFormer(phases: GelPhases, room: number): number | string {
     room,
   );
   if (lacking !== undefined || typeof density === "string") return lacking ?? `${density}`;
-  try {
+  return attempt(() => {
     const pair = refractiveIndexGlycerinWater({ massFractionGlycerin: share, temperature: room, beyond: "extend" });
     return refractiveIndexOfMixture({
       temperature: room,
       parts: [{ mass, density, refractiveIndex: pair }, ...parts],
     });
-  } catch (error) {
-    if (error instanceof CalculationError) return error.message;
-    throw error;
-  }
+  });
 }
 
 /** The ratio of glycerin and water that would match, and how exactly it has to be met. */
@@ -125,18 +122,19 @@ function remedyOf(phases: GelPhases, oil: number, room: number, mismatch: number
           volumeFraction: ofRest / (ofRest + mass / density),
           refractiveIndex: refractiveIndexOfMixture({ temperature: room, parts }),
         };
-  try {
-    const match = glycerinToMatch({
-      oil: { refractiveIndex: oil, temperature: room },
-      temperature: room,
-      mismatch,
-      ...(solids && { solids }),
-      beyond: "extend",
-    });
-    const [wanted, off] = [match.massFractionGlycerin, match.tolerance].map((part) => `${(100 * part).toFixed(1)} %`);
-    return `${wanted} of glycerin in glycerin and water would match, give or take ${off}; it is ${(100 * share).toFixed(1)} %.`;
-  } catch (error) {
-    if (!(error instanceof CalculationError)) throw error;
-    return "No ratio of glycerin and water reaches the oil's index: blend the oil, or dissolve something of a higher index.";
-  }
+  return attempt(
+    () => {
+      const match = glycerinToMatch({
+        oil: { refractiveIndex: oil, temperature: room },
+        temperature: room,
+        mismatch,
+        ...(solids && { solids }),
+        beyond: "extend",
+      });
+      const [wanted, off] = [match.massFractionGlycerin, match.tolerance].map((part) => `${(100 * part).toFixed(1)} %`);
+      return `${wanted} of glycerin in glycerin and water would match, give or take ${off}; it is ${(100 * share).toFixed(1)} %.`;
+    },
+    () =>
+      "No ratio of glycerin and water reaches the oil's index: blend the oil, or dissolve something of a higher index.",
+  );
 }

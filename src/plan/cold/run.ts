@@ -1,6 +1,6 @@
 import type { ScaledBatch } from "../../batch/index.js";
 import type { Job } from "../job.js";
-import { type Content, type Moment, massOf, type State } from "../moment.js";
+import { type Content, intoPacks, type Moment, type State } from "../moment.js";
 import { type AddedOil, addOil } from "./additions.js";
 import type { ColdStep } from "./step.js";
 
@@ -46,11 +46,8 @@ function run(step: ColdStep, { contents }: State, job: Job, charge: readonly Con
     }
     case "match clarity":
       return { duration: 0, law: "no time of its own" };
-    case "fill": {
-      const share = scaled.lot.delivered / massOf(contents);
-      const inPacks = contents.map((content) => ({ ...content, mass: content.mass * share }));
-      return { contents: inPacks, duration: step.duration, law: "duration as written" };
-    }
+    case "fill":
+      return { contents: intoPacks(contents, scaled), duration: step.duration, law: "duration as written" };
     case "stir":
     case "de-aerate":
     case "rest":

@@ -29,10 +29,6 @@ export function coldTimelineOf(job: Job, moments: readonly ColdMoment[]): readon
   });
 }
 
-function rpm(speed: number | undefined): string {
-  return speed === undefined ? "" : ` at ${Math.round(convert(speed, "rev/s", "rpm"))} rpm`;
-}
-
 function instructionOf(step: ColdStep, { before, after, added }: ColdMoment): string {
   switch (step.do) {
     case "charge": {
@@ -46,16 +42,16 @@ function instructionOf(step: ColdStep, { before, after, added }: ColdMoment): st
         : added.form === "stream"
           ? "as a stream, by the table of additions"
           : `in ${added.rows.length} additions, by the table of additions`;
-      return `Add phase ${step.phase} (${mass}) ${how}${rpm(step.speed)}`;
+      return `Add phase ${step.phase} (${mass}) ${how}${say.atSpeed(step.speed)}`;
     }
     case "match clarity":
       return "Look through a sample, at the room's temperature and once its air is out: it is as clear as the bench's";
     case "stir":
-      return `Stir for ${say.minutes(step.duration)}${rpm(step.speed)}`;
+      return `Stir for ${say.minutes(step.duration)}${say.atSpeed(step.speed)}`;
     case "de-aerate": {
       const under =
         step.pressure === undefined ? "" : ` under ${Math.round(convert(step.pressure, "Pa", "mbar"))} mbar`;
-      const stirred = step.speed === undefined ? ", without stirring" : `, stirring slowly${rpm(step.speed)}`;
+      const stirred = step.speed === undefined ? ", without stirring" : `, stirring slowly${say.atSpeed(step.speed)}`;
       return `Let the air out for ${say.minutes(step.duration)}${under}${stirred}`;
     }
     case "fill":

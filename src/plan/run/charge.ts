@@ -1,9 +1,10 @@
 import { mixingTemperatureByLaw } from "../../heat/index.js";
+import { attempt } from "../attempt.js";
 import type { Job, Step } from "../job.js";
 import type { Content, State } from "../moment.js";
 import { partsOf } from "../parts.js";
 import { speedIn } from "../stirring.js";
-import { type Outcome, obstacleOf } from "./outcome.js";
+import type { Outcome } from "./outcome.js";
 import { wait } from "./wait.js";
 
 type Charge = Extract<Step, { do: "charge" }>;
@@ -40,12 +41,13 @@ function meet(
     ...before.map((part) => ({ ...part, temperature: inside })),
     ...more.map((part) => ({ ...part, temperature: temperatureAdded })),
   ];
-  try {
-    return {
-      temperature: mixingTemperatureByLaw({ charges }),
-      law: `mixing temperature, ${vessel.wall ? "vessel wall included" : "vessel wall left out"}, no loss while pouring`,
-    };
-  } catch (error) {
-    return { law: "not known: a specific heat ends on the way", obstacle: obstacleOf(error) };
-  }
+  return attempt(
+    () => {
+      return {
+        temperature: mixingTemperatureByLaw({ charges }),
+        law: `mixing temperature, ${vessel.wall ? "vessel wall included" : "vessel wall left out"}, no loss while pouring`,
+      };
+    },
+    (refusal) => ({ law: "not known: a specific heat ends on the way", obstacle: refusal.message }),
+  );
 }

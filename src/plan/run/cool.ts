@@ -1,11 +1,12 @@
 import { jacketConductance, type Supply, vesselLeg } from "../../heat/index.js";
 import { type HeatLossLaw, temperatureAtViscosity } from "../../laws/index.js";
+import { attempt } from "../attempt.js";
 import { jacketConducts } from "../jacket-wall.js";
 import type { Job, Step } from "../job.js";
 import { phasesOf, type State } from "../moment.js";
 import { speedIn } from "../stirring.js";
 import { readingsFor } from "../viscosity.js";
-import { noSupply, type Outcome, obstacleOf, vesselOf } from "./outcome.js";
+import { noSupply, type Outcome, vesselOf } from "./outcome.js";
 import { withStirring } from "./stirred.js";
 
 type Cool = Extract<Step, { do: "cool" }>;
@@ -35,16 +36,20 @@ export function cool(state: State, step: Cool, job: Job): Outcome {
     kinks: [...vessel.kinks, ...stirred.kinks],
     temperatureEnd: temperature,
   };
-  try {
-    return {
-      temperature,
-      duration: vesselLeg(leg).duration,
-      law: prefix + by + stirred.said,
-      stretches: [{ stretch: "vessel", ...leg }],
-    };
-  } catch (error) {
-    return { law: `${prefix}not known: what cools it is too warm, or a law ends before`, obstacle: obstacleOf(error) };
-  }
+  return attempt(
+    () => {
+      return {
+        temperature,
+        duration: vesselLeg(leg).duration,
+        law: prefix + by + stirred.said,
+        stretches: [{ stretch: "vessel", ...leg }],
+      };
+    },
+    (refusal) => ({
+      law: `${prefix}not known: what cools it is too warm, or a law ends before`,
+      obstacle: refusal.message,
+    }),
+  );
 }
 
 /** A jacket is a supply like a heater's, colder than the charge; a loss to the room that is not known helps nobody and is left out. */
@@ -81,12 +86,13 @@ function aim(state: State, viscosity: number, job: Job): Pick<Outcome, "law" | "
     return {
       law: `not known: no viscosity readings on cooling of phases ${phasesOf(state.contents).join(" + ")} together`,
     };
-  try {
-    return {
-      temperature: temperatureAtViscosity({ law: readings.law, viscosity }),
-      law: `viscosity readings at ${readings.shearRate}`,
-    };
-  } catch (error) {
-    return { law: "not known: the viscosity lies outside the readings", obstacle: obstacleOf(error) };
-  }
+  return attempt(
+    () => {
+      return {
+        temperature: temperatureAtViscosity({ law: readings.law, viscosity }),
+        law: `viscosity readings at ${readings.shearRate}`,
+      };
+    },
+    (refusal) => ({ law: "not known: the viscosity lies outside the readings", obstacle: refusal.message }),
+  );
 }

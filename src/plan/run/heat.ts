@@ -1,9 +1,10 @@
 import { type Supply, vesselLeg } from "../../heat/index.js";
+import { attempt } from "../attempt.js";
 import { insideOf } from "../inside.js";
 import type { Job, Step } from "../job.js";
 import type { State } from "../moment.js";
 import { speedIn } from "../stirring.js";
-import { type Outcome, obstacleOf, vesselOf } from "./outcome.js";
+import { type Outcome, vesselOf } from "./outcome.js";
 import { withStirring } from "./stirred.js";
 
 type Heat = Extract<Step, { do: "heat" }>;
@@ -26,22 +27,23 @@ export function heat(state: State, step: Heat, job: Job): Outcome {
     kinks: [...vessel.kinks, ...stirred.kinks],
     temperatureEnd: step.temperature,
   };
-  try {
-    const { duration } = vesselLeg(leg);
-    const latent = vessel.kinks.length > 0 ? "; latent heat of what melts included" : "";
-    return {
-      ...known,
-      duration,
-      law: `${given.by} against ${loss?.from}${latent}${stirred.said}`,
-      stretches: [{ stretch: "vessel", ...leg }],
-    };
-  } catch (error) {
-    return {
+  return attempt(
+    () => {
+      const { duration } = vesselLeg(leg);
+      const latent = vessel.kinks.length > 0 ? "; latent heat of what melts included" : "";
+      return {
+        ...known,
+        duration,
+        law: `${given.by} against ${loss?.from}${latent}${stirred.said}`,
+        stretches: [{ stretch: "vessel", ...leg }],
+      };
+    },
+    (refusal) => ({
       onHeat: true,
       law: "not known: the heater does not reach it, or a law ends before",
-      obstacle: obstacleOf(error),
-    };
-  }
+      obstacle: refusal.message,
+    }),
+  );
 }
 
 /** The heater: its power, or where its temperature limits it, what its wall passes and no more than its power. */

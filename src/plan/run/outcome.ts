@@ -1,4 +1,3 @@
-import { CalculationError } from "../../error.js";
 import {
   heatCapacityFunction,
   heatCapacityKinks,
@@ -52,10 +51,4 @@ export function held(temperature: number | undefined, duration: number): Outcome
   return temperature === undefined
     ? undefined
     : [{ stretch: "ramp", temperatureStart: temperature, temperatureEnd: temperature, duration }];
-}
-
-/** What a kernel said when it refused. */
-export function obstacleOf(error: unknown): string {
-  if (error instanceof CalculationError) return error.message;
-  throw error;
 }

@@ -1,7 +1,7 @@
 import type { ScaledBatch } from "../../batch/index.js";
 import { doseTemperature } from "../dose.js";
 import type { Job, Step } from "../job.js";
-import { type Content, type Moment, massOf, type State } from "../moment.js";
+import { type Content, intoPacks, type Moment, type State } from "../moment.js";
 import { speedIn } from "../stirring.js";
 import { chargeInto } from "./charge.js";
 import { cool } from "./cool.js";
@@ -61,10 +61,4 @@ function outcomeOf(step: Step, state: State, job: Job, charge: readonly Content[
     case "rest":
       return rest(state, step.duration, job, scaled);
   }
-}
-
-/** What arrives in the packs: the charge less every allowance; the hair by which evaporation moves its composition is left. */
-function intoPacks(contents: readonly Content[], { lot }: ScaledBatch): readonly Content[] {
-  const share = lot.delivered / massOf(contents);
-  return contents.map((content) => ({ ...content, mass: content.mass * share }));
 }

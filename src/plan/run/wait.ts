@@ -1,9 +1,10 @@
 import type { ScaledBatch } from "../../batch/index.js";
 import { type SuppliedVessel, vesselLeg } from "../../heat/index.js";
+import { attempt } from "../attempt.js";
 import type { Job } from "../job.js";
 import type { State } from "../moment.js";
 import { packCooling, temperatureInPack } from "../pack.js";
-import { held, noSupply, type Outcome, obstacleOf, vesselOf } from "./outcome.js";
+import { held, noSupply, type Outcome, vesselOf } from "./outcome.js";
 import { withStirring } from "./stirred.js";
 
 /** The vessel stands or is stirred for a while: on the heat it is held, off it it cools, against what stirring gives. */
@@ -30,26 +31,27 @@ export function wait(state: State, duration: number, job: Job, speed?: number): 
     return atRoom
       ? asWritten(`; heat of stirring left out, ${vessel}`)
       : { duration, law: `temperature not known: ${vessel}` };
-  try {
-    // Left to itself it would get this cool: no cooler with what stirring gives.
-    const still = atRoom ? temperature : vesselLeg({ ...vessel, duration }).temperatureEnd;
-    const { supply, kinks, said } = withStirring(state, job, speed, noSupply, [temperature, still]);
-    if (atRoom && supply === noSupply) return asWritten(said);
-    const stirred = { ...vessel, supply, kinks: [...vessel.kinks, ...kinks] };
-    const leg = { ...stirred, duration };
-    const temperatureEnd = supply === noSupply ? still : vesselLeg(leg).temperatureEnd;
-    return {
-      duration,
-      temperature: temperatureEnd,
-      law: `cooling by ${job.vessel.loss?.from}${said}; duration as written`,
-      // What is stirred comes to rest above the room, where no temperature tells the time.
-      stretches: [
-        { stretch: "vessel", ...stirred, ...(supply === noSupply ? endOf(leg, temperatureEnd) : { duration }) },
-      ],
-    };
-  } catch (error) {
-    return { duration, law: "temperature not known: a law ends on the way", obstacle: obstacleOf(error) };
-  }
+  return attempt(
+    () => {
+      // Left to itself it would get this cool: no cooler with what stirring gives.
+      const still = atRoom ? temperature : vesselLeg({ ...vessel, duration }).temperatureEnd;
+      const { supply, kinks, said } = withStirring(state, job, speed, noSupply, [temperature, still]);
+      if (atRoom && supply === noSupply) return asWritten(said);
+      const stirred = { ...vessel, supply, kinks: [...vessel.kinks, ...kinks] };
+      const leg = { ...stirred, duration };
+      const temperatureEnd = supply === noSupply ? still : vesselLeg(leg).temperatureEnd;
+      return {
+        duration,
+        temperature: temperatureEnd,
+        law: `cooling by ${job.vessel.loss?.from}${said}; duration as written`,
+        // What is stirred comes to rest above the room, where no temperature tells the time.
+        stretches: [
+          { stretch: "vessel", ...stirred, ...(supply === noSupply ? endOf(leg, temperatureEnd) : { duration }) },
+        ],
+      };
+    },
+    (refusal) => ({ duration, law: "temperature not known: a law ends on the way", obstacle: refusal.message }),
+  );
 }
 
 /** A stretch by the temperature it came to, so that it need not be looked for again; by its time where it all but came to the room's. */
@@ -65,13 +67,14 @@ function endOf(
 export function rest(state: State, duration: number, job: Job, scaled: ScaledBatch): Outcome {
   const cooling = packCooling(state.contents, state.temperature, job, scaled);
   if (typeof cooling === "string") return { duration, law: `temperature not known: ${cooling}` };
-  try {
-    return {
-      duration,
-      temperature: temperatureInPack(cooling, duration),
-      law: `${cooling.from}; duration as written`,
-    };
-  } catch (error) {
-    return { duration, law: "temperature not known: a law ends on the way", obstacle: obstacleOf(error) };
-  }
+  return attempt(
+    () => {
+      return {
+        duration,
+        temperature: temperatureInPack(cooling, duration),
+        law: `${cooling.from}; duration as written`,
+      };
+    },
+    (refusal) => ({ duration, law: "temperature not known: a law ends on the way", obstacle: refusal.message }),
+  );
 }

@@ -11,20 +11,16 @@ import {
   settlingOverCurve,
   temperatureToClear,
 } from "../../particles/index.js";
+import { attempt } from "../attempt.js";
+import { molarMassOfOil } from "../evaporation.js";
 import type { Job } from "../job.js";
+import { levelOf } from "../level.js";
 import { type Content, type Moment, massOf } from "../moment.js";
 import { curveInPack, packCooling } from "../pack.js";
-import { fluidDensity, meltOf } from "../suspension.js";
+import { densityOfAir, fluidDensity, meltOf } from "../suspension.js";
 import { readingsFor, viscosityThen } from "../viscosity.js";
-import { depthOf } from "./films.js";
 import type { Air } from "./job.js";
 import type { PlanAir, PlanAirStretch, PlanYieldStress } from "./plan.js";
-import { attempt } from "./trials.js";
-
-/** Density of air in a jar [kg/m³]. */
-const air = 1.2;
-/** Molar mass of what a volatile part is dissolved in [kg/mol]: triglycerides of plant oils, common practice, no source. */
-const molarMassOfOil = 0.88;
 
 /** Whether the air that was stirred in leaves: the melt, the packs, or never. Nothing where no bubble is asked about. */
 export function airOf(
@@ -42,7 +38,7 @@ export function airOf(
   const densityFluid = filled && fluidDensity(filled, job.process.temperatureRoom);
   const held =
     yieldStress !== undefined && densityFluid !== undefined
-      ? largestHeld({ yieldStress, densityParticle: air, densityFluid })
+      ? largestHeld({ yieldStress, densityParticle: densityOfAir, densityFluid })
       : undefined;
   const [first] = stretches;
   const wanted = first && toClear(job, moments, asked, first);
@@ -91,7 +87,7 @@ function risen(
   const { sets, ...vessel } = melt;
   const temperatureEnd = Math.max(end, sets);
   if (temperatureEnd >= temperature) return;
-  const depth = depthOf(massOf(contents) / density, job);
+  const depth = levelOf(massOf(contents) / density, job.vessel);
   const bubble = {
     ...vessel,
     diameter,
@@ -121,7 +117,7 @@ function risenInPack(
   const cooling = packCooling(contents, temperature, job, scaled);
   if (typeof melt === "string" || typeof cooling === "string" || temperature === undefined) return undefined;
   if (temperature <= melt.sets) return { distance: 0, depth };
-  const bubble = { ...melt, diameter, densityParticle: air, beyond: "extend" as const };
+  const bubble = { ...melt, diameter, densityParticle: densityOfAir, beyond: "extend" as const };
   const way = attempt(() => settlingOverCurve({ ...bubble, ...curveInPack(cooling, melt.sets) }).distance);
   return typeof way === "string" ? undefined : { distance: Math.abs(way), depth };
 }
@@ -163,7 +159,7 @@ function underVacuum(
   const densityFluid = temperature === undefined ? undefined : fluidDensity(contents, temperature);
   if (temperature === undefined || densityFluid === undefined)
     return "the temperature or a density under vacuum is not known";
-  const depth = depthOf(massOf(contents) / densityFluid, job);
+  const depth = levelOf(massOf(contents) / densityFluid, job.vessel);
   const thick = viscosityThen(job, moment.after, onHeat ? "heating" : "cooling");
   const duration =
     thick &&

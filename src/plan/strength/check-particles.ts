@@ -1,5 +1,6 @@
 import type { ScaledBatch } from "../../batch/index.js";
 import type { Check } from "../../formula/index.js";
+import { attempt } from "../attempt.js";
 import type { Job } from "../job.js";
 import type { Moment } from "../moment.js";
 import { say } from "../say.js";
@@ -8,7 +9,6 @@ import { needed } from "./held.js";
 import type { PlanYieldStress } from "./plan.js";
 import { settledOf, shareBeyond } from "./settled.js";
 import type { Suspended } from "./suspended.js";
-import { attempt } from "./trials.js";
 
 /** Particles go in late enough not to sink, early enough to be stirred in, and stay up in the set gel. */
 export function checkParticles(

@@ -1,9 +1,9 @@
 import type { Check } from "../../formula/index.js";
 import { ohnesorgeNumber } from "../../rheology/index.js";
+import { attempt } from "../attempt.js";
 import type { Job } from "../job.js";
 import { say } from "../say.js";
 import type { PlanFlow, PlanStrength, PlanYieldStress } from "./plan.js";
-import { attempt } from "./trials.js";
 
 /** What is known of the gel's strength and flow. */
 interface Known {

@@ -1,10 +1,11 @@
 import type { ScaledBatch } from "../../batch/index.js";
 import { drainedFilm, thickestFilm } from "../../rheology/index.js";
+import { attempt } from "../attempt.js";
 import type { Job } from "../job.js";
+import { levelOf } from "../level.js";
 import { type Moment, massOf } from "../moment.js";
 import { viscosityThen } from "../viscosity.js";
 import type { PlanFilms, PlanYieldStress } from "./plan.js";
-import { attempt } from "./trials.js";
 
 /** The film that does not run once the gel has set, and the one that has not drained from the vessel when it is empty. */
 export function filmsOf(
@@ -33,14 +34,9 @@ function onTheWall(job: Job, density: number, moments: readonly Moment[]): numbe
     drainedFilm({
       curve: { law: "newton", viscosity: thick.viscosity },
       density,
-      distance: depthOf(massOf(before.contents) / density, job),
+      distance: levelOf(massOf(before.contents) / density, job.vessel),
       duration: step.duration,
     }),
   );
   return typeof film === "string" ? undefined : film.meanThickness;
-}
-
-/** How deep a volume stands in the vessel [m]. */
-export function depthOf(volume: number, { vessel }: Job): number {
-  return volume / ((Math.PI / 4) * vessel.diameter ** 2);
 }

@@ -7,11 +7,11 @@ import {
   type YieldConvention,
   yieldStresses,
 } from "../../rheology/index.js";
+import { attempt } from "../attempt.js";
 import type { Job } from "../job.js";
 import { say } from "../say.js";
 import type { Nozzle } from "./job.js";
 import type { PlanFlow, PlanUse } from "./plan.js";
-import { attempt } from "./trials.js";
 
 /** How a yield stress was read, for the person who compares it with another. */
 const conventions: Readonly<Record<YieldConvention, string>> = {

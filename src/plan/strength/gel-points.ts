@@ -1,10 +1,10 @@
 import { fitGelPoint, gelPointAtDose } from "../../gel/index.js";
+import { attempt } from "../attempt.js";
 import { doseTemperature, doseWords } from "../dose.js";
 import type { Job } from "../job.js";
 import type { Moment } from "../moment.js";
 import { doseOf } from "../moment.js";
 import type { PlanGelPoint } from "./plan.js";
-import { attempt } from "./trials.js";
 
 /** At which temperatures the finished melt sets and dissolves by its dose, and what says so. */
 export function gelPointsOf(job: Job, moments: readonly Moment[]): readonly PlanGelPoint[] {

@@ -1,9 +1,9 @@
 import { largestHeld, thickestFlakeHeld, yieldStressToHold, yieldStressToHoldFlake } from "../../particles/index.js";
+import { attempt } from "../attempt.js";
 import type { Job } from "../job.js";
 import { fluidDensity } from "../suspension.js";
 import type { PlanParticle } from "./plan.js";
 import type { Suspended } from "./suspended.js";
-import { attempt } from "./trials.js";
 
 /** The yield stress that holds a particle in the set gel [Pa]: a band for a sphere, one figure for a flake edge on. */
 export function needed(

@@ -1,5 +1,6 @@
 import type { ScaledBatch } from "../../batch/index.js";
 import { kriegerDoughertyViscosity, packedFraction, wettingOil } from "../../rheology/index.js";
+import { attempt } from "../attempt.js";
 import type { Job } from "../job.js";
 import type { Moment } from "../moment.js";
 import { solidShare } from "../suspension.js";
@@ -8,7 +9,6 @@ import { largest, needed } from "./held.js";
 import type { PlanParticle, PlanYieldStress } from "./plan.js";
 import { shareBeyond } from "./settled.js";
 import type { Suspended } from "./suspended.js";
-import { attempt } from "./trials.js";
 import { heatOff, sinceOff } from "./window.js";
 
 /** What stands on the sheet of each kind of particle: when to stir it in, and whether it stays up. */

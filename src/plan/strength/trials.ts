@@ -1,5 +1,5 @@
-import { CalculationError } from "../../error.js";
 import { doseForStrength, fitDoseResponse, strengthAtDose } from "../../gel/index.js";
+import { attempt } from "../attempt.js";
 import type { Job } from "../job.js";
 import type { PlanStrength } from "./plan.js";
 
@@ -31,14 +31,4 @@ export function strengthByTrials(job: Job): PlanStrength | undefined {
     ...(typeof doseWanted === "object" && { doseWanted }),
     ...(missing !== undefined && { notKnown: missing as string }),
   };
-}
-
-/** What a kernel gives, or what it says is missing. */
-export function attempt<T>(find: () => T): T | string {
-  try {
-    return find();
-  } catch (error) {
-    if (error instanceof CalculationError) return error.message;
-    throw error;
-  }
 }

@@ -1,10 +1,10 @@
 import { additionTemperature, additionWindow } from "../../particles/index.js";
+import { attempt } from "../attempt.js";
 import type { Job } from "../job.js";
 import type { Moment } from "../moment.js";
 import { timeOfPassing } from "../passing.js";
 import type { PlanParticle } from "./plan.js";
 import type { Addition } from "./suspended.js";
-import { attempt } from "./trials.js";
 
 /** The window for adding, or what is missing for it. */
 export type Window = NonNullable<PlanParticle["window"]>;
