@@ -1,5 +1,6 @@
 import { scaleFormula } from "gelwright/batch";
 import { runPlan } from "gelwright/plan";
+import { oilOrderOf } from "../src/plan/addition-order.js";
 import { afterFilling, checkSetThrough } from "../src/plan/after-filling.js";
 import { cautionsOf } from "../src/plan/cautions.js";
 import { hotChecksOf } from "../src/plan/checks/index.js";
@@ -8,6 +9,12 @@ import { exposedIn, exposuresOf } from "../src/plan/exposure.js";
 import { naturalOriginOf } from "../src/plan/natural-origin.js";
 import { readJob } from "../src/plan/read.js";
 import { runSteps } from "../src/plan/run/run-steps.js";
+import { airOf } from "../src/plan/strength/air.js";
+import { checkParticles } from "../src/plan/strength/check-particles.js";
+import { flowByPoints } from "../src/plan/strength/flow.js";
+import { suspendedIn } from "../src/plan/strength/suspended.js";
+import { strengthByTrials } from "../src/plan/strength/trials.js";
+import { yieldStressOf } from "../src/plan/strength/yield-stress.js";
 import { timelineOf } from "../src/plan/timeline.js";
 import { exampleJob } from "../tests/support/example.js";
 import { medians, readable } from "./speed.js";
@@ -27,6 +34,7 @@ async function partsOf(scale: "beaker" | "kettle"): Promise<readonly (readonly s
   const run = () => runSteps(job, contents, scaled);
   const moments = run();
   const filled = afterFilling(job, moments, scaled);
+  const yieldStress = yieldStressOf(job, flowByPoints(job), strengthByTrials(job));
   const parts: Readonly<Record<string, () => unknown>> = {
     "the whole": () => runPlan(document),
     "documents read": () => readJob(document),
@@ -37,8 +45,13 @@ async function partsOf(scale: "beaker" | "kettle"): Promise<readonly (readonly s
       exposuresOf(moments, exposedIn(moments)),
       evaporationOf(job, moments),
     ],
-    "checks, the window for particles among them": () => [
-      hotChecksOf(job, scaled, moments, naturalOriginOf(formula)),
+    "oils in the other order": () => oilOrderOf(job, moments, exposedIn(moments), contents, scaled),
+    "fits of trials and rheometer points": () => [strengthByTrials(job), flowByPoints(job)],
+    "window for particles and settling": () =>
+      checkParticles(suspendedIn(moments, job), moments, job, scaled, yieldStress),
+    air: () => airOf(job, moments, scaled, yieldStress),
+    "other checks": () => [
+      hotChecksOf(job, scaled, moments, naturalOriginOf(job)),
       checkSetThrough(job, moments, filled),
     ],
     "timeline and cautions": () => [timelineOf(job, moments), cautionsOf(job, moments)],

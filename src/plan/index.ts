@@ -13,7 +13,7 @@ export type {
   Plan,
   PlanCost,
   PlanEvaporation,
-  PlanOrder,
+  PlanLotOrder,
   PlanScale,
   TimelineStep,
   WeighingLine,

@@ -1,6 +1,7 @@
 import type { Check, Formula } from "../formula/index.js";
 import { type Ingredient, largestShare, productContent, shortfalls } from "../natural-origin/index.js";
 import { attempt } from "./attempt.js";
+import type { Job } from "./job.js";
 import type { NaturalOrigin } from "./plan.js";
 import { say } from "./say.js";
 
@@ -23,8 +24,8 @@ function ingredientsOf(formula: Formula): readonly Ingredient[] {
   });
 }
 
-/** The figure, what it hangs on, and the most gel former that keeps the claim. */
-export function naturalOriginOf(formula: Formula): NaturalOrigin {
+/** The figure, what it hangs on, and on the hot route the most gel former that keeps the claim. */
+export function naturalOriginOf({ formula, process }: Job): NaturalOrigin {
   const ingredients = ingredientsOf(formula);
   const { withFormulationWater, withoutFormulationWater } = productContent({ ingredients }).naturalOrigin;
   return {
@@ -35,7 +36,8 @@ export function naturalOriginOf(formula: Formula): NaturalOrigin {
       least,
       greatest,
     })),
-    largestGelFormer: largestGelFormer(formula, ingredients),
+    // The gel former of the cold route is no one material that could give way to the carrier.
+    largestGelFormer: process.route === "hot" ? largestGelFormer(formula, ingredients) : undefined,
   };
 }
 

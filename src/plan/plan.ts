@@ -161,7 +161,7 @@ export interface NaturalOrigin {
 }
 
 /** When each lot is made; or why that is not known. */
-export type PlanOrder =
+export type PlanLotOrder =
   | { readonly notKnown: string }
   | {
       /** By lot, and within it by time. */
@@ -318,7 +318,7 @@ export interface Plan {
   /** What changes with the size of the vessel, for `comparePlans`. */
   readonly scale: PlanScale;
   /** When each lot is made, where there are several or a working day is stated. */
-  readonly order?: PlanOrder | undefined;
+  readonly lotOrder?: PlanLotOrder | undefined;
   /** What happens in the pack. */
   readonly afterFilling: AfterFilling;
   /** When particles may go in, and what holds them. */

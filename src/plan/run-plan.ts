@@ -12,7 +12,7 @@ import { coldTimelineOf } from "./cold/timeline.js";
 import { evaporationOf } from "./evaporation.js";
 import { exposedIn, exposuresOf } from "./exposure.js";
 import type { Job } from "./job.js";
-import { checkWorkingDay, lotsOrder } from "./lots-order.js";
+import { checkWorkingDay, lotOrderOf } from "./lot-order.js";
 import type { Content } from "./moment.js";
 import { naturalOriginOf } from "./natural-origin.js";
 import type { NaturalOrigin, Plan, WeighingLine } from "./plan.js";
@@ -99,7 +99,7 @@ export function runPlan(document: unknown): Plan {
     const material = formula.materials[key];
     return material ? [{ phase, material, mass }] : [];
   });
-  const naturalOrigin = naturalOriginOf(formula);
+  const naturalOrigin = naturalOriginOf(job);
   const route = process.route === "cold" ? coldRoute : hotRoute;
   const ofRoute = route(job, contents, { scaled, naturalOrigin, strength, flow, yieldStress });
   return {
@@ -124,12 +124,11 @@ export function runPlan(document: unknown): Plan {
     },
     allowances: charge.allowances.map(({ name, mass }) => ({ name, mass })),
     ...ofRoute,
-    order: lotsOrder(job, lots, ofRoute.timeline),
+    lotOrder: lotOrderOf(job, lots, ofRoute.timeline),
     checks: [...ofRoute.checks, ...checkWorkingDay(job, ofRoute.timeline)],
     yieldStress,
     flow,
-    // The gel former of the cold route is no one material that could give way to the carrier.
-    naturalOrigin: process.route === "cold" ? { ...naturalOrigin, largestGelFormer: undefined } : naturalOrigin,
+    naturalOrigin,
     cost: costOf(scaled),
     sources: sourcesOf(job),
   };

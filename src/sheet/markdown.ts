@@ -122,7 +122,7 @@ function sheetOf(plan: Plan): string {
 }
 
 /** The order of the lots, where there are several or a working day is stated. */
-function orderOfLots({ order, lots }: Plan): readonly string[] {
+function orderOfLots({ lotOrder: order, lots }: Plan): readonly string[] {
   // Of a single lot the table of steps says it all, and a check whether the day holds it.
   if (!order || lots.count === 1) return [];
   const title = "## Order of the lots";

@@ -1,4 +1,4 @@
-import type { Plan, PlanOrder, TimelineStep, WeighingLine } from "../plan/index.js";
+import type { Plan, PlanLotOrder, TimelineStep, WeighingLine } from "../plan/index.js";
 import { celsius, clock, kilograms, percent, weighed } from "./figures.js";
 import type { Table } from "./table.js";
 
@@ -54,7 +54,7 @@ function coldTimelineTable(timeline: Plan["timeline"]): Table {
 }
 
 /** When each lot is made. */
-export function orderTable({ entries }: Exclude<PlanOrder, { readonly notKnown: string }>): Table {
+export function orderTable({ entries }: Exclude<PlanLotOrder, { readonly notKnown: string }>): Table {
   return {
     columns: ["Lot", "Day", "Step", "From", "To"],
     rows: entries.map(({ lot, day, stage, start, end }) => [String(lot), String(day), stage, clock(start), clock(end)]),

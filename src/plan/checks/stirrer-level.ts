@@ -47,7 +47,7 @@ export function checkCovered(turning: readonly Turning[], { topEdge, cover }: St
 }
 
 /** No vortex reaches the stirrer. The deepest that there could be is known, the one that there is, is not. */
-export function checkAir(turning: readonly Turning[], stirrer: Stirrer, { vessel }: Job): readonly Check[] {
+export function checkVortex(turning: readonly Turning[], stirrer: Stirrer, { vessel }: Job): readonly Check[] {
   const { topEdge, diameter } = stirrer;
   const check = {
     id: "no-air-down-the-vortex",

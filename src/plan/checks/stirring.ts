@@ -6,7 +6,7 @@ import type { Moment } from "../moment.js";
 import { say } from "../say.js";
 import type { Stirred } from "../stirring.js";
 import { hasSet, type Turning, turningOf } from "../turning.js";
-import { checkAir, checkCovered } from "./stirrer-level.js";
+import { checkCovered, checkVortex } from "./stirrer-level.js";
 import { checkWallMoves } from "./wall-moves.js";
 
 /** What the motor keeps in hand: common practice, no source. */
@@ -23,7 +23,7 @@ export function checkStirring(moments: readonly Moment<Step>[], job: Job): reado
     ...checkWallMoves(turning, moments, stirrer, job),
     ...checkMotor(turning, stirrer),
     ...checkCovered(turning, stirrer),
-    ...checkAir(turning, stirrer, job),
+    ...checkVortex(turning, stirrer, job),
   ];
 }
 

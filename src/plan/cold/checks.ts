@@ -8,13 +8,14 @@ import {
   waterActivity,
 } from "../../gel/index.js";
 import { attempt } from "../attempt.js";
+import { checkHeld } from "../check-held.js";
 import type { Job } from "../job.js";
 import { type Content, massOf } from "../moment.js";
-import type { ExpectedGel } from "../plan.js";
+import type { ExpectedGel, Plan } from "../plan.js";
 import { say } from "../say.js";
 import { checkAir } from "./air.js";
 import { checkClarity } from "./clarity.js";
-import { checkHeld } from "./held.js";
+
 import { densityOfPhase, isGlycerin, isWater, oilFractionOf, phasesOfGel } from "./phases.js";
 import type { ColdMoment } from "./run.js";
 
@@ -199,22 +200,22 @@ function checkCoverage(job: Job, contents: readonly Content[], { diameter }: Exp
 
 /** Whether the gel holds its particles: by the yield stress that was measured, else by theory. */
 function checkParticlesHeld(job: Job, moments: readonly ColdMoment[], expected: ExpectedGel): readonly Check[] {
-  const measured = expected.yieldStress;
-  const strength =
-    measured === undefined
-      ? { yieldStress: expected.yieldStressByTheory, source: "of packed droplets, Princen and Kiss 1989" }
-      : { yieldStress: measured, source: `stated, ${job.bench.source}` };
+  const held = heldBy(expected, job);
   return moments.flatMap(({ step, before, after }) =>
     step.do === "add" || step.do === "charge"
       ? after.contents
           .slice(before.contents.length)
           .flatMap(({ material }) =>
-            material.particle
-              ? [checkHeld({ material, particle: material.particle, contents: gelOf(moments) }, job, strength)]
-              : [],
+            material.particle ? [checkHeld(material, material.particle, gelOf(moments), job, held)] : [],
           )
       : [],
   );
+}
+
+function heldBy({ yieldStress, yieldStressByTheory }: ExpectedGel, { bench }: Job): Plan["yieldStress"] {
+  const value = yieldStress ?? yieldStressByTheory;
+  const from = yieldStress === undefined ? "of packed droplets, Princen and Kiss 1989" : `stated, ${bench.source}`;
+  return value === undefined ? undefined : { value, least: value, greatest: value, from };
 }
 
 /** Water activity of the gel former: reported beside the caution, never in place of a test. */

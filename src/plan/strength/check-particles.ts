@@ -1,11 +1,11 @@
 import type { ScaledBatch } from "../../batch/index.js";
 import type { Check } from "../../formula/index.js";
 import { attempt } from "../attempt.js";
+import { checkHeld } from "../check-held.js";
 import type { Job } from "../job.js";
 import type { Moment } from "../moment.js";
 import { say } from "../say.js";
 import { dragOf } from "./drag.js";
-import { needed } from "./held.js";
 import type { PlanYieldStress } from "./plan.js";
 import { settledOf, shareBeyond } from "./settled.js";
 import type { Suspended } from "./suspended.js";
@@ -21,7 +21,7 @@ export function checkParticles(
   return all.flatMap((suspended) => [
     checkWindow(suspended, job),
     checkSettling(suspended, moments, job, scaled),
-    checkHeld(suspended, job, held),
+    checkHeld(suspended.material, suspended.particle, suspended.moment.after.contents, job, held),
   ]);
 }
 
@@ -93,44 +93,5 @@ function checkSettling(suspended: Suspended, moments: readonly Moment[], job: Jo
       ? `${material.name} settles no further than allowed before the gel sets.`
       : `${material.name} settles too far before the gel sets: add it cooler, fill sooner, or keep stirring.`,
     value: `${say.millimetres(Math.abs(inVessel))} in the vessel${inPack === undefined ? "" : `, ${say.millimetres(Math.abs(inPack))} in the pack`}${some}`,
-  };
-}
-
-/** Whether the set gel holds the particles for as long as it stays as it is. */
-function checkHeld(suspended: Suspended, job: Job, held: PlanYieldStress | undefined): Check {
-  const { material } = suspended;
-  const need = needed(suspended, job);
-  const id = `particles-stay-up:${material.key}`;
-  if (!held || !need)
-    return {
-      id,
-      verdict: "not known",
-      statement: `Whether the set gel holds ${material.name} is not known: ${held ? "a density is missing" : "no yield stress of the set gel"}.`,
-      value: held ? say.pascals(held.value) : "not known",
-      limit: "not known",
-      source: job.bench.source,
-    };
-  const verdict = held.least >= need.greatest ? "met" : held.greatest < need.least ? "not met" : "not known";
-  const statement = {
-    met: `The set gel is strong enough to hold ${material.name} at rest, as long as it stays as it is.`,
-    "not met": `The set gel is too weak to hold ${material.name}: it will sink in storage.`,
-    "not known":
-      need.least < need.greatest
-        ? `Published experiments and the yield stress leave it open whether this gel holds ${material.name}.`
-        : `The yield stress is not known well enough to say whether this gel holds ${material.name}.`,
-  }[verdict];
-  return {
-    id,
-    verdict,
-    statement,
-    value:
-      held.least < held.greatest
-        ? `${say.pascals(held.value)}, ${say.pascals(held.least)} to ${say.pascals(held.greatest)} at 95 %`
-        : say.pascals(held.value),
-    limit:
-      need.least < need.greatest
-        ? `held from ${say.pascals(need.greatest)}, lost below ${say.pascals(need.least)}`
-        : `held from ${say.pascals(need.greatest)}`,
-    source: `${need.by}; yield stress ${held.from}`,
   };
 }

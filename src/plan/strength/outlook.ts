@@ -1,11 +1,11 @@
 import type { ScaledBatch } from "../../batch/index.js";
 import { kriegerDoughertyViscosity, packedFraction, wettingOil } from "../../rheology/index.js";
 import { attempt } from "../attempt.js";
+import { largest, needed } from "../held.js";
 import type { Job } from "../job.js";
 import type { Moment } from "../moment.js";
 import { solidShare } from "../suspension.js";
 import { dragOf } from "./drag.js";
-import { largest, needed } from "./held.js";
 import type { PlanParticle, PlanYieldStress } from "./plan.js";
 import { shareBeyond } from "./settled.js";
 import type { Suspended } from "./suspended.js";
@@ -22,9 +22,10 @@ export function particlesOf(
   return all.map((suspended) => {
     const { material, particle, moment, place, window } = suspended;
     const { temperature, time } = moment.before;
-    const need = needed(suspended, job);
+    const { contents } = moment.after;
+    const need = needed(particle, contents, job);
     const beyond = attempt(() => shareBeyond(suspended, moments, job, scaled));
-    const largestHeld = held && largest(suspended, held.least, job);
+    const largestHeld = held && largest(particle, contents, held.least, job);
     return {
       material: material.name,
       drag: dragOf(particle).name,

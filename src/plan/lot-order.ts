@@ -1,14 +1,18 @@
 import { type LotOrder, orderLots } from "../batch/index.js";
 import type { Check } from "../formula/index.js";
 import type { Job } from "./job.js";
-import type { PlanOrder, TimelineStep } from "./plan.js";
+import type { PlanLotOrder, TimelineStep } from "./plan.js";
 import { say } from "./say.js";
 
 /** No list is longer than this. */
 const mostLots = 1000;
 
 /** When each lot is made, from how long each step of one takes; left out for a single lot with no day to fit. */
-export function lotsOrder({ process }: Job, lots: number, timeline: readonly TimelineStep[]): PlanOrder | undefined {
+export function lotOrderOf(
+  { process }: Job,
+  lots: number,
+  timeline: readonly TimelineStep[],
+): PlanLotOrder | undefined {
   const { workingDay } = process;
   if (lots === 1 && !workingDay) return undefined;
   const order = orderOf(process, lots, timeline);

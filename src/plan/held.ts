@@ -1,16 +1,18 @@
-import { largestHeld, thickestFlakeHeld, yieldStressToHold, yieldStressToHoldFlake } from "../../particles/index.js";
-import { attempt } from "../attempt.js";
-import type { Job } from "../job.js";
-import { fluidDensity } from "../suspension.js";
-import type { PlanParticle } from "./plan.js";
-import type { Suspended } from "./suspended.js";
+import type { Particle } from "../formula/index.js";
+import { largestHeld, thickestFlakeHeld, yieldStressToHold, yieldStressToHoldFlake } from "../particles/index.js";
+import { attempt } from "./attempt.js";
+import type { Job } from "./job.js";
+import type { Content } from "./moment.js";
+import type { PlanParticle } from "./strength/plan.js";
+import { fluidDensity } from "./suspension.js";
 
 /** The yield stress that holds a particle in the set gel [Pa]: a band for a sphere, one figure for a flake edge on. */
 export function needed(
-  { particle, moment }: Suspended,
+  particle: Particle,
+  contents: readonly Content[],
   job: Job,
 ): { readonly least: number; readonly greatest: number; readonly by: string } | undefined {
-  const densityFluid = fluidDensity(moment.after.contents, job.process.temperatureRoom);
+  const densityFluid = fluidDensity(contents, job.process.temperatureRoom);
   if (densityFluid === undefined) return undefined;
   const { diameter, density: densityParticle, thickness } = particle;
   if (thickness === undefined)
@@ -23,8 +25,13 @@ export function needed(
 }
 
 /** The largest of its kind that a gel of this yield stress holds for certain. */
-export function largest({ particle, moment }: Suspended, yieldStress: number, job: Job): PlanParticle["largestHeld"] {
-  const densityFluid = fluidDensity(moment.after.contents, job.process.temperatureRoom);
+export function largest(
+  particle: Particle,
+  contents: readonly Content[],
+  yieldStress: number,
+  job: Job,
+): PlanParticle["largestHeld"] {
+  const densityFluid = fluidDensity(contents, job.process.temperatureRoom);
   if (densityFluid === undefined) return undefined;
   const gel = { yieldStress, densityParticle: particle.density, densityFluid };
   const of = particle.thickness === undefined ? "diameter" : "thickness";

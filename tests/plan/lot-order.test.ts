@@ -8,7 +8,7 @@ const three = changed(job, (draft) => Object.assign(draft.batch.target, { packs:
 const inDay = (workingDay: object) => changed(three, (draft) => Object.assign(draft.process, { workingDay }));
 
 test("three lots in one kettle follow one another as each is filled, and packs rest meanwhile", () => {
-  const { order, timeline } = runPlan(three);
+  const { lotOrder: order, timeline } = runPlan(three);
   if (!order || "notKnown" in order) throw new Error("no order");
   const filled = timeline.find(({ inPacks }) => inPacks)?.timeEnd ?? Number.NaN;
   const begins = order.entries.filter(({ stage }) => stage === "2 heat").map(({ start }) => start);
@@ -21,7 +21,7 @@ test("three lots in one kettle follow one another as each is filled, and packs r
 
 test("a working day takes as many lots as fit it, and another vessel takes more", () => {
   const daysOf = (workingDay: object): number => {
-    const { order } = runPlan(inDay(workingDay));
+    const { lotOrder: order } = runPlan(inDay(workingDay));
     if (!order || "notKnown" in order) throw new Error("no order");
     return order.days;
   };
@@ -35,18 +35,18 @@ test("a working day takes as many lots as fit it, and another vessel takes more"
 
 test("a lot that no day holds is said so, and so is a step whose end is not known", () => {
   const short = runPlan(inDay({ length: "2 h" }));
-  expect(short.order).toMatchObject({ notKnown: expect.stringContaining("do not fit a working day of 7200 s") });
+  expect(short.lotOrder).toMatchObject({ notKnown: expect.stringContaining("do not fit a working day of 7200 s") });
   expect(short.checks.find(({ id }) => id === "lot-fits-the-day")?.verdict).toBe("not met");
   expect(toMarkdown({ plan: short })).toContain("Not known: ");
   const lost = runPlan(changed(inDay({ length: "8 h" }), (draft) => delete draft.vessel.coolingCurve));
-  expect(lost.order).toMatchObject({ notKnown: expect.stringMatching(/^how long step \d takes is not known$/) });
+  expect(lost.lotOrder).toMatchObject({ notKnown: expect.stringMatching(/^how long step \d takes is not known$/) });
   expect(lost.checks.find(({ id }) => id === "lot-fits-the-day")?.verdict).toBe("not known");
 });
 
 test("a single lot with no day to fit has no order, and with one is looked at too", () => {
-  expect(runPlan(job).order).toBeUndefined();
+  expect(runPlan(job).lotOrder).toBeUndefined();
   const one = runPlan(changed(job, (draft) => Object.assign(draft.process, { workingDay: { length: "8 h" } })));
-  expect(one.order).toMatchObject({ days: 1 });
+  expect(one.lotOrder).toMatchObject({ days: 1 });
   expect(toMarkdown({ plan: one })).toContain("| lot-fits-the-day | met |");
   expect(toMarkdown({ plan: one })).not.toContain("## Order of the lots");
 });
@@ -54,8 +54,8 @@ test("a single lot with no day to fit has no order, and with one is looked at to
 test("lots of the cold route too wait for their vessel, which rests before it fills", () => {
   const cold = changed(coldJob(), (draft) => Object.assign(draft.batch.target, { packs: 1600 }));
   const plan = runPlan(cold);
-  if (!plan.order || "notKnown" in plan.order) throw new Error("no order");
-  const { entries, days } = plan.order;
+  if (!plan.lotOrder || "notKnown" in plan.lotOrder) throw new Error("no order");
+  const { entries, days } = plan.lotOrder;
   const filled = plan.timeline.find(({ inPacks }) => inPacks)?.timeEnd ?? Number.NaN;
   expect(days).toBe(2);
   expect(filled).toBeLessThan(8 * 3600);
