@@ -47,8 +47,7 @@ async function partsOf(scale: "beaker" | "kettle"): Promise<readonly (readonly s
     ],
     "oils in the other order": () => oilOrderOf(job, moments, exposedIn(moments), contents, scaled),
     "fits of trials and rheometer points": () => [strengthByTrials(job), flowByPoints(job)],
-    "window for particles and settling": () =>
-      checkParticles(suspendedIn(moments, job), moments, job, scaled, yieldStress),
+    "window for particles and settling": () => checkParticles(suspendedIn(moments, job, scaled), job, yieldStress),
     air: () => airOf(job, moments, scaled, yieldStress),
     "other checks": () => [
       hotChecksOf(job, scaled, moments, naturalOriginOf(job)),

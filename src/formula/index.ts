@@ -1,4 +1,17 @@
 export type { Check } from "./check.js";
+export type {
+  DensityDocument,
+  HeatSensitivityDocument,
+  IndicesDocument,
+  LimitsDocument,
+  MaterialDocument,
+  MaterialFunction,
+  MeltingDocument,
+  ParticleDocument,
+  PropertiesOf,
+  RefractiveIndexDocument,
+  VolatileDocument,
+} from "./material-document.js";
 export { conductivityOfMixture, densityOfMixture, type MixturePart, specificHeatOfMixture } from "./mixture.js";
 export { normalise } from "./normalise.js";
 export { readFormula } from "./read.js";
@@ -6,25 +19,14 @@ export { type RefractivePart, refractiveIndexOfMixture } from "./refraction.js";
 export { replaceMaterial } from "./replace.js";
 export { suppliedShare } from "./strength.js";
 export type {
-  DensityDocument,
   Formula,
   FormulaDocument,
   FormulaLine,
-  HeatSensitivityDocument,
   IndexReading,
-  IndicesDocument,
-  LimitsDocument,
   LineDocument,
   Material,
-  MaterialDocument,
-  MaterialFunction,
-  MeltingDocument,
   Particle,
-  ParticleDocument,
   PremixDocument,
   Price,
-  PropertiesOf,
-  RefractiveIndexDocument,
   Volatile,
-  VolatileDocument,
 } from "./types.js";

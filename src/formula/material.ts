@@ -1,7 +1,8 @@
 import { aboveZero, type Draft, type Findings, join } from "./document.js";
+import type { IndicesDocument, MaterialDocument } from "./material-document.js";
 import { readParticle } from "./particle.js";
 import { readProperties } from "./properties.js";
-import type { IndicesDocument, Material, MaterialDocument, Price } from "./types.js";
+import type { Material, Price } from "./types.js";
 
 /** Second pass over one material. */
 export function readMaterial(key: string, draft: Draft<MaterialDocument>, at: string, findings: Findings): Material {

@@ -1,5 +1,6 @@
 import { aboveZero, type Draft, type Findings, join } from "./document.js";
-import type { Particle, ParticleDocument } from "./types.js";
+import type { ParticleDocument } from "./material-document.js";
+import type { Particle } from "./types.js";
 
 /** Second pass over the particles of a material. */
 export function readParticle(draft: Draft<ParticleDocument>, at: string, findings: Findings): Particle {

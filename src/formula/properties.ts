@@ -1,6 +1,7 @@
 import { choiOkosFat, glycerin, liquidWater } from "../laws/index.js";
 import { aboveZero, type Draft, type Findings, join } from "./document.js";
-import type { IndexReading, Material, MaterialDocument, PropertiesOf, RefractiveIndexDocument } from "./types.js";
+import type { MaterialDocument, PropertiesOf, RefractiveIndexDocument } from "./material-document.js";
+import type { IndexReading, Material } from "./types.js";
 
 /** The correlations that a material may name. */
 function classOf(name: PropertiesOf | undefined): Pick<Material, "density" | "specificHeat" | "conductivity"> {

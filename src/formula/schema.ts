@@ -15,8 +15,9 @@ import {
   strictObject,
   string,
 } from "valibot";
+import type { RefractiveIndexDocument } from "./material-document.js";
 import { quantity } from "./quantity-field.js";
-import type { FormulaDocument, RefractiveIndexDocument } from "./types.js";
+import type { FormulaDocument } from "./types.js";
 
 const share = quantity("massFraction", "9 %");
 const temperature = quantity("temperature", "85 °C");

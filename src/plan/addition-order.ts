@@ -5,9 +5,9 @@ import { additionOrder, profileValues } from "../oils/index.js";
 import { attempt } from "./attempt.js";
 import { doseTemperature } from "./dose.js";
 import { type Exposed, exposedIn, massOfMaterial, untilFilled } from "./exposure.js";
+import type { OilOrder } from "./heat-plan.js";
 import type { Job, Step } from "./job.js";
 import { type Content, type Moment, massOf } from "./moment.js";
-import type { OilOrder } from "./plan.js";
 import { runSteps } from "./run/run-steps.js";
 
 /** What is known of one oil, before it is ranked among the others. */

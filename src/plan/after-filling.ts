@@ -4,10 +4,10 @@ import { shrinkage } from "../heat/index.js";
 import { densityAt } from "../laws/index.js";
 import { attempt } from "./attempt.js";
 import { doseTemperature } from "./dose.js";
+import type { AfterFilling } from "./heat-plan.js";
 import type { Job } from "./job.js";
 import type { Content, Moment } from "./moment.js";
 import { packCooling, timeInPack } from "./pack.js";
-import type { AfterFilling } from "./plan.js";
 import { say } from "./say.js";
 
 /** What happens in the pack: when its centre has set, and how far the content sinks as it cools. */

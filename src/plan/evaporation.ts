@@ -3,9 +3,9 @@ import { evaporationCoefficient, evaporationOverRun, type Stretch } from "../hea
 import { airProperties } from "../laws/index.js";
 import { attempt } from "./attempt.js";
 import { massOfMaterial, stretchesFrom } from "./exposure.js";
+import type { PlanEvaporation } from "./heat-plan.js";
 import type { Job } from "./job.js";
 import { type Moment, massOf } from "./moment.js";
-import type { PlanEvaporation } from "./plan.js";
 
 /** Molar mass of what the volatile part is dissolved in [kg/mol]: triglycerides of plant oils, common practice, no source. */
 export const molarMassOfOil = 0.88;

@@ -1,7 +1,7 @@
 import type { Material } from "../formula/index.js";
 import { type Exposure, exposure, type Stretch } from "../heat/index.js";
+import type { OilExposure } from "./heat-plan.js";
 import { type Moment, massOf } from "./moment.js";
-import type { OilExposure } from "./plan.js";
 
 /** From here on an oil counts as warm, for want of a figure of its own: common practice, no source. */
 const warmFrom = 60;

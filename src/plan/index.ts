@@ -1,18 +1,12 @@
+export type { ColdAddition, ColdAdditions, ColdRun, ExpectedGel } from "./cold/plan.js";
 export type { ColdBenchDocument, ColdStepDocument } from "./cold/types.js";
 export { comparePlans, type PlanAtScale } from "./compare-plans.js";
+export type { AfterFilling, OilExposure, OilOrder, PlanEvaporation } from "./heat-plan.js";
 export type {
-  AfterFilling,
-  ColdAddition,
-  ColdAdditions,
-  ColdRun,
   ContentBounds,
-  ExpectedGel,
   NaturalOrigin,
-  OilExposure,
-  OilOrder,
   Plan,
   PlanCost,
-  PlanEvaporation,
   PlanLotOrder,
   PlanScale,
   TimelineStep,
@@ -39,16 +33,18 @@ export type {
 } from "./strength/types.js";
 export type {
   BenchDocument,
-  CoolingCurveDocument,
-  JacketDocument,
   JobDocument,
   PackDocument,
   ProcessDocument,
   StepDocument,
+  ViscosityDocument,
+  ViscosityLawDocument,
+} from "./types.js";
+export type {
+  CoolingCurveDocument,
+  JacketDocument,
   StirrerDocument,
   StirrerKind,
   SurfacesDocument,
   VesselDocument,
-  ViscosityDocument,
-  ViscosityLawDocument,
-} from "./types.js";
+} from "./vessel-document.js";

@@ -4,7 +4,7 @@ import type { HeatLossLaw, ViscosityLaw } from "../laws/index.js";
 import type { ColdBench } from "./cold/bench.js";
 import type { ColdStep } from "./cold/step.js";
 import type { Air, Nozzle, StrengthBench } from "./strength/job.js";
-import type { StirrerKind } from "./types.js";
+import type { StirrerKind } from "./vessel-document.js";
 
 /** A vessel in the units of the kernels. */
 export interface Vessel {

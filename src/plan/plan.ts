@@ -1,4 +1,7 @@
 import type { Check, MaterialFunction } from "../formula/index.js";
+import type { Regime } from "../mixing/index.js";
+import type { ColdRun } from "./cold/plan.js";
+import type { AfterFilling, OilExposure, OilOrder, PlanEvaporation } from "./heat-plan.js";
 import type {
   PlanAir,
   PlanFilms,
@@ -64,7 +67,7 @@ export interface TimelineStep {
         readonly torque: number;
         /** Of the stirrer, with the viscosity at the shear rate of the readings. */
         readonly reynolds: number;
-        readonly regime: "laminar" | "transitional" | "turbulent";
+        readonly regime: Regime;
       }
     | undefined;
   /** The law behind time and temperature, or what is missing for it. */
@@ -72,76 +75,6 @@ export interface TimelineStep {
   readonly note?: string | undefined;
   /** Volume fraction of oil in oil and gel former after the step; on the cold route. */
   readonly volumeFractionOil?: number;
-}
-
-/** One addition of oil, or one row of a stream. Masses in kg, fractions 0 to 1, times since the step began in s. */
-export interface ColdAddition {
-  /** Oil that goes in [kg]; of a stream, since the row before. */
-  readonly mass: number;
-  /** As a share of what is in the vessel [0 to 1]; not of a stream. */
-  readonly share?: number;
-  /** The most that the bench took up at once there [0 to 1]; not of a stream. */
-  readonly shareGreatest?: number;
-  /** Feed rate of a stream [kg/s]. */
-  readonly rate?: number;
-  /** Then in the vessel [kg]. */
-  readonly massInVessel: number;
-  /** Of it, oil [kg]. */
-  readonly massOil: number;
-  /** Then, of oil and gel former. */
-  readonly volumeFractionOil: number;
-  /** It begins to go in [s]; left out where not known. */
-  readonly timeStart?: number;
-  /** All of it is in [s]. */
-  readonly timeIn?: number;
-  /** It is taken up, and the next may follow [s]. */
-  readonly timeEnd?: number;
-  /** Then, between the bench's readings [Pa·s]; left out where they do not reach. */
-  readonly viscosity?: number;
-  /** The same of the yield stress [Pa]. */
-  readonly yieldStress?: number;
-}
-
-/** How one phase of oil goes in. */
-export interface ColdAdditions {
-  /** Number of the step. */
-  readonly step: number;
-  readonly phase: string;
-  readonly form: "largest" | "equal" | "geometric" | "as at the bench" | "stream";
-  /** What is kept from the bench while an addition is taken up. */
-  readonly keeps: "time" | "revolutions" | "way of the tip";
-  /** The factor that this puts on its times; left out where not known. */
-  readonly uptakeFactor?: number;
-  /** What the operator sees before the next addition. */
-  readonly before: string;
-  /** Smallest step of an addition [kg]. */
-  readonly increment: number;
-  readonly rows: readonly ColdAddition[];
-  /** Why the times are not known, where they are not. */
-  readonly timesNotKnown?: string | undefined;
-}
-
-/** What the bench's figures make of the finished gel of the cold route. */
-export interface ExpectedGel {
-  /** Of oil in oil and gel former. */
-  readonly volumeFractionOil?: number;
-  /** Sauter mean diameter of the droplets [m], and where it is from. */
-  readonly diameter?: number;
-  readonly diameterFrom?: string;
-  /** Shear modulus of packed droplets by Princen and Kiss [Pa]. */
-  readonly modulus?: number;
-  /** Their yield stress by Princen and Kiss [Pa]. */
-  readonly yieldStressByTheory?: number;
-  /** Yield stress as measured [Pa]. */
-  readonly yieldStress?: number;
-  /** What is not known, and why. */
-  readonly notKnown: readonly string[];
-}
-
-/** What only the cold route has. */
-export interface ColdRun {
-  readonly additions: readonly ColdAdditions[];
-  readonly gel: ExpectedGel;
 }
 
 /** Between which values a content lies [0 to 1]; equal where every index is known. */
@@ -192,84 +125,6 @@ export type PlanCost =
       readonly perKilogram: number;
       readonly perPack?: number | undefined;
     };
-
-/** What one material that is to be spared went through in the vessel; or why that is not known. */
-export type OilExposure =
-  | { readonly material: string; readonly notKnown: string }
-  | {
-      /** Name of the material. */
-      readonly material: string;
-      /** How warm it got [°C]. */
-      readonly temperatureHighest: number;
-      /** From its charge to the last pack [s]. */
-      readonly duration: number;
-      /** How much of that it was above a temperature [s]. */
-      readonly timeAbove: number;
-      /** That temperature [°C]. */
-      readonly temperatureAbove: number;
-      /** The time [s] at its reference temperature [°C] that would have done as much, where its sensitivity is known. */
-      readonly equivalent?: { readonly duration: number; readonly temperature: number };
-    };
-
-/** What the heat of the run does to one oil, and what it would do if the oil waited until the heat is off. */
-export type OilOrder =
-  | { readonly material: string; readonly notKnown: string }
-  | {
-      /** Name of the material. */
-      readonly material: string;
-      /** Whether it is in the vessel while that is on the heat. */
-      readonly onHeat: boolean;
-      /** Cox value from its fatty acids. */
-      readonly oxidisability: number;
-      /** Share of the product [0 to 1]. */
-      readonly massFraction: number;
-      /** The time [s] at `temperatureReference` [°C] that does as much as its way through the vessel. */
-      readonly equivalentTime: number;
-      /** The same if it is charged after the heat is off [s]. */
-      readonly equivalentTimeOffHeat: number;
-      /** The temperature of the room, at which all these times count [°C]. */
-      readonly temperatureReference: number;
-      /** Cox value times share times the equivalent time, as planned [s]. */
-      readonly burden: number;
-      /** The same if it is charged after the heat is off [s]. */
-      readonly burdenOffHeat: number;
-      /** What charging it after the heat is off takes away [s]. */
-      readonly spared: number;
-      /** What it has of all that the heat does to the oils that are known [0 to 1]. */
-      readonly share: number;
-      /** Whether the mix would come too near its setting temperature if it waited. */
-      readonly setsIfOffHeat: boolean;
-    };
-
-/** What one volatile material loses, as shares of what was charged [0 to 1]. */
-export interface PlanEvaporation {
-  /** Name of the material. */
-  readonly material: string;
-  /** As the batch document states it, for the charge to make up. */
-  readonly stated?: number;
-  /** From vapour pressure and the air over the vessel. */
-  readonly predicted?: number;
-  /** The most that is possible at all, as into a vacuum. */
-  readonly most?: number;
-  /** What the prediction rests on. */
-  readonly restsOn?: string;
-  /** Why there is no prediction. */
-  readonly notKnown?: string;
-}
-
-/** What happens in the pack after filling. What is not known is left out. */
-export interface AfterFilling {
-  /** Until the centre of a pack has passed the setting temperature [s]. */
-  readonly durationToSet?: number | undefined;
-  /** How far the content sinks as it cools to the room [m]. */
-  readonly sinkDepth?: number;
-  /** What would make up for it in one pack [kg]. */
-  readonly topUp?: number;
-  /** The law behind the time. */
-  readonly law?: string;
-  /** What is missing. */
-  readonly notKnown?: string;
-}
 
 /** What changes with the size of the vessel. What is not known is left out. */
 export interface PlanScale {

@@ -4,7 +4,7 @@ import type { LayersLoss, SurfaceLoss } from "../laws/index.js";
 import type { Vessel } from "./job.js";
 import { readStirrer, readWalls } from "./read-walls.js";
 import { say } from "./say.js";
-import type { CoolingCurveDocument, SurfacesDocument, VesselDocument } from "./types.js";
+import type { CoolingCurveDocument, SurfacesDocument, VesselDocument } from "./vessel-document.js";
 
 /** Second pass over a vessel. */
 export function readVessel(draft: Draft<VesselDocument>, findings: Findings): Vessel {

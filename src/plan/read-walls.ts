@@ -1,6 +1,6 @@
 import { aboveZero, type Draft, type Findings, join } from "../formula/document.js";
 import type { Vessel } from "./job.js";
-import type { StirrerDocument, VesselDocument } from "./types.js";
+import type { StirrerDocument, VesselDocument } from "./vessel-document.js";
 
 /** The stirrer, which has to fit into the vessel. */
 export function readStirrer(

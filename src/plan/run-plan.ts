@@ -1,36 +1,15 @@
 import { type ScaledBatch, scaleFormula } from "../batch/index.js";
 import type { Formula } from "../formula/index.js";
-import { oilOrderOf } from "./addition-order.js";
-import { afterFilling, checkSetThrough } from "./after-filling.js";
-import { cautionsOf } from "./cautions.js";
-import { commonChecksOf, hotChecksOf } from "./checks/index.js";
-import { coldCautionsOf } from "./cold/cautions.js";
-import { coldChecksOf, gelOf } from "./cold/checks.js";
-import { expectedGel } from "./cold/droplets.js";
-import { runCold } from "./cold/run.js";
-import { coldTimelineOf } from "./cold/timeline.js";
-import { evaporationOf } from "./evaporation.js";
-import { exposedIn, exposuresOf } from "./exposure.js";
-import type { Job } from "./job.js";
 import { checkWorkingDay, lotOrderOf } from "./lot-order.js";
 import type { Content } from "./moment.js";
 import { naturalOriginOf } from "./natural-origin.js";
-import type { NaturalOrigin, Plan, WeighingLine } from "./plan.js";
+import type { Plan, WeighingLine } from "./plan.js";
 import { readJob } from "./read.js";
-import { runSteps } from "./run/run-steps.js";
-import { scaleOf } from "./scale.js";
-import { airOf } from "./strength/air.js";
-import { checkAir } from "./strength/check-air.js";
-import { checkParticles } from "./strength/check-particles.js";
-import { checkStrength } from "./strength/check-strength.js";
-import { filmsOf } from "./strength/films.js";
+import { coldRoute, hotRoute } from "./routes.js";
+import { sourcesOf } from "./sources.js";
 import { flowByPoints } from "./strength/flow.js";
-import { gelPointsOf } from "./strength/gel-points.js";
-import { particlesOf } from "./strength/outlook.js";
-import { suspendedIn } from "./strength/suspended.js";
 import { strengthByTrials } from "./strength/trials.js";
 import { yieldStressOf } from "./strength/yield-stress.js";
-import { timelineOf } from "./timeline.js";
 
 /**
  * Runs a job on the hot or the cold route: scales the formula, runs the process over the charge, asks every question that the
@@ -134,89 +113,6 @@ export function runPlan(document: unknown): Plan {
   };
 }
 
-/** What depends on the route: the run, what comes of it, and what is asked of it. */
-type OfRoute = Pick<
-  Plan,
-  | "timeline"
-  | "scale"
-  | "afterFilling"
-  | "exposures"
-  | "oilOrder"
-  | "particles"
-  | "gelPoints"
-  | "strength"
-  | "films"
-  | "air"
-  | "evaporation"
-  | "cold"
-  | "checks"
-  | "cautions"
->;
-
-/** What is known before the first step is run. */
-interface Known {
-  readonly scaled: ScaledBatch;
-  readonly naturalOrigin: NaturalOrigin;
-  readonly strength: Plan["strength"];
-  readonly flow: Plan["flow"];
-  readonly yieldStress: Plan["yieldStress"];
-}
-
-function hotRoute(job: Job, charge: readonly Content[], known: Known): OfRoute {
-  const { scaled, naturalOrigin, strength, flow, yieldStress } = known;
-  const moments = runSteps(job, charge, scaled);
-  const exposed = exposedIn(moments);
-  const pastFilling = afterFilling(job, moments, scaled);
-  const suspended = suspendedIn(moments, job);
-  const air = airOf(job, moments, scaled, yieldStress);
-  return {
-    timeline: timelineOf(job, moments),
-    scale: scaleOf(job, moments, scaled),
-    afterFilling: pastFilling,
-    exposures: exposuresOf(moments, exposed),
-    oilOrder: oilOrderOf(job, moments, exposed, charge, scaled),
-    particles: particlesOf(suspended, job, moments, scaled, yieldStress),
-    gelPoints: gelPointsOf(job, moments),
-    strength,
-    films: filmsOf(job, scaled, moments, yieldStress),
-    air,
-    evaporation: evaporationOf(job, moments),
-    checks: [
-      ...hotChecksOf(job, scaled, moments, naturalOrigin),
-      ...checkParticles(suspended, moments, job, scaled, yieldStress),
-      ...checkSetThrough(job, moments, pastFilling),
-      ...checkStrength(job, { strength, flow, yieldStress, density: scaled.density }),
-      ...checkAir(job, air),
-    ],
-    cautions: cautionsOf(job, moments),
-  };
-}
-
-function coldRoute(job: Job, charge: readonly Content[], { scaled, naturalOrigin, yieldStress }: Known): OfRoute {
-  const moments = runCold(job, charge, scaled);
-  const gel = expectedGel(job, gelOf(moments), yieldStress);
-  const additions = moments.flatMap(({ added }, i) => {
-    if (!added) return [];
-    const { duration: _, ...schedule } = added;
-    return [{ step: i + 1, ...schedule }];
-  });
-  const usual = cautionsOf(job, moments);
-  return {
-    timeline: coldTimelineOf(job, moments),
-    scale: scaleOf(job, [], scaled),
-    afterFilling: {},
-    exposures: [],
-    oilOrder: [],
-    particles: [],
-    gelPoints: [],
-    films: filmsOf(job, scaled, moments, yieldStress),
-    evaporation: [],
-    cold: { additions, gel },
-    checks: [...commonChecksOf(job, scaled, moments, naturalOrigin), ...coldChecksOf(job, moments, gel)],
-    cautions: [...coldCautionsOf(job), ...usual],
-  };
-}
-
 function weighingOf({ materials, lines }: Formula, { lot }: ScaledBatch): readonly WeighingLine[] {
   return lot.lines.map((line) => ({
     phase: line.phase,
@@ -237,33 +133,4 @@ function costOf({ cost }: ScaledBatch): Plan["cost"] {
   if ("notKnown" in cost) return { notKnown: cost.notKnown };
   const { currency, batch, perKilogram, perPack } = cost;
   return { currency, batch, perKilogram, perPack };
-}
-
-/** Where the figures come from, as the documents say it. A material without a source is named as such. */
-function sourcesOf({ formula, bench, batch, vessel, process, pack }: Job): Plan["sources"] {
-  const used = new Set(formula.lines.map((line) => line.material));
-  return [
-    ...Object.values(formula.materials)
-      .filter((material) => used.has(material.key))
-      .flatMap(({ name, sources }) => {
-        const stated = Object.entries(sources).map(([field, source]) => ({ of: `${name}, ${field}`, source }));
-        return stated.length > 0 ? stated : [{ of: name, source: "no source stated" }];
-      }),
-    {
-      of:
-        process.route === "hot"
-          ? "setting, dissolving, viscosity and yield stress"
-          : "additions, uptake, droplets, air and yield stress",
-      source: bench.source,
-    },
-    ...batch.allowances.map(({ name, source }) => ({ of: `allowance: ${name}`, source: source ?? "no source stated" })),
-    ...(process.route === "hot"
-      ? [{ of: `${vessel.name}, heat loss`, source: vessel.loss?.from ?? "not stated" }]
-      : []),
-    ...(pack?.content ? [{ of: `${pack.name}, coefficient at its surface`, source: pack.content.source }] : []),
-    ...[
-      ["heated wall", vessel.heatedWall?.source],
-      ["jacket", vessel.jacket?.source],
-    ].flatMap(([wall, source]) => (source === undefined ? [] : [{ of: `${vessel.name}, ${wall}`, source }])),
-  ];
 }

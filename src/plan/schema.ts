@@ -31,10 +31,9 @@ import type {
   PackDocument,
   ProcessDocument,
   StepDocument,
-  StirrerDocument,
-  VesselDocument,
   ViscosityLawDocument,
 } from "./types.js";
+import type { StirrerDocument, VesselDocument } from "./vessel-document.js";
 
 const temperature = quantity("temperature", "85 °C");
 const time = quantity("time", "15 min");

@@ -4,55 +4,80 @@ import type { Table } from "./table.js";
 
 /** What to add, when, and what the vessel holds then, with a box to tick before the next. */
 export function additionTable(of: ColdAdditions, timeline: Plan["timeline"]): Table {
-  const begins = timeline[of.step - 1]?.timeStart;
-  const at = (time: number | undefined): string =>
-    clock(begins === undefined || time === undefined ? undefined : begins + time);
-  const thick = of.rows.some(({ viscosity, yieldStress }) => viscosity !== undefined || yieldStress !== undefined);
-  const stream = of.form === "stream";
-  const start = of.rows[0] ? of.rows[0].massOil - of.rows[0].mass : 0;
+  const at = clockOf(of, timeline);
+  const thick = hasThickness(of);
   return {
-    columns: stream
-      ? [
-          "No.",
-          "At",
-          "Pump at",
-          "Oil in by then",
-          "Oil by volume",
-          ...(thick ? ["Thickness then"] : []),
-          "Uniform, glossy",
-          "Done at",
-        ]
-      : [
-          "No.",
-          "Oil to add",
-          "Oil in by then",
-          "Oil by volume",
-          "Goes in at",
-          "Next not before",
-          ...(thick ? ["Thickness then"] : []),
-          "Taken up",
-          "Done at",
-        ],
+    columns: [
+      "No.",
+      "Oil to add",
+      "Oil in by then",
+      "Oil by volume",
+      "Goes in at",
+      "Next not before",
+      ...(thick ? ["Thickness then"] : []),
+      "Taken up",
+      "Done at",
+    ],
     rows: of.rows.map((row, i) => {
-      const last = i === of.rows.length - 1;
-      const oilIn = weighed(row.massOil - start, of.increment);
-      const then = [
-        percent(row.volumeFractionOil, 3),
-        ...(stream ? [] : [at(row.timeStart), last ? "" : at(row.timeEnd)]),
-      ];
+      const isLast = i === of.rows.length - 1;
+      const mass = weighed(row.mass, of.increment);
       return [
         String(i + 1),
-        ...(stream
-          ? [at(row.timeStart), rate(row)]
-          : [last ? `what is left, ${weighed(row.mass, of.increment)}` : weighed(row.mass, of.increment)]),
-        last ? "all" : oilIn,
-        ...then,
+        isLast ? `what is left, ${mass}` : mass,
+        oilIn(of, i),
+        percent(row.volumeFractionOil, 3),
+        at(row.timeStart),
+        isLast ? "" : at(row.timeEnd),
         ...(thick ? [thickness(row)] : []),
         "☐",
         "",
       ];
     }),
   };
+}
+
+/** How fast to pump, from when on, and what the vessel holds then. */
+export function streamTable(of: ColdAdditions, timeline: Plan["timeline"]): Table {
+  const at = clockOf(of, timeline);
+  const thick = hasThickness(of);
+  return {
+    columns: [
+      "No.",
+      "At",
+      "Pump at",
+      "Oil in by then",
+      "Oil by volume",
+      ...(thick ? ["Thickness then"] : []),
+      "Uniform, glossy",
+      "Done at",
+    ],
+    rows: of.rows.map((row, i) => [
+      String(i + 1),
+      at(row.timeStart),
+      rate(row),
+      oilIn(of, i),
+      percent(row.volumeFractionOil, 3),
+      ...(thick ? [thickness(row)] : []),
+      "☐",
+      "",
+    ]),
+  };
+}
+
+/** Times of a schedule on the clock of the job. */
+function clockOf({ step }: ColdAdditions, timeline: Plan["timeline"]): (time: number | undefined) => string {
+  const begins = timeline[step - 1]?.timeStart;
+  return (time) => clock(begins === undefined || time === undefined ? undefined : begins + time);
+}
+
+function hasThickness({ rows }: ColdAdditions): boolean {
+  return rows.some(({ viscosity, yieldStress }) => viscosity !== undefined || yieldStress !== undefined);
+}
+
+/** What of the phase is in after a row. */
+function oilIn({ rows, increment }: ColdAdditions, i: number): string {
+  const [first, row] = [rows[0], rows[i]];
+  return !first || !row || i === rows.length - 1 ? "all" : weighed(row.massOil - first.massOil + first.mass, increment);
 }
 
 function rate({ rate: perSecond = 0 }: ColdAddition): string {

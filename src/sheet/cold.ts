@@ -1,5 +1,5 @@
 import type { ColdAdditions, ExpectedGel, Plan } from "../plan/index.js";
-import { additionTable } from "./cold-tables.js";
+import { additionTable, streamTable } from "./cold-tables.js";
 import { percent } from "./figures.js";
 import { markdownTable, markdownText } from "./table.js";
 
@@ -10,7 +10,9 @@ export function additionsOf({ cold, timeline }: Plan): readonly string[] {
     howTo(of)
       .map((line) => `- ${markdownText(line)}`)
       .join("\n"),
-    ...(of.rows.length > 0 ? [markdownTable(additionTable(of, timeline))] : []),
+    ...(of.rows.length > 0
+      ? [markdownTable(of.form === "stream" ? streamTable(of, timeline) : additionTable(of, timeline))]
+      : []),
   ]);
 }
 

@@ -13,9 +13,9 @@ import {
 import { attempt } from "../attempt.js";
 import type { Job } from "../job.js";
 import { type Content, massOf } from "../moment.js";
-import type { ColdAddition, ColdAdditions } from "../plan.js";
 import type { ColdBench } from "./bench.js";
 import { densitiesOf, phasesOfGel } from "./phases.js";
+import type { ColdAddition, ColdAdditions } from "./plan.js";
 import type { AddStep } from "./step.js";
 
 /** Oil that was added by a schedule; or why none can be made. */

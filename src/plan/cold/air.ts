@@ -4,9 +4,9 @@ import { attempt } from "../attempt.js";
 import type { Job } from "../job.js";
 import { levelOf } from "../level.js";
 import { massOf } from "../moment.js";
-import type { ExpectedGel } from "../plan.js";
 import { say } from "../say.js";
 import { densityOfAir, fluidDensity } from "../suspension.js";
+import type { ExpectedGel } from "./plan.js";
 import type { ColdMoment } from "./run.js";
 
 /** Pressure under which the bubbles were measured: that of the room [Pa]. */

@@ -11,12 +11,12 @@ import { attempt } from "../attempt.js";
 import { checkHeld } from "../check-held.js";
 import type { Job } from "../job.js";
 import { type Content, massOf } from "../moment.js";
-import type { ExpectedGel, Plan } from "../plan.js";
+import type { Plan } from "../plan.js";
 import { say } from "../say.js";
 import { checkAir } from "./air.js";
 import { checkClarity } from "./clarity.js";
-
 import { densityOfPhase, isGlycerin, isWater, oilFractionOf, phasesOfGel } from "./phases.js";
+import type { ExpectedGel } from "./plan.js";
 import type { ColdMoment } from "./run.js";
 
 /** Every question that only the cold route asks, in the order in which the sheet answers them. */

@@ -3,8 +3,9 @@ import { dropletsInShear, modulusOfDroplets, yieldStressOfDroplets } from "../..
 import { gelAlongAdditions } from "../../mixing/index.js";
 import type { Job } from "../job.js";
 import type { Content } from "../moment.js";
-import type { ExpectedGel, Plan } from "../plan.js";
+import type { Plan } from "../plan.js";
 import { oilFractionOf, phasesOfGel } from "./phases.js";
+import type { ExpectedGel } from "./plan.js";
 
 /** Up to where droplets were seen to break as in the whole emulsion (Jansen and others 2001). */
 const seenUpTo = 0.7;

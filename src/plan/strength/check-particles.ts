@@ -1,26 +1,20 @@
-import type { ScaledBatch } from "../../batch/index.js";
 import type { Check } from "../../formula/index.js";
-import { attempt } from "../attempt.js";
 import { checkHeld } from "../check-held.js";
 import type { Job } from "../job.js";
-import type { Moment } from "../moment.js";
 import { say } from "../say.js";
 import { dragOf } from "./drag.js";
 import type { PlanYieldStress } from "./plan.js";
-import { settledOf, shareBeyond } from "./settled.js";
 import type { Suspended } from "./suspended.js";
 
 /** Particles go in late enough not to sink, early enough to be stirred in, and stay up in the set gel. */
 export function checkParticles(
   all: readonly Suspended[],
-  moments: readonly Moment[],
   job: Job,
-  scaled: ScaledBatch,
   held: PlanYieldStress | undefined,
 ): readonly Check[] {
   return all.flatMap((suspended) => [
     checkWindow(suspended, job),
-    checkSettling(suspended, moments, job, scaled),
+    checkSettling(suspended, job),
     checkHeld(suspended.material, suspended.particle, suspended.moment.after.contents, job, held),
   ]);
 }
@@ -62,8 +56,7 @@ function checkWindow({ material, particle, moment, place, window }: Suspended, j
 }
 
 /** How far the particles settle on the way of this very plan, as if nothing were stirred but where a step says so. */
-function checkSettling(suspended: Suspended, moments: readonly Moment[], job: Job, scaled: ScaledBatch): Check {
-  const { material, particle } = suspended;
+function checkSettling({ material, particle, settled, massFractionBeyond: share }: Suspended, job: Job): Check {
   const { settlingAllowed, source } = job.bench;
   const check = {
     id: `particles-settle:${material.key}`,
@@ -77,12 +70,10 @@ function checkSettling(suspended: Suspended, moments: readonly Moment[], job: Jo
     value: "not known",
   });
   if (settlingAllowed === undefined) return unknown("nothing says how far it may settle");
-  const settled = attempt(() => settledOf(suspended, particle.diameter, moments, job, scaled));
   if (typeof settled === "string") return unknown(settled);
   const { inVessel, inPack } = settled;
   const far = Math.abs(inVessel + (inPack ?? 0)) > settlingAllowed;
   if (inPack === undefined && !far) return unknown("nothing says how the filled pack cools");
-  const share = attempt(() => shareBeyond(suspended, moments, job, scaled));
   if (typeof share === "string") return unknown(share);
   const met = share === undefined ? !far : share === 0;
   const some = share === undefined ? "" : `, ${say.percent(share)} of its mass too far`;

@@ -1,4 +1,3 @@
-import type { ScaledBatch } from "../../batch/index.js";
 import { kriegerDoughertyViscosity, packedFraction, wettingOil } from "../../rheology/index.js";
 import { attempt } from "../attempt.js";
 import { largest, needed } from "../held.js";
@@ -7,7 +6,6 @@ import type { Moment } from "../moment.js";
 import { solidShare } from "../suspension.js";
 import { dragOf } from "./drag.js";
 import type { PlanParticle, PlanYieldStress } from "./plan.js";
-import { shareBeyond } from "./settled.js";
 import type { Suspended } from "./suspended.js";
 import { heatOff, sinceOff } from "./window.js";
 
@@ -16,15 +14,13 @@ export function particlesOf(
   all: readonly Suspended[],
   job: Job,
   moments: readonly Moment[],
-  scaled: ScaledBatch,
   held: PlanYieldStress | undefined,
 ): readonly PlanParticle[] {
   return all.map((suspended) => {
-    const { material, particle, moment, place, window } = suspended;
+    const { material, particle, moment, place, window, massFractionBeyond: beyond } = suspended;
     const { temperature, time } = moment.before;
     const { contents } = moment.after;
     const need = needed(particle, contents, job);
-    const beyond = attempt(() => shareBeyond(suspended, moments, job, scaled));
     const largestHeld = held && largest(particle, contents, held.least, job);
     return {
       material: material.name,

@@ -3,7 +3,7 @@ import { settlingOverCooling, settlingOverCurve } from "../../particles/index.js
 import type { Job } from "../job.js";
 import type { Moment } from "../moment.js";
 import { curveInPack, packCooling } from "../pack.js";
-import type { Suspended } from "./suspended.js";
+import type { Addition } from "./suspended.js";
 
 /** How far particles of one size settle on the way of this plan, downwards positive [m]. */
 export interface Settled {
@@ -14,7 +14,7 @@ export interface Settled {
 
 /** As if nothing were stirred but where a step says so. A kernel's refusal goes to the caller. */
 export function settledOf(
-  { moment, place, melt }: Suspended,
+  { moment, place, melt }: Addition,
   diameter: number,
   moments: readonly Moment[],
   job: Job,
@@ -45,18 +45,18 @@ export function settledOf(
 
 /** Share of the mass whose way is longer than allowed, where sizes are stated. */
 export function shareBeyond(
-  suspended: Suspended,
+  addition: Addition,
   moments: readonly Moment[],
   job: Job,
   scaled: ScaledBatch,
 ): number | undefined {
-  const { sizes } = suspended.particle;
+  const { sizes } = addition.particle;
   const allowed = job.bench.settlingAllowed;
   if (!sizes || allowed === undefined) return undefined;
   let beyond = 0;
   let whole = 0;
   for (const { diameter, massFraction } of sizes) {
-    const settled = settledOf(suspended, diameter, moments, job, scaled);
+    const settled = settledOf(addition, diameter, moments, job, scaled);
     if (typeof settled === "string") return undefined;
     whole += massFraction;
     if (Math.abs(settled.inVessel + (settled.inPack ?? 0)) > allowed) beyond += massFraction;

@@ -1,0 +1,115 @@
+import type { ScaledBatch } from "../batch/index.js";
+import { oilOrderOf } from "./addition-order.js";
+import { afterFilling, checkSetThrough } from "./after-filling.js";
+import { cautionsOf } from "./cautions.js";
+import { commonChecksOf, hotChecksOf } from "./checks/index.js";
+import { coldCautionsOf } from "./cold/cautions.js";
+import { coldChecksOf, gelOf } from "./cold/checks.js";
+import { expectedGel } from "./cold/droplets.js";
+import { runCold } from "./cold/run.js";
+import { coldTimelineOf } from "./cold/timeline.js";
+import { evaporationOf } from "./evaporation.js";
+import { exposedIn, exposuresOf } from "./exposure.js";
+import type { Job } from "./job.js";
+import type { Content } from "./moment.js";
+import type { NaturalOrigin, Plan } from "./plan.js";
+import { runSteps } from "./run/run-steps.js";
+import { scaleOf } from "./scale.js";
+import { airOf } from "./strength/air.js";
+import { checkAir } from "./strength/check-air.js";
+import { checkParticles } from "./strength/check-particles.js";
+import { checkStrength } from "./strength/check-strength.js";
+import { filmsOf } from "./strength/films.js";
+import { gelPointsOf } from "./strength/gel-points.js";
+import { particlesOf } from "./strength/outlook.js";
+import { suspendedIn } from "./strength/suspended.js";
+import { timelineOf } from "./timeline.js";
+
+/** What depends on the route: the run, what comes of it, and what is asked of it. */
+type OfRoute = Pick<
+  Plan,
+  | "timeline"
+  | "scale"
+  | "afterFilling"
+  | "exposures"
+  | "oilOrder"
+  | "particles"
+  | "gelPoints"
+  | "strength"
+  | "films"
+  | "air"
+  | "evaporation"
+  | "cold"
+  | "checks"
+  | "cautions"
+>;
+
+/** What is known before the first step is run. */
+interface Known {
+  readonly scaled: ScaledBatch;
+  readonly naturalOrigin: NaturalOrigin;
+  readonly strength: Plan["strength"];
+  readonly flow: Plan["flow"];
+  readonly yieldStress: Plan["yieldStress"];
+}
+
+/** The hot route: heat, charges, cooling, packs. */
+export function hotRoute(job: Job, charge: readonly Content[], known: Known): OfRoute {
+  const { scaled, naturalOrigin, strength, flow, yieldStress } = known;
+  const moments = runSteps(job, charge, scaled);
+  const exposed = exposedIn(moments);
+  const pastFilling = afterFilling(job, moments, scaled);
+  const suspended = suspendedIn(moments, job, scaled);
+  const air = airOf(job, moments, scaled, yieldStress);
+  return {
+    timeline: timelineOf(job, moments),
+    scale: scaleOf(job, moments, scaled),
+    afterFilling: pastFilling,
+    exposures: exposuresOf(moments, exposed),
+    oilOrder: oilOrderOf(job, moments, exposed, charge, scaled),
+    particles: particlesOf(suspended, job, moments, yieldStress),
+    gelPoints: gelPointsOf(job, moments),
+    strength,
+    films: filmsOf(job, scaled, moments, yieldStress),
+    air,
+    evaporation: evaporationOf(job, moments),
+    checks: [
+      ...hotChecksOf(job, scaled, moments, naturalOrigin),
+      ...checkParticles(suspended, job, yieldStress),
+      ...checkSetThrough(job, moments, pastFilling),
+      ...checkStrength(job, { strength, flow, yieldStress, density: scaled.density }),
+      ...checkAir(job, air),
+    ],
+    cautions: cautionsOf(job, moments),
+  };
+}
+
+/** The cold route: oil added by a schedule, all at the room's temperature. */
+export function coldRoute(
+  job: Job,
+  charge: readonly Content[],
+  { scaled, naturalOrigin, yieldStress }: Known,
+): OfRoute {
+  const moments = runCold(job, charge, scaled);
+  const gel = expectedGel(job, gelOf(moments), yieldStress);
+  const additions = moments.flatMap(({ added }, i) => {
+    if (!added) return [];
+    const { duration: _, ...schedule } = added;
+    return [{ step: i + 1, ...schedule }];
+  });
+  const usual = cautionsOf(job, moments);
+  return {
+    timeline: coldTimelineOf(job, moments),
+    scale: scaleOf(job, [], scaled),
+    afterFilling: {},
+    exposures: [],
+    oilOrder: [],
+    particles: [],
+    gelPoints: [],
+    films: filmsOf(job, scaled, moments, yieldStress),
+    evaporation: [],
+    cold: { additions, gel },
+    checks: [...commonChecksOf(job, scaled, moments, naturalOrigin), ...coldChecksOf(job, moments, gel)],
+    cautions: [...coldCautionsOf(job), ...usual],
+  };
+}
