@@ -34,6 +34,16 @@ export type Impeller = ImpellerConstants &
         readonly bladeWidth?: number;
       }
     | {
+        /** Flat upright blades: a paddle of two, a turbine of four or six. */
+        readonly kind: "flat-blade";
+        /** [m], above 0. */
+        readonly diameter: number;
+        /** Number of blades, 2 or more. */
+        readonly blades: number;
+        /** Width of a blade, which is its height [m], above 0. */
+        readonly bladeWidth: number;
+      }
+    | {
         /** A disc with teeth bent up and down at its rim. */
         readonly kind: "disperser-disc";
         /** [m], above 0. */
@@ -51,6 +61,12 @@ export type Impeller = ImpellerConstants &
         /** A rotor within a slotted ring. Makers' heads differ: its constants are the caller's. */
         readonly kind: "rotor-stator";
         /** Of the rotor [m], above 0. */
+        readonly diameter: number;
+      }
+    | {
+        /** Of any other shape: its constants are the caller's. */
+        readonly kind: "other";
+        /** [m], above 0. */
         readonly diameter: number;
       }
   );
@@ -87,20 +103,26 @@ export interface KnownConstants {
  * from dickey-2004, 44 from the correlation in furukawa-2012, the rest from memory; published shear constants lie from
  * 9.5 to 13, flow numbers from 0.55 to 0.87. Anchor: 200, give or take a quarter, for Re up to 30 (anchor-sheet); its
  * shear constant of 25 from memory, where others say 12: it grows as the gap to the wall shrinks. Disperser disc: 0.45
- * from memory. Of a disperser disc in thick gel and of a rotor and stator nothing is known that would hold for all.
+ * from memory. Of a disperser disc in thick gel and of a rotor and stator nothing is known that would hold for all. Flat
+ * upright blades have their power from their shape in the vessel, or from the caller; their other constants are the
+ * caller's.
  */
 export const impellerConstants: {
   readonly propeller: KnownConstants;
   readonly "pitched-blade": KnownConstants;
+  readonly "flat-blade": KnownConstants;
   readonly "disperser-disc": KnownConstants;
   readonly anchor: KnownConstants;
   readonly "rotor-stator": KnownConstants;
+  readonly other: KnownConstants;
 } = {
   propeller: { constant: 41, powerNumber: 0.32, shearConstant: 10, flowNumber: 0.5 },
   "pitched-blade": { constant: 44, powerNumber: 1.37, shearConstant: 13, flowNumber: 0.79 },
   "disperser-disc": { powerNumber: 0.45 },
   anchor: { constant: 200, powerNumber: 0.35, shearConstant: 25 },
+  "flat-blade": {},
   "rotor-stator": {},
+  other: {},
 };
 
 /** What is known of an impeller's kind; a kind that nobody knows is refused. */
@@ -127,6 +149,10 @@ function bladesIn(impeller: Impeller, vessel: StirredVessel, path: string): Powe
     const height = positive(impeller.armHeight, `${path}.armHeight`);
     return { ...inVessel, blades: 2, bladeAngle: 90, widthToDiameter: height / impeller.diameter };
   }
+  if (impeller.kind === "flat-blade") {
+    const width = positive(impeller.bladeWidth, `${path}.bladeWidth`);
+    return { ...inVessel, blades: impeller.blades, bladeAngle: 90, widthToDiameter: width / impeller.diameter };
+  }
   if (impeller.kind !== "pitched-blade") return undefined;
   const { blades = 4, bladeAngle = 45, bladeWidth = impeller.diameter / 5 } = impeller;
   const widthToDiameter = positive(bladeWidth, `${path}.bladeWidth`) / impeller.diameter;
@@ -138,7 +164,7 @@ function bladesIn(impeller: Impeller, vessel: StirredVessel, path: string): Powe
  * constants of its kind, for a vessel with baffles.
  *
  * @param input.impeller - The impeller, as plain data.
- * @param input.vessel - The vessel: for pitched blades and for an anchor with `armHeight`, whose curve it then gives.
+ * @param input.vessel - The vessel: for flat and pitched blades and for an anchor with `armHeight`, whose curve it then gives.
  * @returns The power curve, as plain data for `powerNumber`.
  * @throws CalculationError `input` where an argument is out of range; `unreachable` where nothing is known of the kind,
  *   so that its power curve is the caller's to give.
@@ -167,7 +193,13 @@ export function curveOf(impeller: Impeller, vessel: StirredVessel | undefined, p
   if (blades !== undefined) return blades;
   if (constant !== undefined && powerNumber !== undefined) return { law: "sum", constant, powerNumber };
   if (powerNumber !== undefined) return { law: "turbulent", powerNumber };
-  return refuse("unreachable", `${path}.power`, "nothing", `a power curve of your own for this ${impeller.kind}`);
+  const wanted = `a power curve of your own for this ${nameOf(impeller)}`;
+  return refuse(
+    "unreachable",
+    `${path}.power`,
+    "nothing",
+    impeller.kind === "flat-blade" ? `${wanted}, or the vessel around it` : wanted,
+  );
 }
 
 /** A constant of an impeller: its own, or that of its kind. */
@@ -175,8 +207,12 @@ export function constantOf(impeller: Impeller, name: "shearConstant" | "flowNumb
   const known = knownOf(impeller, path)[name];
   const own = impeller[name];
   if (own !== undefined) return positive(own, `${path}.${name}`);
-  return known ?? refuse("unreachable", `${path}.${name}`, "nothing", `a number of your own for this ${impeller.kind}`);
+  return (
+    known ?? refuse("unreachable", `${path}.${name}`, "nothing", `a number of your own for this ${nameOf(impeller)}`)
+  );
 }
+
+const nameOf = ({ kind }: Impeller): string => (kind === "other" ? "impeller" : kind);
 
 /**
  * The shear rate that the gel meets on the whole in a stirred vessel, after Metzner and Otto.

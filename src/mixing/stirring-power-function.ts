@@ -11,7 +11,7 @@ import { compilePower } from "./power-number.js";
  * Impeller and vessel are checked once, so that a leg of heating or cooling may ask at every temperature.
  *
  * @param input.impeller - The impeller, as plain data.
- * @param input.vessel - The vessel [m], from which pitched blades and anchors have their power curve.
+ * @param input.vessel - The vessel [m], from which blades and anchors have their power curve.
  * @param input.density - Density of the batch [kg/m³], above 0.
  * @param input.speed - Speed [rev/s], above 0.
  * @param input.beyond - Outside the Reynolds numbers of the power curve: `"throw"` (default) or `"extend"` it.

@@ -36,7 +36,7 @@ export interface CompiledStirring {
 export interface StirredBatch {
   /** The impeller, as plain data. */
   readonly impeller: Impeller;
-  /** The vessel, from which pitched blades and anchors have their power curve; left out, the constants of the kind hold. */
+  /** The vessel, from which blades and anchors have their power curve; left out, the constants of the kind hold. */
   readonly vessel?: StirredVessel;
   /** Density of the batch [kg/m³], above 0. */
   readonly density: number;
@@ -89,7 +89,7 @@ export function compileStirring(batch: StirredBatch, beyond: Beyond | undefined)
  * The gel is taken as sheared long enough to forget its rest; starting from rest asks for more torque.
  *
  * @param input.impeller - The impeller, as plain data.
- * @param input.vessel - The vessel [m], from which pitched blades and anchors have their power curve.
+ * @param input.vessel - The vessel [m], from which blades and anchors have their power curve.
  * @param input.density - Density of the batch [kg/m³], above 0.
  * @param input.curve - Its flow curve; `{ law: "newton", viscosity }` for an oil or a melt.
  * @param input.speed - Speed [rev/s], above 0.

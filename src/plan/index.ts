@@ -41,6 +41,7 @@ export type {
   ViscosityLawDocument,
 } from "./types.js";
 export type {
+  BottomDocument,
   CoolingCurveDocument,
   JacketDocument,
   StirrerDocument,

@@ -1,6 +1,7 @@
 import type { Batch } from "../batch/index.js";
 import type { Formula } from "../formula/index.js";
 import type { HeatLossLaw, ViscosityLaw } from "../laws/index.js";
+import type { VesselBottom } from "../mixing/index.js";
 import type { ColdBench } from "./cold/bench.js";
 import type { ColdStep } from "./cold/step.js";
 import type { Air, Nozzle, StrengthBench } from "./strength/job.js";
@@ -14,6 +15,9 @@ export interface Vessel {
   readonly volumeGreatest: number;
   /** Inner diameter [m]. */
   readonly diameter: number;
+  readonly bottom?: VesselBottom | undefined;
+  /** Their number, and how far each stands out from the wall [m]. */
+  readonly baffles?: { readonly count: number; readonly width: number } | undefined;
   /** What heats it: power [W], and the highest temperature of plate, bath or jacket where one limits it [°C]. */
   readonly heater?: { readonly power: number; readonly temperatureHighest?: number | undefined } | undefined;
   /** How it loses heat to the room, and where that is from. */
@@ -34,10 +38,15 @@ export interface Vessel {
     | undefined;
 }
 
-/** What stirs: swept diameter, height of its upper edge and what is to stand above it [m], usual speed [rev/s], power of its motor at the shaft [W]. */
+/** What stirs: swept diameter, width of blades and height of arms, height of its upper edge and what is to stand above it [m], usual speed [rev/s], power of its motor at the shaft [W]. */
 export interface Stirrer {
   readonly kind: StirrerKind;
   readonly diameter: number;
+  readonly blades?: number | undefined;
+  /** To the horizontal [°]. */
+  readonly bladeAngle?: number | undefined;
+  readonly bladeWidth?: number | undefined;
+  readonly armHeight?: number | undefined;
   readonly speed?: number | undefined;
   readonly powerConstant?: number | undefined;
   readonly powerNumber?: number | undefined;

@@ -2,7 +2,9 @@ import { aboveZero, type Draft, type Findings, join } from "../formula/document.
 import { fitConductance } from "../heat/index.js";
 import type { LayersLoss, SurfaceLoss } from "../laws/index.js";
 import type { Vessel } from "./job.js";
-import { readStirrer, readWalls } from "./read-walls.js";
+import { readShape } from "./read-shape.js";
+import { readStirrer } from "./read-stirrer.js";
+import { readWalls } from "./read-walls.js";
 import { say } from "./say.js";
 import type { CoolingCurveDocument, SurfacesDocument, VesselDocument } from "./vessel-document.js";
 
@@ -28,12 +30,14 @@ export function readVessel(draft: Draft<VesselDocument>, findings: Findings): Ve
     mass: findings.quantity(draft.wall.mass, "mass", at("wall", "mass"), aboveZero),
     specificHeat: findings.quantity(draft.wall.specificHeat, "specificHeat", at("wall", "specificHeat"), aboveZero),
   };
-  const stirrer = draft.stirrer && readStirrer(draft.stirrer, diameter, findings);
+  const shape = readShape(draft, diameter, findings);
+  const stirrer = draft.stirrer && readStirrer(draft.stirrer, { diameter, ...shape }, findings);
   return {
     name: draft.name ?? "",
     volumeLeast,
     volumeGreatest,
     diameter,
+    ...shape,
     heater: draft.heater && {
       power: findings.quantity(draft.heater.power, "power", at("heater", "power"), aboveZero),
       temperatureHighest: findings.optional(draft.heater.highest, "temperature", at("heater", "highest")),

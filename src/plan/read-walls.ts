@@ -1,39 +1,6 @@
 import { aboveZero, type Draft, type Findings, join } from "../formula/document.js";
 import type { Vessel } from "./job.js";
-import type { StirrerDocument, VesselDocument } from "./vessel-document.js";
-
-/** The stirrer, which has to fit into the vessel. */
-export function readStirrer(
-  draft: Draft<StirrerDocument>,
-  diameterVessel: number,
-  findings: Findings,
-): Vessel["stirrer"] {
-  const diameter = findings.quantity(draft.diameter, "length", "vessel.stirrer.diameter", aboveZero);
-  if (diameter > diameterVessel)
-    findings.note("vessel.stirrer.diameter", draft.diameter, "no more than the diameter of the vessel");
-  const constant = (key: "powerConstant" | "powerNumber" | "shearConstant" | "revolutionsUntilEven") => {
-    const value = draft[key];
-    if (value === 0) findings.note(`vessel.stirrer.${key}`, "0", "a number above 0");
-    return value;
-  };
-  const { motor } = draft;
-  if (motor?.efficiency === 0)
-    findings.note("vessel.stirrer.motor.efficiency", "0", "a number above 0 and no more than 1");
-  return {
-    kind: draft.kind ?? "other",
-    diameter,
-    speed: findings.optional(draft.speed, "rotationalSpeed", "vessel.stirrer.speed", aboveZero),
-    powerConstant: constant("powerConstant"),
-    powerNumber: constant("powerNumber"),
-    shearConstant: constant("shearConstant"),
-    revolutionsUntilEven: constant("revolutionsUntilEven"),
-    topEdge: findings.optional(draft.topEdge, "length", "vessel.stirrer.topEdge", aboveZero),
-    cover: findings.optional(draft.cover, "length", "vessel.stirrer.cover", 0) ?? 0,
-    powerMotor:
-      motor &&
-      findings.quantity(motor.power, "power", "vessel.stirrer.motor.power", aboveZero) * (motor.efficiency ?? 1),
-  };
-}
+import type { VesselDocument } from "./vessel-document.js";
 
 /** The walls through which a vessel is heated and cooled. What is stated has a source; what is not is found later. */
 export function readWalls(

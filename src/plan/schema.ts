@@ -33,7 +33,7 @@ import type {
   StepDocument,
   ViscosityLawDocument,
 } from "./types.js";
-import type { StirrerDocument, VesselDocument } from "./vessel-document.js";
+import type { BottomDocument, StirrerDocument, VesselDocument } from "./vessel-document.js";
 
 const temperature = quantity("temperature", "85 °C");
 const time = quantity("time", "15 min");
@@ -63,6 +63,10 @@ const stirrerSchema: GenericSchema<unknown, StirrerDocument> = strictObject({
     "other",
   ]),
   diameter: quantity("length", "340 mm"),
+  blades: exactOptional(pipe(number(), integer(), minValue(2))),
+  bladeAngle: exactOptional(pipe(number(), minValue(1), maxValue(90))),
+  bladeWidth: exactOptional(quantity("length", "60 mm")),
+  armHeight: exactOptional(quantity("length", "200 mm")),
   speed: exactOptional(rotationalSpeed),
   powerConstant: exactOptional(ratio),
   powerNumber: exactOptional(ratio),
@@ -78,10 +82,24 @@ const stirrerSchema: GenericSchema<unknown, StirrerDocument> = strictObject({
   ),
 });
 
+const bottomSchema: GenericSchema<unknown, BottomDocument> = variant("shape", [
+  strictObject({ shape: literal("flat") }),
+  strictObject({ shape: picklist(["cone", "ellipsoidal"]), depth: quantity("length", "95 mm") }),
+  strictObject({
+    shape: literal("dished"),
+    crownToDiameter: exactOptional(pipe(number(), minValue(0.5), maxValue(2))),
+    knuckleToDiameter: exactOptional(ratio),
+  }),
+]);
+
 const vesselSchema: GenericSchema<unknown, VesselDocument> = strictObject({
   name: string(),
   workingVolume: strictObject({ least: volume, greatest: volume }),
   diameter: quantity("length", "400 mm"),
+  bottom: exactOptional(bottomSchema),
+  baffles: exactOptional(
+    strictObject({ count: pipe(number(), integer(), minValue(1)), width: quantity("length", "35 mm") }),
+  ),
   heater: exactOptional(strictObject({ power: quantity("power", "3 kW"), highest: exactOptional(temperature) })),
   heatLoss: exactOptional(conductance),
   coolingCurve: exactOptional(

@@ -1,9 +1,10 @@
 import type { CalculationError } from "../error.js";
 import { viscosityKinks } from "../laws/index.js";
-import { type Impeller, type PowerCurve, type StirredState, stirring, stirringPowerFunction } from "../mixing/index.js";
+import { type StirredState, stirring, stirringPowerFunction } from "../mixing/index.js";
 import { attempt } from "./attempt.js";
 import { densityThen } from "./bulk-properties.js";
-import type { Job, Readings, Step, Stirrer } from "./job.js";
+import { impellerOf, powerWanted, vesselAround } from "./impeller.js";
+import type { Job, Readings, Step } from "./job.js";
 import { levelOf } from "./level.js";
 import { type Content, massOf, phasesOf } from "./moment.js";
 import { readingsFor } from "./viscosity.js";
@@ -32,32 +33,6 @@ export function speedIn(step: Step, { vessel: { stirrer } }: Job): number | unde
   }
 }
 
-/** How each kind is called where its power is known; of the others only what the document states is. */
-const kindOf = {
-  anchor: "anchor",
-  propeller: "propeller",
-  "pitched-blade turbine": "pitched-blade",
-  "disperser disc": "disperser-disc",
-} as const;
-
-/** The stirrer as the kernels take it. */
-export function impellerOf(stirrer: Stirrer): Impeller {
-  const { kind, diameter, shearConstant } = stirrer;
-  const power = statedPower(stirrer);
-  return {
-    kind: kind in kindOf ? kindOf[kind as keyof typeof kindOf] : "rotor-stator",
-    diameter,
-    ...(power === undefined ? {} : { power }),
-    ...(shearConstant === undefined ? {} : { shearConstant }),
-  };
-}
-
-function statedPower({ powerConstant: constant, powerNumber }: Stirrer): PowerCurve | undefined {
-  if (constant !== undefined && powerNumber !== undefined) return { law: "sum", constant, powerNumber };
-  if (constant !== undefined) return { law: "laminar", constant };
-  return powerNumber === undefined ? undefined : { law: "turbulent", powerNumber };
-}
-
 /** A charge in its vessel: density [kg/m³] and level above the bottom [m], or what is missing. */
 export function fillingThen(
   { vessel }: Job,
@@ -70,23 +45,18 @@ export function fillingThen(
 
 /** Impeller, vessel and density at one temperature as the kernels take them, or what is missing. */
 function batchOf(job: Job, contents: readonly Content[], temperature: number) {
-  const { stirrer, diameter } = job.vessel;
+  const { stirrer } = job.vessel;
   if (!stirrer) return "no stirrer is described";
   const filling = fillingThen(job, contents, temperature);
   if (typeof filling === "string") return filling;
   const { density, level } = filling;
-  const impeller = impellerOf(stirrer);
-  // Blades take their power from their shape in this vessel; the other kinds know no vessel.
-  return {
-    level,
-    batch: { impeller, density, ...(impeller.kind === "pitched-blade" ? { vessel: { diameter, level } } : {}) },
-  };
+  return { level, batch: { impeller: impellerOf(stirrer), vessel: vesselAround(job.vessel, level), density } };
 }
 
 /** What a kernel refused, in words for the sheet. */
 function inWords({ code, message }: CalculationError, { vessel }: Job): string {
   return code === "unreachable"
-    ? `nothing is known of the power of this kind of stirrer (${vessel.stirrer?.kind}): state powerConstant and powerNumber`
+    ? `nothing is known of the power of this kind of stirrer (${vessel.stirrer?.kind}): ${powerWanted(vessel.stirrer)}`
     : message;
 }
 

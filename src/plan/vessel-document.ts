@@ -1,12 +1,16 @@
 import type { Quantity } from "../units/index.js";
 
-/** A vessel, flat-bottomed and upright, with what heats it and what it loses. */
+/** An upright round vessel, with what heats it and what it loses. */
 export interface VesselDocument {
   readonly name: string;
   /** Least volume that covers the impeller, and greatest that leaves room to stir. */
   readonly workingVolume: { readonly least: Quantity<"volume">; readonly greatest: Quantity<"volume"> };
   /** Inner diameter. */
   readonly diameter: Quantity<"length">;
+  /** Its bottom; left out for a flat one. */
+  readonly bottom?: BottomDocument;
+  /** Baffles upright at the wall, as high as the charge; left out for none. */
+  readonly baffles?: { readonly count: number; readonly width: Quantity<"length"> };
   /** What heats it. */
   readonly heater?: {
     readonly power: Quantity<"power">;
@@ -35,12 +39,36 @@ export interface VesselDocument {
   readonly jacket?: JacketDocument;
 }
 
+/** The bottom of a vessel: a plate, a cone with its tip down, half an ellipsoid, or a dish that is rounded into the wall. */
+export type BottomDocument =
+  | { readonly shape: "flat" }
+  | {
+      readonly shape: "cone" | "ellipsoidal";
+      /** From its lowest point to where the wall is upright. */
+      readonly depth: Quantity<"length">;
+    }
+  | {
+      readonly shape: "dished";
+      /** Radius of the dish over the diameter of the vessel, 0.5 to 2; left out for 1. */
+      readonly crownToDiameter?: number;
+      /** Radius of the rounding over the diameter of the vessel, above 0 and below 0.5; left out for 0.1. */
+      readonly knuckleToDiameter?: number;
+    };
+
 /** A stirrer: what of it is told decides what the plan can say of power, heat, shear, evenness and air. */
 export interface StirrerDocument {
   /** Its kind, which has a correlation for the heat at the wall; `"other"` has none. */
   readonly kind: StirrerKind;
   /** Swept diameter. */
   readonly diameter: Quantity<"length">;
+  /** Number of blades; of a turbine with pitched blades 4 where it is left out. */
+  readonly blades?: number;
+  /** Of pitched blades to the horizontal, in degrees; left out for 45. Upright blades have 90. */
+  readonly bladeAngle?: number;
+  /** Width of a blade along its face; of pitched blades a fifth of the diameter where it is left out. */
+  readonly bladeWidth?: Quantity<"length">;
+  /** Height of the arms of an anchor: its power then comes from its shape in this vessel, as that of a wide paddle. */
+  readonly armHeight?: Quantity<"length">;
   /** Usual speed, while the vessel is heated and cooled. */
   readonly speed?: Quantity<"rotationalSpeed">;
   /** Power number times Reynolds number where the charge creeps: measured, or from its maker. */

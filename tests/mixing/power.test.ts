@@ -148,3 +148,12 @@ test("all power becomes heat, and what the motor can give over what is taken is 
   );
   expect(() => motorMargin({ power: 1, speed: 1, powerMotor: 1, efficiency: 1.2 })).toThrow("above 0 and up to 1");
 });
+
+test("flat blades are pitched ones at a right angle; out of their vessel they have no power that we know", () => {
+  const vessel = { diameter: 0.6, level: 0.5, baffles: 4, baffleWidth: 0.05 };
+  const flat = { kind: "flat-blade", diameter: 0.3, blades: 2, bladeWidth: 0.06 } as const;
+  const pitched = { ...flat, kind: "pitched-blade", bladeAngle: 90 } as const;
+  expect(powerCurveOf({ impeller: flat, vessel })).toEqual(powerCurveOf({ impeller: pitched, vessel }));
+  expect(() => powerCurveOf({ impeller: flat })).toThrow("for this flat-blade, or the vessel around it");
+  expect(() => powerCurveOf({ impeller: { kind: "other", diameter: 0.3 }, vessel })).toThrow("for this impeller");
+});

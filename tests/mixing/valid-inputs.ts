@@ -43,6 +43,8 @@ export const validInputs: ValidInputs = {
     [{ impeller: head }],
     [{ impeller: { ...pitched, blades: 6, bladeAngle: 60, bladeWidth: 0.05 }, vessel }],
     [{ impeller: { kind: "anchor", diameter: 0.55, armHeight: 0.4 }, vessel: { diameter: 0.6, level: 0.5 } }],
+    [{ impeller: { kind: "flat-blade", diameter: 0.3, blades: 2, bladeWidth: 0.06 }, vessel }],
+    [{ impeller: { kind: "other", diameter: 0.3, power: powers[0] } }],
   ],
   stirringShearRate: [[{ impeller: pitched, speed: 2 }]],
   stirring: [

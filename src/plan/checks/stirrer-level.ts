@@ -1,6 +1,7 @@
 import type { Check } from "../../formula/index.js";
 import { vortexDepthAtMost } from "../../mixing/index.js";
-import type { Job, Stirrer } from "../job.js";
+import type { Job, Stirrer, Vessel } from "../job.js";
+import { levelFrom } from "../level.js";
 import { say } from "../say.js";
 import type { Turning } from "../turning.js";
 
@@ -10,11 +11,15 @@ const leastVortexReynolds = 300;
 const noHeight = "the height of the stirrer's upper edge is not stated";
 
 /** What is stirred stands above the stirrer, in every step in which it turns. */
-export function checkCovered(turning: readonly Turning[], { topEdge, cover }: Stirrer): readonly Check[] {
+export function checkCovered(
+  turning: readonly Turning[],
+  { topEdge, cover }: Stirrer,
+  { vessel }: Job,
+): readonly Check[] {
   const check = {
     id: "stirrer-covered",
     limit: topEdge === undefined ? "not stated" : `at least ${say.millimetres(topEdge + cover)}`,
-    source: "level in a flat-bottomed vessel, the room that the stirrer takes up left out",
+    source: levelFrom(vessel),
   };
   const unknown = turning.find(({ level }) => typeof level === "string")?.level;
   const lowest = turning.reduce<{ readonly level: number; readonly number: number } | undefined>(
@@ -46,6 +51,24 @@ export function checkCovered(turning: readonly Turning[], { topEdge, cover }: St
   ];
 }
 
+/**
+ * With baffles the charge does not turn as one piece, so that the bound of such a vortex says nothing: as a rule there
+ * is then none down the middle, but how deep the surface is drawn in behind the baffles nobody says.
+ */
+function withBaffles(
+  whirls: readonly Turning[],
+  { count, width }: NonNullable<Vessel["baffles"]>,
+): Pick<Check, "verdict" | "statement" | "value" | "source"> {
+  const steps = `${whirls.length === 1 ? "step" : "steps"} ${whirls.map(({ number }) => number).join(", ")}`;
+  return {
+    verdict: "not known",
+    statement: `Whether air is drawn down to the stirrer in ${steps} is not known: baffles keep the charge from whirling as one, and for what the surface draws in behind them there is no bound. Watch the surface, and stir more slowly if it dips.`,
+    value: `${count} ${count === 1 ? "baffle" : "baffles"} of ${say.millimetres(width)}`,
+    source:
+      "no vortex below Re 300 (Ludwig 1995); that baffles keep one from forming down the middle is common practice, no source",
+  };
+}
+
 /** No vortex reaches the stirrer. The deepest that there could be is known, the one that there is, is not. */
 export function checkVortex(turning: readonly Turning[], stirrer: Stirrer, { vessel }: Job): readonly Check[] {
   const { topEdge, diameter } = stirrer;
@@ -57,6 +80,7 @@ export function checkVortex(turning: readonly Turning[], stirrer: Stirrer, { ves
   const whirls = turning.filter(
     ({ stirred }) => typeof stirred === "string" || stirred.reynolds >= leastVortexReynolds,
   );
+  if (vessel.baffles && whirls.length > 0) return [{ ...check, ...withBaffles(whirls, vessel.baffles) }];
   const worst = whirls
     .map(({ level, speed, number }) => ({
       number,

@@ -6,6 +6,7 @@ import type { Moment } from "../moment.js";
 import { say } from "../say.js";
 import type { Stirred } from "../stirring.js";
 import { hasSet, type Turning, turningOf } from "../turning.js";
+import { checkLeastVolume } from "./least-volume.js";
 import { checkCovered, checkVortex } from "./stirrer-level.js";
 import { checkWallMoves } from "./wall-moves.js";
 
@@ -22,7 +23,8 @@ export function checkStirring(moments: readonly Moment<Step>[], job: Job): reado
     ...checkEven(turning, stirrer, job),
     ...checkWallMoves(turning, moments, stirrer, job),
     ...checkMotor(turning, stirrer),
-    ...checkCovered(turning, stirrer),
+    ...checkCovered(turning, stirrer, job),
+    ...checkLeastVolume(stirrer, job),
     ...checkVortex(turning, stirrer, job),
   ];
 }

@@ -1,10 +1,11 @@
 import type { Check } from "../../formula/index.js";
 import { cavern, stirringShearRate } from "../../mixing/index.js";
 import { attempt } from "../attempt.js";
+import { impellerOf } from "../impeller.js";
 import type { Job, Step, Stirrer } from "../job.js";
 import type { Moment } from "../moment.js";
 import { say } from "../say.js";
-import { impellerOf, type Stirred, stirredWith } from "../stirring.js";
+import { type Stirred, stirredWith } from "../stirring.js";
 import { hasSet, type Turning } from "../turning.js";
 
 /** A gel that has set moves as far as the torque carries: where that is not the wall, nothing becomes even. */

@@ -1,0 +1,53 @@
+import type { Impeller, PowerCurve, StirredVessel } from "../mixing/index.js";
+import type { Stirrer, Vessel } from "./job.js";
+
+/** The stirrer as the kernels take it. Of a kind that they do not know only what the document states counts. */
+export function impellerOf(stirrer: Stirrer): Impeller {
+  const { kind, diameter, shearConstant, blades, bladeAngle, bladeWidth, armHeight } = stirrer;
+  const power = statedPower(stirrer);
+  const own = {
+    diameter,
+    ...(power === undefined ? {} : { power }),
+    ...(shearConstant === undefined ? {} : { shearConstant }),
+  };
+  switch (kind) {
+    case "propeller":
+    case "rotor-stator":
+      return { kind, ...own };
+    case "disperser disc":
+      return { kind: "disperser-disc", ...own };
+    case "anchor":
+      return { kind, ...own, ...(armHeight !== undefined && { armHeight }) };
+    case "pitched-blade turbine":
+      return {
+        kind: "pitched-blade",
+        ...own,
+        ...(blades !== undefined && { blades }),
+        ...(bladeAngle !== undefined && { bladeAngle }),
+        ...(bladeWidth !== undefined && { bladeWidth }),
+      };
+    case "paddle":
+    case "flat-blade turbine":
+      if (blades === undefined || bladeWidth === undefined) return { kind: "other", ...own };
+      return { kind: "flat-blade", ...own, blades, bladeWidth };
+    default:
+      return { kind: "other", ...own };
+  }
+}
+
+function statedPower({ powerConstant: constant, powerNumber }: Stirrer): PowerCurve | undefined {
+  if (constant !== undefined && powerNumber !== undefined) return { law: "sum", constant, powerNumber };
+  if (constant !== undefined) return { law: "laminar", constant };
+  return powerNumber === undefined ? undefined : { law: "turbulent", powerNumber };
+}
+
+/** What a document is to state where the power of its kind of stirrer is known to nobody. */
+export function powerWanted(stirrer: Stirrer | undefined): string {
+  const flat = stirrer?.kind === "paddle" || stirrer?.kind === "flat-blade turbine";
+  return `state powerConstant and powerNumber${flat ? ", or blades and bladeWidth" : ""}`;
+}
+
+/** The vessel around the stirrer, from which blades have their power; kinds without blades know no vessel. */
+export function vesselAround({ diameter, baffles }: Vessel, level: number): StirredVessel {
+  return { diameter, level, ...(baffles && { baffles: baffles.count, baffleWidth: baffles.width }) };
+}

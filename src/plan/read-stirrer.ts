@@ -1,0 +1,69 @@
+import { aboveZero, type Draft, type Findings } from "../formula/document.js";
+import type { Stirrer, Vessel } from "./job.js";
+import type { StirrerDocument, StirrerKind } from "./vessel-document.js";
+
+/** Lengths of its shape, and which kinds of stirrer have them: of the others the power is no matter of shape that we know. */
+const shapeOf: { readonly [Kind in StirrerKind]?: readonly (keyof StirrerDocument)[] } = {
+  anchor: ["armHeight"],
+  paddle: ["blades", "bladeWidth"],
+  "flat-blade turbine": ["blades", "bladeWidth"],
+  "pitched-blade turbine": ["blades", "bladeAngle", "bladeWidth"],
+};
+
+/** The stirrer, which has to fit into the vessel. */
+export function readStirrer(
+  draft: Draft<StirrerDocument>,
+  { diameter: diameterVessel, baffles }: Pick<Vessel, "diameter" | "baffles">,
+  findings: Findings,
+): Stirrer {
+  const diameter = findings.quantity(draft.diameter, "length", "vessel.stirrer.diameter", aboveZero);
+  if (diameter > diameterVessel)
+    findings.note("vessel.stirrer.diameter", draft.diameter, "no more than the diameter of the vessel");
+  else if (baffles && diameter > diameterVessel - 2 * baffles.width)
+    findings.note("vessel.stirrer.diameter", draft.diameter, "no more than the room between the baffles");
+  const constant = (key: "powerConstant" | "powerNumber" | "shearConstant" | "revolutionsUntilEven") => {
+    const value = draft[key];
+    if (value === 0) findings.note(`vessel.stirrer.${key}`, "0", "a number above 0");
+    return value;
+  };
+  const { motor } = draft;
+  if (motor?.efficiency === 0)
+    findings.note("vessel.stirrer.motor.efficiency", "0", "a number above 0 and no more than 1");
+  return {
+    kind: draft.kind ?? "other",
+    diameter,
+    ...readBlades(draft, findings),
+    speed: findings.optional(draft.speed, "rotationalSpeed", "vessel.stirrer.speed", aboveZero),
+    powerConstant: constant("powerConstant"),
+    powerNumber: constant("powerNumber"),
+    shearConstant: constant("shearConstant"),
+    revolutionsUntilEven: constant("revolutionsUntilEven"),
+    topEdge: findings.optional(draft.topEdge, "length", "vessel.stirrer.topEdge", aboveZero),
+    cover: findings.optional(draft.cover, "length", "vessel.stirrer.cover", 0) ?? 0,
+    powerMotor:
+      motor &&
+      findings.quantity(motor.power, "power", "vessel.stirrer.motor.power", aboveZero) * (motor.efficiency ?? 1),
+  };
+}
+
+/** What of its shape decides its power. */
+function readBlades(
+  draft: Draft<StirrerDocument>,
+  findings: Findings,
+): Pick<Stirrer, "blades" | "bladeAngle" | "bladeWidth" | "armHeight"> {
+  const { kind, blades, bladeAngle, bladeWidth, armHeight } = draft;
+  const has = kind && (shapeOf[kind] ?? []);
+  for (const key of ["blades", "bladeAngle", "bladeWidth", "armHeight"] as const)
+    if (draft[key] !== undefined && has && !has.includes(key))
+      findings.note(
+        `vessel.stirrer.${key}`,
+        draft[key],
+        `no such field for ${kind}: state its power as powerConstant and powerNumber`,
+      );
+  return {
+    blades,
+    bladeAngle,
+    bladeWidth: findings.optional(bladeWidth, "length", "vessel.stirrer.bladeWidth", aboveZero),
+    armHeight: findings.optional(armHeight, "length", "vessel.stirrer.armHeight", aboveZero),
+  };
+}

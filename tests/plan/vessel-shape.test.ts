@@ -1,0 +1,163 @@
+import { type BladedCurve, powerNumber } from "gelwright/mixing";
+import { type BottomDocument, type JobDocument, runPlan, type StirrerDocument } from "gelwright/plan";
+import { describe, expect, test } from "vitest";
+import { changed, exampleJob } from "../support/example.js";
+
+const job = exampleJob();
+const check = (document: JobDocument, id: string) => runPlan(document).checks.find((one) => one.id === id);
+const withBottom = (bottom: BottomDocument) => changed(job, (draft) => Object.assign(draft.vessel, { bottom }));
+const withStirrer = (stirrer: Partial<StirrerDocument>, baffles?: JobDocument["vessel"]["baffles"]) =>
+  changed(job, (draft) => {
+    Object.assign(draft.vessel.stirrer, stirrer);
+    if (baffles) Object.assign(draft.vessel, { baffles });
+  });
+/** Of the melt when it begins to cool [m]. */
+const depthIn = (document: JobDocument) => runPlan(document).air?.stretches[0]?.depth ?? Number.NaN;
+
+describe("the bottom of the vessel", () => {
+  /** Half the width at a height above the lowest point, as drawn with compass and ruler [m]. */
+  const shapes: readonly [BottomDocument, (height: number) => number][] = [
+    [{ shape: "cone", depth: "120 mm" }, (height) => (0.19 * Math.min(height, 0.12)) / 0.12],
+    [
+      { shape: "ellipsoidal", depth: "95 mm" },
+      (height) => 0.19 * Math.sqrt(1 - (1 - Math.min(height, 0.095) / 0.095) ** 2),
+    ],
+    [
+      { shape: "dished" },
+      (height) => {
+        // A sphere of 380 mm, rounded into the wall with 38 mm; its centre lies on the axis.
+        const [centre, fromAxis] = [0.38, 0.19 - 0.038];
+        const middle = centre - Math.sqrt((0.38 - 0.038) ** 2 - fromAxis ** 2);
+        const touch = centre - ((centre - middle) * 0.38) / (0.38 - 0.038);
+        if (height <= touch) return Math.sqrt(0.38 ** 2 - (centre - height) ** 2);
+        return height < middle ? fromAxis + Math.sqrt(0.038 ** 2 - (middle - height) ** 2) : 0.19;
+      },
+    ],
+  ];
+
+  test.each(shapes)("%o holds the charge at the level that slices of it add up to", (bottom, halfWidth) => {
+    const volume = depthIn(job) * Math.PI * 0.19 ** 2;
+    const depth = depthIn(withBottom(bottom));
+    const slices = 200_000;
+    let held = 0;
+    for (let i = 0; i < slices; i++) held += (Math.PI * halfWidth(((i + 0.5) / slices) * depth) ** 2 * depth) / slices;
+    expect(held / volume).toBeCloseTo(1, 8);
+  });
+
+  test("stands on the sheet beside the level, and a flat one is the same as none", () => {
+    const dished = check(withBottom({ shape: "dished" }), "stirrer-covered");
+    expect(dished?.source).toContain("a vessel with a dished bottom");
+    expect(check(job, "stirrer-covered")?.source).toContain("a flat-bottomed vessel");
+    const { checks, ...flat } = runPlan(withBottom({ shape: "flat" }));
+    const { checks: before, ...plan } = runPlan(job);
+    expect(flat).toEqual(plan);
+    expect(checks.filter(({ id }) => id !== "least-volume")).toEqual(before);
+  });
+
+  test("says whether the least working volume that is stated covers the stirrer", () => {
+    // π/4 · 0.38² · 0.15 m is 17 L, and a cone of 120 mm holds two thirds of its height less.
+    expect(check(withBottom({ shape: "flat" }), "least-volume")).toMatchObject({
+      verdict: "not met",
+      value: "12.0 L",
+      limit: "at least 17.0 L",
+    });
+    expect(check(withBottom({ shape: "cone", depth: "120 mm" }), "least-volume")).toMatchObject({
+      verdict: "met",
+      limit: "at least 7.94 L",
+    });
+    expect(check(job, "least-volume")).toBeUndefined();
+  });
+
+  test("is refused at its place where it is none", () => {
+    expect(() => runPlan(withBottom({ shape: "cone", depth: "0 mm" }))).toThrow("vessel.bottom.depth: found 0 mm");
+    expect(() => runPlan(withBottom({ shape: "dished", knuckleToDiameter: 0.5 }))).toThrow(
+      "vessel.bottom.knuckleToDiameter",
+    );
+    expect(() => runPlan(withBottom({ shape: "dished", crownToDiameter: 3 }))).toThrow("vessel.bottom.crownToDiameter");
+    expect(() => runPlan(withBottom({ shape: "round" } as unknown as BottomDocument))).toThrow("vessel.bottom.shape");
+  });
+});
+
+describe("the shape of the stirrer", () => {
+  /** What it draws at the end of step 9, in which the particles are stirred in, and what else is known of the charge then. */
+  const stirredIn = (document: JobDocument) => {
+    const { stirring, viscosity, mass = Number.NaN, law } = runPlan(document).timeline[8] ?? {};
+    if (!stirring || !viscosity) throw new Error(law);
+    const diameter = Number.parseFloat(document.vessel.stirrer?.diameter ?? "") / 1000;
+    const { speed, reynolds, power } = stirring;
+    const density = (reynolds * viscosity.viscosity) / (speed * diameter ** 2);
+    return { power, reynolds, jet: density * speed ** 3 * diameter ** 5, volume: mass / density };
+  };
+  const blades = { diameterToVessel: 200 / 380, widthToDiameter: 0.25 };
+  const wide = { blades: 2, bladeAngle: 90, diameterToVessel: 340 / 380, widthToDiameter: 0.75 };
+
+  test.each<[string, JobDocument, Omit<BladedCurve, "law" | "levelToVessel">]>([
+    [
+      "pitched blades with baffles",
+      withStirrer(
+        { kind: "pitched-blade turbine", diameter: "200 mm", blades: 6, bladeAngle: 30, bladeWidth: "50 mm" },
+        { count: 4, width: "35 mm" },
+      ),
+      { ...blades, blades: 6, bladeAngle: 30, baffles: 4, baffleToVessel: 35 / 380 },
+    ],
+    [
+      "a turbine of six flat blades",
+      withStirrer({ kind: "flat-blade turbine", diameter: "200 mm", blades: 6, bladeWidth: "50 mm" }),
+      { ...blades, blades: 6, bladeAngle: 90 },
+    ],
+    [
+      "a paddle",
+      withStirrer({ kind: "paddle", diameter: "200 mm", blades: 2, bladeWidth: "50 mm" }),
+      { ...blades, blades: 2, bladeAngle: 90 },
+    ],
+    ["an anchor of which the arms are known", withStirrer({ armHeight: "255 mm" }), wide],
+  ])("%s draws what the correlation for its blades says, in the vessel as full as it is", (_, document, curve) => {
+    const { power, reynolds, jet, volume } = stirredIn(document);
+    const levelToVessel = volume / (Math.PI * 0.19 ** 2) / 0.38;
+    expect(
+      power / jet / powerNumber({ power: { law: "kamei-hiraoka", levelToVessel, ...curve }, reynolds }),
+    ).toBeCloseTo(1, 9);
+  });
+
+  test("counts for less than a power that somebody measured", () => {
+    const { power, reynolds, jet } = stirredIn(
+      withStirrer({ armHeight: "255 mm", powerConstant: 300, powerNumber: 0.4 }),
+    );
+    expect(power / jet).toBeCloseTo(300 / reynolds + 0.4, 9);
+  });
+
+  test("a kind of which nothing is known is named, with what would help", () => {
+    const lawOf = (stirrer: Partial<StirrerDocument>) => runPlan(withStirrer(stirrer)).timeline[8]?.law;
+    for (const kind of ["helical ribbon", "hydrofoil", "disc turbine", "other"] as const)
+      expect(lawOf({ kind, diameter: "200 mm" })).toContain(`(${kind}): state powerConstant and powerNumber`);
+    for (const kind of ["paddle", "flat-blade turbine"] as const)
+      expect(lawOf({ kind, diameter: "200 mm", blades: 2 })).toContain(
+        `(${kind}): state powerConstant and powerNumber, or blades and bladeWidth`,
+      );
+  });
+
+  test("that a kind does not have, or that does not fit, is refused at its place", () => {
+    expect(() => runPlan(withStirrer({ blades: 2 }))).toThrow(
+      "vessel.stirrer.blades: found 2, expected no such field for anchor",
+    );
+    expect(() => runPlan(withStirrer({ kind: "paddle", bladeAngle: 45 }))).toThrow("vessel.stirrer.bladeAngle");
+    expect(() => runPlan(withStirrer({ armHeight: "0 mm" }))).toThrow("vessel.stirrer.armHeight: found 0 mm");
+    expect(() => runPlan(withStirrer({}, { count: 4, width: "30 mm" }))).toThrow("the room between the baffles");
+    expect(() => runPlan(withStirrer({ diameter: "50 mm" }, { count: 2, width: "190 mm" }))).toThrow(
+      "vessel.baffles.width",
+    );
+  });
+});
+
+describe("baffles and air", () => {
+  const turbine = { kind: "pitched-blade turbine", diameter: "160 mm", speed: "90 rpm" } as const;
+  const baffles = { count: 4, width: "35 mm" } as const;
+
+  test("no bound for a vortex holds between baffles, and nothing is promised in its place", () => {
+    expect(check(withStirrer(turbine), "no-air-down-the-vortex")?.verdict).toBe("met");
+    const found = check(withStirrer(turbine, baffles), "no-air-down-the-vortex");
+    expect(found).toMatchObject({ verdict: "not known", value: "4 baffles of 35.0 mm" });
+    expect(found?.source).toContain("common practice, no source");
+    expect(check(withStirrer(turbine, baffles), "stirrer-covered")?.source).toContain("stirrer and baffles take up");
+  });
+});
