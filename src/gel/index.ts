@@ -13,6 +13,7 @@ export {
 export type { Estimate } from "./estimate.js";
 export { doseForGelPoint, fitGelPoint, type GelPointLine, gelPointAtDose } from "./gel-point.js";
 export { densityGlycerinWater, refractiveIndexGlycerinWater } from "./glycerin-water.js";
+export { laplacePressure } from "./laplace-pressure.js";
 export { type DissolvedSolids, glycerinToMatch, type Match, temperatureOfMatch } from "./match.js";
 export { type OpenGel, uptakeDuration, waterTakenUpAfter } from "./moisture-uptake.js";
 export {

@@ -35,7 +35,7 @@ function carriedBy(yieldStress: number, divisor: number, path: string): HeldUpTo
  * @returns Diameters [m].
  * @throws CalculationError `input` where an argument is out of range, `unreachable` where the densities are equal,
  *   since every size is held then.
- * @source beris-1985 critical yield parameter 0.143; spread of the experiments from memory; pourzahedi-2021 for bubbles
+ * @source beris-1985 critical yield parameter 0.143; definition and spread of the experiments from memory; pourzahedi-2021 for bubbles
  * @example
  * ```ts
  * import { largestHeld } from "gelwright/particles";
@@ -68,7 +68,7 @@ export function largestHeld(input: {
  * @param input.diameter - Diameter of the sphere of equal volume [m], above 0.
  * @returns Differences of density [kg/m³], upwards and downwards alike.
  * @throws CalculationError `input` where an argument is out of range.
- * @source beris-1985 critical yield parameter 0.143; spread of the experiments from memory
+ * @source beris-1985 critical yield parameter 0.143; definition and spread of the experiments from memory
  * @example
  * ```ts
  * import { densityDifferenceHeld } from "gelwright/particles";

@@ -3,6 +3,7 @@ import {
   checkOilFraction,
   criticalCapillaryNumber,
   dropletsInShear,
+  laplacePressure,
   largestDroplet,
   modulusOfDroplets,
   oilFractionForModulus,
@@ -104,4 +105,31 @@ test("a droplet as thick as its surroundings breaks near a capillary number of 0
   expect(equal).toBeGreaterThan(0.4);
   expect(equal).toBeLessThan(0.52);
   expect(Math.exp(-0.506 + 0.115 / Math.log(4.08))).toBeGreaterThan(0.64);
+});
+
+test("shear breaks a droplet at half the critical capillary number of its own pressure", () => {
+  fc.assert(
+    fc.property(
+      fc.double({ min: 0.01, max: 4, noNaN: true }),
+      fc.double({ min: 1e-4, max: 0.1, noNaN: true }),
+      fc.double({ min: 0.1, max: 1000, noNaN: true }),
+      (viscosityRatio, interfacialTension, shearRate) => {
+        const around = 2;
+        const shear = { viscosityOil: viscosityRatio * around, viscosityAround: around, shearRate, interfacialTension };
+        const pressure = laplacePressure({ interfacialTension, diameter: largestDroplet(shear) });
+        const breaking = (criticalCapillaryNumber({ viscosityRatio }) / 2) * pressure;
+        expect(breaking / (around * shearRate)).toBeCloseTo(1, 12);
+      },
+    ),
+  );
+});
+
+test("half the diameter is twice the pressure, and no droplet without a size or a tension has one", () => {
+  const at = (diameter: number, interfacialTension = 0.005) => laplacePressure({ diameter, interfacialTension });
+  expect(at(5e-6)).toBe(2 * at(1e-5));
+  for (const wrong of [0, -1e-6, Number.NaN, Number.POSITIVE_INFINITY]) {
+    expect(() => at(wrong)).toThrow("diameter");
+    expect(() => at(1e-5, wrong)).toThrow("interfacialTension");
+  }
+  expect(() => at(5e-324)).toThrow("pressure difference");
 });

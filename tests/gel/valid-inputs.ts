@@ -72,6 +72,7 @@ export const validInputs: ValidInputs = {
   oilFractionForYieldStress: [[{ yieldStress: 50, diameter: 5e-6, interfacialTension: 0.005 }]],
   criticalCapillaryNumber: [[{ viscosityRatio: 0.3 }]],
   largestDroplet: [[{ viscosityOil: 0.06, viscosityAround: 12, shearRate: 50, interfacialTension: 0.005 }]],
+  laplacePressure: [[{ interfacialTension: 0.005, diameter: 1e-5 }]],
   dropletsInShear: [
     [{ viscosityOil: 0.06, viscosityGelFormer: 0.6, viscosityEmulsion: 12, shearRate: 50, interfacialTension: 0.005 }],
   ],
