@@ -1,4 +1,4 @@
-import { type LeastSquares, leastSquares } from "./least-squares.js";
+import { type LeastSquares, leastSquares, lengthOf } from "./least-squares.js";
 
 /** A model that is fitted to readings: each already weighted. */
 export interface Fittable {
@@ -8,6 +8,11 @@ export interface Fittable {
   readonly valuesAt: (parameters: readonly number[]) => Float64Array;
   /** The derivative of those values by each parameter. */
   readonly slopesAt: (parameters: readonly number[]) => readonly Float64Array[];
+  /**
+   * The same parameters, with those that the values are linear in set to their best. Without it a fit creeps along the
+   * curved valley where one parameter makes up for another; with it the valley is straight.
+   */
+  readonly settled?: (parameters: readonly number[]) => readonly number[] | undefined;
 }
 
 /** Parameters at which no change lowers the sum of squares. */
@@ -20,6 +25,8 @@ export interface CurveFit {
 
 /** A step that moves the fitted values by less than this, beside what was read, is the last. */
 const still = 1e-13;
+/** A step that is to lower the sum of squares by less than the square of this, in parts of it, is lost in rounding. */
+const unseen = 1e-7;
 /** The same, where no step is found that lowers the sum of squares: rounding is all that is left. */
 const rounding = 1e-7;
 
@@ -39,11 +46,12 @@ const squares = (left: Float64Array): number => left.reduce((sum, one) => sum + 
  * @source marquardt-1963 from memory
  */
 export function curveFit(fittable: Fittable, start: readonly number[]): CurveFit | undefined {
-  const size = Math.hypot(...fittable.target);
+  const size = lengthOf(fittable.target);
   let parameters = start;
   let left = missing(fittable, parameters);
   let sumOfSquares = squares(left);
   let damping = 1e-3;
+  let shortest = Number.POSITIVE_INFINITY;
   for (let round = 0; round < 200; round += 1) {
     const slopes = fittable.slopesAt(parameters);
     const plain = leastSquares(slopes, left);
@@ -52,20 +60,29 @@ export function curveFit(fittable: Fittable, start: readonly number[]): CurveFit
     const last = parameters.map((value, k) => value + (plain.coefficients[k] as number));
     const done = { parameters: last, sumOfSquares, inverse: plain.inverse };
     if (plain.projected <= still * size) return done;
+    if (plain.projected <= unseen * Math.sqrt(sumOfSquares)) {
+      // So are those before it, while each is at most half as long as the one that went before.
+      if (!(plain.projected < shortest / 2)) return done;
+      shortest = plain.projected;
+      parameters = last;
+      left = missing(fittable, parameters);
+      sumOfSquares = squares(left);
+      continue;
+    }
     let lowered = false;
     while (!lowered) {
       const step = damped(slopes, left, damping);
-      const tried = parameters.map((value, k) => value + (step?.coefficients[k] ?? Number.NaN));
+      const stepped = parameters.map((value, k) => value + (step?.coefficients[k] ?? Number.NaN));
+      const tried = fittable.settled?.(stepped) ?? stepped;
       const leftThere = missing(fittable, tried);
       const there = squares(leftThere);
       lowered = there < sumOfSquares;
-      if (lowered) {
-        [parameters, left, sumOfSquares] = [tried, leftThere, there];
-        damping = damping < 1e-12 ? 0 : damping / 10;
-      } else {
-        damping = Math.max(damping * 4, 1e-9);
-        if (damping > 1e14) return plain.projected <= rounding * size ? done : undefined;
-      }
+      // What the step gained, in parts of what it would have gained had the values been linear.
+      const gain = lowered ? (sumOfSquares - there) / (step?.projected ?? 0) ** 2 : 0;
+      if (lowered) [parameters, left, sumOfSquares] = [tried, leftThere, there];
+      if (gain > 0.75) damping = damping < 1e-12 ? 0 : damping / 10;
+      else if (gain < 0.25) damping = Math.max(damping * 4, 1e-9);
+      if (damping > 1e14) return plain.projected <= rounding * size ? done : undefined;
     }
   }
   return undefined;
@@ -76,7 +93,7 @@ function damped(slopes: readonly Float64Array[], left: Float64Array, damping: nu
   const columns = slopes.map((column, k) => {
     const longer = new Float64Array(column.length + slopes.length);
     longer.set(column);
-    longer[column.length + k] = Math.sqrt(damping) * Math.hypot(...column);
+    longer[column.length + k] = Math.sqrt(damping) * lengthOf(column);
     return longer;
   });
   const longer = new Float64Array(left.length + slopes.length);

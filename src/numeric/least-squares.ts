@@ -19,6 +19,16 @@ const dot = (one: Float64Array, other: Float64Array): number => {
   return sum;
 };
 
+/** Length of a column, whatever the size of its numbers. */
+export function lengthOf(column: Float64Array): number {
+  let greatest = 0;
+  for (let i = 0; i < column.length; i += 1) greatest = Math.max(greatest, Math.abs(column[i] as number));
+  if (!(greatest > 0 && greatest < Number.POSITIVE_INFINITY)) return greatest;
+  let sum = 0;
+  for (let i = 0; i < column.length; i += 1) sum += ((column[i] as number) / greatest) ** 2;
+  return greatest * Math.sqrt(sum);
+}
+
 /** Takes `share` of `one` out of `from`. */
 function remove(from: Float64Array, one: Float64Array, share: number): void {
   for (let i = 0; i < one.length; i += 1) (from[i] as number) -= share * (one[i] as number);
@@ -40,7 +50,7 @@ export function leastSquares(columns: readonly Float64Array[], right: Float64Arr
   const left = right.slice();
   const along = new Float64Array(count);
   for (const [k, column] of columns.entries()) {
-    const length = Math.hypot(...column);
+    const length = lengthOf(column);
     const own = column.map((value) => value / length);
     for (let pass = 0; pass < 2; pass += 1)
       for (const [j, one] of basis.entries()) {
@@ -48,7 +58,7 @@ export function leastSquares(columns: readonly Float64Array[], right: Float64Arr
         remove(own, one, share);
         (upper[j] as Float64Array)[k] = ((upper[j] as Float64Array)[k] as number) + share * length;
       }
-    const kept = Math.hypot(...own);
+    const kept = lengthOf(own);
     if (!(kept > independence && length < Number.POSITIVE_INFINITY)) return undefined;
     const unit = own.map((value) => value / kept);
     basis.push(unit);
@@ -61,7 +71,7 @@ export function leastSquares(columns: readonly Float64Array[], right: Float64Arr
     coefficients: inverted.map((row) => dot(row, along)),
     sumOfSquares: dot(left, left),
     inverse: inverted.map((row) => inverted.map((other) => dot(row, other))),
-    projected: Math.hypot(...along),
+    projected: lengthOf(along),
   };
 }
 

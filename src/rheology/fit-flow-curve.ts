@@ -1,9 +1,8 @@
 import { notNegative, record, refuse, result, show } from "../guards.js";
 import { compileFlowCurve } from "../laws/compile-flow-curve.js";
 import type { FlowCurve } from "../laws/flow-curve.js";
-import { curveFit } from "../numeric/curve-fit.js";
-import { leastSquares } from "../numeric/least-squares.js";
-import { type FlowForm, type FlowModel, flowForm } from "./flow-forms.js";
+import { fitForm } from "./fit-form.js";
+import { type FlowModel, flowForm } from "./flow-forms.js";
 import { type FlowReading, flowReadings } from "./flow-reading.js";
 import { refuseUnseen } from "./unseen.js";
 
@@ -47,24 +46,6 @@ function refuseTooFew(points: readonly FlowReading[], wanted: number, model: Flo
   refuse("input", "points", found, expected);
 }
 
-/** The parameters from the best shape of the grid, the shapes being held and the rest solved for. */
-function startOf(form: FlowForm, rates: readonly number[], target: Float64Array, weights: readonly number[]): Start {
-  let best: Start;
-  for (const shape of form.shapes(Math.min(...rates), Math.max(...rates))) {
-    const rows = rates.map((rate) => form.columns(shape, rate));
-    const columns = (rows[0] ?? []).map((_, k) =>
-      Float64Array.from(rows, (row, i) => (row[k] as number) * (weights[i] as number)),
-    );
-    const right = target.map((value, i) => value - form.known(rates[i] as number) * (weights[i] as number));
-    const solved = leastSquares(columns, right);
-    if (solved && !(solved.sumOfSquares >= (best?.sumOfSquares ?? Number.POSITIVE_INFINITY)))
-      best = { sumOfSquares: solved.sumOfSquares, parameters: form.parameters(solved.coefficients, shape) };
-  }
-  return best;
-}
-
-type Start = { readonly sumOfSquares: number; readonly parameters: readonly number[] } | undefined;
-
 /**
  * A flow curve of one model, fitted to rheometer readings by least squares.
  *
@@ -73,7 +54,8 @@ type Start = { readonly sumOfSquares: number; readonly parameters: readonly numb
  *
  * Stresses that span decades are read to some percent, not to some pascal: so residuals are relative unless
  * `weighting` says otherwise. For every shape on a grid (a flow index, a time) the other parameters follow by linear
- * least squares; the best goes on by Gauss and Newton's method to the minimum in all parameters.
+ * least squares; the best goes on by Gauss and Newton's method to the minimum in all parameters, those that the stress
+ * is linear in being solved for anew at each step.
  *
  * `carreau` has its bend held at 2, `carreau-yasuda` fits it. Both fit the viscosity that no shear goes below, unless
  * `viscosityInfinite` gives it: the oil's own viscosity is a fair bound, and readings seldom reach it.
@@ -86,7 +68,7 @@ type Start = { readonly sumOfSquares: number; readonly parameters: readonly numb
  * @returns The curve with standard errors, covariance and residuals.
  * @throws CalculationError `input` for readings that are too few or none; `unreachable` where they do not show what
  *   the model asks for, with what is missing; `not-converged` where no minimum is found.
- * @source marquardt-1963 the damping, golub-pereyra-1973 the start; the covariance by seber-wild-1989; all from memory
+ * @source marquardt-1963 the damping, golub-pereyra-1973 the start and the linear parameters; the covariance by seber-wild-1989; all from memory
  * @example
  * ```ts
  * import { fitFlowCurve } from "gelwright/rheology";
@@ -117,16 +99,8 @@ export function fitFlowCurve(input: {
   refuseTooFew(readings, names.length, model);
   const rates = readings.map(({ shearRate }) => shearRate);
   const weights = readings.map(({ stress }) => (weighting === "relative" ? 1 / stress : 1));
-  const target = Float64Array.from(readings, ({ stress }, i) => stress * (weights[i] as number));
-  const start = startOf(form, rates, target, weights);
-  const valuesAt = (parameters: readonly number[]): Float64Array =>
-    Float64Array.from(rates, (rate, i) => form.stress(parameters, rate) * (weights[i] as number));
-  const slopesAt = (parameters: readonly number[]): Float64Array[] => {
-    const rows = rates.map((rate) => form.slopes(parameters, rate));
-    return names.map((_, k) => Float64Array.from(rows, (row, i) => (row[k] as number) * (weights[i] as number)));
-  };
-  const fit = start && curveFit({ target, valuesAt, slopesAt }, start.parameters);
-  refuseUnseen(model, names, fit?.parameters ?? start?.parameters, rates);
+  const { start, fit } = fitForm(form, readings, weights);
+  refuseUnseen(model, names, fit?.parameters ?? start, rates);
   if (!fit)
     return refuse(
       "not-converged",

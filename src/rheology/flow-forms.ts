@@ -22,6 +22,8 @@ export interface FlowForm {
   readonly columns: (shape: readonly number[], rate: number) => readonly number[];
   readonly known: (rate: number) => number;
   readonly parameters: (coefficients: readonly number[], shape: readonly number[]) => readonly number[];
+  /** The shape among the parameters, where the rest of them are the coefficients. */
+  readonly shape?: (parameters: readonly number[]) => readonly number[];
   /** The stress, also where a parameter has a sign that no fluid has: a fit may pass there, and may end there. */
   readonly stress: (parameters: readonly number[], rate: number) => number;
   /** Derivatives of the stress by each parameter. */
@@ -46,10 +48,11 @@ function sum(names: readonly string[], yields: boolean, index: boolean, curve: F
   const before = yields ? [1] : [];
   return {
     names,
-    shapes: index ? () => ladder(0.05, 4, 40).map((one) => [one]) : noShape,
+    shapes: index ? () => ladder(0.05, 4, 16).map((one) => [one]) : noShape,
     columns: ([flowIndex = 1], rate) => [...before, rate ** flowIndex],
     known: nothing,
     parameters: (coefficients, shape) => [...coefficients, ...shape],
+    shape: (parameters) => parameters.slice(before.length + 1),
     stress: (parameters, rate) => {
       const [factor = 0, flowIndex = 1] = yields ? parameters.slice(1) : parameters;
       return (yields ? (parameters[0] ?? 0) : 0) + factor * rate ** flowIndex;
@@ -67,7 +70,7 @@ function sum(names: readonly string[], yields: boolean, index: boolean, curve: F
 const casson: FlowForm = {
   names: ["yieldStress", "plasticViscosity"],
   // The shape is b/a.
-  shapes: (least, greatest) => ladder(0.03 / Math.sqrt(greatest), 30 / Math.sqrt(least), 60).map((one) => [one]),
+  shapes: (least, greatest) => ladder(0.03 / Math.sqrt(greatest), 30 / Math.sqrt(least), 16).map((one) => [one]),
   columns: ([shape = 0], rate) => [(1 + shape * Math.sqrt(rate)) ** 2],
   known: nothing,
   parameters: ([yieldStress = 0], [shape = 0]) => [Math.sqrt(yieldStress), Math.sqrt(yieldStress) * shape],
@@ -118,6 +121,10 @@ function carreau(sharpness: number | undefined, held: number | undefined): FlowF
       ...(fitsInfinite ? [infinite] : []),
       ...(sharpness === undefined ? [sharp] : []),
     ],
+    shape: (parameters) => {
+      const { time, index, sharp } = split(parameters);
+      return [time, index, sharp];
+    },
     stress: (parameters, rate) => {
       const { zero, time, index, infinite, sharp } = split(parameters);
       // A bend at a negative time would look like its mirror image.

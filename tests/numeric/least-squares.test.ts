@@ -97,6 +97,31 @@ test("Rosenbrock's valley is followed to its end", () => {
   expect(fit?.parameters[1]).toBeCloseTo(1, 12);
 });
 
+test("a valley without an end is known for one in a few steps, once what the values are linear in is settled", () => {
+  // a (1 + (b x)²)^(−0.4) comes ever closer to a power of x as b grows, and never has a best b.
+  const bent = (b: number) => Float64Array.from(rows, (x) => (1 + (b * x) ** 2) ** -0.4);
+  const target = column(-0.8);
+  let looks = 0;
+  const fittable = {
+    target,
+    valuesAt: ([a = 0, b = 0]: readonly number[]) => {
+      looks += 1;
+      return bent(b).map((value) => a * value);
+    },
+    slopesAt: ([a = 0, b = 0]: readonly number[]) => [
+      bent(b),
+      bent(b).map((value, i) => (-0.8 * a * value * b * (rows[i] ?? 0) ** 2) / (1 + (b * (rows[i] ?? 0)) ** 2)),
+    ],
+  };
+  const settled = ([, b = 0]: readonly number[]) => [leastSquares([bent(b)], target)?.coefficients[0] ?? Number.NaN, b];
+  const ends = (fit: ReturnType<typeof curveFit>) => fit === undefined || (fit.parameters[1] ?? 0) > 1e3;
+  expect(ends(curveFit({ ...fittable, settled }, [1, 1]))).toBe(true);
+  expect(looks).toBeLessThan(40);
+  const straight = looks;
+  curveFit(fittable, [1, 1]);
+  expect(looks - straight).toBeGreaterThan(2 * straight);
+});
+
 test("readings that do not tell the parameters apart, or a start without values, give no answer", () => {
   const same = {
     target: column(1),

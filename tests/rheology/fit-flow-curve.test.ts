@@ -209,6 +209,15 @@ test.each([
   expect(() => fitFlowCurve({ model, points: read(curve, at) })).toThrow(message);
 });
 
+test("a gel that yields has no plateau at rest, whichever way its readings scatter", () => {
+  const yields = { law: "herschel-bulkley", yieldStress: 24, consistency: 9, flowIndex: 0.45 } as const;
+  for (const size of [0, 0.01, 0.03])
+    for (const model of ["carreau", "carreau-yasuda"] as const)
+      expect(() =>
+        fitFlowCurve({ model, points: scatter(read(yields, [0.1, 0.3, 1, 3, 10, 30, 100, 300]), size) }),
+      ).toThrow("no plateau at rest");
+});
+
 test("a yield stress that would be negative is no yield stress", () => {
   const points = read({ law: "power-law", consistency: 5, flowIndex: 1.3 });
   expect(() => fitFlowCurve({ model: "bingham", points, weighting: "absolute" })).toThrow(
