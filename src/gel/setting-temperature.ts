@@ -39,8 +39,8 @@ export function temperatureAtDose(input: { readonly dose: number; readonly point
     .map((point, i) => {
       const at = `points[${i}]`;
       record(point, at);
+      positive(point.dose, `${at}.dose`);
       return {
-        lnDose: Math.log(positive(point.dose, `${at}.dose`)),
         perKelvin: 1 / (temperature(point.temperature, `${at}.temperature`) + kelvin),
         ...point,
       };
@@ -59,6 +59,7 @@ export function temperatureAtDose(input: { readonly dose: number; readonly point
   if (upper === lower) return upper.temperature;
   if (sorted.some((point, i) => point.dose === sorted[i + 1]?.dose))
     refuse("input", "points", "one dose twice", "each dose once");
-  const along = (Math.log(dose) - lower.lnDose) / (upper.lnDose - lower.lnDose);
+  // The logarithm of a ratio still tells two doses apart that differ in the last digit.
+  const along = Math.log(dose / lower.dose) / Math.log(upper.dose / lower.dose);
   return result(1 / (lower.perKelvin + along * (upper.perKelvin - lower.perKelvin)) - kelvin, "temperature");
 }

@@ -96,7 +96,8 @@ function largest(oil: CheckedOil, portions: Portions): readonly Addition[] {
   for (let done = 0; done < total; ) {
     if (additions.length === additionsMost) return tooMany();
     const { most, shareGreatest } = before(oil, portions, done);
-    const units = total - done <= most * (1 + slack) ? total - done : down(most);
+    const left = total - done;
+    const units = left <= most * (1 + slack) ? left : down(most);
     if (!(units > 0))
       return refuse(
         "unreachable",
@@ -107,7 +108,8 @@ function largest(oil: CheckedOil, portions: Portions): readonly Addition[] {
     // A share too small to move a double would never end.
     if (done + units === done) return tooMany();
     additions.push(addition(oil, portions, done, units, shareGreatest));
-    done += units;
+    // What is left and what was done may add up to a double short of the total, which is no addition of its own.
+    done = units === left ? total : done + units;
   }
   return additions;
 }
@@ -129,7 +131,7 @@ function evenly(
     const units = ahead <= 1 ? left : Math.min(left, Math.max(step, down(wanted)));
     if (units > most * (1 + slack) || done + units === done) return undefined;
     additions.push(addition(oil, portions, done, units, shareGreatest));
-    done += units;
+    done = units === left ? total : done + units;
   }
   return additions;
 }

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { type LineToRound, roundToBalances } from "gelwright/batch";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 
 const increments = [0.0001, 0.001, 0.002, 0.005, 0.01, 0.025, 0.1];
 
@@ -43,7 +44,7 @@ test("every line is a whole number of its increments, less than one off, and the
 
 test("the total is the least that the balances can reach and not below the one wanted, as trying every way finds", () => {
   fc.assert(
-    fc.property(lines, fc.double({ min: 0, max: 1, noNaN: true }), (input, more) => {
+    fc.property(lines, between(0, 1), (input, more) => {
       const exact = sum(input.map(({ mass }) => mass));
       const wanted = exact + more * (input[0]?.increment ?? 0);
       fc.pre(Number.isFinite(leastTotal(input, wanted)));

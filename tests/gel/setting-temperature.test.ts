@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { temperatureAtDose } from "gelwright/gel";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 
 const points = fc
   .array(
@@ -25,7 +26,7 @@ test("at a measured dose it is the measured temperature, to the last bit", () =>
 
 test("between two doses it lies between their temperatures, whatever the order of the readings", () => {
   fc.assert(
-    fc.property(points, fc.double({ min: 0, max: 1, noNaN: true }), (points, along) => {
+    fc.property(points, between(0, 1), (points, along) => {
       const [low, high] = [...points].sort((one, other) => one.dose - other.dose);
       if (!low || !high) throw new Error("two points at least");
       const dose = low.dose + along * (high.dose - low.dose);
@@ -51,4 +52,12 @@ test("beyond the measured doses it is refused", () => {
   ];
   expect(() => temperatureAtDose({ dose: 0.2, points })).toThrow("a dose from 0.08 to 0.16");
   expect(() => temperatureAtDose({ dose: 0.1, points: points.slice(0, 1) })).toThrow("a dose from 0.08 to 0.08");
+});
+
+test("doses that differ in the last digit are still two, with a temperature between theirs", () => {
+  const points = [
+    { dose: 0.010000000000000004, temperature: 31 },
+    { dose: 0.01, temperature: 30 },
+  ];
+  expect(temperatureAtDose({ dose: 0.010000000000000002, points })).toBeCloseTo(30.5, 2);
 });

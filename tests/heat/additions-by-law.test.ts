@@ -19,8 +19,8 @@ import {
 } from "gelwright/heat";
 import { choiOkosFat, enthalpyBetween } from "gelwright/laws";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const near = (actual: number, expected: number, within = 1e-9) =>
   expect(Math.abs(actual / expected - 1)).toBeLessThanOrEqual(within);
 const constant = (specificHeat: number) => ({ law: "constant", specificHeat }) as const;

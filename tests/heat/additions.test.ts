@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { additionTemperatureLeast, largestAddition, meltTemperatureLeast, mixingTemperature } from "gelwright/heat";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const mass = between(1e-3, 1e3);
 const specificHeat = between(500, 5000);
 

@@ -2,8 +2,8 @@ import fc from "fast-check";
 import { coolingTime, heatingTime, steadyTemperature } from "gelwright/heat";
 import { coolingLeg, leg } from "gelwright/leg";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const near = (actual: number | undefined, expected: number) =>
   expect(Math.abs((actual ?? Number.NaN) / expected - 1)).toBeLessThanOrEqual(1e-10);
 

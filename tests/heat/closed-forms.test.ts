@@ -1,9 +1,8 @@
 import fc from "fast-check";
 import { coolingTime, heatingTime } from "gelwright/heat";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 import { march } from "../support/ode.js";
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 /** dT/dt and what is lost to the room, stepped through time by an ODE solver that knows neither closed form. */
 function step(

@@ -11,8 +11,8 @@ import {
 import { expect, test } from "vitest";
 import { earlyTemperature } from "../../src/heat/conduction-early.js";
 import { lateTemperature } from "../../src/heat/conduction-history.js";
+import { between } from "../support/between.js";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const shapes: readonly ConductionShape[] = ["slab", "cylinder", "sphere"];
 const shape = fc.constantFrom(...shapes);
 const biot: fc.Arbitrary<BiotNumber> = fc.oneof(

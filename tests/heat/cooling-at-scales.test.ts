@@ -8,10 +8,10 @@ import {
   mixingTemperature,
 } from "gelwright/heat";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 
 const near = (actual: number, expected: number, within = 1e-12) =>
   expect(Math.abs(actual / expected - 1)).toBeLessThanOrEqual(within);
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const shape = {
   density: 900,
   specificHeat: 2100,

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { coolingTime, coolingTimeAtScale, temperatureAfterCooling } from "gelwright/heat";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const cooling = fc
   .record({
     heatCapacity: between(1, 1e7),

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { coolingTime, exposure, relativeRateFunction, type Stretch } from "gelwright/heat";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 import { march } from "../support/ode.js";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const near = (actual: number, expected: number, within = 1e-10) =>
   expect(Math.abs(actual / expected - 1)).toBeLessThanOrEqual(within);
 const ramp = (temperatureStart: number, temperatureEnd: number, duration: number): Stretch => ({

@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { heatToWarm, type Part } from "gelwright/heat";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 
-const celsius = fc.double({ min: -50, max: 250, noNaN: true });
+const celsius = between(-50, 250);
 const mass = fc.double({ min: 1e-3, max: 1e3, noNaN: true });
 const specificHeat = fc.double({ min: 500, max: 5000, noNaN: true });
 const melting = fc.record({
@@ -34,7 +35,7 @@ test("cooling gives back what warming took, and legs add up", () => {
 
 test("warming always takes heat, and the parts of a charge can be reckoned one by one", () => {
   fc.assert(
-    fc.property(parts, celsius, fc.double({ min: 0, max: 100, noNaN: true }), (list, temperatureStart, rise) => {
+    fc.property(parts, celsius, between(0, 100), (list, temperatureStart, rise) => {
       const temperatureEnd = temperatureStart + rise;
       const { heat } = heatToWarm({ parts: list, temperatureStart, temperatureEnd });
       const alone = list.map((part) => heatToWarm({ parts: [part], temperatureStart, temperatureEnd }).heat);

@@ -1,8 +1,7 @@
 import fc from "fast-check";
 import { coolingTime, heatingTime, heatToWarm, steadyTemperature } from "gelwright/heat";
 import { expect, test } from "vitest";
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { between } from "../support/between.js";
 
 /** Heaters that get there: the loss at the end takes a share of the power below one. */
 const heating = fc

@@ -13,8 +13,8 @@ import {
 } from "gelwright/heat";
 import { viscosityFunction } from "gelwright/laws";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const near = (actual: number, expected: number, within: number) =>
   expect(Math.abs(actual / expected - 1)).toBeLessThanOrEqual(within);
 const vessel = {

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { steadyTemperatureByLaw, vesselLeg } from "gelwright/heat";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 import { march } from "../support/ode.js";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const off = (actual: number, expected: number) => Math.abs(actual / expected - 1);
 const kettle = { heatCapacity: 60_000, heatLoss: { law: "newton", conductance: 4 }, temperatureAmbient: 20 } as const;
 

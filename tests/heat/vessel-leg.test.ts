@@ -12,9 +12,9 @@ import {
 } from "gelwright/heat";
 import { heatLossFunction } from "gelwright/laws";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 import { march } from "../support/ode.js";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const near = (actual: number, expected: number, within = 1e-10) =>
   expect(Math.abs(actual / expected - 1)).toBeLessThanOrEqual(within);
 const newton = (conductance: number) => ({ law: "newton", conductance }) as const;

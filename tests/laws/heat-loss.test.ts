@@ -14,9 +14,9 @@ import {
 } from "gelwright/laws";
 import { coolingLeg } from "gelwright/leg";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 import { march } from "../support/ode.js";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const off = (actual: number, expected: number) => Math.abs(actual / expected - 1);
 const area = between(0.01, 5);
 const air = { conductivity: 0.0272, kinematicViscosity: 1.75e-5, prandtl: 0.705 };

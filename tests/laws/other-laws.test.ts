@@ -8,8 +8,7 @@ import {
   specificHeatFunction,
 } from "gelwright/laws";
 import { expect, test } from "vitest";
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { between } from "../support/between.js";
 
 test("a linear density falls by its slope a kelvin, and is what it is at its reference", () => {
   fc.assert(

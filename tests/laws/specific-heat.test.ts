@@ -13,9 +13,9 @@ import {
 } from "gelwright/laws";
 import { leg } from "gelwright/leg";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 import { march } from "../support/ode.js";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const constant = between(1000, 4500).map((specificHeat) => ({ law: "constant" as const, specificHeat }));
 const smooth = fc.oneof(
   constant,

@@ -8,8 +8,7 @@ import {
   viscosityRange,
 } from "gelwright/laws";
 import { expect, test } from "vitest";
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { between } from "../support/between.js";
 
 /** Readings of an oil-like melt, in any order: 5 to 25 K apart, each 5 to 60 % thinner than the one before. */
 const points = fc

@@ -15,8 +15,8 @@ import {
   uptakeScale,
 } from "gelwright/mixing";
 import { describe, expect, test } from "vitest";
+import { between } from "../support/between.js";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const off = (actual: number, expected: number) => Math.abs(actual / expected - 1);
 
 const tables = fc.tuple(between(0.02, 0.5), between(0.02, 0.8), between(0.02, 1.5)).map(
@@ -157,6 +157,14 @@ describe("a schedule of additions", () => {
         for (const mass of masses) expect(off(mass, masses[0] ?? 0)).toBeLessThan(1e-8);
       }),
     );
+  });
+
+  test("the last addition is not followed by one of nothing, though what is left and what was done miss the total", () => {
+    const oil = { massGelFormer: 0.01000000000000002, massOil: 3.725290298461914e-7, massToAdd: 252.6831 };
+    const share = { law: "constant", value: 1.1810206877760148 } as const;
+    const schedule = additionSchedule({ ...oil, densityOil: 850, densityGelFormer: 1000, share, form: "geometric" });
+    expect(schedule).toHaveLength(13);
+    expect(schedule.at(-1)?.share).toBeCloseTo(1.181020687775, 12);
   });
 
   test("a share below one step of the balance is refused with the balance named", () => {

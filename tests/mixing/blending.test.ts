@@ -10,8 +10,8 @@ import {
   vortexDepthAtMost,
 } from "gelwright/mixing";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const off = (actual: number, expected: number) => Math.abs(actual / expected - 1);
 const kettle = { powerNumber: 1.3, diameterImpeller: 0.2, diameterVessel: 0.6, level: 0.6, density: 910 };
 

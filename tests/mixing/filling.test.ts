@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { leastWorkingVolume, levelOfVolume, type VesselShape, volumeAtLevel } from "gelwright/mixing";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const off = (actual: number, expected: number) => Math.abs(actual / expected - 1);
 const vessels: fc.Arbitrary<VesselShape> = fc.record({
   diameter: between(0.1, 3),

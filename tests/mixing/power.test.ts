@@ -10,8 +10,8 @@ import {
   stirringPowerFunction,
 } from "gelwright/mixing";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const off = (actual: number, expected: number) => Math.abs(actual / expected - 1);
 const reynoldsNumbers = between(-2, 6).map((exponent) => 10 ** exponent);
 const shapes: fc.Arbitrary<BladedCurve> = fc.record({

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { type Impeller, type PowerCurve, type ScaleCriterion, scaleUp } from "gelwright/mixing";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const off = (actual: number, expected: number) => Math.abs(actual / expected - 1);
 const scales = between(1.5, 20);
 const vessel = { diameter: 0.15, level: 0.15 };

@@ -1,9 +1,10 @@
 import fc from "fast-check";
 import { indexByMolarMass, indexByRenewableCarbon } from "gelwright/natural-origin";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 
 const whole = fc.double({ min: 1e-3, max: 1e3, noNaN: true });
-const share = fc.double({ min: 0, max: 1, noNaN: true });
+const share = between(0, 1);
 
 test("more than half natural is of natural origin by its share, half or less is not at all, by either method", () => {
   fc.assert(

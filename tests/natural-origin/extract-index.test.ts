@@ -1,12 +1,13 @@
 import fc from "fast-check";
 import { extractIndex, productContent } from "gelwright/natural-origin";
 import { describe, expect, test } from "vitest";
+import { between } from "../support/between.js";
 
 const mass = fc.oneof(fc.constant(0), fc.double({ min: 1e-3, max: 1e3, noNaN: true }));
 const extraction = fc.record({
   plant: fc.record({
     mass: fc.double({ min: 1e-3, max: 1e3, noNaN: true }),
-    organicShare: fc.double({ min: 0, max: 1, noNaN: true }),
+    organicShare: between(0, 1),
     freshPerDried: fc.double({ min: 1, max: 10, noNaN: true }),
   }),
   solvents: fc.record({ water: mass, natural: mass, organic: mass, derivedNatural: mass, derivedOrganic: mass }),

@@ -42,7 +42,7 @@ describe("what a supplier has not said", () => {
   test("leaves no room beyond what could still be true: either bound may be the answer", () => {
     fc.assert(
       fc.property(product, ({ told: [line] }) => {
-        if (!line || line.formulationWater) return;
+        fc.pre(line !== undefined && !line.formulationWater);
         const ingredient = { ...line, mass: 1 };
         for (const name of indexNames) {
           const bounds = productContent({ ingredients: [ingredient] })[name].withFormulationWater;
@@ -85,7 +85,7 @@ describe("a content", () => {
     fc.assert(
       fc.property(product, ({ truth }) => {
         const dry = truth.filter((line) => !line.formulationWater);
-        if (!dry.length) return;
+        fc.pre(dry.length > 0);
         const blend = productContent({ ingredients: dry });
         const mass = dry.reduce((sum, line) => sum + line.mass, 0);
         const index = (name: (typeof indexNames)[number]) => blend[name].withFormulationWater.least;

@@ -2,8 +2,8 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { curveFit } from "../../src/numeric/curve-fit.js";
 import { leastSquares } from "../../src/numeric/least-squares.js";
+import { between } from "../support/between.js";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const rows = [0.5, 1, 2, 3, 5, 8, 13];
 const column = (power: number, scale = 1) => Float64Array.from(rows, (x) => scale * x ** power);
 

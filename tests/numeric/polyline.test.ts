@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { polyline } from "../../src/numeric/polyline.js";
+import { between } from "../support/between.js";
 
 const corners = fc
   .array(fc.tuple(fc.integer({ min: -1000, max: 1000 }), fc.integer({ min: -50, max: 50 })), {
@@ -12,7 +13,7 @@ const corners = fc
 
 test("a line through points passes through each of them, and lies between two in between", () => {
   fc.assert(
-    fc.property(corners, fc.double({ min: 0, max: 1, noNaN: true }), (points, share) => {
+    fc.property(corners, between(0, 1), (points, share) => {
       const [places, values] = [points.map(([place]) => place), points.map(([, value]) => value)];
       points.forEach(([place, value]) => {
         expect(polyline(places, values, place)).toBeCloseTo(value, 10);

@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { nearestBlend, type SolubilityParameters, solubilityDistance, solubilityOfBlend } from "gelwright/oils";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 
-const parameter = fc.double({ min: 0, max: 30, noNaN: true });
+const parameter = between(0, 30);
 const liquid: fc.Arbitrary<SolubilityParameters> = fc.record({
   dispersion: parameter,
   polar: parameter,
@@ -11,7 +12,7 @@ const liquid: fc.Arbitrary<SolubilityParameters> = fc.record({
 
 test("no other blend of the two liquids comes nearer", () => {
   fc.assert(
-    fc.property(liquid, liquid, liquid, fc.double({ min: 0, max: 1, noNaN: true }), (first, second, target, other) => {
+    fc.property(liquid, liquid, liquid, between(0, 1), (first, second, target, other) => {
       fc.pre(solubilityDistance({ first, second }).distance > 0.01);
       const nearest = nearestBlend({ first, second, target });
       const parts = [

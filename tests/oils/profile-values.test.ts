@@ -1,22 +1,16 @@
 import fc from "fast-check";
 import { type ProfileRanges, type ProfileValueRanges, profileValueRanges, profileValues } from "gelwright/oils";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 
 const acids = ["8:0", "12:0", "16:0", "16:1", "18:0", "18:1", "18:2", "18:3", "20:2", "22:1", "18:1-OH"] as const;
 
 /** A profile that adds up to 100, and limits around it. */
 const profilesInLimits = fc
-  .array(
-    fc.tuple(
-      fc.double({ min: 0.01, max: 1, noNaN: true }),
-      fc.double({ min: 0, max: 1, noNaN: true }),
-      fc.double({ min: 0, max: 1, noNaN: true }),
-    ),
-    {
-      minLength: acids.length,
-      maxLength: acids.length,
-    },
-  )
+  .array(fc.tuple(fc.double({ min: 0.01, max: 1, noNaN: true }), between(0, 1), between(0, 1)), {
+    minLength: acids.length,
+    maxLength: acids.length,
+  })
   .map((draws) => {
     const sum = draws.reduce((all, [weight]) => all + weight, 0);
     const entries = draws.map(([weight, below, above], i) => {

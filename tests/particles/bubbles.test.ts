@@ -16,9 +16,9 @@ import {
   viscosityToClear,
 } from "gelwright/particles";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 import { march } from "../support/ode.js";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const off = (actual: number, expected: number) => Math.abs(actual / expected - 1);
 
 const layer = fc.record({

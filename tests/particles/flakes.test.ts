@@ -11,8 +11,8 @@ import {
   yieldStressToHoldFlake,
 } from "gelwright/particles";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const off = (actual: number, expected: number) => Math.abs(actual / expected - 1);
 const ratios = between(1e-4, 1);
 

@@ -11,8 +11,8 @@ import {
   yieldStressToHold,
 } from "gelwright/particles";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const off = (actual: number, expected: number) => Math.abs(actual / expected - 1);
 const stresses = between(1e-3, 200);
 const densities = between(1, 8000).filter((density) => Math.abs(density - 910) > 1e-3);

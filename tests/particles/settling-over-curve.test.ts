@@ -2,9 +2,9 @@ import fc from "fast-check";
 import { packCoolingCurve, packTemperature, temperatureAfterCooling } from "gelwright/heat";
 import { hinderedFactor, settlingOverCooling, settlingOverCurve, stokesVelocity } from "gelwright/particles";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 import { march } from "../support/ode.js";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const melt = { law: "vogel-fulcher-tammann", lnFactor: -9.5, coefficient: 900, temperatureVogel: -110 } as const;
 const glitter = {
   diameter: 60e-6,

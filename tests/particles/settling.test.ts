@@ -2,9 +2,9 @@ import fc from "fast-check";
 import { densityFunction, viscosityFunction } from "gelwright/laws";
 import { additionTemperature, hinderedFactor, settlingOverCooling, stokesVelocity } from "gelwright/particles";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 import { march } from "../support/ode.js";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const off = (actual: number, expected: number) => Math.abs(actual / expected - 1);
 
 const melt = { law: "vogel-fulcher-tammann", lnFactor: -9.5, coefficient: 900, temperatureVogel: -110 } as const;

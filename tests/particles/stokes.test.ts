@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { hinderedFactor, stokesVelocity } from "gelwright/particles";
 import { expect, test } from "vitest";
+import { between } from "../support/between.js";
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const off = (actual: number, expected: number) => Math.abs(actual / expected - 1);
 const particle = fc.record({
   diameter: between(1e-6, 3e-4),

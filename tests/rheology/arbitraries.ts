@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import type { FlowCurve } from "gelwright/laws";
+import { between } from "../support/between.js";
 
-export const between = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
+export { between };
 
 /** Numbers spread evenly over the decades between two. */
 export const logarithmic = (min: number, max: number): fc.Arbitrary<number> =>
