@@ -1,12 +1,12 @@
 import { fraction, list, positive, record, result } from "../guards.js";
-import { compileOilLaw, type OilLaw } from "./oil-law.js";
+import { type CompiledOilLaw, compileOilLaw, type OilLaw } from "./oil-law.js";
 
 /** How long the gel takes with each addition. */
 export interface Uptake {
   /** Time until an addition is taken up at the bench [s], against the oil fraction once it is in. */
   readonly uptake: OilLaw;
-  /** Factor on the bench's times, as `uptakeScale` gives it, above 0; 1 unless given. */
-  readonly uptakeFactor?: number;
+  /** Factor on the bench's times, as `uptakeScale` gives it, above 0, or against the oil fraction; 1 unless given. */
+  readonly uptakeFactor?: number | OilLaw;
   /** The most that the pump or the hand delivers [kg/s], above 0; unless given, an addition goes in at once. */
   readonly rateGreatest?: number;
 }
@@ -24,13 +24,13 @@ export interface AdditionTime {
 /**
  * When each addition goes in: it is poured no faster than the pump can, and then waited for.
  *
- * $$t_i = t_{i-1} + \frac{m_i}{\dot m} + k\,t_\mathrm{uptake}(\varphi_i)$$
+ * $$t_i = t_{i-1} + \frac{m_i}{\dot m} + k(\varphi_i)\,t_\mathrm{uptake}(\varphi_i)$$
  *
  * Times are for planning. At the vessel the next addition follows when the last is uniform and glossy, and not before.
  *
  * @param input.additions - Additions as `additionSchedule` gives them: mass [kg] and the oil fraction after each.
  * @param input.uptake - Time that the bench measured [s] against the oil fraction after the addition.
- * @param input.uptakeFactor - Factor on it, above 0; 1 unless given.
+ * @param input.uptakeFactor - Factor on it, above 0, or a law of it against the oil fraction; 1 unless given.
  * @param input.rateGreatest - The most that the pump delivers [kg/s], above 0; at once unless given.
  * @returns The three times of each addition, since the first began [s].
  * @throws CalculationError `input` where an argument is out of range; `range` where the law does not reach.
@@ -57,9 +57,8 @@ export function additionTimes(
     }[];
   },
 ): readonly AdditionTime[] {
-  const { additions, uptake, uptakeFactor = 1, rateGreatest } = record(input, "input");
-  const { at } = compileOilLaw(uptake, "uptake");
-  const factor = positive(uptakeFactor, "uptakeFactor");
+  const { additions, rateGreatest } = record(input, "input");
+  const { at } = compileUptake(input);
   const rate = rateGreatest === undefined ? Number.POSITIVE_INFINITY : positive(rateGreatest, "rateGreatest");
   let time = 0;
   return list(additions, "additions", 1).map((addition, i) => {
@@ -68,7 +67,19 @@ export function additionTimes(
     const oil = fraction(addition.volumeFractionOil, `${path}.volumeFractionOil`);
     const timeStart = time;
     const timeIn = timeStart + mass / rate;
-    time = result(timeIn + factor * at(oil), "time");
+    time = result(timeIn + at(oil), "time");
     return { timeStart, timeIn, timeEnd: time };
   });
+}
+
+/** The bench's times with their factor, checked once. */
+export function compileUptake({ uptake, uptakeFactor = 1 }: Uptake): CompiledOilLaw {
+  const taken = compileOilLaw(uptake, "uptake");
+  const factor = compileOilLaw(
+    typeof uptakeFactor === "object"
+      ? uptakeFactor
+      : { law: "constant", value: positive(uptakeFactor, "uptakeFactor") },
+    "uptakeFactor",
+  );
+  return { at: (oil) => factor.at(oil) * taken.at(oil), corners: [...taken.corners, ...factor.corners] };
 }

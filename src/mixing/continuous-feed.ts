@@ -1,8 +1,7 @@
 import { notNegative, positive, record, refuse, result } from "../guards.js";
 import { integrate } from "../numeric/quadrature.js";
 import { root } from "../numeric/root.js";
-import type { Uptake } from "./addition-times.js";
-import { compileOilLaw } from "./oil-law.js";
+import { compileUptake, type Uptake } from "./addition-times.js";
 import { checkOil, type OilToAdd, type VesselWithOil } from "./oil-to-add.js";
 
 /** Oil that is streamed in: what would be one addition goes in over the time that its uptake takes. */
@@ -16,9 +15,8 @@ export interface FeedMoment extends VesselWithOil {
 
 function compile(input: OilFeed) {
   const oil = checkOil(input);
-  const { uptake, uptakeFactor = 1, rateGreatest } = input;
-  const taken = compileOilLaw(uptake, "uptake");
-  const factor = positive(uptakeFactor, "uptakeFactor");
+  const { rateGreatest } = input;
+  const taken = compileUptake(input);
   const pump = rateGreatest === undefined ? Number.POSITIVE_INFINITY : positive(rateGreatest, "rateGreatest");
   const start = oil.after(0);
   const end = oil.after(oil.massToAdd);
@@ -29,7 +27,7 @@ function compile(input: OilFeed) {
     .map((corner) => oil.oilAt(corner) - start.massOil);
   const rateAt = (vessel: VesselWithOil): number => {
     const { volumeFractionOil, massInVessel } = vessel;
-    const gel = (oil.share.at(volumeFractionOil) / (factor * taken.at(volumeFractionOil))) * massInVessel;
+    const gel = (oil.share.at(volumeFractionOil) / taken.at(volumeFractionOil)) * massInVessel;
     return positive(Math.min(gel, pump), "feed rate");
   };
   /** Time until so much oil is in: over the logarithm of the content, along which a feed in proportion is a straight line. */
@@ -54,14 +52,14 @@ function compile(input: OilFeed) {
 /**
  * How long a continuous feed takes: the limit of ever smaller additions with ever shorter waits.
  *
- * $$\dot m = \min\left(\frac{f(\varphi)}{k\,t_\mathrm{uptake}(\varphi)}\,M,\ \dot m_\mathrm{pump}\right) \qquad t = \int \frac{\mathrm dM}{\dot m} \qquad t = \frac{k\,t_\mathrm{uptake}}{f}\,\ln\frac{M_\mathrm{end}}{M_0}$$
+ * $$\dot m = \min\left(\frac{f(\varphi)}{k(\varphi)\,t_\mathrm{uptake}(\varphi)}\,M,\ \dot m_\mathrm{pump}\right) \qquad t = \int \frac{\mathrm dM}{\dot m} \qquad t = \frac{k\,t_\mathrm{uptake}}{f}\,\ln\frac{M_\mathrm{end}}{M_0}$$
  *
  * The last form holds where share and uptake are constant and the pump never limits. The trials were made with additions:
  * that a stream of the same mean rate does as well is a supposition, to be tried at the bench.
  *
  * @param input - The oil to add: masses [kg], densities [kg/m³], the law of the share, the ceiling.
  * @param input.uptake - Time in which the bench takes up an addition of that share [s].
- * @param input.uptakeFactor - Factor on it, above 0; 1 unless given.
+ * @param input.uptakeFactor - Factor on it, above 0, or a law of it against the oil fraction; 1 unless given.
  * @param input.rateGreatest - The most that the pump delivers [kg/s], above 0; no limit unless given.
  * @returns Time for all of the oil [s].
  * @throws CalculationError `input` where an argument is out of range; `unreachable` where the oil passes the ceiling; `range` where a law does not reach.

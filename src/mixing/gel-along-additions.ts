@@ -1,6 +1,6 @@
-import { fraction, list, positive, record, refuse, result } from "../guards.js";
-import { polyline } from "../numeric/polyline.js";
+import { fraction, list, positive, record, result } from "../guards.js";
 import type { OilPoint } from "./oil-law.js";
+import { readingsAlongOil } from "./readings-along-oil.js";
 
 /** How thick the gel is after an addition, as far as readings tell; what they do not reach is left out. */
 export interface GelThen {
@@ -18,7 +18,8 @@ export interface GelThen {
  * $$\ln x = \ln x_i + (\ln x_{i+1} - \ln x_i)\,\frac{\varphi - \varphi_i}{\varphi_{i+1} - \varphi_i} \qquad M = c\,\eta$$
  *
  * Between two readings the logarithm runs straight. Below the first and above the last nothing is known, and nothing is
- * returned. The torque is in proportion to the viscosity while the flow creeps: the constant is the impeller's.
+ * returned. The torque is in proportion to the viscosity while the flow creeps: the constant is the impeller's. For a
+ * gel that thins under shear, and for any flow, `flowCurveAtOil` and `stirring` find it.
  *
  * @param input.additions - Volume fraction of oil after each addition, 0 to 1, as `additionSchedule` gives it.
  * @param input.viscosity - Readings [Pa·s] in rising order of oil, at least two; none unless given.
@@ -46,8 +47,8 @@ export function gelAlongAdditions(input: {
   readonly torquePerViscosity?: number;
 }): readonly GelThen[] {
   const { additions, viscosity, yieldStress, torquePerViscosity } = record(input, "input");
-  const thickness = viscosity === undefined ? undefined : along(viscosity, "viscosity");
-  const strength = yieldStress === undefined ? undefined : along(yieldStress, "yieldStress");
+  const thickness = viscosity === undefined ? undefined : readingsAlongOil(viscosity, "viscosity", "logarithm");
+  const strength = yieldStress === undefined ? undefined : readingsAlongOil(yieldStress, "yieldStress", "logarithm");
   const turning = torquePerViscosity === undefined ? undefined : positive(torquePerViscosity, "torquePerViscosity");
   return list(additions, "additions", 1).map((addition, i) => {
     const path = `additions[${i}]`;
@@ -60,20 +61,4 @@ export function gelAlongAdditions(input: {
       ...(thick !== undefined && turning !== undefined && { torque: result(turning * thick, "torque") }),
     };
   });
-}
-
-/** A function through readings whose logarithm runs straight between two of them; nothing beyond them. */
-function along(readings: readonly OilPoint[], path: string): (oil: number) => number | undefined {
-  const places: number[] = [];
-  const logarithms = list(readings, path, 2).map((reading, i) => {
-    const at = `${path}[${i}]`;
-    const oil = fraction(record(reading, at).volumeFractionOil, `${at}.volumeFractionOil`);
-    if (oil <= (places.at(-1) ?? -1))
-      refuse("input", `${at}.volumeFractionOil`, oil, "more oil than the reading before");
-    places.push(oil);
-    return Math.log(positive(reading.value, `${at}.value`));
-  });
-  const [least = 0, greatest = 0] = [places[0], places.at(-1)];
-  return (oil) =>
-    oil < least || oil > greatest ? undefined : result(Math.exp(polyline(places, logarithms, oil)), path);
 }

@@ -6,6 +6,7 @@ export { type Circulation, circulation } from "./circulation.js";
 export { type FeedMoment, feedAt, feedDuration, type OilFeed } from "./continuous-feed.js";
 export { type ExponentialFeed, exponentialFeed } from "./exponential-feed.js";
 export { leastWorkingVolume, levelOfVolume, volumeAtLevel } from "./filling.js";
+export { flowCurveAtOil, type GelReadings } from "./flow-curve-at-oil.js";
 export { impellerFroude, vortexDepthAtMost } from "./froude.js";
 export { type GelThen, gelAlongAdditions } from "./gel-along-additions.js";
 export { heatOfStirring } from "./heat-of-stirring.js";

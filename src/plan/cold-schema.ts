@@ -13,12 +13,13 @@ import {
 import { quantity } from "../formula/quantity-field.js";
 import { refractiveIndexSchema } from "../formula/schema.js";
 import type { ColdBenchDocument } from "./cold/types.js";
+import { stirrerSchema } from "./stirrer-schema.js";
 
 const oil = quantity("volumeFraction", "60 % v/v");
 const mass = quantity("mass", "2.5 g");
 const time = quantity("time", "90 s");
 const viscosity = quantity("dynamicViscosity", "12 Pa·s");
-const speed = quantity("rotationalSpeed", "60 rpm");
+const shearRate = quantity("shearRate", "60 1/s");
 
 /** The shape of what the bench found on the cold route. */
 export const coldBenchSchema: GenericSchema<unknown, ColdBenchDocument> = strictObject({
@@ -26,24 +27,32 @@ export const coldBenchSchema: GenericSchema<unknown, ColdBenchDocument> = strict
   shares: exactOptional(pipe(array(strictObject({ oil, share: quantity("massFraction", "5 %") })), minLength(1))),
   additions: exactOptional(strictObject({ gelFormer: mass, oil: pipe(array(mass), minLength(1)) })),
   uptake: exactOptional(pipe(array(strictObject({ oil, time })), minLength(1))),
-  stirring: exactOptional(strictObject({ speed, impeller: quantity("length", "40 mm") })),
+  stirring: exactOptional(
+    strictObject({
+      stirrer: stirrerSchema,
+      diameter: exactOptional(quantity("length", "85 mm")),
+      gelFormer: exactOptional(mass),
+    }),
+  ),
   thickness: exactOptional(
-    pipe(
-      array(
-        strictObject({
-          oil,
-          viscosity: exactOptional(viscosity),
-          yieldStress: exactOptional(quantity("pressure", "8 Pa")),
-        }),
+    strictObject({
+      shearRate: exactOptional(shearRate),
+      readings: pipe(
+        array(
+          strictObject({
+            oil,
+            viscosity: exactOptional(viscosity),
+            flowIndex: exactOptional(pipe(number(), minValue(0), maxValue(2))),
+            yieldStress: exactOptional(quantity("pressure", "8 Pa")),
+          }),
+        ),
+        minLength(1),
       ),
-      minLength(1),
-    ),
+    }),
   ),
   droplets: exactOptional(quantity("length", "6 µm")),
   interfacialTension: exactOptional(quantity("surfaceTension", "5 mN/m")),
-  shear: exactOptional(
-    strictObject({ rate: quantity("shearRate", "60 1/s"), oilViscosity: viscosity, gelViscosity: viscosity }),
-  ),
+  shear: exactOptional(strictObject({ rate: shearRate, oilViscosity: viscosity, gelViscosity: viscosity })),
   surfactant: exactOptional(strictObject({ material: string(), gramCovers: quantity("area", "500 m²") })),
   gelFormerIndex: exactOptional(refractiveIndexSchema),
   mismatchAllowed: exactOptional(pipe(number(), minValue(0))),

@@ -1,5 +1,5 @@
-export type { ColdAddition, ColdAdditions, ColdRun, ExpectedGel } from "./cold/plan.js";
-export type { ColdBenchDocument, ColdStepDocument } from "./cold/types.js";
+export type { ColdAddition, ColdAdditions, ColdRun, ColdWarming, ExpectedGel } from "./cold/plan.js";
+export type { ColdBenchDocument, ColdStepDocument, ThicknessDocument } from "./cold/types.js";
 export { comparePlans, type PlanAtScale } from "./compare-plans.js";
 export type { AfterFilling, OilExposure, OilOrder, PlanEvaporation } from "./heat-plan.js";
 export type {

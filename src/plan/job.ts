@@ -55,6 +55,7 @@ export interface Stirrer {
   readonly topEdge?: number | undefined;
   readonly cover: number;
   readonly powerMotor?: number | undefined;
+  readonly byHand: boolean;
 }
 
 /** A wall that heats or cools: area [m²], and the coefficient between it and the charge where one is stated [W/(m²·K)]. */

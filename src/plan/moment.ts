@@ -42,6 +42,12 @@ export function massOf(contents: readonly Content[]): number {
   return contents.reduce((mass, content) => mass + content.mass, 0);
 }
 
+/** So much of some contents, mixed as they are; nothing of them for no mass. */
+export function portionOf(contents: readonly Content[], mass: number): readonly Content[] {
+  const share = mass / massOf(contents);
+  return mass > 0 ? contents.map((content) => ({ ...content, mass: content.mass * share })) : [];
+}
+
 /** The phases in the vessel, each once. */
 export function phasesOf(contents: readonly Content[]): readonly string[] {
   return [...new Set(contents.map((content) => content.phase))];
@@ -60,6 +66,5 @@ export function moltenOf(contents: readonly Content[]): ReadonlySet<string> {
 
 /** What arrives in the packs: the charge less every allowance; the hair by which evaporation moves its composition is left. */
 export function intoPacks(contents: readonly Content[], { lot }: ScaledBatch): readonly Content[] {
-  const share = lot.delivered / massOf(contents);
-  return contents.map((content) => ({ ...content, mass: content.mass * share }));
+  return portionOf(contents, lot.delivered);
 }

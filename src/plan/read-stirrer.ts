@@ -1,4 +1,4 @@
-import { aboveZero, type Draft, type Findings } from "../formula/document.js";
+import { aboveZero, type Draft, type Findings, join } from "../formula/document.js";
 import type { Stirrer, Vessel } from "./job.js";
 import type { StirrerDocument, StirrerKind } from "./vessel-document.js";
 
@@ -10,60 +10,59 @@ const shapeOf: { readonly [Kind in StirrerKind]?: readonly (keyof StirrerDocumen
   "pitched-blade turbine": ["blades", "bladeAngle", "bladeWidth"],
 };
 
-/** The stirrer, which has to fit into the vessel. */
+/** The stirrer, which has to fit into its vessel as far as that is stated. */
 export function readStirrer(
   draft: Draft<StirrerDocument>,
-  { diameter: diameterVessel, baffles }: Pick<Vessel, "diameter" | "baffles">,
+  { diameter: diameterVessel, baffles }: Partial<Pick<Vessel, "diameter" | "baffles">>,
+  path: string,
   findings: Findings,
 ): Stirrer {
-  const diameter = findings.quantity(draft.diameter, "length", "vessel.stirrer.diameter", aboveZero);
-  if (diameter > diameterVessel)
-    findings.note("vessel.stirrer.diameter", draft.diameter, "no more than the diameter of the vessel");
-  else if (baffles && diameter > diameterVessel - 2 * baffles.width)
-    findings.note("vessel.stirrer.diameter", draft.diameter, "no more than the room between the baffles");
+  const at = (...keys: readonly string[]): string => keys.reduce<string>(join, path);
+  const diameter = findings.quantity(draft.diameter, "length", at("diameter"), aboveZero);
+  if (diameterVessel !== undefined && diameter > diameterVessel)
+    findings.note(at("diameter"), draft.diameter, "no more than the diameter of the vessel");
+  else if (diameterVessel !== undefined && baffles && diameter > diameterVessel - 2 * baffles.width)
+    findings.note(at("diameter"), draft.diameter, "no more than the room between the baffles");
   const constant = (key: "powerConstant" | "powerNumber" | "shearConstant" | "revolutionsUntilEven") => {
     const value = draft[key];
-    if (value === 0) findings.note(`vessel.stirrer.${key}`, "0", "a number above 0");
+    if (value === 0) findings.note(at(key), "0", "a number above 0");
     return value;
   };
   const { motor } = draft;
-  if (motor?.efficiency === 0)
-    findings.note("vessel.stirrer.motor.efficiency", "0", "a number above 0 and no more than 1");
+  if (motor?.efficiency === 0) findings.note(at("motor", "efficiency"), "0", "a number above 0 and no more than 1");
   return {
     kind: draft.kind ?? "other",
     diameter,
-    ...readBlades(draft, findings),
-    speed: findings.optional(draft.speed, "rotationalSpeed", "vessel.stirrer.speed", aboveZero),
+    ...readBlades(draft, path, findings),
+    speed: findings.optional(draft.speed, "rotationalSpeed", at("speed"), aboveZero),
     powerConstant: constant("powerConstant"),
     powerNumber: constant("powerNumber"),
     shearConstant: constant("shearConstant"),
     revolutionsUntilEven: constant("revolutionsUntilEven"),
-    topEdge: findings.optional(draft.topEdge, "length", "vessel.stirrer.topEdge", aboveZero),
-    cover: findings.optional(draft.cover, "length", "vessel.stirrer.cover", 0) ?? 0,
+    topEdge: findings.optional(draft.topEdge, "length", at("topEdge"), aboveZero),
+    cover: findings.optional(draft.cover, "length", at("cover"), 0) ?? 0,
+    byHand: draft.byHand ?? false,
     powerMotor:
-      motor &&
-      findings.quantity(motor.power, "power", "vessel.stirrer.motor.power", aboveZero) * (motor.efficiency ?? 1),
+      motor && findings.quantity(motor.power, "power", at("motor", "power"), aboveZero) * (motor.efficiency ?? 1),
   };
 }
 
 /** What of its shape decides its power. */
 function readBlades(
   draft: Draft<StirrerDocument>,
+  path: string,
   findings: Findings,
 ): Pick<Stirrer, "blades" | "bladeAngle" | "bladeWidth" | "armHeight"> {
+  const at = (key: string): string => join(path, key);
   const { kind, blades, bladeAngle, bladeWidth, armHeight } = draft;
   const has = kind && (shapeOf[kind] ?? []);
   for (const key of ["blades", "bladeAngle", "bladeWidth", "armHeight"] as const)
     if (draft[key] !== undefined && has && !has.includes(key))
-      findings.note(
-        `vessel.stirrer.${key}`,
-        draft[key],
-        `no such field for ${kind}: state its power as powerConstant and powerNumber`,
-      );
+      findings.note(at(key), draft[key], `no such field for ${kind}: state its power as powerConstant and powerNumber`);
   return {
     blades,
     bladeAngle,
-    bladeWidth: findings.optional(bladeWidth, "length", "vessel.stirrer.bladeWidth", aboveZero),
-    armHeight: findings.optional(armHeight, "length", "vessel.stirrer.armHeight", aboveZero),
+    bladeWidth: findings.optional(bladeWidth, "length", at("bladeWidth"), aboveZero),
+    armHeight: findings.optional(armHeight, "length", at("armHeight"), aboveZero),
   };
 }

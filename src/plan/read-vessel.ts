@@ -31,7 +31,7 @@ export function readVessel(draft: Draft<VesselDocument>, findings: Findings): Ve
     specificHeat: findings.quantity(draft.wall.specificHeat, "specificHeat", at("wall", "specificHeat"), aboveZero),
   };
   const shape = readShape(draft, diameter, findings);
-  const stirrer = draft.stirrer && readStirrer(draft.stirrer, { diameter, ...shape }, findings);
+  const stirrer = draft.stirrer && readStirrer(draft.stirrer, { diameter, ...shape }, "vessel.stirrer", findings);
   return {
     name: draft.name ?? "",
     volumeLeast,

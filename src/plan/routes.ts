@@ -6,8 +6,11 @@ import { commonChecksOf, hotChecksOf } from "./checks/index.js";
 import { coldCautionsOf } from "./cold/cautions.js";
 import { coldChecksOf, gelOf } from "./cold/checks.js";
 import { expectedGel } from "./cold/droplets.js";
+import { withLoss } from "./cold/in-the-room.js";
 import { runCold } from "./cold/run.js";
 import { coldTimelineOf } from "./cold/timeline.js";
+import { coldTurnsOf } from "./cold/turns.js";
+import { warmingOf } from "./cold/warming.js";
 import { evaporationOf } from "./evaporation.js";
 import { exposedIn, exposuresOf } from "./exposure.js";
 import type { Job } from "./job.js";
@@ -84,13 +87,15 @@ export function hotRoute(job: Job, charge: readonly Content[], known: Known): Of
   };
 }
 
-/** The cold route: oil added by a schedule, all at the room's temperature. */
+/** The cold route: oil added by a schedule, all of it from the room; only stirring warms it. */
 export function coldRoute(
   job: Job,
   charge: readonly Content[],
   { scaled, naturalOrigin, yieldStress }: Known,
 ): OfRoute {
-  const moments = runCold(job, charge, scaled);
+  const here = withLoss(job);
+  const moments = runCold(here, charge, scaled);
+  const turns = coldTurnsOf(moments, job);
   const gel = expectedGel(job, gelOf(moments), yieldStress);
   const additions = moments.flatMap(({ added }, i) => {
     if (!added) return [];
@@ -99,7 +104,7 @@ export function coldRoute(
   });
   const usual = cautionsOf(job, moments);
   return {
-    timeline: coldTimelineOf(job, moments),
+    timeline: coldTimelineOf(job, moments, turns),
     scale: scaleOf(job, [], scaled),
     afterFilling: {},
     exposures: [],
@@ -108,8 +113,8 @@ export function coldRoute(
     gelPoints: [],
     films: filmsOf(job, scaled, moments, yieldStress),
     evaporation: [],
-    cold: { additions, gel },
-    checks: [...commonChecksOf(job, scaled, moments, naturalOrigin), ...coldChecksOf(job, moments, gel)],
+    cold: { additions, gel, warming: warmingOf(moments, turns, here) },
+    checks: [...commonChecksOf(job, scaled, moments, naturalOrigin), ...coldChecksOf(job, moments, turns, gel)],
     cautions: [...coldCautionsOf(job), ...usual],
   };
 }

@@ -24,6 +24,12 @@ export const say = {
   /** What follows an instruction, where the stirrer turns. */
   atSpeed: (speed: number | undefined): string =>
     speed === undefined ? "" : ` at ${Math.round(convert(speed, "rev/s", "rpm"))} rpm`,
+  /** What follows a time that a factor was put on, from first to last. */
+  times: (factor: { readonly first: number; readonly last: number } | undefined): string => {
+    const [first, last] = [factor?.first ?? 1, factor?.last ?? 1].map((one) => Number(one.toPrecision(3)));
+    if (first === last) return first === 1 ? "" : `, times ${first}`;
+    return `, times ${first} at first and ${last} in the end`;
+  },
   number: (value: number): string => String(Number(value.toPrecision(2))),
   pascals: (pressure: number): string => formatQuantity(pressure, "Pa", { significantDigits: 3 }),
 } as const;

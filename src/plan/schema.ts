@@ -18,6 +18,7 @@ import { batchSchema } from "../batch/schema.js";
 import { quantity } from "../formula/quantity-field.js";
 import { formulaSchema } from "../formula/schema.js";
 import { coldBenchSchema } from "./cold-schema.js";
+import { stirrerSchema } from "./stirrer-schema.js";
 import {
   airSchema,
   flowCurveSchema,
@@ -33,7 +34,7 @@ import type {
   StepDocument,
   ViscosityLawDocument,
 } from "./types.js";
-import type { BottomDocument, StirrerDocument, VesselDocument } from "./vessel-document.js";
+import type { BottomDocument, VesselDocument } from "./vessel-document.js";
 
 const temperature = quantity("temperature", "85 °C");
 const time = quantity("time", "15 min");
@@ -47,40 +48,6 @@ const rotationalSpeed = quantity("rotationalSpeed", "60 rpm");
 const kelvins = quantity("temperatureDifference", "2 K");
 const ratio = pipe(number(), minValue(0));
 const note = exactOptional(string());
-
-const stirrerSchema: GenericSchema<unknown, StirrerDocument> = strictObject({
-  kind: picklist([
-    "anchor",
-    "helical ribbon",
-    "paddle",
-    "propeller",
-    "disc turbine",
-    "flat-blade turbine",
-    "pitched-blade turbine",
-    "hydrofoil",
-    "disperser disc",
-    "rotor-stator",
-    "other",
-  ]),
-  diameter: quantity("length", "340 mm"),
-  blades: exactOptional(pipe(number(), integer(), minValue(2))),
-  bladeAngle: exactOptional(pipe(number(), minValue(1), maxValue(90))),
-  bladeWidth: exactOptional(quantity("length", "60 mm")),
-  armHeight: exactOptional(quantity("length", "200 mm")),
-  speed: exactOptional(rotationalSpeed),
-  powerConstant: exactOptional(ratio),
-  powerNumber: exactOptional(ratio),
-  shearConstant: exactOptional(ratio),
-  revolutionsUntilEven: exactOptional(ratio),
-  topEdge: exactOptional(quantity("length", "180 mm")),
-  cover: exactOptional(quantity("length", "60 mm")),
-  motor: exactOptional(
-    strictObject({
-      power: quantity("power", "0.37 kW"),
-      efficiency: exactOptional(pipe(number(), minValue(0), maxValue(1))),
-    }),
-  ),
-});
 
 const bottomSchema: GenericSchema<unknown, BottomDocument> = variant("shape", [
   strictObject({ shape: literal("flat") }),
@@ -206,7 +173,7 @@ const stepSchema: GenericSchema<unknown, StepDocument> = variant("do", [
     do: literal("add"),
     phase: string(),
     additions: exactOptional(picklist(["largest", "equal", "geometric", "as at the bench", "stream"])),
-    keeps: exactOptional(picklist(["time", "revolutions", "way of the tip"])),
+    keeps: exactOptional(picklist(["time", "revolutions", "way of the tip", "energy per volume", "strain"])),
     speed: exactOptional(rotationalSpeed),
     pump: exactOptional(strictObject({ mass: quantity("mass", "3 kg"), in: time })),
     readTo: exactOptional(quantity("mass", "10 g")),

@@ -1,8 +1,10 @@
 import type { CalculationError } from "../error.js";
-import { viscosityKinks } from "../laws/index.js";
+import { type FlowCurve, viscosityKinks } from "../laws/index.js";
 import { type StirredState, stirring, stirringPowerFunction } from "../mixing/index.js";
 import { attempt } from "./attempt.js";
 import { densityThen } from "./bulk-properties.js";
+import { flowCurveOf } from "./cold/flow.js";
+import type { ColdStep } from "./cold/step.js";
 import { impellerOf, powerWanted, vesselAround } from "./impeller.js";
 import type { Job, Readings, Step } from "./job.js";
 import { levelOf } from "./level.js";
@@ -17,14 +19,19 @@ export interface Stirred extends StirredState {
   readonly density: number;
   /** Of the charge above the bottom of the vessel [m]. */
   readonly level: number;
+  /** Of its flow curve [Pa]; undefined for one without. */
+  readonly yieldStress?: number | undefined;
 }
 
 /** The speed of the stirrer in a step [rev/s]; undefined where nothing says that it turns. */
-export function speedIn(step: Step, { vessel: { stirrer } }: Job): number | undefined {
+export function speedIn(step: Step | ColdStep, { vessel: { stirrer } }: Job): number | undefined {
   switch (step.do) {
     case "charge":
     case "stir":
+    case "add":
       return step.speed ?? stirrer?.speed;
+    case "de-aerate":
+      return step.speed;
     case "heat":
     case "cool":
       return stirrer?.speed;
@@ -54,18 +61,18 @@ function batchOf(job: Job, contents: readonly Content[], temperature: number) {
 }
 
 /** What a kernel refused, in words for the sheet. */
-function inWords({ code, message }: CalculationError, { vessel }: Job): string {
-  return code === "unreachable"
-    ? `nothing is known of the power of this kind of stirrer (${vessel.stirrer?.kind}): ${powerWanted(vessel.stirrer)}`
-    : message;
+function inWords({ code, faults, message }: CalculationError, { vessel: { stirrer } }: Job): string {
+  if (code !== "unreachable") return message;
+  const shear = faults.some(({ path }) => path.endsWith("shearConstant"));
+  return `nothing is known of the ${shear ? "shear" : "power"} of this kind of stirrer (${stirrer?.kind}): ${shear ? "state shearConstant" : powerWanted(stirrer)}`;
 }
 
-/** What stirring comes to at a temperature and a viscosity, or what is missing to know it. */
+/** What stirring comes to at a temperature and with a flow curve, or what is missing to know it. */
 export function stirredWith(
   job: Job,
   contents: readonly Content[],
   temperature: number,
-  viscosity: number,
+  curve: FlowCurve,
   speed: number,
 ): Stirred | string {
   const known = batchOf(job, contents, temperature);
@@ -73,10 +80,11 @@ export function stirredWith(
   const { level, batch } = known;
   return attempt(
     () => ({
-      ...stirring({ ...batch, curve: { law: "newton", viscosity }, speed }),
+      ...stirring({ ...batch, curve, speed }),
       speed,
       level,
       density: batch.density,
+      yieldStress: "yieldStress" in curve ? curve.yieldStress : undefined,
     }),
     (refusal) => inWords(refusal, job),
   );
@@ -90,7 +98,7 @@ function readingsDownTo(job: Job, contents: readonly Content[], temperature: num
   return temperature < readings.temperatureLeast ? "the viscosity readings end above this temperature" : readings;
 }
 
-/** The charge as it is stirred at a temperature, with the viscosity that readings of just this composition know. */
+/** The charge as it is stirred at a temperature, as thick as readings of just this composition know it. */
 export function stirredAt(
   job: Job,
   contents: readonly Content[],
@@ -98,9 +106,20 @@ export function stirredAt(
   speed: number,
   direction: Readings["direction"],
 ): Stirred | string {
+  const curve = curveAt(job, contents, temperature, direction);
+  return typeof curve === "string" ? curve : stirredWith(job, contents, temperature, curve, speed);
+}
+
+/** How the charge flows: on the hot route by its temperature, on the cold one by the oil in it. */
+function curveAt(
+  job: Job,
+  contents: readonly Content[],
+  temperature: number,
+  direction: Readings["direction"],
+): FlowCurve | string {
+  if (job.process.route === "cold") return flowCurveOf(job, contents);
   const readings = readingsDownTo(job, contents, temperature, direction);
-  if (typeof readings === "string") return readings;
-  return stirredWith(job, contents, temperature, readings.viscosityOf(temperature), speed);
+  return typeof readings === "string" ? readings : { law: "newton", viscosity: readings.viscosityOf(temperature) };
 }
 
 /** The power of the stirrer [W] as a function of temperature [°C], from the coolest to the warmest; or what is missing. */
@@ -111,6 +130,11 @@ export function stirringPower(
   speed: number,
   direction: Readings["direction"],
 ): { readonly at: (temperature: number) => number; readonly kinks: readonly number[] } | string {
+  if (job.process.route === "cold") {
+    // The bench's readings know the room's temperature alone: a gel that warms is thinner, and takes less.
+    const stirred = stirredAt(job, contents, job.process.temperatureRoom, speed, direction);
+    return typeof stirred === "string" ? stirred : { at: () => stirred.power, kinks: [] };
+  }
   const readings = readingsDownTo(job, contents, coolest, direction);
   if (typeof readings === "string") return readings;
   const known = batchOf(job, contents, (coolest + warmest) / 2);

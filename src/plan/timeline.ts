@@ -3,7 +3,7 @@ import type { Job, Step } from "./job.js";
 import { type Moment, massOf } from "./moment.js";
 import type { TimelineStep } from "./plan.js";
 import { say } from "./say.js";
-import { hasSet, type Turning, turningOf } from "./turning.js";
+import { hasSet, type Turn, turningOf } from "./turning.js";
 import { viscosityThen } from "./viscosity.js";
 
 /** The moments of a run as the steps of a batch sheet. */
@@ -32,7 +32,7 @@ export function timelineOf(job: Job, moments: readonly Moment<Step>[]): readonly
 }
 
 /** What the stirrer does, for the sheet. */
-function stirringIn(turning: Turning | undefined): TimelineStep["stirring"] {
+export function stirringIn(turning: Turn | undefined): TimelineStep["stirring"] {
   if (!turning || typeof turning.stirred === "string") return undefined;
   const { speed, power, torque, reynolds, regime } = turning.stirred;
   return { speed, power, torque, reynolds, regime };

@@ -1,39 +1,47 @@
 import { doseTemperature } from "./dose.js";
-import type { Job, Step } from "./job.js";
-import { doseOf, type Moment } from "./moment.js";
+import type { Job } from "./job.js";
+import { doseOf, type Moment, type State } from "./moment.js";
 import { fillingThen, type Stirred, speedIn, stirredAt } from "./stirring.js";
 
-/** A step in which the stirrer turns. */
-export interface Turning {
-  /** Its place in the process, from 1. */
-  readonly number: number;
-  readonly moment: Moment<Step>;
+/** A moment in which the stirrer turns. */
+export interface Turn {
+  /** In words for the sheet. */
+  readonly where: string;
   readonly speed: number;
-  /** The charge at the end of the step, or why that is not known. */
+  /** The charge then, or why that is not known. */
   readonly stirred: Stirred | string;
   /** Its level above the bottom of the vessel then [m], or why that is not known. */
   readonly level: number | string;
 }
 
+/** A step in which the stirrer turns: at its end. */
+export interface Turning extends Turn {
+  /** Its place in the process, from 1. */
+  readonly number: number;
+  readonly moment: Moment;
+}
+
+/** What the stirrer does with the charge of a moment. */
+export function turnOf(job: Job, { contents, temperature, onHeat }: State, speed: number, where: string): Turn {
+  if (temperature === undefined) {
+    const unknown = `the temperature after ${where} is not known`;
+    return { where, speed, stirred: unknown, level: unknown };
+  }
+  const filling = fillingThen(job, contents, temperature);
+  return {
+    where,
+    speed,
+    stirred: stirredAt(job, contents, temperature, speed, onHeat ? "heating" : "cooling"),
+    level: typeof filling === "string" ? filling : filling.level,
+  };
+}
+
 /** The steps in which the stirrer turns, with what it does at the end of each. */
-export function turningOf(moments: readonly Moment<Step>[], job: Job): readonly Turning[] {
+export function turningOf(moments: readonly Moment[], job: Job): readonly Turning[] {
   return moments.flatMap((moment, i): readonly Turning[] => {
     const speed = speedIn(moment.step, job);
-    const { contents, temperature, onHeat } = moment.after;
-    if (speed === undefined || contents.length === 0) return [];
-    const at = { number: i + 1, moment, speed };
-    if (temperature === undefined) {
-      const unknown = `the temperature after step ${i + 1} is not known`;
-      return [{ ...at, stirred: unknown, level: unknown }];
-    }
-    const filling = fillingThen(job, contents, temperature);
-    return [
-      {
-        ...at,
-        stirred: stirredAt(job, contents, temperature, speed, onHeat ? "heating" : "cooling"),
-        level: typeof filling === "string" ? filling : filling.level,
-      },
-    ];
+    if (speed === undefined || moment.after.contents.length === 0) return [];
+    return [{ number: i + 1, moment, ...turnOf(job, moment.after, speed, `step ${i + 1}`) }];
   });
 }
 

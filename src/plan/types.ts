@@ -118,7 +118,7 @@ export type StepDocument =
 /** A process as data. */
 export interface ProcessDocument {
   readonly name: string;
-  /** `"hot"` where it is left out. On the cold route everything is at the room's temperature. */
+  /** `"hot"` where it is left out. On the cold route everything comes from the room, and only stirring warms it. */
   readonly route?: "hot" | "cold";
   /** Room and material temperature. */
   readonly room: Quantity<"temperature">;

@@ -83,6 +83,8 @@ export interface StirrerDocument {
   readonly topEdge?: Quantity<"length">;
   /** What has to stand above that; left out for nothing. */
   readonly cover?: Quantity<"length">;
+  /** Moved about by hand while it turns, so that no part of the charge stays out of its reach. */
+  readonly byHand?: boolean;
   /** What drives it: power at the usual speed, and the share of it that reaches the shaft where that is known. */
   readonly motor?: { readonly power: Quantity<"power">; readonly efficiency?: number };
 }

@@ -5,7 +5,7 @@ import type { Table } from "./table.js";
 /** What to add, when, and what the vessel holds then, with a box to tick before the next. */
 export function additionTable(of: ColdAdditions, timeline: Plan["timeline"]): Table {
   const at = clockOf(of, timeline);
-  const thick = hasThickness(of);
+  const more = onTheWay(of);
   return {
     columns: [
       "No.",
@@ -14,7 +14,7 @@ export function additionTable(of: ColdAdditions, timeline: Plan["timeline"]): Ta
       "Oil by volume",
       "Goes in at",
       "Next not before",
-      ...(thick ? ["Thickness then"] : []),
+      ...more.columns,
       "Taken up",
       "Done at",
     ],
@@ -28,7 +28,7 @@ export function additionTable(of: ColdAdditions, timeline: Plan["timeline"]): Ta
         percent(row.volumeFractionOil, 3),
         at(row.timeStart),
         isLast ? "" : at(row.timeEnd),
-        ...(thick ? [thickness(row)] : []),
+        ...more.cells(row),
         "☐",
         "",
       ];
@@ -39,25 +39,16 @@ export function additionTable(of: ColdAdditions, timeline: Plan["timeline"]): Ta
 /** How fast to pump, from when on, and what the vessel holds then. */
 export function streamTable(of: ColdAdditions, timeline: Plan["timeline"]): Table {
   const at = clockOf(of, timeline);
-  const thick = hasThickness(of);
+  const more = onTheWay(of);
   return {
-    columns: [
-      "No.",
-      "At",
-      "Pump at",
-      "Oil in by then",
-      "Oil by volume",
-      ...(thick ? ["Thickness then"] : []),
-      "Uniform, glossy",
-      "Done at",
-    ],
+    columns: ["No.", "At", "Pump at", "Oil in by then", "Oil by volume", ...more.columns, "Uniform, glossy", "Done at"],
     rows: of.rows.map((row, i) => [
       String(i + 1),
       at(row.timeStart),
       rate(row),
       oilIn(of, i),
       percent(row.volumeFractionOil, 3),
-      ...(thick ? [thickness(row)] : []),
+      ...more.cells(row),
       "☐",
       "",
     ]),
@@ -70,8 +61,27 @@ function clockOf({ step }: ColdAdditions, timeline: Plan["timeline"]): (time: nu
   return (time) => clock(begins === undefined || time === undefined ? undefined : begins + time);
 }
 
-function hasThickness({ rows }: ColdAdditions): boolean {
-  return rows.some(({ viscosity, yieldStress }) => viscosity !== undefined || yieldStress !== undefined);
+/** How thick it is and what it asks of the stirrer, as far as anything of it is known. */
+function onTheWay({ rows, shearRate }: ColdAdditions) {
+  const columns: { readonly title: string; readonly cell: (row: ColdAddition) => string }[] = [];
+  if (rows.some(({ viscosity, yieldStress }) => viscosity !== undefined || yieldStress !== undefined))
+    columns.push({
+      title: `Thickness then${shearRate === undefined ? "" : `, at ${digits(shearRate)} 1/s`}`,
+      cell: thickness,
+    });
+  if (rows.some(({ torque }) => torque !== undefined))
+    columns.push({
+      title: "Torque then",
+      cell: ({ torque }) => (torque === undefined ? "–" : `${digits(torque)} N·m`),
+    });
+  return {
+    columns: columns.map(({ title }) => title),
+    cells: (row: ColdAddition) => columns.map(({ cell }) => cell(row)),
+  };
+}
+
+function digits(value: number): number {
+  return Number(value.toPrecision(2));
 }
 
 /** What of the phase is in after a row. */
@@ -87,8 +97,8 @@ function rate({ rate: perSecond = 0 }: ColdAddition): string {
 
 function thickness({ viscosity, yieldStress }: ColdAddition): string {
   const parts = [
-    ...(viscosity === undefined ? [] : [`${Number(viscosity.toPrecision(2))} Pa·s`]),
-    ...(yieldStress === undefined ? [] : [`yields at ${Number(yieldStress.toPrecision(2))} Pa`]),
+    ...(viscosity === undefined ? [] : [`${digits(viscosity)} Pa·s`]),
+    ...(yieldStress === undefined ? [] : [`yields at ${digits(yieldStress)} Pa`]),
   ];
   return parts.length === 0 ? "–" : parts.join(", ");
 }
@@ -113,6 +123,9 @@ export function additionNumbers({ cold }: Plan): Table {
       "is taken up [s]",
       "viscosity [Pa·s]",
       "yield stress [Pa]",
+      "torque [N·m]",
+      "power [W]",
+      "temperature [°C]",
     ],
     rows: (cold?.additions ?? []).flatMap(({ step, phase, rows }) =>
       rows.map((row, i) => [
@@ -125,6 +138,7 @@ export function additionNumbers({ cold }: Plan): Table {
         String(row.massInVessel),
         String(row.volumeFractionOil),
         ...[row.timeStart, row.timeIn, row.timeEnd, row.viscosity, row.yieldStress].map(cell),
+        ...[row.torque, row.power, row.temperature].map(cell),
       ]),
     ),
   };

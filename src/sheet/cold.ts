@@ -1,6 +1,6 @@
-import type { ColdAdditions, ExpectedGel, Plan } from "../plan/index.js";
+import type { ColdAdditions, ColdWarming, ExpectedGel, Plan } from "../plan/index.js";
 import { additionTable, streamTable } from "./cold-tables.js";
-import { percent } from "./figures.js";
+import { celsius, percent } from "./figures.js";
 import { markdownTable, markdownText } from "./table.js";
 
 /** The additions of oil, each schedule with how to follow it. */
@@ -21,10 +21,12 @@ function howTo({ form, keeps, uptakeFactor, before, timesNotKnown }: ColdAdditio
     time: "time",
     revolutions: "revolutions of the stirrer",
     "way of the tip": "way of the stirrer's tip",
+    "energy per volume": "energy per volume",
+    strain: "strain at the stirrer",
   }[keeps];
   const times = timesNotKnown
     ? `Times are not known: ${timesNotKnown}.`
-    : `Times are the bench's at the same ${kept}${uptakeFactor === undefined || uptakeFactor === 1 ? "" : `, times ${Number(uptakeFactor.toPrecision(3))}`}: an estimate for the day, no permission to go on.`;
+    : `Times are the bench's at the same ${kept}${factor(uptakeFactor)}: an estimate for the day, no permission to go on.`;
   return form === "stream"
     ? [
         "Mix the phase beforehand.",
@@ -39,6 +41,26 @@ function howTo({ form, keeps, uptakeFactor, before, timesNotKnown }: ColdAdditio
         "If an addition came out smaller, leave it so: the last one takes what is left, but no more than the one before it at a time.",
         times,
       ];
+}
+
+function factor(of: ColdAdditions["uptakeFactor"]): string {
+  const [first, last] = [of?.first ?? 1, of?.last ?? 1].map((one) => Number(one.toPrecision(3)));
+  if (first === last) return first === 1 ? "" : `, times ${first}`;
+  return `, times ${first} at first and ${last} in the end`;
+}
+
+/** How warm stirring makes it. */
+export function warmingOf(
+  { temperatureHighest, leftOut, loss }: ColdWarming,
+  temperatureRoom: number,
+): readonly string[] {
+  const steps = [...new Set(leftOut.map(({ step }) => step))].join(", ");
+  const left =
+    leftOut.length === 0
+      ? ""
+      : ` The heat of stirring in step ${steps} is not known: ${[...new Set(leftOut.map(({ why }) => why))].join("; ")}.`;
+  if (temperatureHighest === undefined || temperatureHighest - temperatureRoom < 0.05) return left ? [left.trim()] : [];
+  return [`Stirring warms it to ${celsius(temperatureHighest)} at most, cooling by ${loss}.${left}`];
 }
 
 /** What the bench's figures make of the gel. */

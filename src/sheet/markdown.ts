@@ -8,7 +8,7 @@ import type {
   PlanCost,
   PlanEvaporation,
 } from "../plan/index.js";
-import { additionsOf, expectedOf } from "./cold.js";
+import { additionsOf, expectedOf, warmingOf } from "./cold.js";
 import { celsius, clock, kilograms, packCount, percent, percentBetween, span, weighed } from "./figures.js";
 import { render } from "./render.js";
 import { filmOnWall, strengthSections } from "./strength.js";
@@ -82,7 +82,10 @@ function sheetOf(plan: Plan): string {
     `Times count from the first step, in hours and minutes, and hold no reserve for handling.${timeToWorkIn(plan.scale)}`,
     ...(plan.cold
       ? [
-          `All is at the room's temperature, ${celsius(plan.timeline[0]?.temperatureEnd)}: let oils and gel former stand in it first.`,
+          [
+            `All of it comes from the room, at ${celsius(plan.timeline[0]?.temperatureStart)}: let oils and gel former stand in it first.`,
+            ...warmingOf(plan.cold.warming, plan.timeline[0]?.temperatureStart ?? Number.NaN),
+          ].join(" "),
         ]
       : []),
     ...orderOfLots(plan),

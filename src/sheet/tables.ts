@@ -37,10 +37,10 @@ export function timelineTable({ timeline, cold }: Plan): Table {
   };
 }
 
-/** On the cold route all is at the room's temperature: what counts is the oil that is in. */
+/** On the cold route what counts is the oil that is in. */
 function coldTimelineTable(timeline: Plan["timeline"]): Table {
   return {
-    columns: ["Step", "Do", "From", "To", "Mass", "Oil by volume", "Done at"],
+    columns: ["Step", "Do", "From", "To", "Mass", "Oil by volume", "Temperature after", "Done at"],
     rows: timeline.map((step) => [
       String(step.number),
       step.note ? `${step.instruction}. ${step.note}` : step.instruction,
@@ -48,6 +48,7 @@ function coldTimelineTable(timeline: Plan["timeline"]): Table {
       clock(step.timeEnd),
       `${kilograms(step.mass)}${step.inPacks ? " in the packs" : ""}`,
       step.volumeFractionOil === undefined ? "not known" : percent(step.volumeFractionOil, 3),
+      celsius(step.temperatureEnd),
       "",
     ]),
   };

@@ -20,6 +20,11 @@ const oil = {
 const growing = { ...oil, share: { law: "linear", atNoOil: 0.05, perVolumeFraction: 0.2 } };
 const times = { uptake: { law: "constant", value: 90 }, uptakeFactor: 2, rateGreatest: 0.05 };
 
+const readings = (less: number, more: number) => [
+  { volumeFractionOil: 0.7, value: less },
+  { volumeFractionOil: 0.85, value: more },
+];
+
 export const additionInputs: ValidInputs = {
   oilLawAt: [[{ law: table, volumeFractionOil: 0.7 }], [{ law: growing.share, volumeFractionOil: 0.2 }]],
   additionSchedule: [
@@ -27,7 +32,10 @@ export const additionInputs: ValidInputs = {
     [{ ...growing, form: "equal" }],
     [{ ...oil, share: table, form: "geometric", increment: 0.005 }],
   ],
-  additionTimes: [[{ ...times, additions: [{ mass: 1, volumeFractionOil: 0.2 }] }]],
+  additionTimes: [
+    [{ ...times, additions: [{ mass: 1, volumeFractionOil: 0.2 }] }],
+    [{ ...times, uptakeFactor: table, additions: [{ mass: 1, volumeFractionOil: 0.2 }] }],
+  ],
   exponentialFeed: [[{ massStart: 10, massEnd: 100, duration: 1800, time: 600 }]],
   feedDuration: [[{ ...oil, ...times }], [{ ...growing, uptake: { ...table, law: "table" } }]],
   feedAt: [[{ ...oil, ...times, time: 100 }]],
@@ -64,6 +72,20 @@ export const additionInputs: ValidInputs = {
         volumeFractionGreatest: 0.8,
       },
     ],
+  ],
+  flowCurveAtOil: [
+    [
+      {
+        volumeFractionOil: 0.8,
+        readings: {
+          shearRate: 20,
+          viscosity: readings(2, 5),
+          flowIndex: readings(0.6, 0.4),
+          yieldStress: readings(1, 9),
+        },
+      },
+    ],
+    [{ volumeFractionOil: 0.7, readings: { shearRate: 20, viscosity: readings(2, 5), flowIndex: readings(1, 0.8) } }],
   ],
   gelAlongAdditions: [
     [

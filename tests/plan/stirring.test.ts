@@ -117,7 +117,10 @@ test("a stirrer that stands out of the charge, or that a vortex may reach, is fo
   const fast = changed(job, (draft) => Object.assign(draft.vessel.stirrer, { speed: "90 rpm" }));
   expect(check(fast, "no-air-down-the-vortex")).toMatchObject({ verdict: "not known" });
   expect(check(fast, "no-air-down-the-vortex")?.statement).toContain("Watch the surface");
-  const unstated = changed(job, (draft) => delete draft.vessel.stirrer.topEdge);
+  const anchor = changed(job, (draft) => delete draft.vessel.stirrer.topEdge);
+  expect(check(anchor, "stirrer-covered")).toBeUndefined();
+  expect(check(anchor, "no-air-down-the-vortex")?.verdict).toBe("not known");
+  const unstated = changed(anchor, (draft) => Object.assign(draft.vessel.stirrer, { kind: "propeller" }));
   for (const id of ["stirrer-covered", "no-air-down-the-vortex"]) {
     expect(check(unstated, id)?.verdict).toBe("not known");
     expect(check(unstated, id)?.statement).toContain("upper edge is not stated");

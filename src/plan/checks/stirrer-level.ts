@@ -3,7 +3,7 @@ import { vortexDepthAtMost } from "../../mixing/index.js";
 import type { Job, Stirrer, Vessel } from "../job.js";
 import { levelFrom } from "../level.js";
 import { say } from "../say.js";
-import type { Turning } from "../turning.js";
+import type { Turn } from "../turning.js";
 
 /** Below this Reynolds number no vortex forms: Ludwig 1995, after Rushton. */
 const leastVortexReynolds = 300;
@@ -12,22 +12,24 @@ const noHeight = "the height of the stirrer's upper edge is not stated";
 
 /** What is stirred stands above the stirrer, in every step in which it turns. */
 export function checkCovered(
-  turning: readonly Turning[],
-  { topEdge, cover }: Stirrer,
+  turning: readonly Turn[],
+  { kind, topEdge, cover }: Stirrer,
   { vessel }: Job,
 ): readonly Check[] {
+  // What follows the wall may stand out of the charge; where it may not, its edge is stated.
+  if (topEdge === undefined && (kind === "anchor" || kind === "helical ribbon")) return [];
   const check = {
     id: "stirrer-covered",
     limit: topEdge === undefined ? "not stated" : `at least ${say.millimetres(topEdge + cover)}`,
     source: levelFrom(vessel),
   };
   const unknown = turning.find(({ level }) => typeof level === "string")?.level;
-  const lowest = turning.reduce<{ readonly level: number; readonly number: number } | undefined>(
-    (least, { level, number }) =>
-      typeof level === "number" && !(least && least.level <= level) ? { level, number } : least,
+  const lowest = turning.reduce<{ readonly level: number; readonly where: string } | undefined>(
+    (least, { level, where }) =>
+      typeof level === "number" && !(least && least.level <= level) ? { level, where } : least,
     undefined,
   );
-  const value = lowest ? `${say.millimetres(lowest.level)} in step ${lowest.number}` : "not known";
+  const value = lowest ? `${say.millimetres(lowest.level)} in ${lowest.where}` : "not known";
   const short = topEdge !== undefined && lowest !== undefined && lowest.level < topEdge + cover;
   const why = topEdge === undefined ? noHeight : unknown;
   if (!short && why !== undefined)
@@ -44,7 +46,7 @@ export function checkCovered(
       ...check,
       verdict: short ? "not met" : "met",
       statement: short
-        ? `The charge does not cover the stirrer in step ${lowest.number}: it beats air in. Stir by hand until there is more, or set it lower.`
+        ? `The charge does not cover the stirrer in ${lowest.where}: it beats air in. Stir by hand until there is more, or set it lower.`
         : "The charge covers the stirrer wherever it turns.",
       value,
     },
@@ -56,10 +58,10 @@ export function checkCovered(
  * is then none down the middle, but how deep the surface is drawn in behind the baffles nobody says.
  */
 function withBaffles(
-  whirls: readonly Turning[],
+  whirls: readonly Turn[],
   { count, width }: NonNullable<Vessel["baffles"]>,
 ): Pick<Check, "verdict" | "statement" | "value" | "source"> {
-  const steps = `${whirls.length === 1 ? "step" : "steps"} ${whirls.map(({ number }) => number).join(", ")}`;
+  const steps = whirls.map(({ where }) => where).join(", ");
   return {
     verdict: "not known",
     statement: `Whether air is drawn down to the stirrer in ${steps} is not known: baffles keep the charge from whirling as one, and for what the surface draws in behind them there is no bound. Watch the surface, and stir more slowly if it dips.`,
@@ -70,7 +72,7 @@ function withBaffles(
 }
 
 /** No vortex reaches the stirrer. The deepest that there could be is known, the one that there is, is not. */
-export function checkVortex(turning: readonly Turning[], stirrer: Stirrer, { vessel }: Job): readonly Check[] {
+export function checkVortex(turning: readonly Turn[], stirrer: Stirrer, { vessel }: Job): readonly Check[] {
   const { topEdge, diameter } = stirrer;
   const check = {
     id: "no-air-down-the-vortex",
@@ -82,12 +84,12 @@ export function checkVortex(turning: readonly Turning[], stirrer: Stirrer, { ves
   );
   if (vessel.baffles && whirls.length > 0) return [{ ...check, ...withBaffles(whirls, vessel.baffles) }];
   const worst = whirls
-    .map(({ level, speed, number }) => ({
-      number,
+    .map(({ level, speed, where }) => ({
+      where,
       depth: vortexDepthAtMost({ speed, diameterImpeller: diameter, diameterVessel: vessel.diameter }),
       above: typeof level === "number" && topEdge !== undefined ? level - topEdge : undefined,
     }))
-    .reduce<{ number: number; depth: number; above: number | undefined } | undefined>((most, one) => {
+    .reduce<{ where: string; depth: number; above: number | undefined } | undefined>((most, one) => {
       const room = ({ above, depth }: typeof one): number => (above ?? Number.NEGATIVE_INFINITY) - depth;
       return most && room(most) <= room(one) ? most : one;
     }, undefined);
@@ -100,7 +102,7 @@ export function checkVortex(turning: readonly Turning[], stirrer: Stirrer, { ves
         value: "Re below 300",
       },
     ];
-  const { number, depth, above } = worst;
+  const { where, depth, above } = worst;
   const met = above !== undefined && depth <= above;
   return [
     {
@@ -108,14 +110,14 @@ export function checkVortex(turning: readonly Turning[], stirrer: Stirrer, { ves
       verdict: met ? "met" : "not known",
       statement: met
         ? "No vortex reaches the stirrer. Air that is folded in or poured in is not judged."
-        : `Whether a vortex draws air down to the stirrer in step ${number} is not known: ${
+        : `Whether a vortex draws air down to the stirrer in ${where} is not known: ${
             above === undefined
               ? topEdge === undefined
                 ? noHeight
                 : "the level of the charge is not known"
               : "the deepest possible would reach it. Watch the surface, and stir more slowly if it dips."
           }${above === undefined ? "." : ""}`,
-      value: `a dip of ${say.millimetres(depth)} at most${above === undefined ? "" : `, ${say.millimetres(above)} of charge above it`}, in step ${number}`,
+      value: `a dip of ${say.millimetres(depth)} at most${above === undefined ? "" : `, ${say.millimetres(above)} of charge above it`}, in ${where}`,
     },
   ];
 }

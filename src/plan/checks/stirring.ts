@@ -7,11 +7,9 @@ import { say } from "../say.js";
 import type { Stirred } from "../stirring.js";
 import { hasSet, type Turning, turningOf } from "../turning.js";
 import { checkLeastVolume } from "./least-volume.js";
+import { checkMotor } from "./motor.js";
 import { checkCovered, checkVortex } from "./stirrer-level.js";
 import { checkWallMoves } from "./wall-moves.js";
-
-/** What the motor keeps in hand: common practice, no source. */
-const spare = 1.25;
 
 /** Every question about the stirrer; none where no stirrer is described. */
 export function checkStirring(moments: readonly Moment<Step>[], job: Job): readonly Check[] {
@@ -20,7 +18,11 @@ export function checkStirring(moments: readonly Moment<Step>[], job: Job): reado
   const turning = turningOf(moments, job);
   if (turning.length === 0) return [];
   return [
-    ...checkEven(turning, stirrer, job),
+    ...checkEven(
+      turning.filter(({ moment }) => !hasSet(moment.after, job)),
+      stirrer,
+      job,
+    ),
     ...checkWallMoves(turning, moments, stirrer, job),
     ...checkMotor(turning, stirrer),
     ...checkCovered(turning, stirrer, job),
@@ -30,9 +32,9 @@ export function checkStirring(moments: readonly Moment<Step>[], job: Job): reado
 }
 
 /** Whether a stir lasts until what was added is even. */
-function checkEven(turning: readonly Turning[], stirrer: Stirrer, job: Job): readonly Check[] {
-  return turning.flatMap(({ number, moment: { step, after }, speed, stirred }) => {
-    if (step.do !== "stir" || hasSet(after, job)) return [];
+export function checkEven(turning: readonly Turning[], stirrer: Stirrer, job: Job): readonly Check[] {
+  return turning.flatMap(({ number, moment: { step }, speed, stirred }) => {
+    if (step.do !== "stir") return [];
     const check = { id: `even:${number}`, limit: `${say.minutes(step.duration)} of stirring` };
     const unknown = (why: string): readonly Check[] => [
       {
@@ -89,43 +91,4 @@ function evenAfter(stirred: Stirred, stirrer: Stirrer, { vessel }: Job, speed: n
     duration: blendTimeByRevolutions({ revolutions, speed }),
     source: `${revolutions} revolutions until even, as stated for the stirrer`,
   };
-}
-
-/** The motor turns the stirrer where the charge is thickest, with a quarter in hand. */
-function checkMotor(turning: readonly Turning[], { powerMotor }: Stirrer): readonly Check[] {
-  const known = turning.flatMap(({ number, stirred }) => (typeof stirred === "string" ? [] : [{ number, ...stirred }]));
-  const hardest = known.reduce<(typeof known)[number] | undefined>(
-    (most, one) => (most && most.power >= one.power ? most : one),
-    undefined,
-  );
-  const check = {
-    id: "motor",
-    limit: powerMotor === undefined ? "not stated" : `at most ${say.watts(powerMotor / spare)}`,
-    source: "power number of the stirrer; a quarter in hand is common practice, no source",
-  };
-  if (!hardest || powerMotor === undefined)
-    return [
-      {
-        ...check,
-        verdict: "not known",
-        statement: `Whether the motor turns the stirrer is not known: ${
-          powerMotor === undefined
-            ? "its power is not stated"
-            : [...new Set(turning.map(({ stirred }) => stirred))].join("; ")
-        }.`,
-        value: hardest ? `${say.watts(hardest.power)} in step ${hardest.number}` : "not known",
-      },
-    ];
-  const met = hardest.power * spare <= powerMotor;
-  const unseen = turning.filter(({ stirred }) => typeof stirred === "string").map(({ number }) => number);
-  return [
-    {
-      ...check,
-      verdict: met ? "met" : "not met",
-      statement: met
-        ? "The motor turns the stirrer wherever the viscosity of the charge is known."
-        : `The motor is too weak for the charge in step ${hardest.number}: stir more slowly.`,
-      value: `${say.watts(hardest.power)} and ${hardest.torque.toPrecision(2)} N·m in step ${hardest.number}${unseen.length > 0 ? `; not known in ${unseen.length === 1 ? "step" : "steps"} ${unseen.join(", ")}` : ""}`,
-    },
-  ];
 }

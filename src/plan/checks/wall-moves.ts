@@ -17,6 +17,7 @@ export function checkWallMoves(
 ): readonly Check[] {
   const { vessel, bench } = job;
   const { yieldStress } = bench;
+  if (stirrer.byHand) return [];
   return turning.flatMap(({ number, moment: { after }, speed, stirred }) => {
     const dissolved = moments.slice(0, number).some((one) => one.after.onHeat);
     if (!dissolved || !hasSet(after, job)) return [];
@@ -72,7 +73,7 @@ function atYield(
   return attempt(
     () => {
       const shearRate = stirringShearRate({ impeller: impellerOf(stirrer), speed });
-      return stirredWith(job, contents, temperature, yieldStress / shearRate, speed);
+      return stirredWith(job, contents, temperature, { law: "newton", viscosity: yieldStress / shearRate }, speed);
     },
     () => `no shear constant is known for this kind of stirrer (${stirrer.kind})`,
   );

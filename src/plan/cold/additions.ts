@@ -1,4 +1,5 @@
 import type { ScaledBatch } from "../../batch/index.js";
+import { volumeFractionOfOil } from "../../gel/index.js";
 import {
   type Addition,
   additionSchedule,
@@ -7,16 +8,17 @@ import {
   feedDuration,
   gelAlongAdditions,
   type OilFeed,
+  oilLawAt,
   scheduleAtScale,
-  uptakeScale,
 } from "../../mixing/index.js";
 import { attempt } from "../attempt.js";
 import type { Job } from "../job.js";
-import { type Content, massOf } from "../moment.js";
-import type { ColdBench } from "./bench.js";
+import { type Content, massOf, portionOf } from "../moment.js";
+import type { Thickness } from "./bench.js";
 import { densitiesOf, phasesOfGel } from "./phases.js";
 import type { ColdAddition, ColdAdditions } from "./plan.js";
 import type { AddStep } from "./step.js";
+import { type OnTheWay, uptakeFactorOf } from "./uptake-factor.js";
 
 /** Oil that was added by a schedule; or why none can be made. */
 export type AddedOil = Omit<ColdAdditions, "step"> & {
@@ -49,26 +51,30 @@ export function addOil(
     increment,
     ...(bench.ceiling !== undefined && { volumeFractionGreatest: bench.ceiling }),
   };
-  const factor = uptakeFactorOf(step, bench, job);
+  const { shearRate } = bench.thickness;
   const known = {
     phase: step.phase,
     before: step.before,
     form,
     increment,
     keeps: step.keeps,
-    ...(typeof factor === "number" && { uptakeFactor: factor }),
+    ...(shearRate !== undefined && { shearRate }),
   };
+  const way: Way = (volumeFractionOil, mass) => ({
+    volumeFractionOil,
+    contents: [...inside, ...portionOf(added, mass)],
+  });
   return attempt(() => {
     if (form === "as at the bench") {
       if (!bench.additions) return "the bench states no additions that were taken up";
       if (before.oil.length > 0) return "the bench's additions begin without oil in the vessel";
-      return { ...known, ...timed(scheduleAtScale({ ...oil, bench: bench.additions }), step, bench, factor) };
+      return { ...known, ...timed(scheduleAtScale({ ...oil, bench: bench.additions }), step, way, job) };
     }
     const { share } = bench;
     if (!share) return "the bench states no shares that were taken up at once";
     const asked = { ...oil, massOil: massOf(before.oil), share };
-    if (form === "stream") return { ...known, ...streamed(asked, step, bench, factor) };
-    return { ...known, ...timed(additionSchedule({ ...asked, form }), step, bench, factor) };
+    if (form === "stream") return { ...known, ...streamed(asked, step, way, job) };
+    return { ...known, ...timed(additionSchedule({ ...asked, form }), step, way, job) };
   });
 }
 
@@ -77,79 +83,75 @@ function incrementOf(phase: string, { lot }: ScaledBatch): number {
   return Math.max(...lot.lines.filter((line) => line.phase === phase).map((line) => line.increment));
 }
 
-/** The factor on the bench's times, or what is missing for it. */
-function uptakeFactorOf({ keeps, speed: own }: AddStep, { stirring }: ColdBench, { vessel }: Job): number | string {
-  if (keeps === "time") return 1;
-  const speed = own ?? vessel.stirrer?.speed;
-  if (!stirring) return "nothing says how the bench was stirred";
-  if (speed === undefined) return "no speed of the stirrer";
-  if (keeps === "revolutions") return uptakeScale({ keeps, speedBench: stirring.speed, speedPlant: speed });
-  if (!vessel.stirrer) return "no diameter of the stirrer";
-  // The tip goes π N D in a second; π falls out of the quotient.
-  return uptakeScale({
-    keeps,
-    tipSpeedBench: stirring.speed * stirring.diameter,
-    tipSpeedPlant: speed * vessel.stirrer.diameter,
-  });
+/** The vessel at an oil fraction, so much of the phase being in [kg]. */
+type Way = (volumeFractionOil: number, mass: number) => OnTheWay;
+
+type Timed = Pick<AddedOil, "rows" | "duration" | "timesNotKnown" | "uptakeFactor">;
+
+/** How long uptake takes on this way, or why that is not known. */
+function uptakeOn(way: readonly OnTheWay[], step: AddStep, job: Job) {
+  const { uptake } = job.bench.coldRoute ?? {};
+  if (!uptake) return "the bench states no time of uptake";
+  const factor = uptakeFactorOf(step, way, job);
+  if (typeof factor === "string") return factor;
+  const [first, last] = [way[0], way.at(-1)].map((one) =>
+    oilLawAt({ law: factor, volumeFractionOil: one?.volumeFractionOil ?? 0 }),
+  ) as [number, number];
+  return {
+    uptakeFactor: { first, last },
+    taken: {
+      uptake,
+      uptakeFactor: factor,
+      ...(step.rateGreatest !== undefined && { rateGreatest: step.rateGreatest }),
+    },
+  };
 }
 
-function timed(
-  additions: readonly Addition[],
-  step: AddStep,
-  bench: ColdBench,
-  factor: number | string,
-): Pick<AddedOil, "rows" | "duration" | "timesNotKnown"> {
-  const thickness = along(additions, bench);
-  const { uptake } = bench;
-  const missing = uptake ? (typeof factor === "string" ? factor : undefined) : "the bench states no time of uptake";
-  const times =
-    uptake && typeof factor === "number"
-      ? additionTimes({
-          additions,
-          uptake,
-          uptakeFactor: factor,
-          ...(step.rateGreatest !== undefined && { rateGreatest: step.rateGreatest }),
-        })
-      : [];
+function timed(additions: readonly Addition[], step: AddStep, way: Way, job: Job): Timed {
+  const thickness = along(additions, job.bench.coldRoute?.thickness);
+  const [first] = additions;
+  const start = first ? first.massOil - first.mass : 0;
+  const known = uptakeOn(
+    additions.map(({ volumeFractionOil, massOil }) => way(volumeFractionOil, massOil - start)),
+    step,
+    job,
+  );
+  const times = typeof known === "string" ? [] : additionTimes({ additions, ...known.taken });
   return {
     rows: additions.map((addition, i) => ({ ...addition, ...times[i], ...thickness[i] })),
     duration: times.at(-1)?.timeEnd,
-    timesNotKnown: missing,
+    ...(typeof known === "string" ? { timesNotKnown: known } : { uptakeFactor: known.uptakeFactor }),
   };
 }
 
-function streamed(
-  oil: Omit<OilFeed, "uptake">,
-  step: AddStep,
-  bench: ColdBench,
-  factor: number | string,
-): Pick<AddedOil, "rows" | "duration" | "timesNotKnown"> {
-  const { uptake } = bench;
-  if (!uptake || typeof factor === "string")
-    return { rows: [], timesNotKnown: uptake ? `${factor}` : "the bench states no time of uptake" };
-  const feed: OilFeed = {
-    ...oil,
-    uptake,
-    uptakeFactor: factor,
-    ...(step.rateGreatest !== undefined && { rateGreatest: step.rateGreatest }),
-  };
-  const duration = feedDuration(feed);
+function streamed(oil: Omit<OilFeed, "uptake">, step: AddStep, way: Way, job: Job): Timed {
   const start = oil.massOil ?? 0;
+  const { massGelFormer, densityOil, densityGelFormer } = oil;
+  const onTheWay = Array.from({ length: rowsOfStream + 1 }, (_, i) => {
+    const mass = (oil.massToAdd * i) / rowsOfStream;
+    const massFractionOil = (start + mass) / (start + mass + massGelFormer);
+    return way(volumeFractionOfOil({ massFractionOil, densityOil, densityGelFormer }), mass);
+  });
+  const known = uptakeOn(onTheWay, step, job);
+  if (typeof known === "string") return { rows: [], timesNotKnown: known };
+  const feed: OilFeed = { ...oil, ...known.taken };
+  const duration = feedDuration(feed);
   const moments = Array.from({ length: rowsOfStream + 1 }, (_, i) => {
     const timeStart = (duration * i) / rowsOfStream;
     return { timeStart, ...feedAt({ ...feed, time: timeStart }) };
   });
-  const thickness = along(moments, bench);
+  const thickness = along(moments, job.bench.coldRoute?.thickness);
   const rows = moments.map((moment, i): ColdAddition => {
     const { timeStart, rate, massOil, massInVessel, volumeFractionOil } = moment;
     const mass = massOil - (moments[i - 1]?.massOil ?? start);
     return { mass, massOil, massInVessel, volumeFractionOil, timeStart, rate, ...thickness[i] };
   });
-  return { rows, duration };
+  return { rows, duration, uptakeFactor: known.uptakeFactor };
 }
 
 /** Viscosity and yield stress where the bench's readings reach; one reading is a point and no line. */
-function along(additions: readonly { readonly volumeFractionOil: number }[], { viscosity, yieldStress }: ColdBench) {
+function along(additions: readonly { readonly volumeFractionOil: number }[], thickness: Thickness | undefined) {
+  const { viscosity = [], yieldStress = [] } = thickness ?? {};
   return gelAlongAdditions({
     additions,
     ...(viscosity.length > 1 && { viscosity }),

@@ -8,6 +8,8 @@ import { say } from "../say.js";
 import { densityOfAir, fluidDensity } from "../suspension.js";
 import type { ExpectedGel } from "./plan.js";
 import type { ColdMoment } from "./run.js";
+import { leastMoved } from "./stirring-checks.js";
+import type { ColdTurn } from "./turns.js";
 
 /** Pressure under which the bubbles were measured: that of the room [Pa]. */
 const roomPressure = 101_325;
@@ -15,14 +17,28 @@ const roomPressure = 101_325;
 type Airing = Extract<ColdMoment["step"], { do: "de-aerate" }>;
 
 /** Whether the air that was stirred in leaves while the gel is let stand for it. */
-export function checkAir(moments: readonly ColdMoment[], job: Job, expected: ExpectedGel): readonly Check[] {
-  return moments.flatMap((moment) => {
+export function checkAir(
+  moments: readonly ColdMoment[],
+  turns: readonly ColdTurn[],
+  job: Job,
+  expected: ExpectedGel,
+): readonly Check[] {
+  return moments.flatMap((moment, i) => {
     const { step } = moment;
-    return step.do === "de-aerate" ? [airOf(step, moment, job, expected)] : [];
+    if (step.do !== "de-aerate") return [];
+    const { stirrer } = job.vessel;
+    const moved = stirrer && leastMoved(turns, i + 1, stirrer, job);
+    return [airOf(step, moment, moved, job, expected)];
   });
 }
 
-function airOf(step: Airing, { after, before }: ColdMoment, job: Job, expected: ExpectedGel): Check {
+function airOf(
+  step: Airing,
+  { after, before }: ColdMoment,
+  moved: ReturnType<typeof leastMoved>,
+  job: Job,
+  expected: ExpectedGel,
+): Check {
   const bubbles = job.bench.coldRoute?.air;
   const check = {
     id: "air-leaves",
@@ -64,6 +80,15 @@ function airOf(step: Airing, { after, before }: ColdMoment, job: Job, expected: 
         statement: "Published criteria differ on whether the gel at rest lets its air go.",
       };
   }
+  if (moved && !moved.reachesWall)
+    return {
+      ...check,
+      verdict: "not met",
+      statement:
+        "Stirred so slowly, the gel at the wall stands still and holds its air: stir faster, or take a stirrer that follows the wall.",
+      value: `${say.millimetres(moved.diameter)} moved`,
+      limit: `${say.millimetres(job.vessel.diameter)}, the vessel's diameter`,
+    };
   const depth = levelOf(massOf(after.contents) / density, job.vessel);
   return attempt(
     () => {

@@ -2,7 +2,17 @@ import { aboveZero, type Draft, type Findings, join } from "../../formula/docume
 import type { IndexReading } from "../../formula/index.js";
 import { readRefractiveIndex } from "../../formula/properties.js";
 import type { OilLaw, OilPoint } from "../../mixing/index.js";
-import type { ColdBenchDocument } from "./types.js";
+import type { Stirrer } from "../job.js";
+import { readStirrer } from "../read-stirrer.js";
+import type { ColdBenchDocument, ThicknessDocument } from "./types.js";
+
+/** How thick the gel was at some oil fractions: shear rate of the viscosities [1/s], viscosity [Pa·s], flow index, yield stress [Pa]. */
+export interface Thickness {
+  readonly shearRate?: number | undefined;
+  readonly viscosity: readonly OilPoint[];
+  readonly flowIndex: readonly OilPoint[];
+  readonly yieldStress: readonly OilPoint[];
+}
 
 /** What the bench found on the cold route, in the units of the kernels. */
 export interface ColdBench {
@@ -14,11 +24,15 @@ export interface ColdBench {
   readonly additions?: { readonly massGelFormer: number; readonly additions: readonly number[] } | undefined;
   /** Time of uptake [s], against the oil fraction. */
   readonly uptake?: OilLaw | undefined;
-  /** Speed [rev/s] and diameter of the impeller [m]. */
-  readonly stirring?: { readonly speed: number; readonly diameter: number } | undefined;
-  /** Viscosity [Pa·s] and yield stress [Pa] at some oil fractions. */
-  readonly viscosity: readonly OilPoint[];
-  readonly yieldStress: readonly OilPoint[];
+  /** Its stirrer, the diameter of its vessel [m], the gel former in it [kg]. */
+  readonly stirring?:
+    | {
+        readonly stirrer: Stirrer;
+        readonly diameter?: number | undefined;
+        readonly massGelFormer?: number | undefined;
+      }
+    | undefined;
+  readonly thickness: Thickness;
   /** Sauter mean diameter [m]. */
   readonly diameterDroplets?: number | undefined;
   /** Interfacial tension [N/m]. */
@@ -44,29 +58,11 @@ export function readColdBench(
   findings: Findings,
 ): ColdBench {
   const at = (...keys: (string | number)[]): string => keys.reduce<string>(join, path);
-  const oilIn = (text: string | undefined, ...keys: (string | number)[]): number => {
-    const oil = findings.quantity(text, "volumeFraction", at(...keys), 0);
-    if (oil > 1) findings.note(at(...keys), text, "100 % v/v at most");
-    return oil;
-  };
-  const { shares, uptake, thickness = [], additions, stirring, shear, surfactant, air } = draft;
+  const oilIn = (text: string | undefined, ...keys: (string | number)[]): number =>
+    readOil(text, at(...keys), findings);
+  const { shares, uptake, thickness, additions, stirring, shear, surfactant, air } = draft;
   const greatest = draft.ceiling === undefined ? undefined : oilIn(draft.ceiling, "ceiling");
   if (greatest === 0 || greatest === 1) findings.note(at("ceiling"), draft.ceiling, "above 0 and below 100 % v/v");
-  const along = (which: "viscosity" | "yieldStress", dimension: "dynamicViscosity" | "pressure"): readonly OilPoint[] =>
-    rising(
-      thickness.flatMap((reading, i) =>
-        reading?.[which] === undefined
-          ? []
-          : [
-              {
-                volumeFractionOil: oilIn(reading.oil, "thickness", i, "oil"),
-                value: findings.quantity(reading[which], dimension, at("thickness", i, which), aboveZero),
-              },
-            ],
-      ),
-      at("thickness"),
-      findings,
-    );
   if (surfactant?.material !== undefined && !materials.has(surfactant.material))
     findings.note(at("surfactant", "material"), surfactant.material, "the key of a material of the formula");
   return {
@@ -93,12 +89,8 @@ export function readColdBench(
         findings.quantity(text, "mass", at("additions", "oil", i), aboveZero),
       ),
     },
-    stirring: stirring && {
-      speed: findings.quantity(stirring.speed, "rotationalSpeed", at("stirring", "speed"), aboveZero),
-      diameter: findings.quantity(stirring.impeller, "length", at("stirring", "impeller"), aboveZero),
-    },
-    viscosity: along("viscosity", "dynamicViscosity"),
-    yieldStress: along("yieldStress", "pressure"),
+    stirring: stirring && readStirring(stirring, at("stirring"), findings),
+    thickness: readThickness(thickness, at("thickness"), findings),
     diameterDroplets: findings.optional(draft.droplets, "length", at("droplets"), aboveZero),
     interfacialTension: findings.optional(
       draft.interfacialTension,
@@ -126,17 +118,67 @@ export function readColdBench(
   };
 }
 
+function readStirring(
+  { stirrer, diameter, gelFormer }: Draft<NonNullable<ColdBenchDocument["stirring"]>>,
+  path: string,
+  findings: Findings,
+): ColdBench["stirring"] {
+  const width = findings.optional(diameter, "length", join(path, "diameter"), aboveZero);
+  const at = join(path, "stirrer");
+  if (stirrer?.speed === undefined) findings.note(join(at, "speed"), undefined, "the speed that it had");
+  return {
+    stirrer: readStirrer(stirrer ?? {}, width === undefined ? {} : { diameter: width }, at, findings),
+    diameter: width,
+    massGelFormer: findings.optional(gelFormer, "mass", join(path, "gelFormer"), aboveZero),
+  };
+}
+
 /** One entry holds throughout; between several the line is straight, and beyond them nothing is known. */
 function lawOf(points: readonly OilPoint[] | undefined, path: string, findings: Findings): OilLaw | undefined {
   const [first, second] = points ?? [];
   if (!points || !first) return undefined;
-  return second ? { law: "table", points: rising(points, path, findings) } : { law: "constant", value: first.value };
+  checkRising(
+    points.map(({ volumeFractionOil }) => volumeFractionOil),
+    path,
+    findings,
+  );
+  return second ? { law: "table", points } : { law: "constant", value: first.value };
 }
 
-function rising(points: readonly OilPoint[], path: string, findings: Findings): readonly OilPoint[] {
-  points.forEach(({ volumeFractionOil: oil }, i) => {
-    const before = points[i - 1]?.volumeFractionOil ?? -1;
-    if (oil <= before) findings.note(join(join(path, i), "oil"), `${oil}`, "more oil than in the entry before");
+function readOil(text: string | undefined, path: string, findings: Findings): number {
+  const oil = findings.quantity(text, "volumeFraction", path, 0);
+  if (oil > 1) findings.note(path, text, "100 % v/v at most");
+  return oil;
+}
+
+function readThickness(draft: Draft<ThicknessDocument> | undefined, path: string, findings: Findings): Thickness {
+  const { shearRate, readings = [] } = draft ?? {};
+  const at = (i: number, key: string): string => join(join(join(path, "readings"), i), key);
+  const oils = readings.map((reading, i) => readOil(reading?.oil, at(i, "oil"), findings));
+  checkRising(oils, join(path, "readings"), findings);
+  const along = (read: (reading: (typeof readings)[number], i: number) => number | undefined): readonly OilPoint[] =>
+    readings.flatMap((reading, i) => {
+      const value = read(reading, i);
+      return value === undefined ? [] : [{ volumeFractionOil: oils[i] ?? Number.NaN, value }];
+    });
+  return {
+    shearRate: findings.optional(shearRate, "shearRate", join(path, "shearRate"), aboveZero),
+    viscosity: along((reading, i) =>
+      findings.optional(reading?.viscosity, "dynamicViscosity", at(i, "viscosity"), aboveZero),
+    ),
+    flowIndex: along((reading, i) => {
+      if (reading?.flowIndex === 0) findings.note(at(i, "flowIndex"), "0", "a number above 0");
+      return reading?.flowIndex;
+    }),
+    yieldStress: along((reading, i) =>
+      findings.optional(reading?.yieldStress, "pressure", at(i, "yieldStress"), aboveZero),
+    ),
+  };
+}
+
+function checkRising(oils: readonly number[], path: string, findings: Findings): void {
+  oils.forEach((oil, i) => {
+    if (oil <= (oils[i - 1] ?? -1))
+      findings.note(join(join(path, i), "oil"), `${oil}`, "more oil than in the entry before");
   });
-  return points;
 }

@@ -18,19 +18,27 @@ import { checkClarity } from "./clarity.js";
 import { densityOfPhase, isGlycerin, isWater, oilFractionOf, phasesOfGel } from "./phases.js";
 import type { ExpectedGel } from "./plan.js";
 import type { ColdMoment } from "./run.js";
+import { coldStirringChecks } from "./stirring-checks.js";
+import type { ColdTurn } from "./turns.js";
 
 /** Every question that only the cold route asks, in the order in which the sheet answers them. */
-export function coldChecksOf(job: Job, moments: readonly ColdMoment[], expected: ExpectedGel): readonly Check[] {
+export function coldChecksOf(
+  job: Job,
+  moments: readonly ColdMoment[],
+  turns: readonly ColdTurn[],
+  expected: ExpectedGel,
+): readonly Check[] {
   const contents = gelOf(moments);
   return [
     ...checkRatioOfPhases(job, contents),
     checkCeiling(job, contents),
     ...checkShares(moments, job),
     ...checkCoversImpeller(moments, job),
-    ...checkClarity(job, contents),
+    ...coldStirringChecks(moments, turns, job),
+    ...checkClarity(job, contents, whenMatched(moments)),
     checkCoverage(job, contents, expected),
     ...checkParticlesHeld(job, moments, expected),
-    ...checkAir(moments, job, expected),
+    ...checkAir(moments, turns, job, expected),
     ...checkWater(job, contents),
   ];
 }
@@ -39,6 +47,11 @@ export function coldChecksOf(job: Job, moments: readonly ColdMoment[], expected:
 export function gelOf(moments: readonly ColdMoment[]): readonly Content[] {
   const filled = moments.find(({ step }) => step.do === "fill");
   return (filled?.before ?? moments.at(-1)?.after)?.contents ?? [];
+}
+
+/** How warm the gel is when it is looked through [°C]; undefined where that is not known or it is not done. */
+function whenMatched(moments: readonly ColdMoment[]): number | undefined {
+  return moments.find(({ step }) => step.do === "match clarity")?.after.temperature;
 }
 
 function checkRatioOfPhases(job: Job, contents: readonly Content[]): readonly Check[] {

@@ -10,8 +10,11 @@ import { densityOfPhase, type GelPhases, isGlycerin, isWater, phasesOfGel } from
 /** What lacks an index may be so much of its phase: antioxidant and preservative do not decide it. Common practice, no source. */
 const traces = 0.02;
 
-/** Indices of oil and gel former at the room's temperature, and how far apart they may be. */
-export function checkClarity(job: Job, contents: readonly Content[]): readonly Check[] {
+/** Nearer to the room than this, nobody sees a difference [K]: common practice, no source. */
+const asWarm = 0.5;
+
+/** Indices of oil and gel former at the room's temperature, how far apart they may be, and whether that shows in a vessel that stirring has warmed. */
+export function checkClarity(job: Job, contents: readonly Content[], inVessel: number | undefined): readonly Check[] {
   const phases = phasesOfGel(job, contents);
   const { temperatureRoom: room } = job.process;
   const { mismatchAllowed, gelFormerIndex } = job.bench.coldRoute ?? {};
@@ -22,17 +25,17 @@ export function checkClarity(job: Job, contents: readonly Content[]): readonly C
       ? `gel former as measured, ${job.bench.source}; oils mixed by Lorentz and Lorenz`
       : "glycerin and water by table, the rest and the oils mixed by Lorentz and Lorenz",
   };
-  const gelFormer = gelFormerIndex ? indexAt(gelFormerIndex, room, "the gel former") : indexOfGelFormer(phases, room);
-  const oil = indexOfOil(phases, room);
-  if (typeof gelFormer === "string" || typeof oil === "string")
+  const indices = indicesAt(phases, gelFormerIndex, room);
+  if (typeof indices === "string")
     return [
       {
         ...check,
         verdict: "not known",
-        statement: `Whether the gel comes out clear is not known: ${typeof gelFormer === "string" ? gelFormer : oil}.`,
+        statement: `Whether the gel comes out clear is not known: ${indices}.`,
         value: "not known",
       },
     ];
+  const { gelFormer, oil } = indices;
   const value = `gel former ${gelFormer.toFixed(4)}, oil ${oil.toFixed(4)} at ${say.celsius(room)}`;
   const apart = Math.abs(oil - gelFormer);
   const verdict = mismatchAllowed === undefined ? "not known" : apart <= mismatchAllowed ? "met" : "not met";
@@ -42,7 +45,47 @@ export function checkClarity(job: Job, contents: readonly Content[]): readonly C
     "not met": `Oil and gel former differ in refractive index: the gel stays milky. ${remedy}`,
     "not known": "How far the refractive indices may be apart is not stated by the bench.",
   }[verdict];
-  return [{ ...check, verdict, statement: statement.trim(), value }];
+  const found: Check = { ...check, verdict, statement: statement.trim(), value };
+  if (inVessel === undefined || Math.abs(inVessel - room) < asWarm || mismatchAllowed === undefined) return [found];
+  const warm = indicesAt(phases, gelFormerIndex, inVessel);
+  return typeof warm === "string"
+    ? [found]
+    : [found, whileWarm(warm, verdict === "met", inVessel, found, mismatchAllowed)];
+}
+
+/** Oils lose more index with warmth than glycerin and water do: what matches in the room may not in the vessel, and the other way round. */
+function whileWarm(
+  { gelFormer, oil }: Indices,
+  matchesInRoom: boolean,
+  temperature: number,
+  { limit, source }: Check,
+  mismatchAllowed: number,
+): Check {
+  const matches = Math.abs(oil - gelFormer) <= mismatchAllowed;
+  const same = matches === matchesInRoom;
+  return {
+    id: "clarity-while-warm",
+    verdict: same ? "met" : "not met",
+    statement: same
+      ? "Stirring warms the gel too little to change how clear it looks in the vessel."
+      : `Warm from stirring, the gel looks ${matches ? "clearer" : "milkier"} in the vessel than it will in the room: judge a sample that has cooled.`,
+    value: `gel former ${gelFormer.toFixed(4)}, oil ${oil.toFixed(4)} at ${say.celsius(temperature)}`,
+    limit,
+    source,
+  };
+}
+
+interface Indices {
+  readonly gelFormer: number;
+  readonly oil: number;
+}
+
+/** Indices of both phases at a temperature, or what is missing. */
+function indicesAt(phases: GelPhases, measured: IndexReading | undefined, temperature: number): Indices | string {
+  const gelFormer = measured ? indexAt(measured, temperature, "the gel former") : indexOfGelFormer(phases, temperature);
+  const oil = indexOfOil(phases, temperature);
+  if (typeof gelFormer === "string") return gelFormer;
+  return typeof oil === "string" ? oil : { gelFormer, oil };
 }
 
 function indexAt(reading: IndexReading, room: number, whose: string): number | string {

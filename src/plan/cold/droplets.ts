@@ -67,7 +67,7 @@ function dropletsOf(
 
 /** The yield stress as measured on this gel, or between readings at other oil fractions. */
 function measured({ bench }: Job, oil: number, held: Plan["yieldStress"]): Pick<ExpectedGel, "yieldStress"> {
-  const readings = bench.coldRoute?.yieldStress ?? [];
+  const readings = bench.coldRoute?.thickness.yieldStress ?? [];
   const [between] =
     readings.length > 1 ? gelAlongAdditions({ additions: [{ volumeFractionOil: oil }], yieldStress: readings }) : [];
   const yieldStress = held?.value ?? between?.yieldStress;

@@ -23,10 +23,16 @@ export interface ColdAddition {
   readonly timeIn?: number;
   /** It is taken up, and the next may follow [s]. */
   readonly timeEnd?: number;
-  /** Then, between the bench's readings [Pa·s]; left out where they do not reach. */
+  /** Then, between the bench's readings and at their shear rate [Pa·s]; left out where they do not reach. */
   readonly viscosity?: number;
   /** The same of the yield stress [Pa]. */
   readonly yieldStress?: number;
+  /** Then at the shaft, at the speed of the step [N·m]; left out where not known. */
+  readonly torque?: number;
+  /** Then from the stirrer into the gel [W]. */
+  readonly power?: number;
+  /** Then in the vessel, the heat of stirring in it as far as it is known [°C]. */
+  readonly temperature?: number;
 }
 
 /** How one phase of oil goes in. */
@@ -37,12 +43,14 @@ export interface ColdAdditions {
   readonly form: ScheduleForm | "as at the bench" | "stream";
   /** What is kept from the bench while an addition is taken up. */
   readonly keeps: AddStep["keeps"];
-  /** The factor that this puts on its times; left out where not known. */
-  readonly uptakeFactor?: number;
+  /** The factor that this puts on its times, from the first addition to the last; left out where not known. */
+  readonly uptakeFactor?: { readonly first: number; readonly last: number };
   /** What the operator sees before the next addition. */
   readonly before: string;
   /** Smallest step of an addition [kg]. */
   readonly increment: number;
+  /** Shear rate of the viscosities [1/s], where the bench states it. */
+  readonly shearRate?: number;
   readonly rows: readonly ColdAddition[];
   /** Why the times are not known, where they are not. */
   readonly timesNotKnown?: string | undefined;
@@ -65,8 +73,20 @@ export interface ExpectedGel {
   readonly notKnown: readonly string[];
 }
 
+/** How warm the gel gets by being stirred. */
+export interface ColdWarming {
+  /** The warmest that it is in the vessel [°C]; left out where not known. */
+  readonly temperatureHighest?: number;
+  /** Steps whose heat of stirring is left out of that, and why. */
+  readonly leftOut: readonly { readonly step: number; readonly why: string }[];
+  /** How heat leaves the vessel meanwhile. */
+  readonly loss: string;
+}
+
 /** What only the cold route has. */
 export interface ColdRun {
   readonly additions: readonly ColdAdditions[];
   readonly gel: ExpectedGel;
+  /** What stirring does to the temperature. */
+  readonly warming: ColdWarming;
 }

@@ -1,69 +1,113 @@
 import type { ScaledBatch } from "../../batch/index.js";
 import type { Job } from "../job.js";
 import { type Content, intoPacks, type Moment, type State } from "../moment.js";
+import { partsOf } from "../parts.js";
+import { chargeInto } from "../run/charge.js";
+import { wait } from "../run/wait.js";
+import { say } from "../say.js";
+import { speedIn } from "../stirring.js";
+import type { Turn } from "../turning.js";
 import { type AddedOil, addOil } from "./additions.js";
+import { inTheRoom } from "./in-the-room.js";
 import type { ColdStep } from "./step.js";
+import { stirIn } from "./stir-in.js";
 
-/** A step of the cold route that was run, with the schedule where oil was added. */
+/** A step of the cold route that was run, with the schedule where oil was added, and what each addition asked of the stirrer. */
 export interface ColdMoment extends Moment<ColdStep> {
   readonly added?: AddedOil | undefined;
+  readonly turns?: readonly Turn[] | undefined;
 }
 
-/** Runs the steps of the cold route over one weighed lot, all of it at the room's temperature. */
-export function runCold(job: Job, charge: readonly Content[], scaled: ScaledBatch): readonly ColdMoment[] {
+/** Runs the steps of the cold route over one weighed lot: all of it comes from the room, and stirring warms it. */
+export function runCold(job: Job, weighed: readonly Content[], scaled: ScaledBatch): readonly ColdMoment[] {
+  const charge = inTheRoom(weighed, job.process.temperatureRoom);
   const steps = job.process.route === "cold" ? job.process.steps : [];
-  const temperature = job.process.temperatureRoom;
   let state: State = { contents: [], onHeat: false, time: 0, molten: new Set() };
-  return steps.map((step): ColdMoment => {
+  return steps.map((step, i): ColdMoment => {
     const before = state;
-    const { contents = before.contents, duration, law, obstacle, added } = run(step, before, job, charge, scaled);
+    const done = run(step, before, `step ${i + 1}`, job, charge, scaled);
+    const { contents = before.contents, duration, temperature, law, obstacle, added, turns } = done;
     const time = before.time === undefined || duration === undefined ? undefined : before.time + duration;
     state = { ...before, contents, time, temperature };
-    return { step, before, after: state, law, obstacle, added };
+    return { step, before, after: state, law, obstacle, added, turns };
   });
 }
 
 interface Done {
-  readonly contents?: readonly Content[];
+  readonly contents?: readonly Content[] | undefined;
   readonly duration?: number | undefined;
+  readonly temperature?: number | undefined;
   readonly law: string;
-  readonly obstacle?: string;
+  readonly obstacle?: string | undefined;
   readonly added?: AddedOil;
+  readonly turns?: readonly Turn[];
 }
 
-function run(step: ColdStep, { contents }: State, job: Job, charge: readonly Content[], scaled: ScaledBatch): Done {
+function run(
+  step: ColdStep,
+  state: State,
+  where: string,
+  job: Job,
+  charge: readonly Content[],
+  scaled: ScaledBatch,
+): Done {
   switch (step.do) {
-    case "charge": {
-      const more = charge.filter(({ phase }) => phase === step.phase);
-      return { contents: [...contents, ...more], duration: step.duration, law: "duration as written" };
-    }
+    case "charge":
+      return chargeInto(state, step, ofPhase(charge, step.phase), job);
     case "add": {
-      const more = charge.filter(({ phase }) => phase === step.phase);
-      const added = addOil(step, contents, more, job, scaled);
-      const all = [...contents, ...more];
-      if (typeof added === "string") return { contents: all, law: `no schedule: ${added}`, obstacle: added };
-      return { contents: all, duration: added.duration, law: lawOf(added), added };
+      const more = ofPhase(charge, step.phase);
+      const contents = [...state.contents, ...more];
+      const added = addOil(step, state.contents, more, job, scaled);
+      if (typeof added === "string") return { contents, law: `no schedule: ${added}`, obstacle: added };
+      const { rows, turns, temperature } = stirIn(step, state, more, added.rows, where, job);
+      return {
+        contents,
+        duration: added.duration,
+        temperature,
+        law: `${lawOf(added)}${heatIn(turns, contents, job)}`,
+        added: { ...added, rows },
+        turns,
+      };
     }
     case "match clarity":
-      return { duration: 0, law: "no time of its own" };
+      return { duration: 0, temperature: state.temperature, law: "no time of its own" };
     case "fill":
-      return { contents: intoPacks(contents, scaled), duration: step.duration, law: "duration as written" };
+      return { ...wait(state, step.duration, job), contents: intoPacks(state.contents, scaled) };
     case "stir":
     case "de-aerate":
+      return wait(state, step.duration, job, speedIn(step, job));
     case "rest":
-      return { duration: step.duration, law: "duration as written" };
+      return wait(state, step.duration, job);
   }
+}
+
+function ofPhase(charge: readonly Content[], name: string): readonly Content[] {
+  return charge.filter(({ phase }) => phase === name);
+}
+
+/** What is known of the heat of stirring while oil goes in, as the end of a sentence. */
+function heatIn(turns: readonly Turn[], contents: readonly Content[], job: Job): string {
+  if (turns.length === 0) return "";
+  const powers = turns.flatMap(({ stirred }) => (typeof stirred === "string" ? [] : [stirred.power]));
+  const unknown = turns.find(({ stirred }) => typeof stirred === "string");
+  const parts = partsOf(contents, new Set());
+  if (typeof parts === "string") return `; heat of stirring left out, ${parts}`;
+  if (typeof unknown?.stirred === "string")
+    return `; heat of stirring left out in ${turns.length - powers.length} of them, ${unknown.stirred}`;
+  const [least, most] = [Math.min(...powers), Math.max(...powers)].map(say.watts);
+  return `; heat of stirring included, ${least} to ${most}, cooling by ${job.vessel.loss?.from}`;
 }
 
 function lawOf({ form, keeps, uptakeFactor, timesNotKnown, rows }: AddedOil): string {
   const shares = form === "as at the bench" ? "the bench's own additions" : "the shares of the bench";
   if (timesNotKnown) return `${shares}; times not known: ${timesNotKnown}`;
-  const scaled = uptakeFactor === 1 ? "" : `, times ${Number((uptakeFactor ?? 1).toPrecision(3))}`;
   const kept = {
     time: "the same time",
     revolutions: "the same revolutions",
     "way of the tip": "the same way of the tip",
+    "energy per volume": "the same energy per volume",
+    strain: "the same strain",
   };
   const many = form === "stream" ? "a stream" : `${rows.length} additions`;
-  return `${many} by ${shares}; uptake as at the bench, ${kept[keeps]}${scaled}`;
+  return `${many} by ${shares}; uptake as at the bench, ${kept[keeps]}${say.times(uptakeFactor)}`;
 }

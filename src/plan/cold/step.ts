@@ -10,7 +10,7 @@ export interface AddStep {
   readonly phase: string;
   /** Left out, the bench decides. */
   readonly additions?: ScheduleForm | "as at the bench" | "stream" | undefined;
-  readonly keeps: Exclude<UptakeScale["keeps"], "strain" | "energy per volume">;
+  readonly keeps: UptakeScale["keeps"];
   /** Speed of the stirrer [rev/s]. */
   readonly speed?: number | undefined;
   /** The most that the pump delivers [kg/s]. */

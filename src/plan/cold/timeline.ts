@@ -3,12 +3,18 @@ import type { Job } from "../job.js";
 import { massOf } from "../moment.js";
 import type { TimelineStep } from "../plan.js";
 import { say } from "../say.js";
+import { stirringIn } from "../timeline.js";
 import { oilFractionOf, phasesOfGel } from "./phases.js";
 import type { ColdMoment } from "./run.js";
 import type { ColdStep } from "./step.js";
+import type { ColdTurn } from "./turns.js";
 
 /** The moments of a run on the cold route as the steps of a batch sheet. */
-export function coldTimelineOf(job: Job, moments: readonly ColdMoment[]): readonly TimelineStep[] {
+export function coldTimelineOf(
+  job: Job,
+  moments: readonly ColdMoment[],
+  turns: readonly ColdTurn[],
+): readonly TimelineStep[] {
   const room = job.process.temperatureRoom;
   return moments.map((moment, i) => {
     const { step, before, after, law } = moment;
@@ -20,9 +26,11 @@ export function coldTimelineOf(job: Job, moments: readonly ColdMoment[]): readon
       timeEnd: after.time,
       mass: massOf(after.contents),
       inPacks: moments.slice(0, i + 1).some((one) => one.step.do === "fill"),
-      temperatureStart: room,
-      temperatureEnd: room,
+      temperatureStart: before.contents.length > 0 ? before.temperature : room,
+      temperatureEnd: after.temperature,
       ...(typeof oil === "number" && { volumeFractionOil: oil }),
+      // Of a step with additions, what the last of them asks of the stirrer.
+      stirring: stirringIn(turns.filter((turn) => turn.step === i + 1).at(-1)),
       law,
       note: step.note,
     };
@@ -33,7 +41,7 @@ function instructionOf(step: ColdStep, { before, after, added }: ColdMoment): st
   switch (step.do) {
     case "charge": {
       const mass = say.kilograms(massOf(after.contents) - massOf(before.contents));
-      return `${before.contents.length === 0 ? "Charge" : "Stir in"} phase ${step.phase} (${mass})${step.duration > 0 ? ` over ${say.minutes(step.duration)}` : ""}`;
+      return `${before.contents.length === 0 ? "Charge" : "Stir in"} phase ${step.phase} (${mass})${step.duration > 0 ? ` over ${say.minutes(step.duration)}` : ""}${say.atSpeed(step.speed)}`;
     }
     case "add": {
       const mass = say.kilograms(massOf(after.contents) - massOf(before.contents));

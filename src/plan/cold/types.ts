@@ -1,5 +1,6 @@
 import type { RefractiveIndexDocument } from "../../formula/index.js";
 import type { Quantity } from "../../units/index.js";
+import type { StirrerDocument } from "../vessel-document.js";
 
 /** What the bench found out about the cold route. What is left out is not known, and is never guessed. */
 export interface ColdBenchDocument {
@@ -12,13 +13,16 @@ export interface ColdBenchDocument {
   /** Time until an addition was uniform and glossy, against the oil once it was in. One entry holds throughout. */
   readonly uptake?: readonly { readonly oil: Quantity<"volumeFraction">; readonly time: Quantity<"time"> }[];
   /** How it was stirred meanwhile. */
-  readonly stirring?: { readonly speed: Quantity<"rotationalSpeed">; readonly impeller: Quantity<"length"> };
-  /** How thick it was at some oil fractions. */
-  readonly thickness?: readonly {
-    readonly oil: Quantity<"volumeFraction">;
-    readonly viscosity?: Quantity<"dynamicViscosity">;
-    readonly yieldStress?: Quantity<"pressure">;
-  }[];
+  readonly stirring?: {
+    /** With the speed that it had. */
+    readonly stirrer: StirrerDocument;
+    /** Inner diameter of the vessel; with the gel former, energy per volume needs it. */
+    readonly diameter?: Quantity<"length">;
+    /** How much gel former the oil was stirred into. */
+    readonly gelFormer?: Quantity<"mass">;
+  };
+  /** How thick it was at some oil fractions: gel former and oil, without particles, at the room's temperature. */
+  readonly thickness?: ThicknessDocument;
   /** Sauter mean diameter of the droplets, as measured. */
   readonly droplets?: Quantity<"length">;
   /** Of oil against gel former, with its surfactant. */
@@ -46,6 +50,19 @@ export interface ColdBenchDocument {
   };
 }
 
+/** Readings of a rheometer along the way. What a stirrer asks for takes all of it; viscosity or yield stress alone is told as it was read. */
+export interface ThicknessDocument {
+  /** Shear rate at which the viscosities were read. */
+  readonly shearRate?: Quantity<"shearRate">;
+  readonly readings: readonly {
+    readonly oil: Quantity<"volumeFraction">;
+    readonly viscosity?: Quantity<"dynamicViscosity">;
+    /** Slope of stress against shear rate on logarithmic axes, the yield stress taken off; 1 for one that does not thin. */
+    readonly flowIndex?: number;
+    readonly yieldStress?: Quantity<"pressure">;
+  }[];
+}
+
 /** What is done on the cold route and on no other. */
 export type ColdStepDocument =
   | {
@@ -55,7 +72,7 @@ export type ColdStepDocument =
       /** How the additions grow; `"as at the bench"` takes the bench's own. `"largest"` where the bench states shares. */
       readonly additions?: "largest" | "equal" | "geometric" | "as at the bench" | "stream";
       /** What is kept from the bench while an addition is taken up; `"time"` where it is left out. */
-      readonly keeps?: "time" | "revolutions" | "way of the tip";
+      readonly keeps?: "time" | "revolutions" | "way of the tip" | "energy per volume" | "strain";
       readonly speed?: Quantity<"rotationalSpeed">;
       /** The most that pump or hand delivers. */
       readonly pump?: { readonly mass: Quantity<"mass">; readonly in: Quantity<"time"> };

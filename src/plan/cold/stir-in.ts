@@ -1,0 +1,58 @@
+import type { Job } from "../job.js";
+import { type Content, portionOf, type State } from "../moment.js";
+import { chargeInto } from "../run/charge.js";
+import { speedIn } from "../stirring.js";
+import { type Turn, turnOf } from "../turning.js";
+import type { ColdAddition } from "./plan.js";
+import type { AddStep } from "./step.js";
+
+/** Oil that was stirred in: its additions with what each asked of the stirrer, and how warm all of it is then. */
+export interface StirredIn {
+  readonly rows: readonly ColdAddition[];
+  readonly turns: readonly Turn[];
+  /** [°C]; undefined where the times are not known. */
+  readonly temperature: number | undefined;
+}
+
+/** Stirs additions in one by one, each from the room into what stirring has warmed by then. The gel counts as thick as it is at the end of each. */
+export function stirIn(
+  step: AddStep,
+  before: State,
+  oil: readonly Content[],
+  additions: readonly ColdAddition[],
+  where: string,
+  job: Job,
+): StirredIn {
+  const speed = speedIn(step, job);
+  const room = job.process.temperatureRoom;
+  const turns: Turn[] = [];
+  const rows: ColdAddition[] = [];
+  let state = before;
+  let mass = 0;
+  for (const [i, row] of additions.entries()) {
+    const duration = durationOf(row, additions[i - 1]);
+    const charge = { do: "charge", phase: step.phase, temperature: room, speed } as const;
+    const temperature =
+      duration === undefined
+        ? undefined
+        : chargeInto(state, { ...charge, duration }, portionOf(oil, row.mass), job).temperature;
+    mass += row.mass;
+    state = { ...state, contents: [...before.contents, ...portionOf(oil, mass)], temperature };
+    // What the bench read of the gel, it read at the room's temperature.
+    const turn = speed && turnOf(job, { ...state, temperature: room }, speed, `${where}, addition ${i + 1}`);
+    if (turn) turns.push(turn);
+    const stirred = turn && typeof turn.stirred === "object" ? turn.stirred : undefined;
+    rows.push({
+      ...row,
+      ...(stirred && { torque: stirred.torque, power: stirred.power }),
+      ...(temperature !== undefined && { temperature }),
+    });
+  }
+  return { rows, turns, temperature: state.temperature };
+}
+
+/** A row of a schedule lasts until its oil is taken up, one of a stream since the row before; undefined where that is not known [s]. */
+function durationOf({ timeStart, timeEnd }: ColdAddition, before: ColdAddition | undefined): number | undefined {
+  if (timeStart === undefined) return undefined;
+  return timeEnd === undefined ? timeStart - (before?.timeStart ?? 0) : timeEnd - timeStart;
+}

@@ -1,0 +1,24 @@
+import type { Job } from "../job.js";
+import { partsOf } from "../parts.js";
+import type { ColdWarming } from "./plan.js";
+import type { ColdMoment } from "./run.js";
+import type { ColdTurn } from "./turns.js";
+
+/** How warm the gel gets by being stirred, and of which steps the heat is not known. */
+export function warmingOf(moments: readonly ColdMoment[], turns: readonly ColdTurn[], job: Job): ColdWarming {
+  const inVessel = moments.filter(({ step, after }) => step.do !== "fill" && after.contents.length > 0);
+  const temperatures = inVessel.map(({ after }) => after.temperature);
+  const leftOut = moments.flatMap(({ after }, i) => {
+    const unknown = turns.find(({ step, stirred }) => step === i + 1 && typeof stirred === "string")?.stirred;
+    const parts = turns.some(({ step }) => step === i + 1) ? partsOf(after.contents, after.molten) : undefined;
+    const why = typeof parts === "string" ? parts : unknown;
+    return typeof why === "string" ? [{ step: i + 1, why }] : [];
+  });
+  return {
+    ...(temperatures.every((temperature) => temperature !== undefined) && {
+      temperatureHighest: Math.max(job.process.temperatureRoom, ...(temperatures as readonly number[])),
+    }),
+    leftOut,
+    loss: job.vessel.loss?.from ?? "",
+  };
+}

@@ -1,0 +1,260 @@
+import type { Check } from "gelwright/formula";
+import { glycerin, liquidWater, specificHeatAt } from "gelwright/laws";
+import { stirring } from "gelwright/mixing";
+import { type ColdAdditions, type JobDocument, runPlan } from "gelwright/plan";
+import { toMarkdown } from "gelwright/sheet";
+import { describe, expect, test } from "vitest";
+import { changed, coldJob } from "../support/example.js";
+import { march } from "../support/ode.js";
+import { faultPaths } from "../support/runs.js";
+
+type Draft = ReturnType<typeof JSON.parse>;
+
+const job = coldJob();
+const room = 21;
+const add = (draft: Draft): Draft => draft.process.steps.find((one: Draft) => one.do === "add");
+const check = (document: JobDocument, id: string): Check | undefined =>
+  runPlan(document).checks.find((one) => one.id === id);
+
+function additions(document: JobDocument): ColdAdditions {
+  const [first] = runPlan(document).cold?.additions ?? [];
+  if (!first) throw new Error("no additions");
+  return first;
+}
+
+/** A figure that has to be there. */
+function known(value: number | undefined): number {
+  if (value === undefined) throw new Error("not known");
+  return value;
+}
+
+/** Heat capacity by hand from what is weighed [J/K]: phase A, and one kilogram of phase B. */
+function capacities(document: JobDocument): { readonly gelFormer: number; readonly perKilogramOil: number } {
+  const specific: Readonly<Record<string, number>> = {
+    "glycerin, 99.5 %": specificHeatAt({ law: glycerin.specificHeat, temperature: room, beyond: "extend" }),
+    "water, purified": specificHeatAt({ law: liquidWater.specificHeat, temperature: room }),
+    "sucrose laurate": 2000,
+    preservative: 2100,
+  };
+  const { lines } = runPlan(document).weighing;
+  const gelFormer = lines
+    .filter(({ phase }) => phase === "A")
+    .reduce((sum, { material, mass }) => sum + mass * known(specific[material]), 0);
+  return { gelFormer, perKilogramOil: 2000 };
+}
+
+describe("the heat of stirring is in the heat balance", () => {
+  test("step by step as a solver finds it, each addition cooling what the last has warmed", () => {
+    const plan = runPlan(job);
+    const { gelFormer, perKilogramOil } = capacities(job);
+    const warm = (power: number, capacity: number, from: number, duration: number): number =>
+      known(march((_, [at = 0]) => [(power - 6 * (at - room)) / capacity], [from], duration)[0]);
+    let temperature = warm(known(plan.timeline[1]?.stirring?.power), gelFormer, room, 1200);
+    expect(known(plan.timeline[1]?.temperatureEnd)).toBeCloseTo(temperature, 8);
+    for (const row of additions(job).rows) {
+      const before = gelFormer + perKilogramOil * (row.massOil - row.mass);
+      const capacity = gelFormer + perKilogramOil * row.massOil;
+      temperature = room + ((temperature - room) * before) / capacity;
+      temperature = warm(known(row.power), capacity, temperature, known(row.timeEnd) - known(row.timeStart));
+      expect(known(row.temperature)).toBeCloseTo(temperature, 8);
+    }
+    expect(plan.timeline[2]?.temperatureEnd).toBe(additions(job).rows.at(-1)?.temperature);
+  });
+
+  test.each(["largest", "equal", "stream"])("where no loss is stated all of the work stays in the gel (%s)", (form) => {
+    const closed = changed(job, (draft) => {
+      delete draft.vessel.heatLoss;
+      add(draft).additions = form;
+    });
+    const plan = runPlan(closed);
+    const { gelFormer, perKilogramOil } = capacities(closed);
+    const { rows } = additions(closed);
+    const work = rows.reduce(
+      (sum, { power, timeStart, timeEnd }, i) =>
+        sum +
+        known(power) *
+          (timeEnd === undefined ? known(timeStart) - (rows[i - 1]?.timeStart ?? 0) : timeEnd - known(timeStart)),
+      known(plan.timeline[1]?.stirring?.power) * 1200,
+    );
+    const capacity = gelFormer + perKilogramOil * known(rows.at(-1)?.massOil);
+    expect((capacity * (known(rows.at(-1)?.temperature) - room)) / work).toBeCloseTo(1, 9);
+    expect(toMarkdown({ plan })).toContain("cooling by nothing (loss to the room not stated)");
+    expect(known(plan.cold?.warming.temperatureHighest)).toBeGreaterThan(room + 0.5);
+  });
+
+  test.each<[string, (draft: Draft) => unknown, string]>([
+    [
+      "a specific heat",
+      (draft) => delete draft.formula.materials.surfactant.specificHeat,
+      "no specific heat of sucrose laurate",
+    ],
+    ["how it thins", (draft) => draft.bench.coldRoute.thickness.readings.forEach(withoutIndex), "flowIndex"],
+    ["the shear rate", (draft) => delete draft.bench.coldRoute.thickness.shearRate, "at what shear rate"],
+    ["all readings", (draft) => delete draft.bench.coldRoute.thickness, "how thick the gel is on its way"],
+    [
+      "thin gels",
+      (draft) => draft.bench.coldRoute.thickness.readings.splice(0, 2),
+      "do not reach 0 % of oil by volume",
+    ],
+    [
+      "the shear of the stirrer",
+      (draft) => Object.assign(draft.vessel.stirrer, { kind: "other", powerConstant: 90, powerNumber: 1 }),
+      "state shearConstant",
+    ],
+  ])("without %s it is left out, and said to be", (_what, remove, missing) => {
+    const plan = runPlan(changed(job, remove));
+    expect(plan.cold?.warming.leftOut.map(({ why }) => why).join()).toContain(missing);
+    expect(plan.timeline[2]?.law).toContain("heat of stirring left out");
+    expect(toMarkdown({ plan })).toContain("The heat of stirring in step");
+  });
+
+  test("without a stirrer nothing turns, and all stays at the room's temperature", () => {
+    const still = changed(job, (draft) => {
+      delete draft.vessel.stirrer;
+      for (const step of draft.process.steps) delete step.speed;
+      add(draft).keeps = "time";
+    });
+    expect(runPlan(still).cold?.warming).toMatchObject({ temperatureHighest: room, leftOut: [] });
+    expect(check(still, "motor")).toBeUndefined();
+  });
+
+  test("a gel that stirring has warmed is not looked through before it has cooled", () => {
+    const hot = changed(job, (draft) => {
+      draft.vessel.stirrer.powerConstant = 4000;
+      draft.vessel.stirrer.powerNumber = 5;
+      draft.bench.coldRoute.mismatchAllowed = 0.0005;
+    });
+    expect(check(hot, "clarity-match")?.verdict).toBe("met");
+    expect(check(hot, "clarity-while-warm")).toMatchObject({ verdict: "not met" });
+    expect(check(hot, "clarity-while-warm")?.statement).toContain("milkier in the vessel than it will in the room");
+    expect(check(job, "clarity-while-warm")?.verdict).toBe("met");
+  });
+});
+
+describe("what each addition asks of the stirrer", () => {
+  test("is what the kernel finds for the bench's reading at that oil fraction", () => {
+    const exact = changed(job, (draft) => {
+      const oil = known(additions(job).rows.at(-1)?.volumeFractionOil);
+      Object.assign(draft.bench.coldRoute.thickness.readings[4], { oil: `${100 * oil} % v/v` });
+    });
+    const last = additions(exact).rows.at(-1);
+    const consistency = (4 * 20 - 13) / 20 ** 0.45;
+    const curve = { law: "herschel-bulkley", yieldStress: 13, consistency, flowIndex: 0.45 } as const;
+    const impeller = { kind: "anchor", diameter: 0.49 } as const;
+    const turned = stirring({ impeller, density: 980, curve, speed: 1 });
+    // In creeping flow the density is no matter; Re is 20 or so here.
+    expect(known(last?.torque) / turned.torque).toBeCloseTo(1, 2);
+    expect(known(last?.viscosity)).toBeCloseTo(4, 6);
+    expect(known(last?.power)).toBeCloseTo(2 * Math.PI * known(last?.torque), 9);
+  });
+
+  test("grains in the gel ask for more", () => {
+    const grainy = runPlan(job).timeline[5]?.stirring?.torque;
+    const bare = changed(job, (draft) => delete draft.formula.materials.grains.particle);
+    expect(known(grainy) / known(runPlan(bare).timeline[5]?.stirring?.torque)).toBeGreaterThan(1.03);
+  });
+
+  test("a motor that is too weak is found at the addition that is too much for it", () => {
+    const weak = changed(job, (draft) => Object.assign(draft.vessel.stirrer.motor, { power: "100 W" }));
+    expect(check(weak, "motor")).toMatchObject({ verdict: "not met" });
+    expect(check(weak, "motor")?.statement).toContain("in step 3, addition 20");
+  });
+
+  test("a small propeller leaves the gel at the wall where it is, which holds its air; moved by hand it does not", () => {
+    const small = changed(job, (draft) => {
+      draft.vessel.stirrer = { kind: "propeller", diameter: "150 mm", speed: "150 rpm", topEdge: "60 mm" };
+    });
+    expect(check(small, "wall-moves:3")).toMatchObject({ verdict: "not met", limit: "520 mm, the vessel's diameter" });
+    expect(check(small, "wall-moves:3")?.statement).toContain("takes up no oil");
+    expect(check(small, "air-leaves")).toMatchObject({ verdict: "not met" });
+    expect(check(small, "air-leaves")?.statement).toContain("at the wall stands still");
+    const byHand = changed(small, (draft) => Object.assign(draft.vessel.stirrer, { byHand: true }));
+    expect(check(byHand, "wall-moves:3")).toBeUndefined();
+  });
+
+  test("stands on the sheet beside the addition, with the shear rate of what was read", () => {
+    const sheet = toMarkdown({ plan: runPlan(job) });
+    expect(sheet).toContain("| Thickness then, at 20 1/s | Torque then |");
+    expect(sheet).toMatch(/\| 20 \| what is left, .* N·m \|/);
+  });
+});
+
+describe("what is kept from the bench", () => {
+  const keeping = (keeps: string, change: (draft: Draft) => void = () => {}) =>
+    changed(job, (draft) => {
+      add(draft).keeps = keeps;
+      change(draft);
+    });
+
+  test("the way of the tip goes with speed and diameter", () => {
+    const { first, last } = additions(keeping("way of the tip")).uptakeFactor ?? {};
+    expect(first).toBeCloseTo((4 * 0.078) / 0.49, 12);
+    expect(last).toBe(first);
+  });
+
+  test("the strain goes with the shear constants", () => {
+    expect(additions(keeping("strain")).uptakeFactor?.first).toBeCloseTo(4, 12);
+    const other = keeping("strain", (draft) => Object.assign(draft.vessel.stirrer, { shearConstant: 12.5 }));
+    expect(additions(other).uptakeFactor?.first).toBeCloseTo(8, 12);
+  });
+
+  test("the energy per volume goes with the power that each stirrer puts into its own vessel", () => {
+    const document = keeping("energy per volume");
+    const { rows, uptakeFactor } = additions(document);
+    const last = rows.at(-1);
+    const gelFormer = known(last?.massInVessel) - known(last?.massOil);
+    const mass = known(last?.massInVessel);
+    const plant = known(last?.power) / mass;
+    // At the bench the same gel at another shear rate; 60 g of gel former.
+    const beaker = changed(document, (draft) => {
+      draft.vessel.stirrer = { kind: "anchor", diameter: "78 mm", speed: "240 rpm" };
+      draft.vessel.diameter = "85 mm";
+      add(draft).speed = "240 rpm";
+      add(draft).keeps = "time";
+    });
+    const bench = known(additions(beaker).rows.at(-1)?.power) / ((mass * 0.06) / gelFormer);
+    // Another vessel has another film on its wall, and so a charge that is not quite the same.
+    expect(known(uptakeFactor?.last) / (bench / plant)).toBeCloseTo(1, 3);
+    expect(known(uptakeFactor?.first)).not.toBeCloseTo(known(uptakeFactor?.last), 2);
+    expect(toMarkdown({ plan: runPlan(document) })).toMatch(
+      /same energy per volume, times .* at first and .* in the end/,
+    );
+    const stream = changed(document, (draft) => Object.assign(add(draft), { additions: "stream" }));
+    expect(additions(stream).uptakeFactor?.last).toBeCloseTo(known(uptakeFactor?.last), 9);
+  });
+
+  test.each<[string, (draft: Draft) => unknown, string]>([
+    ["energy per volume", (draft) => delete draft.bench.coldRoute.stirring.diameter, "how wide the bench's vessel was"],
+    ["energy per volume", (draft) => delete draft.bench.coldRoute.stirring.gelFormer, "how much gel former"],
+    ["energy per volume", (draft) => delete draft.bench.coldRoute.thickness, "how thick the gel is"],
+    ["energy per volume", (draft) => delete draft.bench.coldRoute.stirring, "how the bench was stirred"],
+    ["strain", (draft) => Object.assign(draft.vessel.stirrer, { kind: "hydrofoil" }), "no shear constant"],
+    ["strain", (draft) => delete draft.vessel.stirrer, "no diameter of the stirrer"],
+  ])("%s names what is missing for it", (keeps, remove, missing) => {
+    expect(additions(keeping(keeps, remove)).timesNotKnown).toContain(missing);
+  });
+});
+
+test("faults of the readings and of the bench's stirrer are told with their places", () => {
+  const wrong = changed(job, (draft) => {
+    const { thickness, stirring: bench } = draft.bench.coldRoute;
+    thickness.readings[1].oil = "0 % v/v";
+    thickness.readings[2].flowIndex = 0;
+    thickness.readings[3].viscosity = "0 Pa·s";
+    thickness.shearRate = "20 rpm";
+    delete bench.stirrer.speed;
+    bench.stirrer.diameter = "90 mm";
+  });
+  expect(faultPaths(wrong)).toEqual([
+    "bench.coldRoute.stirring.stirrer.diameter",
+    "bench.coldRoute.stirring.stirrer.speed",
+    "bench.coldRoute.thickness.readings[1].oil",
+    "bench.coldRoute.thickness.readings[2].flowIndex",
+    "bench.coldRoute.thickness.readings[3].viscosity",
+    "bench.coldRoute.thickness.shearRate",
+  ]);
+});
+
+function withoutIndex(reading: Draft): void {
+  delete reading.flowIndex;
+}
