@@ -29,6 +29,11 @@ export function lengthOf(column: Float64Array): number {
   return greatest * Math.sqrt(sum);
 }
 
+/** Makes a column shorter by a factor. */
+function divide(column: Float64Array, by: number): void {
+  for (let i = 0; i < column.length; i += 1) (column[i] as number) /= by;
+}
+
 /** Takes `share` of `one` out of `from`. */
 function remove(from: Float64Array, one: Float64Array, share: number): void {
   for (let i = 0; i < one.length; i += 1) (from[i] as number) -= share * (one[i] as number);
@@ -49,22 +54,23 @@ export function leastSquares(columns: readonly Float64Array[], right: Float64Arr
   const upper = columns.map(() => new Float64Array(count));
   const left = right.slice();
   const along = new Float64Array(count);
-  for (const [k, column] of columns.entries()) {
-    const length = lengthOf(column);
-    const own = column.map((value) => value / length);
+  for (let k = 0; k < count; k += 1) {
+    const own = (columns[k] as Float64Array).slice();
+    const length = lengthOf(own);
+    divide(own, length);
     for (let pass = 0; pass < 2; pass += 1)
-      for (const [j, one] of basis.entries()) {
-        const share = dot(one, own);
-        remove(own, one, share);
-        (upper[j] as Float64Array)[k] = ((upper[j] as Float64Array)[k] as number) + share * length;
+      for (let j = 0; j < k; j += 1) {
+        const share = dot(basis[j] as Float64Array, own);
+        remove(own, basis[j] as Float64Array, share);
+        ((upper[j] as Float64Array)[k] as number) += share * length;
       }
     const kept = lengthOf(own);
     if (!(kept > independence && length < Number.POSITIVE_INFINITY)) return undefined;
-    const unit = own.map((value) => value / kept);
-    basis.push(unit);
+    divide(own, kept);
+    basis.push(own);
     (upper[k] as Float64Array)[k] = kept * length;
-    along[k] = dot(unit, left);
-    remove(left, unit, along[k] as number);
+    along[k] = dot(own, left);
+    remove(left, own, along[k] as number);
   }
   const inverted = invertUpper(upper);
   return {

@@ -45,10 +45,12 @@ function weighted(
   rowOf: (rate: number) => readonly number[],
 ): Float64Array[] {
   const columns: Float64Array[] = [];
-  for (const [i, rate] of rates.entries())
-    for (const [k, value] of rowOf(rate).entries()) {
+  for (let i = 0; i < rates.length; i += 1) {
+    const row = rowOf(rates[i] as number);
+    for (let k = 0; k < row.length; k += 1) {
       columns[k] ??= new Float64Array(rates.length);
-      (columns[k] as Float64Array)[i] = value * (weights[i] ?? 0);
+      (columns[k] as Float64Array)[i] = (row[k] as number) * (weights[i] as number);
     }
+  }
   return columns;
 }

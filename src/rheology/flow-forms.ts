@@ -83,10 +83,10 @@ const casson: FlowForm = {
   curve: ([a = 0, b = 0]) => ({ law: "casson", yieldStress: a * a, plasticViscosity: b * b }),
 };
 
-/** How far the viscosity has come down from the plateau at rest, and what that depends on. */
+/** How far the viscosity has come down from the plateau at rest, and what that is a power of. */
 function bend(time: number, index: number, sharpness: number, rate: number) {
   const power = (time * rate) ** sharpness;
-  return { power, log: Math.log1p(power), share: (1 + power) ** ((index - 1) / sharpness) };
+  return { power, share: (1 + power) ** ((index - 1) / sharpness) };
 }
 
 function carreau(sharpness: number | undefined, held: number | undefined): FlowForm {
@@ -105,10 +105,13 @@ function carreau(sharpness: number | undefined, held: number | undefined): FlowF
       ...(fitsInfinite ? ["viscosityInfinite"] : []),
       ...(sharpness === undefined ? ["transition"] : []),
     ],
-    shapes: (least, greatest) =>
-      ladder(0.1 / greatest, 10 / least, 24).flatMap((time) =>
-        ladder(0.05, 0.95, 8).flatMap((index) => bends.map((one) => [time, index, one])),
-      ),
+    shapes: (least, greatest) => {
+      // A bend takes more than a decade of rates: two times a decade miss none. No rheometer spans twenty decades.
+      const times = Math.min(Math.ceil(2 * (Math.log10(greatest) - Math.log10(least))), 40) + 5;
+      return ladder(0.1 / greatest, 10 / least, times).flatMap((time) =>
+        [0.1, 0.3, 0.5, 0.7, 0.9].flatMap((index) => bends.map((one) => [time, index, one])),
+      );
+    },
     columns: ([time = 0, index = 0, sharp = 0], rate) => {
       const { share } = bend(time, index, sharp, rate);
       return fitsInfinite ? [rate * share, rate] : [rate * share];
@@ -134,7 +137,8 @@ function carreau(sharpness: number | undefined, held: number | undefined): FlowF
     },
     slopes: (parameters, rate) => {
       const { zero, time, index, infinite, sharp } = split(parameters);
-      const { power, log, share } = bend(time, index, sharp, rate);
+      const { power, share } = bend(time, index, sharp, rate);
+      const log = Math.log1p(power);
       const fall = rate * (zero - infinite) * share;
       const bent = power / (1 + power);
       return [
