@@ -59,7 +59,7 @@ export function curveFit(fittable: Fittable, start: readonly number[]): CurveFit
     // Squares of sums round before their parameters do, so the last step is taken on trust.
     const last = parameters.map((value, k) => value + (plain.coefficients[k] as number));
     const done = { parameters: last, sumOfSquares, inverse: plain.inverse };
-    if (plain.projected <= still * size) return done;
+    if (plain.projected <= still * size) return Number.isFinite(squares(missing(fittable, last))) ? done : undefined;
     if (plain.projected <= unseen * Math.sqrt(sumOfSquares)) {
       // So are those before it, while each is at most half as long as the one that went before.
       if (!(plain.projected < shortest / 2)) return done;

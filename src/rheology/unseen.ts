@@ -1,6 +1,9 @@
 import { refuse } from "../guards.js";
 import type { FlowModel } from "./flow-forms.js";
 
+/** A fall of viscosity by less than this part of it is no fall: no reading is better. */
+const finest = 1e-9;
+
 /**
  * Refuses a fit whose parameters no fluid has, or whose plateaus the readings never come near: the readings do not show
  * what the model asks for, and the message says which ones would.
@@ -16,6 +19,9 @@ export function refuseUnseen(
   const greatest = Math.max(...rates);
   const missing = (found: string, expected: string): never =>
     refuse("unreachable", "points", found, `for ${model} ${expected}`);
+  const [zero, infinite] = [value("viscosityZero"), value("viscosityInfinite")];
+  if (zero !== undefined && infinite !== undefined && Math.abs(zero - infinite) <= finest * Math.abs(zero))
+    missing("no thinning", "stresses that rise less than the shear rate");
   for (const name of names) {
     const fitted = value(name);
     if (fitted === undefined || fitted > 0) continue;
@@ -25,7 +31,7 @@ export function refuseUnseen(
       missing("no plateau at high rates", `readings above ${greatest} 1/s, or viscosityInfinite given`);
     missing(`${name} ${fitted}`, "stresses that rise with the shear rate");
   }
-  if ((value("viscosityInfinite") ?? 0) > (value("viscosityZero") ?? Number.POSITIVE_INFINITY))
+  if ((infinite ?? 0) > (zero ?? Number.POSITIVE_INFINITY))
     missing("thickening", "stresses that rise less than the shear rate");
   const time = value("timeConstant");
   if (time === undefined) return;

@@ -209,6 +209,20 @@ test.each([
   expect(() => fitFlowCurve({ model, points: read(curve, at) })).toThrow(message);
 });
 
+test("a plain liquid does not thin, whichever model with plateaus is asked for and however its readings round", () => {
+  fc.assert(
+    fc.property(
+      logarithmic(1e-3, 1e3),
+      fc.constantFrom<FlowModel>("carreau", "carreau-yasuda"),
+      fc.constantFrom<"relative" | "absolute">("relative", "absolute"),
+      (viscosity, model, weighting) => {
+        const points = read({ law: "newton", viscosity });
+        expect(() => fitFlowCurve({ model, points, weighting })).toThrow(/no thinning|readings that show/);
+      },
+    ),
+  );
+});
+
 test("a gel that yields has no plateau at rest, whichever way its readings scatter", () => {
   const yields = { law: "herschel-bulkley", yieldStress: 24, consistency: 9, flowIndex: 0.45 } as const;
   for (const size of [0, 0.01, 0.03])
