@@ -1,3 +1,4 @@
+import { readdirSync, readFileSync } from "node:fs";
 import type { Plugin } from "esbuild";
 import type { Options } from "tsup";
 import { rooms } from "../support/rooms.js";
@@ -17,6 +18,19 @@ const frontDoor: Plugin = {
         ? { path: path.replace(/\.js$/, extension), external: true }
         : undefined,
     );
+  },
+};
+
+/** Sets the licence of a package above what is taken of it. */
+const licences: Plugin = {
+  name: "licences",
+  setup(build) {
+    build.onLoad({ filter: /[\\/]node_modules[\\/].*js$/ }, ({ path }) => {
+      const [home = ""] = /.*[\\/]node_modules[\\/][^\\/]+[\\/]/.exec(path) ?? [];
+      const licence = readdirSync(home).find((name) => /^licen[cs]e/i.test(name));
+      if (!licence) throw new Error(`${home} has no licence to go with its code`);
+      return { contents: `/*! ${readFileSync(home + licence, "utf8")} */\n${readFileSync(path, "utf8")}` };
+    });
   },
 };
 
@@ -41,7 +55,7 @@ const parts: Options = {
   esbuildPlugins: [frontDoor],
 };
 
-/** For Node, which takes longer to find a file than to read it: every subpath whole. */
+/** For Node, which takes longer to find a file than to read it: every subpath whole, dependencies and all. */
 const whole: Options = {
   ...shared,
   entry: {
@@ -51,6 +65,8 @@ const whole: Options = {
   },
   outDir: "dist/node",
   splitting: false,
+  noExternal: [/./],
+  esbuildPlugins: [licences],
 };
 
 const config: readonly Options[] = [parts, whole];
