@@ -12,54 +12,50 @@ export interface Settled {
   readonly inPack?: number;
 }
 
+/** How far particles of a diameter settle [m]. */
+type Settling = (diameter: number) => Settled;
+
 /** As if nothing were stirred but where a step says so. A kernel's refusal goes to the caller. */
-export function settledOf(
+export function settlingOf(
   { moment, place, melt }: Addition,
-  diameter: number,
   moments: readonly Moment[],
   job: Job,
   scaled: ScaledBatch,
-): Settled | string {
+): Settling | string {
   if (typeof melt === "string") return melt;
   const { sets } = melt;
-  const suspension = { ...melt, diameter, beyond: "extend" as const };
-  let inVessel = 0;
+  const falls: { readonly temperatureStart: number; readonly temperatureEnd: number }[] = [];
   for (const { step, before, after } of moments.slice(place + 1)) {
     if (step.do === "rest" || step.do === "stir") continue;
     if (before.temperature === undefined || after.temperature === undefined)
       return "a temperature on the way is not known";
     if (after.temperature < before.temperature && before.temperature > sets)
-      inVessel += settlingOverCooling({
-        ...suspension,
-        temperatureStart: before.temperature,
-        temperatureEnd: Math.max(after.temperature, sets),
-      }).distance;
+      falls.push({ temperatureStart: before.temperature, temperatureEnd: Math.max(after.temperature, sets) });
   }
   const filled = moments.find((one) => one.step.do === "fill")?.after.temperature;
-  if (filled !== undefined && filled <= sets) return { inVessel, inPack: 0 };
+  const set = filled !== undefined && filled <= sets;
   const cooling = packCooling(moment.after.contents, filled, job, scaled);
-  return typeof cooling === "string"
-    ? { inVessel }
-    : { inVessel, inPack: settlingOverCurve({ ...suspension, ...curveInPack(cooling, sets) }).distance };
+  // The same for every size, and dearer than the way of one.
+  const curve = set || typeof cooling === "string" ? undefined : curveInPack(cooling, sets);
+  return (diameter) => {
+    const suspension = { ...melt, diameter, beyond: "extend" as const };
+    const inVessel = falls.reduce((way, fall) => way + settlingOverCooling({ ...suspension, ...fall }).distance, 0);
+    if (set) return { inVessel, inPack: 0 };
+    return { inVessel, ...(curve && { inPack: settlingOverCurve({ ...suspension, ...curve }).distance }) };
+  };
 }
 
 /** Share of the mass whose way is longer than allowed, where sizes are stated. */
-export function shareBeyond(
-  addition: Addition,
-  moments: readonly Moment[],
-  job: Job,
-  scaled: ScaledBatch,
-): number | undefined {
-  const { sizes } = addition.particle;
+export function shareBeyond({ particle }: Addition, settling: Settling, job: Job): number | undefined {
+  const { sizes } = particle;
   const allowed = job.bench.settlingAllowed;
   if (!sizes || allowed === undefined) return undefined;
   let beyond = 0;
   let whole = 0;
   for (const { diameter, massFraction } of sizes) {
-    const settled = settledOf(addition, diameter, moments, job, scaled);
-    if (typeof settled === "string") return undefined;
+    const { inVessel, inPack = 0 } = settling(diameter);
     whole += massFraction;
-    if (Math.abs(settled.inVessel + (settled.inPack ?? 0)) > allowed) beyond += massFraction;
+    if (Math.abs(inVessel + inPack) > allowed) beyond += massFraction;
   }
   return beyond / whole;
 }

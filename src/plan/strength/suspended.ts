@@ -4,7 +4,7 @@ import { attempt } from "../attempt.js";
 import type { Job } from "../job.js";
 import type { Moment } from "../moment.js";
 import { type CoolingSuspension, suspensionOf } from "../suspension.js";
-import { type Settled, settledOf, shareBeyond } from "./settled.js";
+import { type Settled, settlingOf, shareBeyond } from "./settled.js";
 import { type Window, windowOf } from "./window.js";
 
 /** One kind of particle, the moment at which it goes in, and the melt that then has to carry it. */
@@ -35,12 +35,14 @@ export function suspendedIn(moments: readonly Moment[], job: Job, scaled: Scaled
       const { particle } = material;
       if (!particle) return [];
       const addition = { material, particle, moment, place, melt: suspensionOf(moment.after.contents, particle, job) };
+      const settling = attempt(() => settlingOf(addition, moments, job, scaled));
+      const settles = typeof settling !== "string";
       return [
         {
           ...addition,
           window: windowOf(addition, moments, job),
-          settled: attempt(() => settledOf(addition, particle.diameter, moments, job, scaled)),
-          massFractionBeyond: attempt(() => shareBeyond(addition, moments, job, scaled)),
+          settled: settles ? attempt(() => settling(particle.diameter)) : settling,
+          massFractionBeyond: settles ? attempt(() => shareBeyond(addition, settling, job)) : undefined,
         },
       ];
     });
