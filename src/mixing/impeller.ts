@@ -135,15 +135,17 @@ function knownOf(impeller: Impeller, path: string): KnownConstants {
 }
 
 /** The shape of blades in a vessel, where both are told; an anchor is a wide paddle of two blades. */
-function bladesIn(impeller: Impeller, vessel: StirredVessel, path: string): PowerCurve | undefined {
-  const { baffles, baffleWidth } = record(vessel, "vessel");
-  const diameter = positive(vessel.diameter, "vessel.diameter");
+function bladesIn(impeller: Impeller, vessel: StirredVessel, at: string): PowerCurve | undefined {
+  const path = `${at}impeller`;
+  const around = `${at}vessel`;
+  const { baffles, baffleWidth } = record(vessel, around);
+  const diameter = positive(vessel.diameter, `${around}.diameter`);
   const inVessel = {
     law: "kamei-hiraoka",
     diameterToVessel: impeller.diameter / diameter,
-    levelToVessel: positive(vessel.level, "vessel.level") / diameter,
+    levelToVessel: positive(vessel.level, `${around}.level`) / diameter,
     ...(baffles === undefined ? {} : { baffles }),
-    ...(baffleWidth === undefined ? {} : { baffleToVessel: positive(baffleWidth, "vessel.baffleWidth") / diameter }),
+    ...(baffleWidth === undefined ? {} : { baffleToVessel: positive(baffleWidth, `${around}.baffleWidth`) / diameter }),
   } as const;
   if (impeller.kind === "anchor" && impeller.armHeight !== undefined) {
     const height = positive(impeller.armHeight, `${path}.armHeight`);
@@ -180,15 +182,16 @@ function bladesIn(impeller: Impeller, vessel: StirredVessel, path: string): Powe
  */
 export function powerCurveOf(input: { readonly impeller: Impeller; readonly vessel?: StirredVessel }): PowerCurve {
   const { impeller, vessel } = record(input, "input");
-  const curve = curveOf(impeller, vessel, "impeller");
+  const curve = curveOf(impeller, vessel);
   compilePower(curve, "impeller.power", true);
   return curve;
 }
 
-/** As `powerCurveOf`, with the place that faults name. */
-export function curveOf(impeller: Impeller, vessel: StirredVessel | undefined, path: string): PowerCurve {
+/** As `powerCurveOf`; where impeller and vessel stand within something else, faults name that first. */
+export function curveOf(impeller: Impeller, vessel: StirredVessel | undefined, at = ""): PowerCurve {
+  const path = `${at}impeller`;
   const { constant, powerNumber } = knownOf(impeller, path);
-  const blades = vessel === undefined ? undefined : bladesIn(impeller, vessel, path);
+  const blades = vessel === undefined ? undefined : bladesIn(impeller, vessel, at);
   if (impeller.power !== undefined) return impeller.power;
   if (blades !== undefined) return blades;
   if (constant !== undefined && powerNumber !== undefined) return { law: "sum", constant, powerNumber };

@@ -44,9 +44,14 @@ export interface AtScale {
   readonly full: (speed: number) => StirringAtScale;
 }
 
-/** Checks impeller, batch and volume. */
-export function stirringAtScale(batch: StirredBatch, volume: number, beyond: Beyond | undefined): AtScale {
-  const { at, diameter, density } = compileStirring(batch, beyond);
+/** Checks impeller and batch; `path` stands before what faults name. */
+export function stirringAtScale(
+  batch: StirredBatch,
+  volume: number,
+  beyond: Beyond | undefined,
+  path?: string,
+): AtScale {
+  const { at, diameter, density } = compileStirring(batch, beyond, path);
   const { vessel } = batch;
   const size = vessel === undefined ? undefined : vessel.diameter * Math.sqrt(vessel.diameter * vessel.level);
   const blend = ({ powerNumber, reynolds, viscosity }: StirredState): number | undefined =>

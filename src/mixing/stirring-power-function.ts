@@ -33,7 +33,7 @@ export function stirringPowerFunction(input: {
   readonly beyond?: Beyond;
 }): (viscosity: number) => number {
   const { impeller, vessel, density, speed, beyond } = record(input, "input");
-  const numberAt = compilePower(curveOf(impeller, vessel, "impeller"), "impeller.power", extending(beyond));
+  const numberAt = compilePower(curveOf(impeller, vessel), "impeller.power", extending(beyond));
   const { diameter } = impeller;
   const swirl = positive(density, "density") * positive(speed, "speed") * diameter * diameter;
   const jet = result(swirl * speed * speed * diameter ** 3, "power");

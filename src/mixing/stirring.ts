@@ -44,11 +44,11 @@ export interface StirredBatch {
   readonly curve: FlowCurve;
 }
 
-/** Checks impeller and batch once. */
-export function compileStirring(batch: StirredBatch, beyond: Beyond | undefined): CompiledStirring {
+/** Checks impeller and batch once; where they stand within something else, faults name that first. */
+export function compileStirring(batch: StirredBatch, beyond: Beyond | undefined, at = ""): CompiledStirring {
   const { impeller, vessel, density, curve } = batch;
   const extended = extending(beyond);
-  const numberAt: CompiledPowerCurve = compilePower(curveOf(impeller, vessel, "impeller"), "impeller.power", extended);
+  const numberAt: CompiledPowerCurve = compilePower(curveOf(impeller, vessel, at), `${at}impeller.power`, extended);
   const { diameter } = impeller;
   const heavy = positive(density, "density");
   const flow = compileFlowCurve(curve, "curve");
@@ -56,7 +56,7 @@ export function compileStirring(batch: StirredBatch, beyond: Beyond | undefined)
   const newton = curve.law === "newton" && impeller.shearConstant === undefined;
   const rateOf = newton
     ? impellerConstants[impeller.kind].shearConstant
-    : constantOf(impeller, "shearConstant", "impeller");
+    : constantOf(impeller, "shearConstant", `${at}impeller`);
   return {
     diameter,
     density: heavy,

@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import type { FlowCurve } from "gelwright/laws";
 import { type Impeller, type PowerCurve, type ScaleCriterion, scaleUp } from "gelwright/mixing";
 import { expect, test } from "vitest";
 import { between } from "../support/between.js";
@@ -115,4 +116,108 @@ test("a blend time that is known at the bench alone is no ground for a speed in 
   // At the bench Re is 46; at the same speed in the plant it would be 4600.
   expect(plant.map((row) => row.criterion)).not.toContain("blend-time");
   expect(plant.find((row) => row.criterion === "shear-rate")).not.toHaveProperty("blendTime");
+});
+
+/** The two forms of a plant: the bench's shape by its diameter, and the same told as a plant of its own. */
+function bothForms(s: number, n: number, consistency: number) {
+  const impeller = { kind: "pitched-blade", diameter: 0.05, blades: 6, bladeWidth: 0.012, bladeAngle: 60 } as const;
+  const curve = { law: "power-law", consistency, flowIndex: n } as const;
+  const bench = { impeller, vessel, density: 915, curve, speed: 8, volume: 0.0026 } as const;
+  const plant = {
+    impeller: { ...impeller, diameter: 0.05 * s, bladeWidth: 0.012 * s },
+    vessel: { diameter: 0.15 * s, level: 0.15 * s },
+    volume: 0.0026 * s ** 3,
+  };
+  return [scaleUp({ ...bench, diameterImpellerPlant: 0.05 * s }), scaleUp({ ...bench, plant })] as const;
+}
+
+test("a plant of the bench's shape is the same plant whichever way it is told", () => {
+  fc.assert(
+    fc.property(scales, between(0.4, 1), between(-3, 1), (s, n, exponent) => {
+      const [byDiameter, byPlant] = bothForms(s, n, 10 ** exponent);
+      expect(byPlant.bench).toEqual(byDiameter.bench);
+      // That the revolutions until even are the same is known of one shape, and of a plant of its own it is not asked.
+      const rows = byDiameter.plant.filter(({ criterion, blendTime }) => criterion !== "blend-time" || blendTime);
+      expect(byPlant.plant.map(({ criterion }) => criterion)).toEqual(rows.map(({ criterion }) => criterion));
+      byPlant.plant.forEach((row, i) => {
+        for (const [name, ratio] of Object.entries(row.ratios))
+          expect(off(ratio, rows[i]?.ratios[name as keyof typeof row.ratios] ?? Number.NaN)).toBeLessThan(1e-9);
+      });
+    }),
+  );
+});
+
+/** An anchor in a kettle for a propeller in a beaker. */
+const unlike = (impeller: Impeller, curve: FlowCurve = { law: "newton", viscosity: 3 }) =>
+  scaleUp({
+    impeller: { kind: "propeller", diameter: 0.05 },
+    density: 915,
+    curve,
+    speed: 10,
+    volume: 0.001,
+    plant: { impeller, vessel: { diameter: 0.6, level: 0.5 }, volume: 0.14 },
+  });
+
+test("in an unlike plant each criterion is solved for the plant's own impeller", () => {
+  const gel = { law: "herschel-bulkley", yieldStress: 20, consistency: 12, flowIndex: 0.5 } as const;
+  const { bench, plant } = unlike({ kind: "anchor", diameter: 0.54 }, gel);
+  const rowOf = (criterion: ScaleCriterion) => plant.find((row) => row.criterion === criterion);
+  // The shear constants are 10 and 25, the diameters 50 and 540 mm.
+  expect(off(rowOf("shear-rate")?.speed ?? 0, 4)).toBeLessThan(1e-12);
+  expect(off(rowOf("tip-speed")?.speed ?? 0, 10 / 10.8)).toBeLessThan(1e-12);
+  expect(off(rowOf("froude")?.speed ?? 0, 10 / Math.sqrt(10.8))).toBeLessThan(1e-12);
+  const own = {
+    "power-per-volume": "powerPerVolume",
+    reynolds: "reynolds",
+    froude: "froude",
+    "tip-speed": "tipSpeed",
+  } as const;
+  for (const [criterion, name] of Object.entries(own))
+    expect(off(rowOf(criterion as ScaleCriterion)?.[name] ?? 0, bench[name])).toBeLessThan(1e-9);
+  for (const row of plant) {
+    expect(off(row.powerPerVolume, row.power / 0.14)).toBeLessThan(1e-14);
+    expect(off(row.ratios.torquePerVolume, row.torque / 0.14 / (bench.torque / 0.001))).toBeLessThan(1e-12);
+    expect(off(row.shearRate ?? 0, 25 * row.speed)).toBeLessThan(1e-14);
+  }
+  // The flow creeps, and the revolutions of a propeller are not those of an anchor.
+  expect(rowOf("blend-time")).toBeUndefined();
+});
+
+test("what is not known of an unlike plant is left out, and what it needs is asked for at its place", () => {
+  const power = { law: "sum", constant: 500, powerNumber: 2 } as const;
+  const { plant } = unlike({ kind: "rotor-stator", diameter: 0.1, power });
+  expect(plant.map(({ criterion }) => criterion)).toEqual(["tip-speed", "power-per-volume", "reynolds", "froude"]);
+  for (const { ratios } of plant) expect(ratios).not.toHaveProperty("shearRate");
+  expect(() => unlike({ kind: "rotor-stator", diameter: 0.1 })).toThrow("plant.impeller.power");
+  const thinning = { law: "power-law", consistency: 12, flowIndex: 0.5 } as const;
+  expect(() => unlike({ kind: "rotor-stator", diameter: 0.1, power }, thinning)).toThrow(
+    "plant.impeller.shearConstant",
+  );
+  expect(() => unlike({ kind: "pitched-blade", diameter: 0.7 })).toThrow("plant.impeller.power.diameterToVessel");
+  const impeller = { kind: "propeller", diameter: 0.05 } as const;
+  const bench = { impeller, density: 915, curve: thinning, speed: 10, volume: 0.001 } as const;
+  const both = { ...bench, diameterImpellerPlant: 0.2, plant: { impeller, volume: 0.1 } };
+  expect(() => scaleUp(both)).toThrow("nothing beside a plant");
+  expect(() => scaleUp(bench)).toThrow("diameterImpellerPlant");
+});
+
+test("where power no longer knows viscosity, power per volume asks the cube root of what two impellers differ by", () => {
+  const thin = { density: 1000, curve: { law: "newton", viscosity: 1e-3 } } as const;
+  fc.assert(
+    fc.property(scales, between(0.2, 6), between(0.5, 2), (s, powerNumber, fuller) => {
+      const bench = { kind: "other", diameter: 0.1, power: { law: "turbulent", powerNumber: 1.3 } } as const;
+      const impeller = { kind: "other", diameter: 0.1 * s, power: { law: "turbulent", powerNumber } } as const;
+      const { plant } = scaleUp({
+        ...thin,
+        impeller: bench,
+        speed: 10,
+        volume: 0.02,
+        plant: { impeller, volume: 0.02 * s ** 3 * fuller },
+        criteria: ["power-per-volume"],
+        beyond: "extend",
+      });
+      const expected = s ** (-2 / 3) * Math.cbrt((1.3 / powerNumber) * fuller);
+      expect(off(plant[0]?.ratios.speed ?? Number.NaN, expected)).toBeLessThan(1e-11);
+    }),
+  );
 });

@@ -76,6 +76,18 @@ export const validInputs: ValidInputs = {
         beyond: "throw",
       },
     ],
+    [
+      {
+        impeller: pitched,
+        vessel,
+        density: 915,
+        curve: gel,
+        speed: 5,
+        volume: 0.16,
+        plant: { impeller: { kind: "anchor", diameter: 1.1 }, vessel: { diameter: 1.2, level: 1.2 }, volume: 1.3 },
+        criteria: ["shear-rate", "power-per-volume"],
+      },
+    ],
   ],
   volumeAtLevel: kettles.map((kettle) => [{ vessel: kettle, level: 0.1 }]),
   levelOfVolume: kettles.map((kettle) => [{ vessel: kettle, volume: 0.01 }]),
