@@ -1,5 +1,6 @@
 import type { Formula, FormulaLine } from "../formula/index.js";
 import { list, record, refuse } from "../guards.js";
+import type { VesselBottom } from "../mixing/index.js";
 import type { Allowance } from "./allowance.js";
 import { filmAllowances, filmThickness } from "./film.js";
 import type { Batch, BatchAllowance } from "./types.js";
@@ -13,6 +14,8 @@ export interface BatchVessel {
   readonly volumeGreatest: number;
   /** Inner diameter [m]. */
   readonly diameter: number;
+  /** Its bottom; left out for a flat one. */
+  readonly bottom?: VesselBottom | undefined;
 }
 
 /** What turns a film into a mass; what is unknown is left out. */
@@ -66,5 +69,6 @@ function film(
   if (density === undefined) return refuse("input", at, "no density", "a density of the product, or of every material");
   const held = thickness ?? (yieldStress === undefined ? undefined : filmThickness({ yieldStress, density }));
   if (held === undefined) return refuse("input", at, "no thickness", "a thickness, or a yield stress of the gel");
-  return filmAllowances({ thickness: held, density, diameter: vessel.diameter, name });
+  const { diameter, bottom } = vessel;
+  return filmAllowances({ thickness: held, density, diameter, ...(bottom && { bottom }), name });
 }

@@ -1,5 +1,6 @@
 import { positive, record, refuse, result } from "../guards.js";
 import { gravity } from "../laws/gravity.js";
+import { bottomSize, type VesselBottom } from "../mixing/index.js";
 import type { Allowance } from "./allowance.js";
 import { text } from "./named.js";
 
@@ -55,16 +56,19 @@ export function filmMass(input: {
 }
 
 /**
- * The allowances for the film in a flat-bottomed cylinder: a fraction of the batch on the wall, a fixed mass on the bottom.
+ * The allowances for the film in an upright round vessel: a fraction of the batch on the wall, a fixed mass on the bottom.
  *
- * $$f = \frac{4t}{D} \qquad m = \rho\,t\,\frac{\pi D^2}{4}$$
+ * $$f = \frac{4t}{D} \qquad m = \rho\,t\left(A_\mathrm{bottom} - \frac{4\,V_\mathrm{bottom}}{D}\right)$$
  *
- * A batch of volume V wets the wall over 4V/D, so that the film on it is the same fraction of every batch in that
- * vessel; and the fraction falls as vessels get wider, which is why a beaker's percentage is not a kettle's.
+ * A batch of volume V above a flat bottom wets the wall over 4V/D, so that the film on it is the same fraction of every
+ * batch in that vessel; and the fraction falls as vessels get wider, which is why a beaker's percentage is not a kettle's.
+ * What lies in a rounded bottom wets no wall: the fixed mass makes up for that. It holds for every batch that fills the
+ * bottom; one that does not leaves less behind.
  *
  * @param input.thickness - Thickness of the film [m], above 0: measured, or from `filmThickness`.
  * @param input.density - Density [kg/m³], above 0.
  * @param input.diameter - Inner diameter of the vessel [m], more than four films.
+ * @param input.bottom - Bottom of the vessel, as plain data; left out for a flat one, with $\pi D^2/4$ and no volume.
  * @param input.name - What to call them, such as the vessel's name.
  * @returns The two allowances in the order in which `chargeFor` takes them.
  * @throws CalculationError `input` where an argument is no number or out of range; `unreachable` where the film would fill the vessel.
@@ -79,14 +83,22 @@ export function filmAllowances(input: {
   readonly thickness: number;
   readonly density: number;
   readonly diameter: number;
+  readonly bottom?: VesselBottom;
   readonly name: string;
 }): readonly Allowance[] {
-  const { thickness, density, diameter, name } = record(input, "input");
+  const { thickness, density, diameter, bottom, name } = record(input, "input");
   const share = (4 * positive(thickness, "thickness")) / positive(diameter, "diameter");
   if (share >= 1) refuse("unreachable", "thickness", thickness, "a film thinner than a quarter of the diameter");
-  const mass = filmMass({ thickness, density, area: (Math.PI / 4) * diameter * diameter });
+  const mass = filmMass({ thickness, density, area: areaBelowWall(diameter, bottom) });
   return [
     { kind: "proportional", name: `${text(name, "name")}, on the wall`, fraction: share },
     { kind: "fixed", name: `${name}, on the bottom`, mass },
   ];
+}
+
+/** The face of the bottom, less the wall that a flat-bottomed vessel would wet for what lies in it [m²]. */
+function areaBelowWall(diameter: number, bottom: VesselBottom | undefined): number {
+  if (bottom === undefined) return (Math.PI / 4) * diameter * diameter;
+  const { area, volume } = bottomSize({ vessel: { diameter, bottom } });
+  return area - (4 * volume) / diameter;
 }

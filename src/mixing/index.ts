@@ -36,4 +36,5 @@ export type { StirringAtScale } from "./stirring-at-scale.js";
 export { stirringPowerFunction } from "./stirring-power-function.js";
 export { tipSpeed } from "./tip-speed.js";
 export { type UptakeScale, uptakeScale } from "./uptake-scale.js";
+export { type BottomSize, bottomSize, type VesselFilling, vesselFilling } from "./vessel-areas.js";
 export type { VesselBottom, VesselShape } from "./vessel-bottom.js";

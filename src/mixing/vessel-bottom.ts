@@ -42,6 +42,10 @@ export interface CompiledBottom {
   readonly depth: number;
   /** Volume below a height [m³], from 0 to `depth`. */
   readonly below: (height: number) => number;
+  /** Area that is wetted below a height [m²], from 0 to `depth`. */
+  readonly wetted: (height: number) => number;
+  /** Half the width at a height [m], from 0 to `depth`. */
+  readonly radius: (height: number) => number;
 }
 
 /** The primitive of √(ρ² − y²). */
@@ -60,11 +64,38 @@ function dished(diameter: number, crown: number, knuckle: number): CompiledBotto
   // y is the distance below the upright wall; the radius there is centre + √(round² − y²).
   const disc = (y: number): number =>
     Math.PI * ((centre * centre + round * round) * y - y ** 3 / 3 + 2 * centre * arc(round, y));
+  const ring = (y: number): number => 2 * Math.PI * round * (centre * Math.asin(Math.min(1, y / round)) + y);
   const deepest = depth - meet;
+  const under = (height: number): number => Math.max(0, depth - height);
   return {
     diameter,
     depth,
-    below: (height) => (height <= meet ? cap(height) : cap(meet) + disc(deepest) - disc(Math.max(0, depth - height))),
+    below: (height) => (height <= meet ? cap(height) : cap(meet) + disc(deepest) - disc(under(height))),
+    wetted: (height) =>
+      2 * Math.PI * sphere * Math.min(height, meet) + (height <= meet ? 0 : ring(deepest) - ring(under(height))),
+    radius: (height) =>
+      height <= meet
+        ? Math.sqrt(height * (2 * sphere - height))
+        : centre + Math.sqrt(Math.max(0, round * round - under(height) ** 2)),
+  };
+}
+
+function ellipsoidal(diameter: number, depth: number): CompiledBottom {
+  const radius = diameter / 2;
+  const volume = (Math.PI / 4) * diameter * diameter * depth;
+  const bend = (radius / depth) ** 2 - 1;
+  const root = Math.sqrt(Math.abs(bend));
+  // The primitive of √(1 + bend z²); z is the distance below the upright wall over the depth.
+  const slope = (z: number): number => {
+    const turned = bend > 0 ? Math.asinh(root * z) : Math.asin(root * z);
+    return (z * Math.sqrt(1 + bend * z * z) + (root === 0 ? z : turned / root)) / 2;
+  };
+  return {
+    diameter,
+    depth,
+    below: (height) => volume * (height / depth) ** 2 * (1 - height / (3 * depth)),
+    wetted: (height) => 2 * Math.PI * radius * depth * (slope(1) - slope(1 - height / depth)),
+    radius: (height) => (radius / depth) * Math.sqrt(height * (2 * depth - height)),
   };
 }
 
@@ -77,19 +108,19 @@ export function compileBottom(vessel: VesselShape, path: string): CompiledBottom
   record(bottom, at);
   switch (bottom.shape) {
     case "flat":
-      return { diameter, depth: 0, below: () => 0 };
+      return { diameter, depth: 0, below: () => 0, wetted: () => area, radius: () => diameter / 2 };
     case "cone": {
-      const depth = positive(bottom.depth, `${at}.depth`);
-      return { diameter, depth, below: (height) => (area * depth * (height / depth) ** 3) / 3 };
-    }
-    case "ellipsoidal": {
       const depth = positive(bottom.depth, `${at}.depth`);
       return {
         diameter,
         depth,
-        below: (height) => area * depth * (height / depth) ** 2 * (1 - height / (3 * depth)),
+        below: (height) => (area * depth * (height / depth) ** 3) / 3,
+        wetted: (height) => ((Math.PI * diameter) / 2) * (height / depth) ** 2 * Math.hypot(depth, diameter / 2),
+        radius: (height) => ((diameter / 2) * height) / depth,
       };
     }
+    case "ellipsoidal":
+      return ellipsoidal(diameter, positive(bottom.depth, `${at}.depth`));
     case "dished": {
       const { crownToDiameter: crown = 1, knuckleToDiameter: knuckle = 0.1 } = bottom;
       if (!(positive(crown, `${at}.crownToDiameter`) >= 0.5 && crown <= 2))

@@ -1,8 +1,9 @@
 import type { ScaledBatch } from "../batch/index.js";
 import { filling, vesselLeg } from "../heat/index.js";
+import { vesselFilling } from "../mixing/index.js";
 import { attempt } from "./attempt.js";
 import { doseTemperature } from "./dose.js";
-import type { Job } from "./job.js";
+import type { Job, Vessel } from "./job.js";
 import type { Moment } from "./moment.js";
 import type { PlanScale } from "./plan.js";
 import { noSupply, vesselOf } from "./run/outcome.js";
@@ -17,9 +18,7 @@ export function scaleOf(job: Job, moments: readonly Moment[], { lot, density }: 
   const filled = moments.find(({ step }) => step.do === "fill");
   const [from, to] = [lastCharge?.after.time, filled?.after.time];
   return {
-    ...(volume !== undefined && {
-      surfaceToVolume: filling({ volume, diameter: job.vessel.diameter }).surfaceToVolume,
-    }),
+    ...(volume !== undefined && { surfaceToVolume: surfaceToVolume(volume, job.vessel) }),
     ...(durationHeating !== undefined && { durationHeating }),
     ...(durationCooling !== undefined && { durationCooling }),
     ...(durationToSet !== undefined && { durationToSet }),
@@ -27,6 +26,11 @@ export function scaleOf(job: Job, moments: readonly Moment[], { lot, density }: 
       from !== undefined &&
       to !== undefined && { durationToSpare: durationToSet - (to - from) }),
   };
+}
+
+function surfaceToVolume(volume: number, { diameter, bottom }: Vessel): number {
+  const filled = bottom ? vesselFilling({ vessel: { diameter, bottom }, volume }) : filling({ volume, diameter });
+  return filled.surfaceToVolume;
 }
 
 /** All steps of a kind together; nothing where one of them is not known, or where there is none. */

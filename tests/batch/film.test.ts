@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { type Allowance, chargeFor, filmAllowances, filmMass } from "gelwright/batch";
+import { vesselFilling } from "gelwright/mixing";
 import { expect, test } from "vitest";
 
 const thickness = fc.double({ min: 1e-5, max: 2e-3, noNaN: true });
@@ -29,6 +30,31 @@ test("both allowances together leave a film on the bottom and on the wall up to 
       const { total } = chargeFor({ delivered: batch - left, lines: [{ name: "gel", massFraction: 1 }], allowances });
       expect(Math.abs(total / batch - 1)).toBeLessThan(1e-12);
     }),
+  );
+});
+
+test("on a rounded bottom they leave a film on all that is wetted, as soon as the batch fills it", () => {
+  const bottoms = [
+    { shape: "cone", depth: 0.15 },
+    { shape: "ellipsoidal", depth: 0.1 },
+    { shape: "dished" },
+    { shape: "flat" },
+  ] as const;
+  fc.assert(
+    fc.property(
+      thickness,
+      fc.constantFrom(...bottoms),
+      fc.double({ min: 0.02, max: 0.3, noNaN: true }),
+      (film, bottom, volume) => {
+        const [diameter, density] = [0.4, 915];
+        const { areaWetted } = vesselFilling({ vessel: { diameter, bottom }, volume });
+        const allowances = filmAllowances({ thickness: film, density, diameter, bottom, name: "kettle" });
+        const left = filmMass({ thickness: film, density, area: areaWetted });
+        const delivered = density * volume - left;
+        const { total } = chargeFor({ delivered, lines: [{ name: "gel", massFraction: 1 }], allowances });
+        expect(Math.abs(total / (density * volume) - 1)).toBeLessThan(1e-12);
+      },
+    ),
   );
 });
 

@@ -81,7 +81,10 @@ export const validInputs: ValidInputs = {
   ],
   filmThickness: [[{ yieldStress: 12, density: 915 }]],
   filmMass: [[{ thickness: 0.001, density: 900, area: 0.5 }]],
-  filmAllowances: [[{ thickness: 0.001, density: 900, diameter: 0.4, name: "kettle" }]],
+  filmAllowances: [
+    [{ thickness: 0.001, density: 900, diameter: 0.4, name: "kettle" }],
+    [{ thickness: 0.001, density: 900, diameter: 0.4, bottom: { shape: "cone", depth: 0.1 }, name: "kettle" }],
+  ],
   leastWeight: [
     [{ standardDeviation: 0.00004, increment: 0.0001, uncertainty: 0.01 }],
     [{ standardDeviation: 0, increment: 0.0001 }],

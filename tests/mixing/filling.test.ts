@@ -1,5 +1,13 @@
 import fc from "fast-check";
-import { leastWorkingVolume, levelOfVolume, type VesselShape, volumeAtLevel } from "gelwright/mixing";
+import { filling } from "gelwright/heat";
+import {
+  bottomSize,
+  leastWorkingVolume,
+  levelOfVolume,
+  type VesselShape,
+  vesselFilling,
+  volumeAtLevel,
+} from "gelwright/mixing";
 import { expect, test } from "vitest";
 import { between } from "../support/between.js";
 
@@ -51,4 +59,40 @@ test("an empty vessel has no level, and the impeller is covered by what stands a
   expect(() =>
     volumeAtLevel({ vessel: { diameter: 1, bottom: { shape: "dished", crownToDiameter: 0.4 } }, level: 0.1 }),
   ).toThrow("0.5 to 2");
+});
+
+test("a little more in the vessel raises the level by its volume over the surface", () => {
+  fc.assert(
+    fc.property(vessels, between(1e-3, 2), (vessel, volume) => {
+      const { level, areaSurface } = vesselFilling({ vessel, volume });
+      const more = vesselFilling({ vessel, volume: volume * (1 + 1e-6) });
+      const risen = (more.areaSurface + areaSurface) / 2;
+      expect(off((more.level - level) * risen, volume * 1e-6)).toBeLessThan(1e-4);
+    }),
+  );
+});
+
+test("what is wetted is more than the surface, and above the bottom it grows by the wall alone", () => {
+  fc.assert(
+    fc.property(vessels, between(1e-3, 2), between(0.01, 1), (vessel, volume, more) => {
+      const { areaWetted, areaSurface } = vesselFilling({ vessel, volume });
+      expect(areaWetted).toBeGreaterThanOrEqual(areaSurface * (1 - 1e-9));
+      const bottom = bottomSize({ vessel });
+      const higher = vesselFilling({ vessel, volume: bottom.volume + more });
+      expect(off(higher.areaWetted - bottom.area, (4 * more) / vessel.diameter)).toBeLessThan(1e-6);
+      expect(off(higher.level - bottom.depth, more / ((Math.PI / 4) * vessel.diameter ** 2))).toBeLessThan(1e-6);
+    }),
+  );
+});
+
+test("half a ball has the face of half a ball, and a flat bottom fills as the room for heat has it", () => {
+  const ball = { diameter: 1, bottom: { shape: "ellipsoidal", depth: 0.5 } } as const;
+  expect(off(bottomSize({ vessel: ball }).area, Math.PI / 2)).toBeLessThan(1e-12);
+  expect(bottomSize({ vessel: { diameter: 1 } })).toEqual({ depth: 0, volume: 0, area: Math.PI / 4 });
+  fc.assert(
+    fc.property(between(0.1, 3), between(1e-3, 2), (diameter, volume) => {
+      const flat = vesselFilling({ vessel: { diameter }, volume });
+      expect(off(flat.surfaceToVolume, filling({ diameter, volume }).surfaceToVolume)).toBeLessThan(1e-12);
+    }),
+  );
 });

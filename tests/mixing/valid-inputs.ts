@@ -89,6 +89,8 @@ export const validInputs: ValidInputs = {
       },
     ],
   ],
+  bottomSize: kettles.map((kettle) => [{ vessel: kettle }]),
+  vesselFilling: kettles.map((kettle) => [{ vessel: kettle, volume: 0.1 }]),
   volumeAtLevel: kettles.map((kettle) => [{ vessel: kettle, level: 0.1 }]),
   levelOfVolume: kettles.map((kettle) => [{ vessel: kettle, volume: 0.01 }]),
   leastWorkingVolume: kettles.map((kettle) => [{ vessel: kettle, heightTop: 0.15, cover: 0.1 }]),

@@ -1,5 +1,5 @@
 import { type BladedCurve, powerNumber } from "gelwright/mixing";
-import { type BottomDocument, type JobDocument, runPlan, type StirrerDocument } from "gelwright/plan";
+import { type BottomDocument, type JobDocument, type Plan, runPlan, type StirrerDocument } from "gelwright/plan";
 import { describe, expect, test } from "vitest";
 import { changed, exampleJob } from "../support/example.js";
 
@@ -36,8 +36,10 @@ describe("the bottom of the vessel", () => {
   ];
 
   test.each(shapes)("%o holds the charge at the level that slices of it add up to", (bottom, halfWidth) => {
-    const volume = depthIn(job) * Math.PI * 0.19 ** 2;
-    const depth = depthIn(withBottom(bottom));
+    // Without a film, which would be another on each bottom, the charge is the same in all.
+    const noFilm = (document: JobDocument) => changed(document, (draft) => draft.batch.allowances.splice(2, 1));
+    const volume = depthIn(noFilm(job)) * Math.PI * 0.19 ** 2;
+    const depth = depthIn(noFilm(withBottom(bottom)));
     const slices = 200_000;
     let held = 0;
     for (let i = 0; i < slices; i++) held += (Math.PI * halfWidth(((i + 0.5) / slices) * depth) ** 2 * depth) / slices;
@@ -52,6 +54,16 @@ describe("the bottom of the vessel", () => {
     const { checks: before, ...plan } = runPlan(job);
     expect(flat).toEqual(plan);
     expect(checks.filter(({ id }) => id !== "least-volume")).toEqual(before);
+  });
+
+  test("decides how much film stays on it, and how much surface the charge has", () => {
+    const [flat, cone] = [runPlan(job), runPlan(withBottom({ shape: "cone", depth: "120 mm" }))];
+    const onBottom = ({ allowances }: Plan) =>
+      allowances.find(({ name }) => name === "film in the kettle, on the bottom")?.mass ?? Number.NaN;
+    // The cone's face, less the wall of a flat-bottomed vessel that what lies in it would wet.
+    const area = Math.PI * 0.19 * Math.hypot(0.19, 0.12) - (4 * Math.PI * 0.19 ** 2 * 0.04) / 0.38;
+    expect(onBottom(cone) / onBottom(flat)).toBeCloseTo(area / (Math.PI * 0.19 ** 2), 9);
+    expect(cone.scale.surfaceToVolume).toBeLessThan(flat.scale.surfaceToVolume ?? 0);
   });
 
   test("says whether the least working volume that is stated covers the stirrer", () => {
