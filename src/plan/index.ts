@@ -1,4 +1,12 @@
-export type { ColdAddition, ColdAdditions, ColdRun, ColdWarming, ExpectedGel } from "./cold/plan.js";
+export type {
+  ColdAddition,
+  ColdAdditions,
+  ColdRun,
+  ColdSpeed,
+  ColdSpeeds,
+  ColdWarming,
+  ExpectedGel,
+} from "./cold/plan.js";
 export type { ColdBenchDocument, ColdStepDocument, ThicknessDocument } from "./cold/types.js";
 export { comparePlans, type PlanAtScale } from "./compare-plans.js";
 export type { AfterFilling, OilExposure, OilOrder, PlanEvaporation } from "./heat-plan.js";

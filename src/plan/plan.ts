@@ -138,6 +138,24 @@ export interface PlanScale {
   readonly durationToSet?: number;
   /** What of that is left once the packs are full [s]; below 0 where it sets before. */
   readonly durationToSpare?: number;
+  /** Of the stirrer at its rim, where it works hardest [m/s]. */
+  readonly tipSpeed?: number;
+  /** Mean shear rate there [1/s]. */
+  readonly shearRate?: number;
+  /** From the stirrer into the charge there [W]. */
+  readonly power?: number;
+  /** At the shaft there [N·m]. */
+  readonly torque?: number;
+  /** On the cold route: how many additions of oil there are. */
+  readonly additions?: number;
+  /** The first of them [kg]. */
+  readonly massFirstAddition?: number;
+  /** Oil by volume of oil and gel former in the end. */
+  readonly volumeFractionOil?: number;
+  /** From the first addition until all of the oil is taken up [s]. */
+  readonly durationAdding?: number;
+  /** The warmest that stirring makes it [°C]. */
+  readonly temperatureHighest?: number;
 }
 
 /** The run of a job: everything that stands on the batch sheet, in the units of the kernels. */

@@ -7,6 +7,7 @@ import { coldCautionsOf } from "./cold/cautions.js";
 import { coldChecksOf, gelOf } from "./cold/checks.js";
 import { expectedGel } from "./cold/droplets.js";
 import { withLoss } from "./cold/in-the-room.js";
+import { speedsOf } from "./cold/repeat.js";
 import { runCold } from "./cold/run.js";
 import { coldTimelineOf } from "./cold/timeline.js";
 import { coldTurnsOf } from "./cold/turns.js";
@@ -17,7 +18,7 @@ import type { Job } from "./job.js";
 import type { Content } from "./moment.js";
 import type { NaturalOrigin, Plan } from "./plan.js";
 import { runSteps } from "./run/run-steps.js";
-import { scaleOf } from "./scale.js";
+import { coldScaleOf, scaleOf } from "./scale.js";
 import { airOf } from "./strength/air.js";
 import { checkAir } from "./strength/check-air.js";
 import { checkParticles } from "./strength/check-particles.js";
@@ -27,6 +28,7 @@ import { gelPointsOf } from "./strength/gel-points.js";
 import { particlesOf } from "./strength/outlook.js";
 import { suspendedIn } from "./strength/suspended.js";
 import { timelineOf } from "./timeline.js";
+import { turningOf } from "./turning.js";
 
 /** What depends on the route: the run, what comes of it, and what is asked of it. */
 type OfRoute = Pick<
@@ -66,7 +68,7 @@ export function hotRoute(job: Job, charge: readonly Content[], known: Known): Of
   const air = airOf(job, moments, scaled, yieldStress);
   return {
     timeline: timelineOf(job, moments),
-    scale: scaleOf(job, moments, scaled),
+    scale: scaleOf(job, moments, turningOf(moments, job), scaled),
     afterFilling: pastFilling,
     exposures: exposuresOf(moments, exposed),
     oilOrder: oilOrderOf(job, moments, exposed, charge, scaled),
@@ -96,6 +98,7 @@ export function coldRoute(
   const here = withLoss(job);
   const moments = runCold(here, charge, scaled);
   const turns = coldTurnsOf(moments, job);
+  const warming = warmingOf(moments, turns, here);
   const gel = expectedGel(job, gelOf(moments), yieldStress);
   const additions = moments.flatMap(({ added }, i) => {
     if (!added) return [];
@@ -105,7 +108,7 @@ export function coldRoute(
   const usual = cautionsOf(job, moments);
   return {
     timeline: coldTimelineOf(job, moments, turns),
-    scale: scaleOf(job, [], scaled),
+    scale: { ...scaleOf(job, [], turns, scaled), ...coldScaleOf(additions, gel, warming) },
     afterFilling: {},
     exposures: [],
     oilOrder: [],
@@ -113,7 +116,7 @@ export function coldRoute(
     gelPoints: [],
     films: filmsOf(job, scaled, moments, yieldStress),
     evaporation: [],
-    cold: { additions, gel, warming: warmingOf(moments, turns, here) },
+    cold: { additions, gel, warming, speeds: speedsOf(moments, job) },
     checks: [...commonChecksOf(job, scaled, moments, naturalOrigin), ...coldChecksOf(job, moments, turns, gel)],
     cautions: [...coldCautionsOf(job), ...usual],
   };

@@ -1,15 +1,23 @@
 import type { ScaledBatch } from "../batch/index.js";
 import { filling, vesselLeg } from "../heat/index.js";
-import { vesselFilling } from "../mixing/index.js";
+import { tipSpeed, vesselFilling } from "../mixing/index.js";
 import { attempt } from "./attempt.js";
+import type { ColdAdditions, ColdWarming, ExpectedGel } from "./cold/plan.js";
 import { doseTemperature } from "./dose.js";
 import type { Job, Vessel } from "./job.js";
 import type { Moment } from "./moment.js";
 import type { PlanScale } from "./plan.js";
 import { noSupply, vesselOf } from "./run/outcome.js";
+import type { Stirred } from "./stirring.js";
+import type { Turn } from "./turning.js";
 
 /** What of a run changes with the size of the vessel. */
-export function scaleOf(job: Job, moments: readonly Moment[], { lot, density }: ScaledBatch): PlanScale {
+export function scaleOf(
+  job: Job,
+  moments: readonly Moment[],
+  turns: readonly Turn[],
+  { lot, density }: ScaledBatch,
+): PlanScale {
   const volume = density === undefined ? undefined : lot.total / density;
   const durationHeating = durationOf(moments, "heat");
   const durationCooling = durationOf(moments, "cool");
@@ -25,6 +33,39 @@ export function scaleOf(job: Job, moments: readonly Moment[], { lot, density }: 
     ...(durationToSet !== undefined &&
       from !== undefined &&
       to !== undefined && { durationToSpare: durationToSet - (to - from) }),
+    ...hardest(turns, job),
+  };
+}
+
+/** What the stirrer does where it works hardest, as far as that is known. */
+function hardest(turns: readonly Turn[], { vessel }: Job): PlanScale {
+  const known = turns.flatMap(({ stirred }) => (typeof stirred === "string" ? [] : [stirred]));
+  const most = known.reduce<Stirred | undefined>(
+    (best, one) => (best && best.power >= one.power ? best : one),
+    undefined,
+  );
+  if (!most || !vessel.stirrer) return {};
+  const { shearRate, power, torque, speed } = most;
+  return {
+    tipSpeed: tipSpeed({ diameterImpeller: vessel.stirrer.diameter, speed }),
+    ...(shearRate !== undefined && { shearRate }),
+    power,
+    torque,
+  };
+}
+
+/** What of the cold route changes with the size of the vessel. */
+export function coldScaleOf(additions: readonly ColdAdditions[], gel: ExpectedGel, warming: ColdWarming): PlanScale {
+  const rows = additions.flatMap((one) => one.rows);
+  const [first] = rows;
+  const spans = additions.map((one) => one.rows.at(-1)?.timeEnd ?? one.rows.at(-1)?.timeStart);
+  const known = spans.filter((span) => span !== undefined);
+  return {
+    ...(first && { additions: rows.length, massFirstAddition: first.mass }),
+    ...(gel.volumeFractionOil !== undefined && { volumeFractionOil: gel.volumeFractionOil }),
+    ...(known.length > 0 &&
+      known.length === spans.length && { durationAdding: known.reduce((sum, span) => sum + span, 0) }),
+    ...(warming.temperatureHighest !== undefined && { temperatureHighest: warming.temperatureHighest }),
   };
 }
 

@@ -1,4 +1,4 @@
-import type { ColdAddition, ColdAdditions, Plan } from "../plan/index.js";
+import type { ColdAddition, ColdAdditions, ColdSpeed, Plan } from "../plan/index.js";
 import { clock, percent, weighed } from "./figures.js";
 import type { Table } from "./table.js";
 
@@ -101,6 +101,32 @@ function thickness({ viscosity, yieldStress }: ColdAddition): string {
     ...(yieldStress === undefined ? [] : [`yields at ${digits(yieldStress)} Pa`]),
   ];
   return parts.length === 0 ? "–" : parts.join(", ");
+}
+
+/** What each speed keeps of the bench's stirring, and what it makes of the rest. */
+export function speedTable(speeds: readonly ColdSpeed[]): Table {
+  const of = {
+    bench: "the bench's",
+    plan: "this plan's",
+    "tip-speed": "the same tip speed",
+    "shear-rate": "the same shear rate",
+    "power-per-volume": "the same power per volume",
+    reynolds: "the same Reynolds number",
+    "blend-time": "the same blend time",
+    froude: "the same Froude number",
+  };
+  return {
+    columns: ["Speed", "rpm", "Tip speed", "Mean shear rate", "Power per volume", "Torque", "Reynolds number"],
+    rows: speeds.map((row) => [
+      of[row.of],
+      `${Number((60 * row.speed).toPrecision(3))}`,
+      `${digits(row.tipSpeed)} m/s`,
+      row.shearRate === undefined ? "not known" : `${digits(row.shearRate)} 1/s`,
+      `${digits(row.powerPerVolume)} W/m³`,
+      `${digits(row.torque)} N·m`,
+      `${digits(row.reynolds)}`,
+    ]),
+  };
 }
 
 /** Additions with plain numbers: kilograms, fractions, seconds, Pa·s and Pa. An unknown figure is an empty cell. */

@@ -1,5 +1,5 @@
-import type { ColdAdditions, ColdWarming, ExpectedGel, Plan } from "../plan/index.js";
-import { additionTable, streamTable } from "./cold-tables.js";
+import type { ColdAdditions, ColdSpeeds, ColdWarming, ExpectedGel, Plan } from "../plan/index.js";
+import { additionTable, speedTable, streamTable } from "./cold-tables.js";
 import { celsius, percent } from "./figures.js";
 import { markdownTable, markdownText } from "./table.js";
 
@@ -47,6 +47,18 @@ function factor(of: ColdAdditions["uptakeFactor"]): string {
   const [first, last] = [of?.first ?? 1, of?.last ?? 1].map((one) => Number(one.toPrecision(3)));
   if (first === last) return first === 1 ? "" : `, times ${first}`;
   return `, times ${first} at first and ${last} in the end`;
+}
+
+/** The bench's stirrer beside this one. */
+export function speedsOf(speeds: ColdSpeeds | undefined): readonly string[] {
+  if (!speeds) return [];
+  const head = "## The stirrer, beside the bench's";
+  if ("notKnown" in speeds) return [head, `Not known: ${markdownText(speeds.notKnown)}.`];
+  return [
+    head,
+    "In the gel with all of its oil in. Each speed below the plan's keeps one thing of the bench's and changes the others; which of them the gel goes by, no law says.",
+    markdownTable(speedTable(speeds.rows)),
+  ];
 }
 
 /** How warm stirring makes it. */

@@ -8,7 +8,7 @@ import type {
   PlanCost,
   PlanEvaporation,
 } from "../plan/index.js";
-import { additionsOf, expectedOf, warmingOf } from "./cold.js";
+import { additionsOf, expectedOf, speedsOf, warmingOf } from "./cold.js";
 import { celsius, clock, kilograms, packCount, percent, percentBetween, span, weighed } from "./figures.js";
 import { render } from "./render.js";
 import { filmOnWall, strengthSections } from "./strength.js";
@@ -95,6 +95,7 @@ function sheetOf(plan: Plan): string {
           ...strengthSections(plan),
           "## The gel by its droplets",
           list(expectedOf(plan.cold.gel, plan.yieldStress !== undefined)),
+          ...speedsOf(plan.cold.speeds),
         ]
       : [...strengthSections(plan), "## After filling", list(afterFilling(plan.afterFilling))]),
     ...(plan.exposures.length > 0

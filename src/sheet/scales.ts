@@ -1,6 +1,6 @@
 import { record } from "../guards.js";
-import { comparePlans, type Plan, type PlanAtScale } from "../plan/index.js";
-import { kilograms, percent, span } from "./figures.js";
+import { comparePlans, type Plan, type PlanAtScale, type PlanScale } from "../plan/index.js";
+import { celsius, kilograms, percent, span } from "./figures.js";
 import { renderAll } from "./render.js";
 import { markdownTable } from "./table.js";
 
@@ -8,7 +8,7 @@ import { markdownTable } from "./table.js";
  * What changes from the beaker to the vessel, as a table in Markdown with one column a plan.
  *
  * @param input.plans - Plans of one formula as `runPlan` gives them, at least one.
- * @returns A Markdown table (GitHub flavour). Text of the documents is escaped; what is not known is said to be.
+ * @returns A Markdown table (GitHub flavour). Text of the documents is escaped; what one of the plans does not know is said to be, and what none knows is left out.
  * @throws CalculationError `input` for plans with parts missing or a figure that is not finite.
  * @source definition
  * @example
@@ -39,31 +39,58 @@ import { markdownTable } from "./table.js";
 export function scalesToMarkdown(input: { readonly plans: readonly Plan[] }): string {
   return renderAll(record(input, "input").plans, (plans) => {
     const scales = comparePlans({ plans });
-    const row = (what: string, figure: (scale: PlanAtScale) => string): readonly string[] => [
-      what,
-      ...scales.map(figure),
-    ];
     const time = (seconds: number | undefined): string => (seconds === undefined ? "not known" : span(seconds));
-    return markdownTable({
-      columns: row("", ({ vessel }) => vessel),
-      rows: [
-        row("charge of a lot", ({ mass }) => kilograms(mass)),
-        row("taken by the process", ({ shareTaken }) => percent(shareTaken)),
-        row("surface to volume", ({ surfaceToVolume }) =>
-          surfaceToVolume === undefined ? "not known" : `${Number(surfaceToVolume.toPrecision(3))} 1/m`,
-        ),
-        row("heating", ({ durationHeating }) => time(durationHeating)),
-        row("cooling", ({ durationCooling }) => time(durationCooling)),
-        row("cooling, by the cube-root rule from the first", ({ durationCoolingByRule }) =>
-          durationCoolingByRule === undefined ? "" : span(durationCoolingByRule),
-        ),
-        row("from the last charge until it sets", ({ durationToSet }) => time(durationToSet)),
-        row("to spare once the packs are full", ({ durationToSpare }) =>
-          durationToSpare !== undefined && durationToSpare < 0
-            ? `none: it sets ${span(-durationToSpare)} before`
-            : time(durationToSpare),
-        ),
-      ],
-    });
+    const rows = rowsOf(time).flatMap(([what, key, figure]) =>
+      // What none of the plans knows is no difference between them.
+      scales.some((scale) => scale[key] !== undefined) ? [[what, ...scales.map(figure)]] : [],
+    );
+    return markdownTable({ columns: ["", ...scales.map(({ vessel }) => vessel)], rows });
   });
+}
+
+type Row = readonly [what: string, key: keyof PlanAtScale, figure: (scale: PlanAtScale) => string];
+
+function rowsOf(time: (seconds: number | undefined) => string): readonly Row[] {
+  const figure =
+    (key: keyof PlanScale, unit: string, digits = 2) =>
+    ({ [key]: value }: PlanAtScale): string =>
+      value === undefined ? "not known" : `${Number(value.toPrecision(digits))} ${unit}`.trimEnd();
+  return [
+    ["charge of a lot", "mass", ({ mass }) => kilograms(mass)],
+    ["taken by the process", "shareTaken", ({ shareTaken }) => percent(shareTaken)],
+    ["surface to volume", "surfaceToVolume", figure("surfaceToVolume", "1/m", 3)],
+    ["heating", "durationHeating", ({ durationHeating }) => time(durationHeating)],
+    ["cooling", "durationCooling", ({ durationCooling }) => time(durationCooling)],
+    [
+      "cooling, by the cube-root rule from the first",
+      "durationCoolingByRule",
+      ({ durationCoolingByRule }) => (durationCoolingByRule === undefined ? "" : span(durationCoolingByRule)),
+    ],
+    ["from the last charge until it sets", "durationToSet", ({ durationToSet }) => time(durationToSet)],
+    [
+      "to spare once the packs are full",
+      "durationToSpare",
+      ({ durationToSpare }) =>
+        durationToSpare !== undefined && durationToSpare < 0
+          ? `none: it sets ${span(-durationToSpare)} before`
+          : time(durationToSpare),
+    ],
+    ["additions of oil", "additions", figure("additions", "", 5)],
+    [
+      "first addition",
+      "massFirstAddition",
+      ({ massFirstAddition: mass }) => (mass === undefined ? "not known" : kilograms(mass)),
+    ],
+    [
+      "oil by volume in the end",
+      "volumeFractionOil",
+      ({ volumeFractionOil: oil }) => (oil === undefined ? "not known" : percent(oil)),
+    ],
+    ["until all of it is taken up", "durationAdding", ({ durationAdding }) => time(durationAdding)],
+    ["warmest by stirring", "temperatureHighest", ({ temperatureHighest }) => celsius(temperatureHighest)],
+    ["tip speed where the stirrer works hardest", "tipSpeed", figure("tipSpeed", "m/s")],
+    ["mean shear rate there", "shearRate", figure("shearRate", "1/s")],
+    ["power there", "power", figure("power", "W")],
+    ["torque there", "torque", figure("torque", "N·m")],
+  ];
 }

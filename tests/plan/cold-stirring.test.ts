@@ -235,6 +235,51 @@ describe("what is kept from the bench", () => {
   });
 });
 
+describe("the bench's stirrer beside the plant's", () => {
+  const rows = (document: JobDocument) => {
+    const { speeds } = runPlan(document).cold ?? {};
+    if (!speeds || "notKnown" in speeds) throw new Error(speeds?.notKnown ?? "no speeds");
+    return Object.fromEntries(speeds.rows.map((row) => [row.of, row]));
+  };
+
+  test("each speed keeps what it says, and no more than that", () => {
+    const { bench, plan, ...kept } = rows(job);
+    const keys = {
+      "tip-speed": "tipSpeed",
+      "shear-rate": "shearRate",
+      "power-per-volume": "powerPerVolume",
+      reynolds: "reynolds",
+    } as const;
+    for (const [criterion, key] of Object.entries(keys)) {
+      expect(known(kept[criterion]?.[key]) / known(bench?.[key])).toBeCloseTo(1, 9);
+      for (const other of Object.values(keys))
+        if (other !== key) expect(known(kept[criterion]?.[other]) / known(bench?.[other])).not.toBeCloseTo(1, 1);
+    }
+    expect(plan?.torque).toBeCloseTo(known(additions(job).rows.at(-1)?.torque), 9);
+    expect(plan?.speed).toBe(1);
+  });
+
+  test("in the same vessel with the same stirrer every row is the bench's own", () => {
+    const same = changed(coldJob("beaker"), (draft) => {
+      const { mass } = { mass: runPlan(coldJob("beaker")).timeline[0]?.mass };
+      draft.bench.coldRoute.stirring.gelFormer = `${mass} kg`;
+    });
+    const { bench, ...all } = rows(same);
+    for (const row of Object.values(all)) {
+      expect(known(row.speed)).toBeCloseTo(4, 9);
+      expect(row.torque / known(bench?.torque)).toBeCloseTo(1, 9);
+    }
+  });
+
+  test("stands on the sheet, with why where it is not known", () => {
+    expect(toMarkdown({ plan: runPlan(job) })).toContain("| the same power per volume |");
+    const narrow = changed(job, (draft) => delete draft.bench.coldRoute.stirring.diameter);
+    expect(toMarkdown({ plan: runPlan(narrow) })).toContain("Not known: nothing says how wide the bench's vessel was.");
+    const silent = changed(job, (draft) => delete draft.bench.coldRoute.stirring);
+    expect(runPlan(silent).cold?.speeds).toBeUndefined();
+  });
+});
+
 test("faults of the readings and of the bench's stirrer are told with their places", () => {
   const wrong = changed(job, (draft) => {
     const { thickness, stirring: bench } = draft.bench.coldRoute;

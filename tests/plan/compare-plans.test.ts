@@ -1,7 +1,7 @@
 import { comparePlans, runPlan } from "gelwright/plan";
 import { scalesToMarkdown } from "gelwright/sheet";
 import { expect, test } from "vitest";
-import { changed, exampleJob } from "../support/example.js";
+import { changed, coldJob, exampleJob } from "../support/example.js";
 
 const plans = [runPlan(exampleJob("beaker")), runPlan(exampleJob("kettle"))];
 const [beaker, kettle] = comparePlans({ plans });
@@ -50,4 +50,16 @@ test("what one plan does not know stays open in its column alone", () => {
   expect(scalesToMarkdown({ plans: [plans[0] as (typeof plans)[0], cold] })).toMatch(
     /\| cooling \| \d+ min \| not known \|/,
   );
+});
+
+test("two plans of the cold route are compared by their additions and their stirrers, and by no heat", () => {
+  const [bench, plant] = [runPlan(coldJob("beaker")), runPlan(coldJob())] as const;
+  const [small, large] = comparePlans({ plans: [bench, plant] });
+  expect(small?.volumeFractionOil).toBeCloseTo(large?.volumeFractionOil ?? 0, 3);
+  expect(large?.durationAdding).toBeGreaterThan(4 * (small?.durationAdding ?? Number.POSITIVE_INFINITY));
+  const last = plant.cold?.additions[0]?.rows.at(-1);
+  expect(large).toMatchObject({ additions: 20, power: last?.power, torque: last?.torque });
+  const table = scalesToMarkdown({ plans: [bench, plant] });
+  expect(table).toContain("| additions of oil | 20 | 20 |");
+  expect(table).not.toContain("heating");
 });

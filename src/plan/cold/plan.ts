@@ -1,4 +1,4 @@
-import type { ScheduleForm } from "../../mixing/index.js";
+import type { ScaleCriterion, ScheduleForm } from "../../mixing/index.js";
 import type { AddStep } from "./step.js";
 
 /** One addition of oil, or one row of a stream. Masses in kg, fractions 0 to 1, times since the step began in s. */
@@ -83,10 +83,32 @@ export interface ColdWarming {
   readonly loss: string;
 }
 
+/** What a stirrer does at one speed in the gel with all of its oil in. */
+export interface ColdSpeed {
+  /** The bench's own, this plan's, or what of the bench's this speed keeps. */
+  readonly of: "bench" | "plan" | ScaleCriterion;
+  /** [rev/s]. */
+  readonly speed: number;
+  /** [m/s]. */
+  readonly tipSpeed: number;
+  /** Mean shear rate [1/s]; left out where not known. */
+  readonly shearRate?: number;
+  /** [W/m³]. */
+  readonly powerPerVolume: number;
+  /** [N·m]. */
+  readonly torque: number;
+  readonly reynolds: number;
+}
+
+/** Speeds side by side; or why they are not known. */
+export type ColdSpeeds = { readonly notKnown: string } | { readonly rows: readonly ColdSpeed[] };
+
 /** What only the cold route has. */
 export interface ColdRun {
   readonly additions: readonly ColdAdditions[];
   readonly gel: ExpectedGel;
   /** What stirring does to the temperature. */
   readonly warming: ColdWarming;
+  /** The bench's stirrer beside this one; left out where either is not described. */
+  readonly speeds?: ColdSpeeds | undefined;
 }
