@@ -3,7 +3,7 @@ import { attempt } from "./attempt.js";
 import { bulkProperties, specificHeatOf } from "./bulk-properties.js";
 import type { Job, Readings, Wall } from "./job.js";
 import { type Content, phasesOf } from "./moment.js";
-import { readingsFor } from "./viscosity.js";
+import { readingsFor, viscosityAtStirrer } from "./viscosity.js";
 
 /** How heat passes between the charge and a wall, and where that is from. */
 export interface Inside {
@@ -50,6 +50,8 @@ export function insideOf(
   if (speed === undefined) return "no usual speed of the stirrer";
   const readings = readingsFor(viscosities, contents, direction);
   if (!readings) return `no viscosity readings on ${direction} of phases ${phasesOf(contents).join(" + ")} together`;
+  const viscosity = viscosityAtStirrer(readings, stirrer, speed);
+  if (typeof viscosity === "string") return viscosity;
   const middle = (from + to) / 2;
   const properties = bulkProperties(contents, middle);
   const specificHeat = specificHeatOf(contents, middle);
@@ -64,7 +66,7 @@ export function insideOf(
         speed,
         ...properties,
         specificHeat,
-        viscosity: readings.viscosityOf,
+        viscosity,
       });
       // The Reynolds number rises with warmth: what holds at both ends holds between them.
       at(from, from);
@@ -76,7 +78,7 @@ export function insideOf(
       return {
         at,
         judgedAt: (bulk, other) => judgedShare * at(bulk, other),
-        from: `correlation for the wall by a stirrer (${stirrer.kind}; ${stirrer.kind === "paddle" ? "Coker 2001" : "Penney 2004"}, read second-hand), viscosity at ${readings.shearRate}${beyond}`,
+        from: `correlation for the wall by a stirrer (${stirrer.kind}; ${stirrer.kind === "paddle" ? "Coker 2001" : "Penney 2004"}, read second-hand), viscosity at ${readings.shearRate}${readings.thinning ? ", carried to the stirrer's shear rate" : ""}${beyond}`,
       };
     },
     (refusal) => `outside the correlation for the stirrer, ${refusal.message}`,

@@ -70,6 +70,8 @@ export interface Readings {
   readonly phases: readonly string[];
   readonly direction: "heating" | "cooling";
   readonly shearRate: string;
+  /** Of a melt that thins under shear: the same shear rate [1/s] and the flow index there. */
+  readonly thinning?: { readonly shearRate: number; readonly flowIndex: number } | undefined;
   readonly law: ViscosityLaw;
   /** Where the law ends [°C]: nowhere, or at its outermost readings. */
   readonly temperatureLeast: number;

@@ -11,12 +11,14 @@ export function readViscosity(
   findings: Findings,
 ): Readings {
   const before = findings.faults.length;
-  const { phases: names = [], direction = "cooling", shearRate, readings, law: stated } = draft;
+  const { phases: names = [], direction = "cooling", shearRate, flowIndex, readings, law: stated } = draft;
   names.forEach((name, i) => {
     if (name !== undefined && !phases.includes(name))
       findings.note(join(join(at, "phases"), i), name, "the name of a phase of the formula");
   });
-  findings.quantity(shearRate, "shearRate", join(at, "shearRate"), 0);
+  const thins = flowIndex !== undefined;
+  if (flowIndex === 0) findings.note(join(at, "flowIndex"), "0", "a number above 0");
+  const rate = findings.quantity(shearRate, "shearRate", join(at, "shearRate"), thins ? aboveZero : 0);
   // What the shape pass took out was told there; it is not told again as missing.
   const told = findings.faults.some((fault) => fault.path.startsWith(`${at}.`));
   if (!told && (readings === undefined) === (stated === undefined))
@@ -34,6 +36,7 @@ export function readViscosity(
     phases: names.filter((name) => name !== undefined),
     direction,
     shearRate: shearRate ?? "",
+    thinning: thins ? { shearRate: rate, flowIndex } : undefined,
     law,
     temperatureLeast: temperatures.length > 0 ? Math.min(...temperatures) : Number.NEGATIVE_INFINITY,
     temperatureGreatest: temperatures.length > 0 ? Math.max(...temperatures) : Number.POSITIVE_INFINITY,

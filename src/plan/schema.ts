@@ -132,6 +132,7 @@ const benchSchema: GenericSchema<unknown, BenchDocument> = strictObject({
         phases: pipe(array(string()), minLength(1)),
         direction: picklist(["heating", "cooling"]),
         shearRate: quantity("shearRate", "10 1/s"),
+        flowIndex: exactOptional(pipe(number(), minValue(0), maxValue(2))),
         readings: exactOptional(pipe(array(strictObject({ at: temperature, viscosity })), minLength(2))),
         law: exactOptional(viscosityLaw),
       }),

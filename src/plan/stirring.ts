@@ -9,7 +9,7 @@ import { impellerOf, powerWanted, vesselAround } from "./impeller.js";
 import type { Job, Readings, Step } from "./job.js";
 import { levelOf } from "./level.js";
 import { type Content, massOf, phasesOf } from "./moment.js";
-import { readingsFor } from "./viscosity.js";
+import { readingsFor, viscosityAtStirrer } from "./viscosity.js";
 
 /** A charge that is stirred, and what it was found from. */
 export interface Stirred extends StirredState {
@@ -90,14 +90,6 @@ export function stirredWith(
   );
 }
 
-/** The readings that know the charge down to a temperature, or what is missing. */
-function readingsDownTo(job: Job, contents: readonly Content[], temperature: number, direction: Readings["direction"]) {
-  const readings = readingsFor(job.bench.viscosities, contents, direction);
-  if (!readings) return `no viscosity readings on ${direction} of phases ${phasesOf(contents).join(" + ")} together`;
-  // Thinner than its readings it gives next to no heat; thicker, it might give any.
-  return temperature < readings.temperatureLeast ? "the viscosity readings end above this temperature" : readings;
-}
-
 /** The charge as it is stirred at a temperature, as thick as readings of just this composition know it. */
 export function stirredAt(
   job: Job,
@@ -106,7 +98,7 @@ export function stirredAt(
   speed: number,
   direction: Readings["direction"],
 ): Stirred | string {
-  const curve = curveAt(job, contents, temperature, direction);
+  const curve = curveAt(job, contents, temperature, speed, direction);
   return typeof curve === "string" ? curve : stirredWith(job, contents, temperature, curve, speed);
 }
 
@@ -115,11 +107,30 @@ function curveAt(
   job: Job,
   contents: readonly Content[],
   temperature: number,
+  speed: number,
   direction: Readings["direction"],
 ): FlowCurve | string {
   if (job.process.route === "cold") return flowCurveOf(job, contents);
-  const readings = readingsDownTo(job, contents, temperature, direction);
-  return typeof readings === "string" ? readings : { law: "newton", viscosity: readings.viscosityOf(temperature) };
+  const viscosity = stirredViscosity(job, contents, temperature, speed, direction);
+  return typeof viscosity === "string" ? viscosity : { law: "newton", viscosity: viscosity.at(temperature) };
+}
+
+/** The viscosity [Pa·s] by temperature at the stirrer, down to a temperature, and where it bends; or what is missing to know it. */
+function stirredViscosity(
+  job: Job,
+  contents: readonly Content[],
+  coolest: number,
+  speed: number,
+  direction: Readings["direction"],
+): { readonly at: (temperature: number) => number; readonly kinks: readonly number[] } | string {
+  const { stirrer } = job.vessel;
+  const readings = readingsFor(job.bench.viscosities, contents, direction);
+  if (!stirrer) return "no stirrer is described";
+  if (!readings) return `no viscosity readings on ${direction} of phases ${phasesOf(contents).join(" + ")} together`;
+  // Thinner than its readings it gives next to no heat; thicker, it might give any.
+  if (coolest < readings.temperatureLeast) return "the viscosity readings end above this temperature";
+  const at = viscosityAtStirrer(readings, stirrer, speed);
+  return typeof at === "string" ? at : { at, kinks: viscosityKinks(readings.law) };
 }
 
 /** The power of the stirrer [W] as a function of temperature [°C], from the coolest to the warmest; or what is missing. */
@@ -135,18 +146,18 @@ export function stirringPower(
     const stirred = stirredAt(job, contents, job.process.temperatureRoom, speed, direction);
     return typeof stirred === "string" ? stirred : { at: () => stirred.power, kinks: [] };
   }
-  const readings = readingsDownTo(job, contents, coolest, direction);
-  if (typeof readings === "string") return readings;
+  const viscosity = stirredViscosity(job, contents, coolest, speed, direction);
+  if (typeof viscosity === "string") return viscosity;
   const known = batchOf(job, contents, (coolest + warmest) / 2);
   if (typeof known === "string") return known;
   return attempt(
     () => {
       const powerAt = stirringPowerFunction({ ...known.batch, speed });
-      const at = (temperature: number): number => powerAt(readings.viscosityOf(temperature));
+      const at = (temperature: number): number => powerAt(viscosity.at(temperature));
       // What holds at both ends holds between them.
       at(coolest);
       at(warmest);
-      return { at, kinks: viscosityKinks(readings.law) };
+      return { at, kinks: viscosity.kinks };
     },
     (refusal) => inWords(refusal, job),
   );

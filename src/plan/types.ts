@@ -35,6 +35,8 @@ export interface ViscosityDocument {
   readonly direction: "heating" | "cooling";
   /** Shear rate at which it was measured. */
   readonly shearRate: Quantity<"shearRate">;
+  /** Slope of stress against shear rate there, on logarithmic axes, for a melt that thins under shear: carries the readings to the shear rate of the stirrer. Left out for one that does not. */
+  readonly flowIndex?: number;
   /** At least two temperatures; between them a monotone curve through ln viscosity against 1/T. */
   readonly readings?: readonly {
     /** Temperature of the reading. */

@@ -1,4 +1,7 @@
-import type { Job, Readings } from "./job.js";
+import { stirringShearRate } from "../mixing/index.js";
+import { attempt } from "./attempt.js";
+import { impellerOf } from "./impeller.js";
+import type { Job, Readings, Stirrer } from "./job.js";
 import { type Content, phasesOf, type State } from "./moment.js";
 
 /** The readings of just these phases together in this direction; nothing else stands in for them. */
@@ -35,4 +38,21 @@ export function viscosityThen(job: Job, state: State, direction: Readings["direc
     shearRate,
     beyondReadings: state.temperature < temperatureLeast || state.temperature > temperatureGreatest,
   };
+}
+
+/** The viscosity by temperature at the mean shear rate of a stirrer, or what is missing to know it: a power law through the readings of a melt that thins. */
+export function viscosityAtStirrer(
+  { viscosityOf, thinning }: Readings,
+  stirrer: Stirrer,
+  speed: number,
+): ((temperature: number) => number) | string {
+  if (!thinning) return viscosityOf;
+  return attempt(
+    () => {
+      const shearRate = stirringShearRate({ impeller: impellerOf(stirrer), speed });
+      const thinner = (shearRate / thinning.shearRate) ** (thinning.flowIndex - 1);
+      return (temperature: number) => thinner * viscosityOf(temperature);
+    },
+    () => `nothing is known of the shear of this kind of stirrer (${stirrer.kind}): state shearConstant`,
+  );
 }

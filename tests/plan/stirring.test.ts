@@ -87,6 +87,26 @@ test("where no reading knows the viscosity, the heat of stirring is left out and
   expect(runPlan(still).checks.some(({ id }) => /^(even|motor|stirrer|no-air|wall-moves)/.test(id))).toBe(false);
 });
 
+test("readings of a melt that thins count at the shear rate of the stirrer, as if they had been taken there", () => {
+  const thinning = changed(steady, (draft) => {
+    draft.bench.viscosities[1].flowIndex = 0.5;
+    draft.bench.viscosities[1].shearRate = "1 1/s";
+  });
+  // An anchor at 40 rpm shears with 25 times its speed.
+  const factor = 1e-9 * (25 * (40 / 60)) ** -0.5;
+  const taken = changed(steady, (draft) => Object.assign(draft.bench.viscosities[1].law, { factor: `${factor} Pa·s` }));
+  const [thin, same, thick] = [thinning, taken, steady].map((one) => stepOf(one, 7));
+  expect(thin?.duration).toBeCloseTo(same?.duration ?? Number.NaN, 6);
+  expect(thin?.stirring?.torque).toBeCloseTo(same?.stirring?.torque ?? Number.NaN, 9);
+  expect(thin?.stirring?.torque).toBeLessThan(0.7 * (thick?.stirring?.torque ?? 0));
+  // What is told of the melt itself stays what was read.
+  expect(thin?.viscosity).toEqual({ ...thick?.viscosity, shearRate: "1 1/s" });
+  const ribbon = changed(thinning, (draft) => {
+    Object.assign(draft.vessel.stirrer, { kind: "helical ribbon", powerConstant: 300, powerNumber: 0.5 });
+  });
+  expect(stepOf(ribbon, 7).law).toContain("(helical ribbon): state shearConstant");
+});
+
 test("a stir that is too short is found, and one of unknown revolutions is not judged", () => {
   expect(check(job, "even:9")).toMatchObject({ verdict: "met", limit: "5 min of stirring" });
   const short = changed(job, (draft) => Object.assign(draft.process.steps[8], { for: "2 min" }));
