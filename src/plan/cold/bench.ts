@@ -4,15 +4,9 @@ import { readRefractiveIndex } from "../../formula/properties.js";
 import type { OilLaw, OilPoint } from "../../mixing/index.js";
 import type { Stirrer } from "../job.js";
 import { readStirrer } from "../read-stirrer.js";
-import type { ColdBenchDocument, ThicknessDocument } from "./types.js";
-
-/** How thick the gel was at some oil fractions: shear rate of the viscosities [1/s], viscosity [Pa·s], flow index, yield stress [Pa]. */
-export interface Thickness {
-  readonly shearRate?: number | undefined;
-  readonly viscosity: readonly OilPoint[];
-  readonly flowIndex: readonly OilPoint[];
-  readonly yieldStress: readonly OilPoint[];
-}
+import { checkRising, readOil } from "./oil-entries.js";
+import { readThickness, type Thickness } from "./thickness.js";
+import type { ColdBenchDocument } from "./types.js";
 
 /** What the bench found on the cold route, in the units of the kernels. */
 export interface ColdBench {
@@ -143,42 +137,4 @@ function lawOf(points: readonly OilPoint[] | undefined, path: string, findings: 
     findings,
   );
   return second ? { law: "table", points } : { law: "constant", value: first.value };
-}
-
-function readOil(text: string | undefined, path: string, findings: Findings): number {
-  const oil = findings.quantity(text, "volumeFraction", path, 0);
-  if (oil > 1) findings.note(path, text, "100 % v/v at most");
-  return oil;
-}
-
-function readThickness(draft: Draft<ThicknessDocument> | undefined, path: string, findings: Findings): Thickness {
-  const { shearRate, readings = [] } = draft ?? {};
-  const at = (i: number, key: string): string => join(join(join(path, "readings"), i), key);
-  const oils = readings.map((reading, i) => readOil(reading?.oil, at(i, "oil"), findings));
-  checkRising(oils, join(path, "readings"), findings);
-  const along = (read: (reading: (typeof readings)[number], i: number) => number | undefined): readonly OilPoint[] =>
-    readings.flatMap((reading, i) => {
-      const value = read(reading, i);
-      return value === undefined ? [] : [{ volumeFractionOil: oils[i] ?? Number.NaN, value }];
-    });
-  return {
-    shearRate: findings.optional(shearRate, "shearRate", join(path, "shearRate"), aboveZero),
-    viscosity: along((reading, i) =>
-      findings.optional(reading?.viscosity, "dynamicViscosity", at(i, "viscosity"), aboveZero),
-    ),
-    flowIndex: along((reading, i) => {
-      if (reading?.flowIndex === 0) findings.note(at(i, "flowIndex"), "0", "a number above 0");
-      return reading?.flowIndex;
-    }),
-    yieldStress: along((reading, i) =>
-      findings.optional(reading?.yieldStress, "pressure", at(i, "yieldStress"), aboveZero),
-    ),
-  };
-}
-
-function checkRising(oils: readonly number[], path: string, findings: Findings): void {
-  oils.forEach((oil, i) => {
-    if (oil <= (oils[i - 1] ?? -1))
-      findings.note(join(join(path, i), "oil"), `${oil}`, "more oil than in the entry before");
-  });
 }

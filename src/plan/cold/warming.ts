@@ -6,8 +6,10 @@ import type { ColdTurn } from "./turns.js";
 
 /** How warm the gel gets by being stirred, and of which steps the heat is not known. */
 export function warmingOf(moments: readonly ColdMoment[], turns: readonly ColdTurn[], job: Job): ColdWarming {
-  const inVessel = moments.filter(({ step, after }) => step.do !== "fill" && after.contents.length > 0);
-  const temperatures = inVessel.map(({ after }) => after.temperature);
+  // Each addition of oil cools what is there: the warmest may lie between two of them.
+  const temperatures = moments.flatMap(({ step, after, added }) =>
+    step.do === "fill" ? [] : [after.temperature, ...(added?.rows ?? []).map(({ temperature }) => temperature)],
+  );
   const leftOut = moments.flatMap(({ after }, i) => {
     const unknown = turns.find(({ step, stirred }) => step === i + 1 && typeof stirred === "string")?.stirred;
     const parts = turns.some(({ step }) => step === i + 1) ? partsOf(after.contents, after.molten) : undefined;
