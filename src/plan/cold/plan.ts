@@ -97,6 +97,7 @@ export interface ColdSpeed {
   readonly powerPerVolume: number;
   /** [N·m]. */
   readonly torque: number;
+  /** Of the stirrer, with the viscosity at that shear rate [-]. */
   readonly reynolds: number;
 }
 

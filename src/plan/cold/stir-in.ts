@@ -1,6 +1,9 @@
+import { vesselLeg } from "../../heat/index.js";
+import { attempt } from "../attempt.js";
 import type { Job } from "../job.js";
 import { type Content, portionOf, type State } from "../moment.js";
-import { chargeInto } from "../run/charge.js";
+import { meet } from "../run/charge.js";
+import { vesselOf } from "../run/outcome.js";
 import { speedIn } from "../stirring.js";
 import { type Turn, turnOf } from "../turning.js";
 import type { ColdAddition } from "./plan.js";
@@ -30,18 +33,15 @@ export function stirIn(
   let state = before;
   let mass = 0;
   for (const [i, row] of additions.entries()) {
-    const duration = durationOf(row, additions[i - 1]);
-    const charge = { do: "charge", phase: step.phase, temperature: room, speed } as const;
-    const temperature =
-      duration === undefined
-        ? undefined
-        : chargeInto(state, { ...charge, duration }, portionOf(oil, row.mass), job).temperature;
+    const { temperature: met } = meet(state, portionOf(oil, row.mass), room, job);
     mass += row.mass;
-    state = { ...state, contents: [...before.contents, ...portionOf(oil, mass)], temperature };
+    state = { ...state, contents: [...before.contents, ...portionOf(oil, mass)], temperature: met };
     // What the bench read of the gel, it read at the room's temperature.
     const turn = speed && turnOf(job, { ...state, temperature: room }, speed, `${where}, addition ${i + 1}`);
     if (turn) turns.push(turn);
     const stirred = turn && typeof turn.stirred === "object" ? turn.stirred : undefined;
+    const temperature = stirredFor(durationOf(row, additions[i - 1]), state, stirred?.power ?? 0, job);
+    state = { ...state, temperature };
     rows.push({
       ...row,
       ...(stirred && { torque: stirred.torque, power: stirred.power }),
@@ -49,6 +49,17 @@ export function stirIn(
     });
   }
   return { rows, turns, temperature: state.temperature };
+}
+
+/** How warm the vessel is after a while at one power of the stirrer [°C]: as warm as before where a specific heat is missing, undefined where the while is not known. */
+function stirredFor(duration: number | undefined, state: State, power: number, job: Job): number | undefined {
+  if (duration === undefined) return undefined;
+  const vessel = vesselOf(state, job, { supply: "power", power });
+  if (typeof vessel === "string" || duration === 0) return state.temperature;
+  return attempt(
+    () => vesselLeg({ ...vessel, duration }).temperatureEnd,
+    () => undefined,
+  );
 }
 
 /** A row of a schedule lasts until its oil is taken up, one of a stream since the row before; undefined where that is not known [s]. */

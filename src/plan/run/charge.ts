@@ -24,7 +24,7 @@ export function chargeInto(state: State, step: Charge, added: readonly Content[]
 }
 
 /** The temperature at which an addition and what is in the vessel meet, with whatever melts as they do. */
-function meet(
+export function meet(
   { contents, temperature, molten }: State,
   added: readonly Content[],
   temperatureAdded: number,
