@@ -58,6 +58,12 @@ export type Impeller = ImpellerConstants &
         readonly armHeight?: number;
       }
     | {
+        /** A ribbon that winds up along the wall once in its own diameter, 0.9 to 0.95 of the vessel's. */
+        readonly kind: "helical-ribbon";
+        /** [m], above 0. */
+        readonly diameter: number;
+      }
+    | {
         /** A rotor within a slotted ring. Makers' heads differ: its constants are the caller's. */
         readonly kind: "rotor-stator";
         /** Of the rotor [m], above 0. */
@@ -102,7 +108,8 @@ export interface KnownConstants {
  * Propeller: 41 from raju-2011, which restates it; the rest from memory. Pitched blade, four at 45°, D/5 wide: 1.37
  * from dickey-2004, 44 from the correlation in furukawa-2012, the rest from memory; published shear constants lie from
  * 9.5 to 13, flow numbers from 0.55 to 0.87. Anchor: 200, give or take a quarter, for Re up to 30 (anchor-sheet); its
- * shear constant of 25 from memory, where others say 12: it grows as the gap to the wall shrinks. Disperser disc: 0.45
+ * shear constant of 25 from memory, where others say 12: it grows as the gap to the wall shrinks. Helical ribbon of one
+ * start, its pitch its diameter: 350 for Re up to 10, and 30 (ribbon-sheet). Disperser disc: 0.45
  * from memory. Of a disperser disc in thick gel and of a rotor and stator nothing is known that would hold for all. Flat
  * upright blades have their power from their shape in the vessel, or from the caller; their other constants are the
  * caller's.
@@ -113,6 +120,7 @@ export const impellerConstants: {
   readonly "flat-blade": KnownConstants;
   readonly "disperser-disc": KnownConstants;
   readonly anchor: KnownConstants;
+  readonly "helical-ribbon": KnownConstants;
   readonly "rotor-stator": KnownConstants;
   readonly other: KnownConstants;
 } = {
@@ -120,6 +128,7 @@ export const impellerConstants: {
   "pitched-blade": { constant: 44, powerNumber: 1.37, shearConstant: 13, flowNumber: 0.79 },
   "disperser-disc": { powerNumber: 0.45 },
   anchor: { constant: 200, powerNumber: 0.35, shearConstant: 25 },
+  "helical-ribbon": { constant: 350, shearConstant: 30 },
   "flat-blade": {},
   "rotor-stator": {},
   other: {},
@@ -196,6 +205,7 @@ export function curveOf(impeller: Impeller, vessel: StirredVessel | undefined, a
   if (blades !== undefined) return blades;
   if (constant !== undefined && powerNumber !== undefined) return { law: "sum", constant, powerNumber };
   if (powerNumber !== undefined) return { law: "turbulent", powerNumber };
+  if (constant !== undefined) return { law: "laminar", constant };
   const wanted = `a power curve of your own for this ${nameOf(impeller)}`;
   return refuse(
     "unreachable",

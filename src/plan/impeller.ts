@@ -14,6 +14,8 @@ export function impellerOf(stirrer: Stirrer): Impeller {
     case "propeller":
     case "rotor-stator":
       return { kind, ...own };
+    case "helical ribbon":
+      return { kind: "helical-ribbon", ...own };
     case "disperser disc":
       return { kind: "disperser-disc", ...own };
     case "anchor":

@@ -101,10 +101,10 @@ test("readings of a melt that thins count at the shear rate of the stirrer, as i
   expect(thin?.stirring?.torque).toBeLessThan(0.7 * (thick?.stirring?.torque ?? 0));
   // What is told of the melt itself stays what was read.
   expect(thin?.viscosity).toEqual({ ...thick?.viscosity, shearRate: "1 1/s" });
-  const ribbon = changed(thinning, (draft) => {
-    Object.assign(draft.vessel.stirrer, { kind: "helical ribbon", powerConstant: 300, powerNumber: 0.5 });
+  const foil = changed(thinning, (draft) => {
+    Object.assign(draft.vessel.stirrer, { kind: "hydrofoil", powerConstant: 300, powerNumber: 0.5 });
   });
-  expect(stepOf(ribbon, 7).law).toContain("(helical ribbon): state shearConstant");
+  expect(stepOf(foil, 7).law).toContain("(hydrofoil): state shearConstant");
 });
 
 test("a stir that is too short is found, and one of unknown revolutions is not judged", () => {
