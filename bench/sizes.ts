@@ -44,7 +44,10 @@ const restated: Readonly<Record<string, { readonly bytes: number; readonly why: 
     bytes: 106_000,
     why: "every room below it, walls, oils and fits of rheometer points and stirring on both routes among them, and the sentences of its checks",
   },
-  "room sheet": { bytes: 14_000, why: "a sentence for each thing that a plan tells, beside the tables" },
+  "room sheet": {
+    bytes: 14_500,
+    why: "a sentence for each thing that a plan tells and what to do with it at the kettle, beside the tables",
+  },
   everything: {
     bytes: 150_000,
     why: "thirteen rooms, for both routes; the aim was set for the hot route's first slice, which weighed 43 kB",

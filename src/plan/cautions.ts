@@ -19,6 +19,11 @@ export function cautionsOf(job: Job, moments: readonly Moment[]): readonly strin
           `Hot oil and melts burn and can ignite${hottest > 0 ? `; this charge reaches ${say.celsius(hottest)}` : ""}. Stay well below the lowest flash point, never leave heat unattended${leftOn(job)}, keep water away, and wear eye, hand and arm protection.`,
         ]
       : []),
+    ...(job.vessel.stirrer && !job.vessel.stirrer.byHand
+      ? [
+          "A stirrer catches hands, sleeves and scrapers: keep them out while it turns, and switch it off and lock it before anybody reaches in.",
+        ]
+      : []),
     ...(particles.length > 0
       ? [
           `${particles.map((material) => material.name).join(", ")}: fine dust. Extract it where it is poured and wear a dust mask.`,

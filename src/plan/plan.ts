@@ -65,7 +65,7 @@ export interface TimelineStep {
         readonly power: number;
         /** [N·m]. */
         readonly torque: number;
-        /** Of the stirrer, with the viscosity at the shear rate of the readings. */
+        /** Of the stirrer, with the viscosity as the stirrer meets it. */
         readonly reynolds: number;
         readonly regime: Regime;
       }

@@ -3,6 +3,7 @@ import type { Job, Step } from "./job.js";
 import { type Moment, massOf } from "./moment.js";
 import type { TimelineStep } from "./plan.js";
 import { say } from "./say.js";
+import { speedIn } from "./stirring.js";
 import { hasSet, type Turn, turningOf } from "./turning.js";
 import { viscosityThen } from "./viscosity.js";
 
@@ -15,7 +16,7 @@ export function timelineOf(job: Job, moments: readonly Moment<Step>[]): readonly
     const set = dissolved ? hasSet(after, job) : undefined;
     return {
       number: i + 1,
-      instruction: instructionOf(step, moment),
+      instruction: instructionOf(step, moment, speedIn(step, job)),
       timeStart: before.time,
       timeEnd: after.time,
       mass: massOf(after.contents),
@@ -38,24 +39,26 @@ export function stirringIn(turning: Turn | undefined): TimelineStep["stirring"] 
   return { speed, power, torque, reynolds, regime };
 }
 
-function instructionOf(step: Step, { before, after }: Moment<Step>): string {
+/** What is done, with the speed that the plan counts on: whoever has only the sheet knows no usual speed. */
+function instructionOf(step: Step, { before, after }: Moment<Step>, speed: number | undefined): string {
+  const stirred = speed === undefined ? "" : `, stirring${say.atSpeed(speed)}`;
   switch (step.do) {
     case "charge": {
       const mass = say.kilograms(massOf(after.contents) - massOf(before.contents));
-      return `${before.contents.length === 0 ? "Charge" : "Stir in"} phase ${step.phase} (${mass}, at ${say.celsius(step.temperature)})${step.duration > 0 ? ` over ${say.minutes(step.duration)}` : ""}${say.atSpeed(step.speed)}`;
+      return `${before.contents.length === 0 ? "Charge" : "Stir in"} phase ${step.phase} (${mass}, at ${say.celsius(step.temperature)})${step.duration > 0 ? ` over ${say.minutes(step.duration)}` : ""}${say.atSpeed(before.contents.length === 0 ? step.speed : speed)}`;
     }
     case "heat":
-      return `Heat to ${say.celsius(step.temperature)}`;
+      return `Heat to ${say.celsius(step.temperature)}${stirred}`;
     case "hold":
       return `Hold for ${say.minutes(step.duration)}`;
     case "take off the heat":
       return "Take off the heat";
     case "cool":
       return step.temperature === undefined
-        ? `Let cool until it has thickened to ${say.pascalSeconds(step.viscosity)}`
-        : `Let cool to ${say.celsius(step.temperature)}`;
+        ? `Let cool until it has thickened to ${say.pascalSeconds(step.viscosity)}${stirred}`
+        : `Let cool to ${say.celsius(step.temperature)}${stirred}`;
     case "stir":
-      return `Stir for ${say.minutes(step.duration)}${say.atSpeed(step.speed)}`;
+      return `Stir for ${say.minutes(step.duration)}${say.atSpeed(speed)}`;
     case "fill":
       return `Fill the packs${step.duration > 0 ? `, within ${say.minutes(step.duration)}` : ""}`;
     case "rest":

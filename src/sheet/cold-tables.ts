@@ -1,5 +1,5 @@
 import type { ColdAddition, ColdAdditions, ColdSpeed, Plan } from "../plan/index.js";
-import { clock, percent, weighed } from "./figures.js";
+import { clock, massRate, percent, weighed } from "./figures.js";
 import type { Table } from "./table.js";
 
 /** What to add, when, and what the vessel holds then, with a box to tick before the next. */
@@ -45,7 +45,7 @@ export function streamTable(of: ColdAdditions, timeline: Plan["timeline"]): Tabl
     rows: of.rows.map((row, i) => [
       String(i + 1),
       at(row.timeStart),
-      rate(row),
+      massRate(row.rate ?? 0),
       oilIn(of, i),
       percent(row.volumeFractionOil, 3),
       ...more.cells(row),
@@ -62,13 +62,10 @@ function clockOf({ step }: ColdAdditions, timeline: Plan["timeline"]): (time: nu
 }
 
 /** How thick it is and what it asks of the stirrer, as far as anything of it is known. */
-function onTheWay({ rows, shearRate }: ColdAdditions) {
+function onTheWay({ rows }: ColdAdditions) {
   const columns: { readonly title: string; readonly cell: (row: ColdAddition) => string }[] = [];
   if (rows.some(({ viscosity, yieldStress }) => viscosity !== undefined || yieldStress !== undefined))
-    columns.push({
-      title: `Thickness then${shearRate === undefined ? "" : `, at ${digits(shearRate)} 1/s`}`,
-      cell: thickness,
-    });
+    columns.push({ title: "Thickness then", cell: thickness });
   if (rows.some(({ torque }) => torque !== undefined))
     columns.push({
       title: "Torque then",
@@ -90,15 +87,10 @@ function oilIn({ rows, increment }: ColdAdditions, i: number): string {
   return !first || !row || i === rows.length - 1 ? "all" : weighed(row.massOil - first.massOil + first.mass, increment);
 }
 
-function rate({ rate: perSecond = 0 }: ColdAddition): string {
-  const aMinute = 60 * perSecond;
-  return aMinute < 1 ? `${Number((1000 * aMinute).toPrecision(3))} g/min` : `${Number(aMinute.toPrecision(3))} kg/min`;
-}
-
 function thickness({ viscosity, yieldStress }: ColdAddition): string {
   const parts = [
     ...(viscosity === undefined ? [] : [`${digits(viscosity)} Pa·s`]),
-    ...(yieldStress === undefined ? [] : [`yields at ${digits(yieldStress)} Pa`]),
+    ...(yieldStress === undefined ? [] : [`flows from ${digits(yieldStress)} Pa`]),
   ];
   return parts.length === 0 ? "–" : parts.join(", ");
 }

@@ -1,6 +1,7 @@
 import type { ColdAdditions, ColdSpeeds, ColdWarming, ExpectedGel, Plan } from "../plan/index.js";
+import { convert } from "../units/index.js";
 import { additionTable, speedTable, streamTable } from "./cold-tables.js";
-import { celsius, percent } from "./figures.js";
+import { celsius, massRate, percent } from "./figures.js";
 import { markdownTable, markdownText } from "./table.js";
 
 /** The additions of oil, each schedule with how to follow it. */
@@ -16,31 +17,66 @@ export function additionsOf({ cold, timeline }: Plan): readonly string[] {
   ]);
 }
 
-function howTo({ form, keeps, uptakeFactor, before, timesNotKnown }: ColdAdditions): readonly string[] {
-  const kept = {
-    time: "time",
-    revolutions: "revolutions of the stirrer",
-    "way of the tip": "way of the stirrer's tip",
-    "energy per volume": "energy per volume",
-    strain: "strain at the stirrer",
-  }[keeps];
-  const times = timesNotKnown
-    ? `Times are not known: ${timesNotKnown}.`
-    : `Times are the bench's at the same ${kept}${factor(uptakeFactor)}: an estimate for the day, no permission to go on.`;
+function howTo(of: ColdAdditions): readonly string[] {
+  const { form, before } = of;
+  const ifItTurns =
+    "If it turns thin, greasy or grainy: add nothing more, write down the number and the time, keep all of it, and ask whoever owns the formula.";
   return form === "stream"
     ? [
         "Mix the phase beforehand.",
         "Set the pump to the first row and raise it evenly to the next.",
         `At each row look in: the gel is ${before}. If it is not, stop the pump, stir on, and look again.`,
-        times,
+        ifItTurns,
+        ...onTheDrive(of),
+        timesOf(of),
       ]
     : [
         "Mix the phase beforehand, and take each addition from that mix.",
-        "Pour one addition in a thin stream where the stirrer draws it in; then wait.",
+        `Pour one addition in a thin stream where the stirrer draws it in${noFasterThan(of)}; then stir on and wait.`,
         `Tick the box when the gel is ${before}. Only then comes the next. If it takes longer than the table says, wait longer; never make up for it with a larger addition.`,
-        "If an addition came out smaller, leave it so: the last one takes what is left, but no more than the one before it at a time.",
-        times,
+        "If an addition came out smaller, leave it so: the last one takes what is left, but no more than the one before it at a time. If one came out larger, wait until it is taken up, and take so much less for the next.",
+        ifItTurns,
+        ...onTheDrive(of),
+        timesOf(of),
       ];
+}
+
+/** What pump or hand delivers at most. */
+function noFasterThan({ rateGreatest }: ColdAdditions): string {
+  return rateGreatest === undefined ? "" : `, no faster than ${massRate(rateGreatest)}`;
+}
+
+/** What to make of thickness and torque: from thinning to torque common practice, no source. */
+function onTheDrive({ rows, shearRate, speed }: ColdAdditions): readonly string[] {
+  const isThick = rows.some(({ viscosity, yieldStress }) => viscosity !== undefined || yieldStress !== undefined);
+  const turned = rows.some(({ torque }) => torque !== undefined);
+  const read = shearRate === undefined ? "" : ` at ${Number(shearRate.toPrecision(2))} 1/s`;
+  const turning = speed === undefined ? "" : ` at ${Math.round(convert(speed, "rev/s", "rpm"))} rpm`;
+  return [
+    ...(turned
+      ? [
+          `Torque is what the shaft asks for${turning} at the end of a row, the friction of gear and seal left out. A drive that shows watts, amperes or per cent goes up and down with it. Where the table stays or rises and the drive falls off, the gel may be breaking: stop adding and look.`,
+        ]
+      : []),
+    ...(isThick
+      ? [
+          `Thickness is for whoever has a rheometer: what it reads${read}, and the stress from which the gel flows. Without one, go by look and drive.`,
+        ]
+      : []),
+  ];
+}
+
+/** What the times are worth. */
+function timesOf({ keeps, uptakeFactor, timesNotKnown }: ColdAdditions): string {
+  if (timesNotKnown) return `Times are not known: ${timesNotKnown}. Go by the look of the gel.`;
+  const kept = {
+    time: "",
+    revolutions: ", which makes as many turns of the stirrer as there",
+    "way of the tip": ", which makes as long a way of the stirrer's tip as there",
+    "energy per volume": ", which makes as much energy from the stirrer for each litre as there",
+    strain: ", which makes as much shear in all as there",
+  }[keeps];
+  return `Times are an estimate for the day, no permission to go on: the bench's${factor(uptakeFactor)}${kept}.`;
 }
 
 function factor(of: ColdAdditions["uptakeFactor"]): string {

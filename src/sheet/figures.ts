@@ -51,3 +51,9 @@ export function span(seconds: number): string {
 export function packCount(packs: number): string {
   return Number.isInteger(packs) ? String(packs) : `about ${packs.toFixed(1)}`;
 }
+
+/** Mass in a minute, in grams below a kilogram. */
+export function massRate(perSecond: number): string {
+  const aMinute = 60 * perSecond;
+  return aMinute < 1 ? `${Number((1000 * aMinute).toPrecision(3))} g/min` : `${Number(aMinute.toPrecision(3))} kg/min`;
+}

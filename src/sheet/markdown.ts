@@ -78,16 +78,14 @@ function sheetOf(plan: Plan): string {
     markdownTable(weighingTable(plan)),
     total,
     "## Do",
-    markdownTable(timelineTable(plan)),
-    `Times count from the first step, in hours and minutes, and hold no reserve for handling.${timeToWorkIn(plan.scale)}`,
     ...(plan.cold
       ? [
-          [
-            `All of it comes from the room, at ${celsius(plan.timeline[0]?.temperatureStart)}: let oils and gel former stand in it first.`,
-            ...warmingOf(plan.cold.warming, plan.timeline[0]?.temperatureStart ?? Number.NaN),
-          ].join(" "),
+          `All of it comes from the room, at ${celsius(plan.timeline[0]?.temperatureStart)}: let oils and gel former stand in it first.`,
         ]
       : []),
+    markdownTable(timelineTable(plan)),
+    `Times count from the first step, in hours and minutes, and hold no reserve for handling.${timeToWorkIn(plan.scale)}`,
+    ...(plan.cold ? warmingOf(plan.cold.warming, plan.timeline[0]?.temperatureStart ?? Number.NaN) : []),
     ...orderOfLots(plan),
     ...(plan.cold
       ? [

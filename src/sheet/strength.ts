@@ -64,7 +64,7 @@ function keptUp({ massFractionBeyond, largestHeld, wettingOil, thickening }: Pla
     lines.push(`The set gel holds its like for certain up to ${millimetres(largestHeld.length)} in ${largestHeld.of}.`);
   if (wettingOil !== undefined)
     lines.push(
-      `Wet it with ${digits(wettingOil * 1000, 3)} g of oil or more${thickening === undefined ? "" : `; by its oil absorption it thickens the melt ${digits(thickening, 3)} times`}.`,
+      `Wet it with ${digits(wettingOil * 1000, 3)} g or more of the batch's own oil, none on top${thickening === undefined ? "" : `; by its oil absorption it thickens the melt ${digits(thickening, 3)} times`}.`,
     );
   return lines.map((line) => ` ${line}`).join("");
 }

@@ -174,7 +174,7 @@ describe("what each addition asks of the stirrer", () => {
 
   test("stands on the sheet beside the addition, with the shear rate of what was read", () => {
     const sheet = toMarkdown({ plan: runPlan(job) });
-    expect(sheet).toContain("| Thickness then, at 20 1/s | Torque then |");
+    expect(sheet).toContain("| Thickness then | Torque then |");
     expect(sheet).toMatch(/\| 20 \| what is left, .* N·m \|/);
   });
 });

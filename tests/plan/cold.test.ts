@@ -316,7 +316,35 @@ describe("the sheet of the cold route", () => {
   });
 
   test("names what the times were scaled by", () => {
-    expect(sheet).toContain("at the same revolutions of the stirrer, times 4");
+    expect(sheet).toContain("the bench's, times 4, which makes as many turns of the stirrer as there");
+  });
+
+  test("says at what speed to stir, how fast to pour, what the drive tells, and what to do where the gel breaks", () => {
+    const additions = sheet.slice(sheet.indexOf("## Additions of phase B"), sheet.indexOf("| No. |"));
+    expect(sheet).toContain("Stir at 60 rpm and add phase B");
+    expect(additions).toContain("no faster than 6 kg/min");
+    expect(additions).toContain("the shaft asks for at 60 rpm");
+    expect(additions).toContain("thin, greasy or grainy: add nothing more");
+    expect(sheet).toContain("Stop the stirrer and let it rest");
+  });
+
+  test("warns of the vacuum only where there is one, and of a stirrer only where one is driven", () => {
+    expect(sheet).toContain("at 60 mbar absolute");
+    expect(sheet).toContain("A vessel under vacuum must be made for it");
+    const bare = changed(job, (draft) => {
+      for (const step of draft.process.steps) delete step.pressure;
+      draft.vessel.stirrer.byHand = true;
+    });
+    const cautions = runPlan(bare).cautions.join(" ");
+    expect(cautions).not.toContain("vacuum");
+    expect(cautions).not.toContain("catches hands");
+    expect(runPlan(job).cautions.join(" ")).toContain("catches hands");
+  });
+
+  test("names the usual speed where a step has none of its own", () => {
+    const usual = changed(job, (draft) => delete draft.process.steps[5].speed);
+    expect(runPlan(usual).timeline[5]?.instruction).toContain("over 10 min at 50 rpm");
+    expect(runPlan(exampleJob()).timeline[4]?.instruction).toBe("Let cool to 80.0 °C, stirring at 40 rpm");
   });
 
   test("has the additions as a table for a spreadsheet", () => {

@@ -3,6 +3,7 @@ import { additionSchedule, scheduleAtScale } from "../../mixing/index.js";
 import { attempt } from "../attempt.js";
 import type { Job } from "../job.js";
 import { type Content, massOf, portionOf } from "../moment.js";
+import { speedIn } from "../stirring.js";
 import { densitiesOf, phasesOfGel } from "./phases.js";
 import type { ColdAdditions } from "./plan.js";
 import type { AddStep } from "./step.js";
@@ -37,6 +38,8 @@ export function addOil(
     ...(bench.ceiling !== undefined && { volumeFractionGreatest: bench.ceiling }),
   };
   const { shearRate } = bench.thickness;
+  const speed = speedIn(step, job);
+  const { rateGreatest } = step;
   const known = {
     phase: step.phase,
     before: step.before,
@@ -44,6 +47,8 @@ export function addOil(
     increment,
     keeps: step.keeps,
     ...(shearRate !== undefined && { shearRate }),
+    ...(speed !== undefined && { speed }),
+    ...(rateGreatest !== undefined && { rateGreatest }),
   };
   const way: Way = (volumeFractionOil, mass) => ({
     volumeFractionOil,

@@ -49,6 +49,10 @@ export interface ColdAdditions {
   readonly before: string;
   /** Smallest step of an addition [kg]. */
   readonly increment: number;
+  /** Of the stirrer meanwhile [rev/s]; left out where nothing says that it turns. */
+  readonly speed?: number;
+  /** The most that pump or hand delivers [kg/s], where it is stated. */
+  readonly rateGreatest?: number;
   /** Shear rate of the viscosities [1/s], where the bench states it. */
   readonly shearRate?: number;
   readonly rows: readonly ColdAddition[];
