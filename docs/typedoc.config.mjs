@@ -16,6 +16,8 @@ export default {
   plugin: [load],
   router: "gelwright",
   markdownItLoader: extendMarkdown,
+  // The usual dark one has tags too faint on its ground.
+  darkHighlightTheme: "github-dark-default",
   customCss: "theme/site.css",
   customJs: "theme/site.js",
   headings: { readme: false, document: false },
