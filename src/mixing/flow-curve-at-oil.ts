@@ -11,7 +11,7 @@ export interface GelReadings {
   readonly viscosity: readonly OilPoint[];
   /** Slope of stress against shear rate on logarithmic axes, the yield stress taken off [-]; 1 for one that does not thin. */
   readonly flowIndex: readonly OilPoint[];
-  /** Yield stress [Pa]; where it was not read, the gel counts as without. */
+  /** Yield stress [Pa]; where it was not read, or with less oil than where it was, the gel counts as without. */
   readonly yieldStress?: readonly OilPoint[];
 }
 
@@ -22,12 +22,14 @@ export interface GelReadings {
  *
  * The logarithms of viscosity and yield stress and the flow index itself run straight between two readings. At the
  * shear rate of the readings this is the viscosity that was read; the further off, the more it rests on the index.
+ * Below the first yield stress that was read the gel counts as without; above the last it has one that nobody knows.
  *
  * @param input.volumeFractionOil - Volume fraction of oil in oil and gel former, 0 to 1.
  * @param input.readings - Viscosities [Pa·s] and their one shear rate [1/s], flow indices, yield stresses [Pa].
- * @returns A flow curve, as plain data for `stirring`: Herschel and Bulkley's, or a power law where no yield stress was read.
+ * @returns A flow curve, as plain data for `stirring`: Herschel and Bulkley's, or a power law
+ *   where no yield stress was read, or none yet.
  * @throws CalculationError `input` where an argument is out of range, or a stress that was read lies below the yield
- *   stress; `range` where viscosity or flow index was not read.
+ *   stress; `range` where viscosity or flow index was not read, or with more oil than any yield stress.
  * @source definition; straight logarithms between readings: common practice, no source
  * @example
  * ```ts
@@ -60,6 +62,9 @@ export function flowCurveAtOil(input: {
   const stress = rate * known(read(viscosity, "viscosity", "logarithm"), "viscosity");
   const index = known(read(flowIndex, "flowIndex", "value"), "flowIndex");
   const yields = yieldStress && read(yieldStress, "yieldStress", "logarithm");
+  // Below the first reading it has none yet; above the last it has one that nobody read.
+  if (yieldStress && yields === undefined && oil > (yieldStress.at(-1)?.volumeFractionOil ?? 1))
+    known(yields, "yieldStress");
   const flowing = stress - (yields ?? 0);
   if (!(flowing > 0))
     refuse("input", "readings.yieldStress", yields, `below ${stress} Pa, the stress at the shear rate of the readings`);

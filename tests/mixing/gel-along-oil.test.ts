@@ -66,6 +66,15 @@ describe("the flow curve of a gel on its way", () => {
   test("beyond the readings nothing is known, and a yield stress above what was read at flow is refused", () => {
     const readings = { shearRate: 10, viscosity: points([1, 2]), flowIndex: points([0.8, 0.6]) };
     expect(() => flowCurveAtOil({ volumeFractionOil: 0.5, readings })).toThrow("the last of readings.viscosity");
+    const soft = {
+      ...readings,
+      viscosity: points([1, 2, 4]),
+      flowIndex: points([0.8, 0.6, 0.5]),
+      yieldStress: points([1, 2]),
+    };
+    expect(() => flowCurveAtOil({ volumeFractionOil: 0.75, readings: soft })).toThrow(
+      "the last of readings.yieldStress",
+    );
     const stiff = { ...readings, yieldStress: points([11, 12]) };
     expect(() => flowCurveAtOil({ volumeFractionOil: 0.6, readings: stiff })).toThrow("the stress at the shear rate");
   });

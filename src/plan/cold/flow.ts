@@ -1,5 +1,5 @@
 import type { FlowCurve } from "../../laws/index.js";
-import { flowCurveAtOil } from "../../mixing/index.js";
+import { flowCurveAtOil, type OilPoint } from "../../mixing/index.js";
 import { kriegerDoughertyViscosity } from "../../rheology/index.js";
 import { attempt } from "../attempt.js";
 import type { Job } from "../job.js";
@@ -20,19 +20,34 @@ export function flowCurveOf(job: Job, contents: readonly Content[]): FlowCurve |
   if (typeof oil === "string") return oil;
   const grains = contents.some(({ material }) => material.particle) ? solidShare(contents) : 0;
   if (Number.isNaN(grains)) return "a density is missing";
-  return attempt(
-    () => {
-      const readings = { shearRate, viscosity, flowIndex, ...(yieldStress.length > 1 && { yieldStress }) };
-      const curve = flowCurveAtOil({ volumeFractionOil: oil, readings });
-      return grains > 0
-        ? times(curve, kriegerDoughertyViscosity({ volumeFraction: grains, volumeFractionPacked: packed }))
-        : curve;
-    },
-    ({ code, message }) =>
+  const readings = { shearRate, viscosity, flowIndex, ...(yieldStress.length > 1 && { yieldStress }) };
+  const curve = attempt(
+    () => flowCurveAtOil({ volumeFractionOil: oil, readings }),
+    ({ code }) =>
       code === "range"
-        ? `the bench's viscosities do not reach ${Number((100 * oil).toPrecision(3))} % of oil by volume`
-        : message,
+        ? `the bench's readings go only ${reachOf([viscosity, flowIndex], yieldStress)}`
+        : "the yield stress that the bench read is above the stress of its viscosity there",
   );
+  if (typeof curve === "string" || grains === 0) return curve;
+  return attempt(
+    () => times(curve, kriegerDoughertyViscosity({ volumeFraction: grains, volumeFractionPacked: packed })),
+    () => "its particles are packed too closely to flow",
+  );
+}
+
+/** Between which oil fractions a curve is known: one sentence for all of a step, wherever in it the oil is. */
+function reachOf(throughout: readonly (readonly OilPoint[])[], yieldStress: readonly OilPoint[]): string {
+  const percent = (oils: readonly (number | undefined)[], pick: (...of: number[]) => number): number =>
+    Number((100 * pick(...oils.filter((oil) => oil !== undefined))).toPrecision(3));
+  const from = percent(
+    throughout.map((points) => points[0]?.volumeFractionOil),
+    Math.max,
+  );
+  const to = percent(
+    [...throughout, ...(yieldStress.length > 1 ? [yieldStress] : [])].map((points) => points.at(-1)?.volumeFractionOil),
+    Math.min,
+  );
+  return `from ${from} to ${to} % of oil by volume`;
 }
 
 /** All stresses of a curve times a factor. Of a yield stress that is more than particles make of it: a wall that moves then, moves. */
