@@ -152,7 +152,7 @@ export interface PlanScale {
   readonly massFirstAddition?: number;
   /** Oil by volume of oil and gel former in the end. */
   readonly volumeFractionOil?: number;
-  /** From the first addition until all of the oil is taken up [s]. */
+  /** From the first addition of a phase until all of it is taken up, all phases together [s]. */
   readonly durationAdding?: number;
   /** The warmest that stirring makes it [°C]. */
   readonly temperatureHighest?: number;

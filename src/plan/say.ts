@@ -30,6 +30,9 @@ export const say = {
     if (first === last) return first === 1 ? "" : `, times ${first}`;
     return `, times ${first} at first and ${last} in the end`;
   },
+  /** Places in a list that may be long. */
+  places: (places: readonly string[]): string =>
+    places.length > 4 ? `${places.slice(0, 3).join(", ")} and ${places.length - 3} more` : places.join(", "),
   number: (value: number): string => String(Number(value.toPrecision(2))),
   pascals: (pressure: number): string => formatQuantity(pressure, "Pa", { significantDigits: 3 }),
 } as const;

@@ -56,7 +56,8 @@ function hardest(turns: readonly Turn[], { vessel }: Job): PlanScale {
 
 /** What of the cold route changes with the size of the vessel. */
 export function coldScaleOf(additions: readonly ColdAdditions[], gel: ExpectedGel, warming: ColdWarming): PlanScale {
-  const rows = additions.flatMap((one) => one.rows);
+  // A stream has rows and no additions.
+  const rows = additions.some(({ form }) => form === "stream") ? [] : additions.flatMap((one) => one.rows);
   const [first] = rows;
   const spans = additions.map((one) => one.rows.at(-1)?.timeEnd ?? one.rows.at(-1)?.timeStart);
   const known = spans.filter((span) => span !== undefined);

@@ -14,7 +14,7 @@ export interface Turn {
   readonly level: number | string;
 }
 
-/** A step in which the stirrer turns: at its end. */
+/** The same with the step that it belongs to. */
 export interface Turning extends Turn {
   /** Its place in the process, from 1. */
   readonly number: number;

@@ -107,7 +107,8 @@ export function warmingOf(
     leftOut.length === 0
       ? ""
       : ` The heat of stirring in step ${steps} is not known: ${[...new Set(leftOut.map(({ why }) => why))].join("; ")}.`;
-  if (temperatureHighest === undefined || temperatureHighest - temperatureRoom < 0.05) return left ? [left.trim()] : [];
+  if (temperatureHighest === undefined) return [`How warm stirring makes it is not known.${left}`];
+  if (temperatureHighest - temperatureRoom < 0.05) return left ? [left.trim()] : [];
   return [`Stirring warms it to ${celsius(temperatureHighest)} at most, cooling by ${loss}.${left}`];
 }
 

@@ -94,7 +94,7 @@ describe("the heat of stirring is in the heat balance", () => {
     [
       "thin gels",
       (draft) => draft.bench.coldRoute.thickness.readings.splice(0, 2),
-      "do not reach 0 % of oil by volume",
+      "go only from 70 to 84 % of oil by volume",
     ],
     [
       "the shear of the stirrer",
@@ -116,6 +116,25 @@ describe("the heat of stirring is in the heat balance", () => {
     });
     expect(runPlan(still).cold?.warming).toMatchObject({ temperatureHighest: room, leftOut: [] });
     expect(check(still, "motor")).toBeUndefined();
+    const untimed = runPlan(changed(still, (draft) => delete draft.bench.coldRoute.uptake));
+    expect(untimed.timeline.map(({ temperatureEnd }) => temperatureEnd)).toEqual(untimed.timeline.map(() => room));
+  });
+
+  test.each(["largest", "stream"])("how warm it gets in a while that nobody timed is not known (%s)", (form) => {
+    const untimed = changed(job, (draft) => {
+      delete draft.bench.coldRoute.uptake;
+      add(draft).additions = form;
+      draft.process.steps.splice(3, 0, { do: "stir", for: "5 min", speed: "60 rpm" });
+    });
+    const plan = runPlan(untimed);
+    expect(known(plan.timeline[1]?.temperatureEnd)).toBeGreaterThan(room);
+    expect(plan.timeline[2]?.temperatureEnd).toBeUndefined();
+    expect(plan.timeline[2]?.law).toContain("temperature not known: its times are not known");
+    expect(plan.timeline[2]?.law).not.toContain("included");
+    expect(plan.cold?.warming.temperatureHighest).toBeUndefined();
+    expect(toMarkdown({ plan })).toContain("How warm stirring makes it is not known.");
+    // What the stirrer does then hangs on the oil, and not on the time.
+    expect(check(untimed, "even:4")?.verdict).toBe("met");
   });
 
   test("a gel that stirring has warmed is not looked through before it has cooled", () => {
@@ -170,6 +189,50 @@ describe("what each addition asks of the stirrer", () => {
     expect(check(small, "air-leaves")?.statement).toContain("at the wall stands still");
     const byHand = changed(small, (draft) => Object.assign(draft.vessel.stirrer, { byHand: true }));
     expect(check(byHand, "wall-moves:3")).toBeUndefined();
+  });
+
+  test("a motor turned down to half its speed has its torque, and not its power", () => {
+    const torque = known(runPlan(job).timeline[5]?.stirring?.torque);
+    const power = (2 * Math.PI * (50 / 60) * torque) / 0.7;
+    // Step 6 alone, at half the usual speed: it needs a quarter more torque than it asks for.
+    const driven = (times: number) =>
+      changed(job, (draft) => {
+        draft.vessel.stirrer.motor.power = `${times * power} W`;
+        draft.process.steps[2].speed = "1 rpm";
+        draft.process.steps[6].speed = "1 rpm";
+      });
+    expect(check(driven(1.24), "motor")).toMatchObject({ verdict: "not known" });
+    expect(check(driven(1.24), "motor")?.statement).toContain("in step 6 is not known: at 25 rpm");
+    expect(check(driven(1.26), "motor")).toMatchObject({ verdict: "met" });
+    expect(check(driven(0.6), "motor")).toMatchObject({ verdict: "not met" });
+  });
+
+  test.each<[string, (reading: Draft) => unknown]>([
+    ["how thick it is", (reading) => delete reading.viscosity],
+    ["its yield stress", (reading) => delete reading.yieldStress],
+  ])("where nobody read %s at the end, whether the gel moves at the wall is not known", (_what, remove) => {
+    const short = changed(job, (draft) => remove(draft.bench.coldRoute.thickness.readings[4]));
+    expect(check(short, "wall-moves:3")).toMatchObject({ verdict: "not known" });
+    expect(check(short, "wall-moves:3")?.statement).toContain("readings go only from 0 to 78 % of oil by volume");
+    expect(check(short, "wall-moves:7")).toMatchObject({ verdict: "not known" });
+    expect(check(short, "motor")?.value).toContain("not known in step 3, addition 18");
+  });
+
+  test("a gel too full of particles to flow is said to be, and no reading is blamed", () => {
+    const full = changed(job, (draft) => {
+      draft.formula.phases[2].lines[0].amount = "72 %";
+      draft.formula.phases[1].lines[1].amount = "2 %";
+    });
+    expect(runPlan(full).timeline[5]?.law).toContain("its particles are packed too closely to flow");
+  });
+
+  test("a stream has rows and no additions", () => {
+    const stream = runPlan(changed(job, (draft) => Object.assign(add(draft), { additions: "stream" })));
+    expect(stream.scale.additions).toBeUndefined();
+    expect(stream.scale.massFirstAddition).toBeUndefined();
+    expect(known(stream.scale.durationAdding)).toBeGreaterThan(3600);
+    expect(runPlan(job).scale.additions).toBe(20);
+    expect(stream.checks.find(({ id }) => id === "motor")?.value).toContain("in step 3, row 11");
   });
 
   test("stands on the sheet beside the addition, with the shear rate of what was read", () => {
@@ -298,6 +361,15 @@ test("faults of the readings and of the bench's stirrer are told with their plac
     "bench.coldRoute.thickness.readings[3].viscosity",
     "bench.coldRoute.thickness.shearRate",
   ]);
+});
+
+test("a yield stress above the stress at which its gel was read flowing is a fault", () => {
+  const wrong = changed(job, (draft) => {
+    // 20 1/s and 2.6 Pa·s: 52 Pa.
+    draft.bench.coldRoute.thickness.readings[3].yieldStress = "52 Pa";
+    draft.bench.coldRoute.thickness.readings[4].yieldStress = "79 Pa";
+  });
+  expect(faultPaths(wrong)).toEqual(["bench.coldRoute.thickness.readings[3].yieldStress"]);
 });
 
 function withoutIndex(reading: Draft): void {

@@ -61,7 +61,7 @@ function withBaffles(
   whirls: readonly Turn[],
   { count, width }: NonNullable<Vessel["baffles"]>,
 ): Pick<Check, "verdict" | "statement" | "value" | "source"> {
-  const steps = whirls.map(({ where }) => where).join(", ");
+  const steps = say.places(whirls.map(({ where }) => where));
   return {
     verdict: "not known",
     statement: `Whether air is drawn down to the stirrer in ${steps} is not known: baffles keep the charge from whirling as one, and for what the surface draws in behind them there is no bound. Watch the surface, and stir more slowly if it dips.`,

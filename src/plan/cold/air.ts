@@ -6,10 +6,10 @@ import { levelOf } from "../level.js";
 import { massOf } from "../moment.js";
 import { say } from "../say.js";
 import { densityOfAir, fluidDensity } from "../suspension.js";
+import type { Turning } from "../turning.js";
 import type { ExpectedGel } from "./plan.js";
 import type { ColdMoment } from "./run.js";
 import { leastMoved } from "./stirring-checks.js";
-import type { ColdTurn } from "./turns.js";
 
 /** Pressure under which the bubbles were measured: that of the room [Pa]. */
 const roomPressure = 101_325;
@@ -19,7 +19,7 @@ type Airing = Extract<ColdMoment["step"], { do: "de-aerate" }>;
 /** Whether the air that was stirred in leaves while the gel is let stand for it. */
 export function checkAir(
   moments: readonly ColdMoment[],
-  turns: readonly ColdTurn[],
+  turns: readonly Turning[],
   job: Job,
   expected: ExpectedGel,
 ): readonly Check[] {

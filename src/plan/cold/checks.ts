@@ -5,6 +5,7 @@ import { checkHeld } from "../check-held.js";
 import type { Job } from "../job.js";
 import { type Content, massOf } from "../moment.js";
 import type { Plan } from "../plan.js";
+import type { Turning } from "../turning.js";
 import { checkAir } from "./air.js";
 import { checkCoverage } from "./check-coverage.js";
 import { checkCeiling, checkCoversImpeller, checkShares } from "./check-oil.js";
@@ -13,13 +14,12 @@ import { isGlycerin, isWater, phasesOfGel } from "./phases.js";
 import type { ExpectedGel } from "./plan.js";
 import type { ColdMoment } from "./run.js";
 import { coldStirringChecks } from "./stirring-checks.js";
-import type { ColdTurn } from "./turns.js";
 
 /** Every question that only the cold route asks, in the order in which the sheet answers them. */
 export function coldChecksOf(
   job: Job,
   moments: readonly ColdMoment[],
-  turns: readonly ColdTurn[],
+  turns: readonly Turning[],
   expected: ExpectedGel,
 ): readonly Check[] {
   const contents = gelOf(moments);
@@ -28,7 +28,7 @@ export function coldChecksOf(
     checkCeiling(job, contents),
     ...checkShares(moments, job),
     ...checkCoversImpeller(moments, job),
-    ...coldStirringChecks(moments, turns, job),
+    ...coldStirringChecks(turns, job),
     ...checkClarity(job, contents, whenMatched(moments)),
     checkCoverage(job, contents, expected),
     ...checkParticlesHeld(job, moments, expected),

@@ -10,7 +10,7 @@ import type { Turn } from "../turning.js";
 import { type AddedOil, addOil } from "./additions.js";
 import { inTheRoom } from "./in-the-room.js";
 import type { ColdStep } from "./step.js";
-import { stirIn } from "./stir-in.js";
+import { type StirredIn, stirIn } from "./stir-in.js";
 
 /** A step of the cold route that was run, with the schedule where oil was added, and what each addition asked of the stirrer. */
 export interface ColdMoment extends Moment<ColdStep> {
@@ -59,14 +59,14 @@ function run(
       const contents = [...state.contents, ...more];
       const added = addOil(step, state.contents, more, job, scaled);
       if (typeof added === "string") return { contents, law: `no schedule: ${added}`, obstacle: added };
-      const { rows, turns, temperature } = stirIn(step, state, more, added.rows, where, job);
+      const stirred = stirIn(step, state, more, added, where, job);
       return {
         contents,
         duration: added.duration,
-        temperature,
-        law: `${lawOf(added)}${heatIn(turns, contents, job)}`,
-        added: { ...added, rows },
-        turns,
+        temperature: stirred.temperature,
+        law: `${lawOf(added)}${heatIn(stirred, state, added, contents, job)}`,
+        added: { ...added, rows: stirred.rows },
+        turns: stirred.turns,
       };
     }
     case "match clarity":
@@ -86,12 +86,22 @@ function ofPhase(charge: readonly Content[], name: string): readonly Content[] {
 }
 
 /** What is known of the heat of stirring while oil goes in, as the end of a sentence. */
-function heatIn(turns: readonly Turn[], contents: readonly Content[], job: Job): string {
-  if (turns.length === 0) return "";
+function heatIn(
+  { turns, temperature }: StirredIn,
+  before: State,
+  { timesNotKnown }: AddedOil,
+  contents: readonly Content[],
+  job: Job,
+): string {
+  if (turns.length === 0 && temperature !== undefined) return "";
   const powers = turns.flatMap(({ stirred }) => (typeof stirred === "string" ? [] : [stirred.power]));
   const unknown = turns.find(({ stirred }) => typeof stirred === "string");
   const parts = partsOf(contents, new Set());
   if (typeof parts === "string") return `; heat of stirring left out, ${parts}`;
+  if (temperature === undefined) {
+    const atStart = before.temperature === undefined ? "the temperature before is not known" : "a law ends on the way";
+    return `; temperature not known: ${timesNotKnown ? "its times are not known" : atStart}`;
+  }
   if (typeof unknown?.stirred === "string")
     return `; heat of stirring left out in ${turns.length - powers.length} of them, ${unknown.stirred}`;
   const [least, most] = [Math.min(...powers), Math.max(...powers)].map(say.watts);

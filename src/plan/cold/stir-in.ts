@@ -6,6 +6,7 @@ import { meet } from "../run/charge.js";
 import { vesselOf } from "../run/outcome.js";
 import { speedIn } from "../stirring.js";
 import { type Turn, turnOf } from "../turning.js";
+import type { AddedOil } from "./additions.js";
 import type { ColdAddition } from "./plan.js";
 import type { AddStep } from "./step.js";
 
@@ -22,7 +23,7 @@ export function stirIn(
   step: AddStep,
   before: State,
   oil: readonly Content[],
-  additions: readonly ColdAddition[],
+  { form, rows: additions }: Pick<AddedOil, "form" | "rows">,
   where: string,
   job: Job,
 ): StirredIn {
@@ -37,7 +38,14 @@ export function stirIn(
     mass += row.mass;
     state = { ...state, contents: [...before.contents, ...portionOf(oil, mass)], temperature: met };
     // What the bench read of the gel, it read at the room's temperature.
-    const turn = speed && turnOf(job, { ...state, temperature: room }, speed, `${where}, addition ${i + 1}`);
+    const turn =
+      speed &&
+      turnOf(
+        job,
+        { ...state, temperature: room },
+        speed,
+        `${where}, ${form === "stream" ? "row" : "addition"} ${i + 1}`,
+      );
     if (turn) turns.push(turn);
     const stirred = turn && typeof turn.stirred === "object" ? turn.stirred : undefined;
     const temperature = stirredFor(durationOf(row, additions[i - 1]), state, stirred?.power ?? 0, job);
@@ -48,11 +56,14 @@ export function stirIn(
       ...(temperature !== undefined && { temperature }),
     });
   }
-  return { rows, turns, temperature: state.temperature };
+  // A stream of which no row is known went in all the same.
+  const unseen = rows.length === 0 && (speed !== undefined || before.temperature !== room);
+  return { rows, turns, temperature: unseen ? undefined : state.temperature };
 }
 
-/** How warm the vessel is after a while at one power of the stirrer [°C]: as warm as before where a specific heat is missing, undefined where the while is not known. */
+/** How warm the vessel is after a while at one power of the stirrer [°C]: as warm as before where a specific heat is missing, undefined where the while is not known and counts. */
 function stirredFor(duration: number | undefined, state: State, power: number, job: Job): number | undefined {
+  if (power === 0 && state.temperature === job.process.temperatureRoom) return state.temperature;
   if (duration === undefined) return undefined;
   const vessel = vesselOf(state, job, { supply: "power", power });
   if (typeof vessel === "string" || duration === 0) return state.temperature;

@@ -6,20 +6,14 @@ import { checkCovered, checkVortex } from "../checks/stirrer-level.js";
 import { checkEven } from "../checks/stirring.js";
 import type { Job, Stirrer } from "../job.js";
 import { say } from "../say.js";
-import { turningOf } from "../turning.js";
-import type { ColdMoment } from "./run.js";
-import type { ColdTurn } from "./turns.js";
+import type { Turning } from "../turning.js";
 
 /** Every question about the stirrer on the cold route; none where no stirrer is described. */
-export function coldStirringChecks(
-  moments: readonly ColdMoment[],
-  turns: readonly ColdTurn[],
-  job: Job,
-): readonly Check[] {
+export function coldStirringChecks(turns: readonly Turning[], job: Job): readonly Check[] {
   const { stirrer } = job.vessel;
   if (!stirrer || turns.length === 0) return [];
   return [
-    ...checkEven(turningOf(moments, job), stirrer, job),
+    ...checkEven(turns, stirrer, job),
     ...checkWallMoves(turns, stirrer, job),
     ...checkMotor(turns, stirrer),
     ...checkCovered(turns, stirrer, job),
@@ -30,13 +24,13 @@ export function coldStirringChecks(
 
 /** How far the stirrer moves a gel with a yield stress in one step: the least over its additions; undefined where it has none. */
 export function leastMoved(
-  turns: readonly ColdTurn[],
+  turns: readonly Turning[],
   step: number,
   stirrer: Stirrer,
   job: Job,
 ): { readonly where: string; readonly diameter: number; readonly reachesWall: boolean } | undefined {
-  const moved = turns.flatMap(({ step: of, where, stirred }) => {
-    if (of !== step || typeof stirred === "string" || !stirred.yieldStress) return [];
+  const moved = turns.flatMap(({ number, where, stirred }) => {
+    if (number !== step || typeof stirred === "string" || !stirred.yieldStress) return [];
     const { powerNumber, speed, density, yieldStress } = stirred;
     const around = { diameterImpeller: stirrer.diameter, diameterVessel: job.vessel.diameter };
     const { diameter, reachesWall } = cavern({ powerNumber, speed, density, yieldStress, ...around });
@@ -49,22 +43,37 @@ export function leastMoved(
 }
 
 /** The gel moves as far as the wall in every step that is to mix it: what stands still there takes up no oil and lets no air go. */
-function checkWallMoves(turns: readonly ColdTurn[], stirrer: Stirrer, job: Job): readonly Check[] {
+function checkWallMoves(turns: readonly Turning[], stirrer: Stirrer, job: Job): readonly Check[] {
   if (stirrer.byHand) return [];
-  const steps = [...new Set(turns.map(({ step }) => step))];
+  // Without readings of a yield stress the gel counts as without one.
+  const yields = (job.bench.coldRoute?.thickness.yieldStress ?? []).length > 1;
+  const steps = [...new Set(turns.map(({ number }) => number))];
   return steps.flatMap((step): readonly Check[] => {
     const least = leastMoved(turns, step, stirrer, job);
+    const check = {
+      id: `wall-moves:${step}`,
+      limit: `${say.millimetres(job.vessel.diameter)}, the vessel's diameter`,
+      source: `cavern of Elson and others 1986 (from memory); flow curves from ${job.bench.source}`,
+    };
+    const unseen = yields && turns.find(({ number, stirred }) => number === step && typeof stirred === "string");
+    if (unseen && least?.reachesWall !== false)
+      return [
+        {
+          ...check,
+          verdict: "not known",
+          statement: `Whether the gel moves as far as the wall in ${unseen.where} is not known: ${unseen.stirred}.`,
+          value: "not known",
+        },
+      ];
     if (!least) return [];
     return [
       {
-        id: `wall-moves:${step}`,
+        ...check,
         verdict: least.reachesWall ? "met" : "not met",
         statement: least.reachesWall
           ? `The gel moves as far as the wall all through step ${step}.`
           : `In ${least.where} the gel stands still at the wall: what is there takes up no oil and lets no air go. Stir faster, take a wider stirrer or one that follows the wall, or bring the wall's gel in by hand with the stirrer off.`,
         value: `${say.millimetres(least.diameter)} moved in ${least.where}`,
-        limit: `${say.millimetres(job.vessel.diameter)}, the vessel's diameter`,
-        source: `cavern of Elson and others 1986 (from memory); flow curves from ${job.bench.source}`,
       },
     ];
   });

@@ -1,5 +1,6 @@
 import { aboveZero, type Draft, type Findings, join } from "../../formula/document.js";
 import type { OilPoint } from "../../mixing/index.js";
+import { say } from "../say.js";
 import { checkRising, readOil } from "./oil-entries.js";
 import type { ThicknessDocument } from "./types.js";
 
@@ -26,17 +27,27 @@ export function readThickness(
       const value = read(reading, i);
       return value === undefined ? [] : [{ volumeFractionOil: oils[i] ?? Number.NaN, value }];
     });
+  const rate = findings.optional(shearRate, "shearRate", join(path, "shearRate"), aboveZero);
+  const viscosity = along((reading, i) =>
+    findings.optional(reading?.viscosity, "dynamicViscosity", at(i, "viscosity"), aboveZero),
+  );
   return {
-    shearRate: findings.optional(shearRate, "shearRate", join(path, "shearRate"), aboveZero),
-    viscosity: along((reading, i) =>
-      findings.optional(reading?.viscosity, "dynamicViscosity", at(i, "viscosity"), aboveZero),
-    ),
+    shearRate: rate,
+    viscosity,
     flowIndex: along((reading, i) => {
       if (reading?.flowIndex === 0) findings.note(at(i, "flowIndex"), "0", "a number above 0");
       return reading?.flowIndex;
     }),
-    yieldStress: along((reading, i) =>
-      findings.optional(reading?.yieldStress, "pressure", at(i, "yieldStress"), aboveZero),
-    ),
+    yieldStress: along((reading, i) => {
+      const value = findings.optional(reading?.yieldStress, "pressure", at(i, "yieldStress"), aboveZero);
+      const then = viscosity.find(({ volumeFractionOil }) => volumeFractionOil === oils[i]);
+      if (value !== undefined && then && rate !== undefined && value >= rate * then.value)
+        findings.note(
+          at(i, "yieldStress"),
+          reading?.yieldStress,
+          `below ${say.pascals(rate * then.value)}, the stress at which its viscosity was read`,
+        );
+      return value;
+    }),
   };
 }

@@ -5,16 +5,16 @@ import type { TimelineStep } from "../plan.js";
 import { say } from "../say.js";
 import { speedIn } from "../stirring.js";
 import { stirringIn } from "../timeline.js";
+import type { Turning } from "../turning.js";
 import { oilFractionOf, phasesOfGel } from "./phases.js";
 import type { ColdMoment } from "./run.js";
 import type { ColdStep } from "./step.js";
-import type { ColdTurn } from "./turns.js";
 
 /** The moments of a run on the cold route as the steps of a batch sheet. */
 export function coldTimelineOf(
   job: Job,
   moments: readonly ColdMoment[],
-  turns: readonly ColdTurn[],
+  turns: readonly Turning[],
 ): readonly TimelineStep[] {
   const room = job.process.temperatureRoom;
   return moments.map((moment, i) => {
@@ -32,7 +32,7 @@ export function coldTimelineOf(
       temperatureEnd: after.temperature,
       ...(typeof oil === "number" && { volumeFractionOil: oil }),
       // Of a step with additions, what the last of them asks of the stirrer.
-      stirring: stirringIn(turns.filter((turn) => turn.step === i + 1).at(-1)),
+      stirring: stirringIn(turns.filter(({ number }) => number === i + 1).at(-1)),
       law,
       note: step.note,
     };

@@ -1,18 +1,18 @@
 import type { Job } from "../job.js";
 import { partsOf } from "../parts.js";
+import type { Turning } from "../turning.js";
 import type { ColdWarming } from "./plan.js";
 import type { ColdMoment } from "./run.js";
-import type { ColdTurn } from "./turns.js";
 
 /** How warm the gel gets by being stirred, and of which steps the heat is not known. */
-export function warmingOf(moments: readonly ColdMoment[], turns: readonly ColdTurn[], job: Job): ColdWarming {
+export function warmingOf(moments: readonly ColdMoment[], turns: readonly Turning[], job: Job): ColdWarming {
   // Each addition of oil cools what is there: the warmest may lie between two of them.
   const temperatures = moments.flatMap(({ step, after, added }) =>
     step.do === "fill" ? [] : [after.temperature, ...(added?.rows ?? []).map(({ temperature }) => temperature)],
   );
   const leftOut = moments.flatMap(({ after }, i) => {
-    const unknown = turns.find(({ step, stirred }) => step === i + 1 && typeof stirred === "string")?.stirred;
-    const parts = turns.some(({ step }) => step === i + 1) ? partsOf(after.contents, after.molten) : undefined;
+    const unknown = turns.find(({ number, stirred }) => number === i + 1 && typeof stirred === "string")?.stirred;
+    const parts = turns.some(({ number }) => number === i + 1) ? partsOf(after.contents, after.molten) : undefined;
     const why = typeof parts === "string" ? parts : unknown;
     return typeof why === "string" ? [{ step: i + 1, why }] : [];
   });
