@@ -62,6 +62,8 @@ function batchOf(job: Job, contents: readonly Content[], temperature: number) {
 
 /** What a kernel refused, in words for the sheet. */
 function inWords({ code, faults, message }: CalculationError, { vessel: { stirrer } }: Job): string {
+  if (faults.some(({ path }) => path.endsWith("levelToVessel")))
+    return "the level of the charge is outside the power curve of the stirrer, 0.1 to 10 times the vessel's diameter";
   if (code !== "unreachable") return message;
   const shear = faults.some(({ path }) => path.endsWith("shearConstant"));
   return `nothing is known of the ${shear ? "shear" : "power"} of this kind of stirrer (${stirrer?.kind}): ${shear ? "state shearConstant" : powerWanted(stirrer)}`;

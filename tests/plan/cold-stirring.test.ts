@@ -137,6 +137,23 @@ describe("the heat of stirring is in the heat balance", () => {
     expect(check(untimed, "even:4")?.verdict).toBe("met");
   });
 
+  test("in packs it no longer cools as the vessel does", () => {
+    const kept = changed(job, (draft) => {
+      draft.process.steps.push({ do: "rest", for: "2 h" });
+      draft.pack.heatLoss = "0.05 W/K";
+    });
+    const { timeline, cold } = runPlan(kept);
+    const [filled, rested] = timeline.slice(-2).map(({ temperatureEnd }) => known(temperatureEnd) - room);
+    // 150 g at 2.05 kJ/(kg·K) or so behind 0.05 W/K: an hour and three quarters for a fall to 1/e.
+    const lump = Math.log(known(filled) / known(rested)) / 7200;
+    expect(0.05 / 0.15 / lump).toBeGreaterThan(1900);
+    expect(0.05 / 0.15 / lump).toBeLessThan(2200);
+    const untold = runPlan(changed(kept, (draft) => delete draft.pack.heatLoss));
+    expect(untold.timeline.at(-1)).toMatchObject({ temperatureEnd: undefined });
+    expect(untold.timeline.at(-1)?.law).toContain("nothing says how the filled pack cools");
+    expect(untold.cold?.warming.temperatureHighest).toBe(cold?.warming.temperatureHighest);
+  });
+
   test("a gel that stirring has warmed is not looked through before it has cooled", () => {
     const hot = changed(job, (draft) => {
       draft.vessel.stirrer.powerConstant = 4000;
@@ -216,6 +233,25 @@ describe("what each addition asks of the stirrer", () => {
     expect(check(short, "wall-moves:3")?.statement).toContain("readings go only from 0 to 78 % of oil by volume");
     expect(check(short, "wall-moves:7")).toMatchObject({ verdict: "not known" });
     expect(check(short, "motor")?.value).toContain("not known in step 3, addition 18");
+  });
+
+  test("a first charge that hardly covers the bottom is told in words, and no depth on the sheet is below nothing", () => {
+    const low = changed(job, (draft) => {
+      draft.vessel.workingVolume.least = "2 L";
+      draft.vessel.bottom = { shape: "dished" };
+      draft.vessel.stirrer = {
+        kind: "pitched-blade turbine",
+        diameter: "200 mm",
+        speed: "60 rpm",
+        topEdge: "80 mm",
+        motor: { power: "1 kW" },
+      };
+      draft.batch.target = { packs: 30, fillMass: "150 g" };
+    });
+    const plan = runPlan(low);
+    expect(plan.timeline[1]?.law).toContain("the level of the charge is outside the power curve of the stirrer");
+    expect(check(low, "no-air-down-the-vortex")?.statement).toContain("the charge does not cover it");
+    expect(toMarkdown({ plan })).not.toMatch(/levelToVessel|-\d+(\.\d+)? mm/);
   });
 
   test("a gel too full of particles to flow is said to be, and no reading is blamed", () => {

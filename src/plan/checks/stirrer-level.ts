@@ -115,9 +115,11 @@ export function checkVortex(turning: readonly Turn[], stirrer: Stirrer, { vessel
               ? topEdge === undefined
                 ? noHeight
                 : "the level of the charge is not known"
-              : "the deepest possible would reach it. Watch the surface, and stir more slowly if it dips."
+              : above <= 0
+                ? "the charge does not cover it."
+                : "the deepest possible would reach it. Watch the surface, and stir more slowly if it dips."
           }${above === undefined ? "." : ""}`,
-      value: `a dip of ${say.millimetres(depth)} at most${above === undefined ? "" : `, ${say.millimetres(above)} of charge above it`}, in ${where}`,
+      value: `a dip of ${say.millimetres(depth)} at most${above === undefined || above <= 0 ? "" : `, ${say.millimetres(above)} of charge above it`}, in ${where}`,
     },
   ];
 }

@@ -3,7 +3,7 @@ import type { Job } from "../job.js";
 import { type Content, intoPacks, type Moment, type State } from "../moment.js";
 import { partsOf } from "../parts.js";
 import { chargeInto } from "../run/charge.js";
-import { wait } from "../run/wait.js";
+import { rest, wait } from "../run/wait.js";
 import { say } from "../say.js";
 import { speedIn } from "../stirring.js";
 import type { Turn } from "../turning.js";
@@ -25,7 +25,8 @@ export function runCold(job: Job, weighed: readonly Content[], scaled: ScaledBat
   let state: State = { contents: [], onHeat: false, time: 0, molten: new Set() };
   return steps.map((step, i): ColdMoment => {
     const before = state;
-    const done = run(step, before, `step ${i + 1}`, job, charge, scaled);
+    const inPacks = steps.slice(0, i).some((earlier) => earlier.do === "fill");
+    const done = run(step, before, { where: `step ${i + 1}`, inPacks }, job, charge, scaled);
     const { contents = before.contents, duration, temperature, law, obstacle, added, turns } = done;
     const time = before.time === undefined || duration === undefined ? undefined : before.time + duration;
     state = { ...before, contents, time, temperature };
@@ -46,7 +47,7 @@ interface Done {
 function run(
   step: ColdStep,
   state: State,
-  where: string,
+  { where, inPacks }: { readonly where: string; readonly inPacks: boolean },
   job: Job,
   charge: readonly Content[],
   scaled: ScaledBatch,
@@ -77,7 +78,10 @@ function run(
     case "de-aerate":
       return wait(state, step.duration, job, speedIn(step, job));
     case "rest":
-      return wait(state, step.duration, job);
+      // What is in packs no longer cools as the vessel does.
+      return inPacks && state.temperature !== job.process.temperatureRoom
+        ? rest(state, step.duration, job, scaled)
+        : wait(state, step.duration, job);
   }
 }
 

@@ -7,9 +7,10 @@ import type { ColdMoment } from "./run.js";
 /** How warm the gel gets by being stirred, and of which steps the heat is not known. */
 export function warmingOf(moments: readonly ColdMoment[], turns: readonly Turning[], job: Job): ColdWarming {
   // Each addition of oil cools what is there: the warmest may lie between two of them.
-  const temperatures = moments.flatMap(({ step, after, added }) =>
-    step.do === "fill" ? [] : [after.temperature, ...(added?.rows ?? []).map(({ temperature }) => temperature)],
-  );
+  const filled = moments.findIndex(({ step }) => step.do === "fill");
+  const temperatures = moments
+    .slice(0, filled === -1 ? undefined : filled)
+    .flatMap(({ after, added }) => [after.temperature, ...(added?.rows ?? []).map(({ temperature }) => temperature)]);
   const leftOut = moments.flatMap(({ after }, i) => {
     const unknown = turns.find(({ number, stirred }) => number === i + 1 && typeof stirred === "string")?.stirred;
     const parts = turns.some(({ number }) => number === i + 1) ? partsOf(after.contents, after.molten) : undefined;
