@@ -146,7 +146,7 @@ export interface PlanScale {
   readonly power?: number;
   /** At the shaft there [N·m]. */
   readonly torque?: number;
-  /** On the cold route: how many additions of oil there are. */
+  /** On the cold route: how many additions of oil there are; 0 where all of it is streamed in. */
   readonly additions?: number;
   /** The first of them [kg]. */
   readonly massFirstAddition?: number;

@@ -56,13 +56,14 @@ function hardest(turns: readonly Turn[], { vessel }: Job): PlanScale {
 
 /** What of the cold route changes with the size of the vessel. */
 export function coldScaleOf(additions: readonly ColdAdditions[], gel: ExpectedGel, warming: ColdWarming): PlanScale {
-  // A stream has rows and no additions.
-  const rows = additions.some(({ form }) => form === "stream") ? [] : additions.flatMap((one) => one.rows);
+  const steps = additions.filter(({ form }) => form !== "stream");
+  const rows = steps.flatMap((one) => one.rows);
   const [first] = rows;
   const spans = additions.map((one) => one.rows.at(-1)?.timeEnd ?? one.rows.at(-1)?.timeStart);
   const known = spans.filter((span) => span !== undefined);
   return {
-    ...(first && { additions: rows.length, massFirstAddition: first.mass }),
+    ...((first ?? additions.length > steps.length) && { additions: rows.length }),
+    ...(first && { massFirstAddition: first.mass }),
     ...(gel.volumeFractionOil !== undefined && { volumeFractionOil: gel.volumeFractionOil }),
     ...(known.length > 0 &&
       known.length === spans.length && { durationAdding: known.reduce((sum, span) => sum + span, 0) }),

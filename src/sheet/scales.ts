@@ -75,11 +75,16 @@ function rowsOf(time: (seconds: number | undefined) => string): readonly Row[] {
           ? `none: it sets ${span(-durationToSpare)} before`
           : time(durationToSpare),
     ],
-    ["additions of oil", "additions", figure("additions", "", 5)],
+    [
+      "additions of oil",
+      "additions",
+      (scale) => (scale.additions === 0 ? "none, a stream" : figure("additions", "", 5)(scale)),
+    ],
     [
       "first addition",
       "massFirstAddition",
-      ({ massFirstAddition: mass }) => (mass === undefined ? "not known" : kilograms(mass)),
+      ({ massFirstAddition: mass, additions }) =>
+        mass !== undefined ? kilograms(mass) : additions === 0 ? "" : "not known",
     ],
     [
       "oil by volume in the end",

@@ -2,7 +2,7 @@ import type { Check } from "gelwright/formula";
 import { glycerin, liquidWater, specificHeatAt } from "gelwright/laws";
 import { stirring } from "gelwright/mixing";
 import { type ColdAdditions, type JobDocument, runPlan } from "gelwright/plan";
-import { toMarkdown } from "gelwright/sheet";
+import { scalesToMarkdown, toMarkdown } from "gelwright/sheet";
 import { describe, expect, test } from "vitest";
 import { changed, coldJob } from "../support/example.js";
 import { march } from "../support/ode.js";
@@ -264,8 +264,9 @@ describe("what each addition asks of the stirrer", () => {
 
   test("a stream has rows and no additions", () => {
     const stream = runPlan(changed(job, (draft) => Object.assign(add(draft), { additions: "stream" })));
-    expect(stream.scale.additions).toBeUndefined();
+    expect(stream.scale.additions).toBe(0);
     expect(stream.scale.massFirstAddition).toBeUndefined();
+    expect(scalesToMarkdown({ plans: [runPlan(job), stream] })).toContain("| additions of oil | 20 | none, a stream |");
     expect(known(stream.scale.durationAdding)).toBeGreaterThan(3600);
     expect(runPlan(job).scale.additions).toBe(20);
     expect(stream.checks.find(({ id }) => id === "motor")?.value).toContain("in step 3, row 11");
