@@ -49,7 +49,7 @@ export interface GelReadings {
 export function flowCurveAtOil(input: {
   readonly volumeFractionOil: number;
   readonly readings: GelReadings;
-}): FlowCurve {
+}): Extract<FlowCurve, { law: "power-law" | "herschel-bulkley" }> {
   const { volumeFractionOil, readings } = record(input, "input");
   const oil = fraction(volumeFractionOil, "volumeFractionOil");
   const { shearRate, viscosity, flowIndex, yieldStress } = record(readings, "readings");

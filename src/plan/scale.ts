@@ -8,8 +8,7 @@ import type { Job, Vessel } from "./job.js";
 import type { Moment } from "./moment.js";
 import type { PlanScale } from "./plan.js";
 import { noSupply, vesselOf } from "./run/outcome.js";
-import type { Stirred } from "./stirring.js";
-import type { Turn } from "./turning.js";
+import { hardestOf, type Turn } from "./turning.js";
 
 /** What of a run changes with the size of the vessel. */
 export function scaleOf(
@@ -39,11 +38,7 @@ export function scaleOf(
 
 /** What the stirrer does where it works hardest, as far as that is known. */
 function hardest(turns: readonly Turn[], { vessel }: Job): PlanScale {
-  const known = turns.flatMap(({ stirred }) => (typeof stirred === "string" ? [] : [stirred]));
-  const most = known.reduce<Stirred | undefined>(
-    (best, one) => (best && best.power >= one.power ? best : one),
-    undefined,
-  );
+  const most = hardestOf(turns, "power");
   if (!most || !vessel.stirrer) return {};
   const { shearRate, power, torque, speed } = most;
   return {

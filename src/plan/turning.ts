@@ -45,6 +45,19 @@ export function turningOf(moments: readonly Moment[], job: Job): readonly Turnin
   });
 }
 
+/** Where the stirrer works hardest, or turns hardest; undefined where neither is known of any moment. */
+export function hardestOf(
+  turns: readonly Turn[],
+  by: "power" | "torque",
+): (Stirred & { readonly where: string }) | undefined {
+  return turns
+    .flatMap(({ where, stirred }) => (typeof stirred === "string" ? [] : [{ ...stirred, where }]))
+    .reduce<(Stirred & { readonly where: string }) | undefined>(
+      (most, one) => (most && most[by] >= one[by] ? most : one),
+      undefined,
+    );
+}
+
 /** Whether a gel that was on the heat has set: off it, and below its setting temperature; undefined where that is not known. */
 export function hasSet({ contents, temperature, onHeat }: Moment["after"], job: Job): boolean | undefined {
   if (onHeat || doseOf(contents) === 0) return false;

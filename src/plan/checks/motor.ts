@@ -1,7 +1,7 @@
 import type { Check } from "../../formula/index.js";
 import type { Stirrer } from "../job.js";
 import { say } from "../say.js";
-import type { Turn } from "../turning.js";
+import { hardestOf, type Turn } from "../turning.js";
 
 /** What the motor keeps in hand: common practice, no source. */
 const spare = 1.25;
@@ -10,13 +10,7 @@ const newtonMetres = (torque: number): string => `${torque.toPrecision(2)} N·m`
 
 /** The motor turns the stirrer where the charge is thickest, with a quarter in hand. */
 export function checkMotor(turning: readonly Turn[], { powerMotor, speed }: Stirrer): readonly Check[] {
-  const known = turning.flatMap(({ where, stirred }) => (typeof stirred === "string" ? [] : [{ where, ...stirred }]));
-  const most = (key: "power" | "torque"): (typeof known)[number] | undefined =>
-    known.reduce<(typeof known)[number] | undefined>(
-      (best, one) => (best && best[key] >= one[key] ? best : one),
-      undefined,
-    );
-  const hardest = most("power");
+  const hardest = hardestOf(turning, "power");
   const check = {
     id: "motor",
     limit: powerMotor === undefined ? "not stated" : `at most ${say.watts(powerMotor / spare)}`,
@@ -38,7 +32,7 @@ export function checkMotor(turning: readonly Turn[], { powerMotor, speed }: Stir
   const met = hardest.power * spare <= powerMotor;
   const unseen = turning.filter(({ stirred }) => typeof stirred === "string").map(({ where }) => where);
   const notKnown = unseen.length > 0 ? `; not known in ${say.places(unseen)}` : "";
-  const heaviest = most("torque");
+  const heaviest = hardestOf(turning, "torque");
   const torqueMotor = speed === undefined ? undefined : powerMotor / (2 * Math.PI * speed);
   // Its power is stated for one speed: below that, only a gear makes more torque of it.
   if (met && heaviest && torqueMotor !== undefined && heaviest.torque * spare > torqueMotor)
@@ -46,7 +40,7 @@ export function checkMotor(turning: readonly Turn[], { powerMotor, speed }: Stir
       {
         ...check,
         verdict: "not known",
-        statement: `Whether the motor turns the stirrer in ${heaviest.where} is not known: at ${Math.round(60 * heaviest.speed)} rpm its power would do through a gear, but turned down by its supply alone it lacks the torque.`,
+        statement: `Whether the motor turns the stirrer in ${heaviest.where} is not known: through a gear it does, turned down by its supply alone it lacks the torque.`,
         value: `${newtonMetres(heaviest.torque)} in ${heaviest.where}${notKnown}`,
         limit: `at most ${newtonMetres(torqueMotor / spare)}, by the motor's power at the usual speed`,
       },

@@ -20,12 +20,14 @@ export function flowCurveOf(job: Job, contents: readonly Content[]): FlowCurve |
   if (typeof oil === "string") return oil;
   const grains = contents.some(({ material }) => material.particle) ? solidShare(contents) : 0;
   if (Number.isNaN(grains)) return "a density is missing";
-  const readings = { shearRate, viscosity, flowIndex, ...(yieldStress.length > 1 && { yieldStress }) };
+  // One yield stress is a point and no line.
+  const yields = yieldStress.length > 1 ? yieldStress : [];
+  const readings = { shearRate, viscosity, flowIndex, ...(yields.length > 0 && { yieldStress: yields }) };
   const curve = attempt(
     () => flowCurveAtOil({ volumeFractionOil: oil, readings }),
     ({ code }) =>
       code === "range"
-        ? `the bench's readings go only ${reachOf([viscosity, flowIndex], yieldStress)}`
+        ? `the bench's readings go only ${reachOf([viscosity, flowIndex], yields)}`
         : "the yield stress that the bench read is above the stress of its viscosity there",
   );
   if (typeof curve === "string" || grains === 0) return curve;
@@ -35,29 +37,19 @@ export function flowCurveOf(job: Job, contents: readonly Content[]): FlowCurve |
   );
 }
 
-/** Between which oil fractions a curve is known: one sentence for all of a step, wherever in it the oil is. */
+/** Between which oil fractions a curve is known: one sentence for all of a step. Below its first reading there is no yield stress yet. */
 function reachOf(throughout: readonly (readonly OilPoint[])[], yieldStress: readonly OilPoint[]): string {
-  const percent = (oils: readonly (number | undefined)[], pick: (...of: number[]) => number): number =>
-    Number((100 * pick(...oils.filter((oil) => oil !== undefined))).toPrecision(3));
-  const from = percent(
-    throughout.map((points) => points[0]?.volumeFractionOil),
-    Math.max,
-  );
-  const to = percent(
-    [...throughout, ...(yieldStress.length > 1 ? [yieldStress] : [])].map((points) => points.at(-1)?.volumeFractionOil),
-    Math.min,
-  );
+  const percent = (point: OilPoint | undefined): number =>
+    Number((100 * (point?.volumeFractionOil ?? 1)).toPrecision(3));
+  const from = Math.max(...throughout.map(([first]) => percent(first)));
+  const to = Math.min(...[...throughout, yieldStress].map((points) => percent(points.at(-1))));
   return `from ${from} to ${to} % of oil by volume`;
 }
 
 /** All stresses of a curve times a factor. Of a yield stress that is more than particles make of it: a wall that moves then, moves. */
-function times(curve: FlowCurve, factor: number): FlowCurve {
-  switch (curve.law) {
-    case "power-law":
-      return { ...curve, consistency: curve.consistency * factor };
-    case "herschel-bulkley":
-      return { ...curve, consistency: curve.consistency * factor, yieldStress: curve.yieldStress * factor };
-    default:
-      return curve;
-  }
+function times(curve: ReturnType<typeof flowCurveAtOil>, factor: number): FlowCurve {
+  const consistency = curve.consistency * factor;
+  return curve.law === "power-law"
+    ? { ...curve, consistency }
+    : { ...curve, consistency, yieldStress: curve.yieldStress * factor };
 }

@@ -102,10 +102,8 @@ function heatIn(
   const unknown = turns.find(({ stirred }) => typeof stirred === "string");
   const parts = partsOf(contents, new Set());
   if (typeof parts === "string") return `; heat of stirring left out, ${parts}`;
-  if (temperature === undefined) {
-    const atStart = before.temperature === undefined ? "the temperature before is not known" : "a law ends on the way";
-    return `; temperature not known: ${timesNotKnown ? "its times are not known" : atStart}`;
-  }
+  if (temperature === undefined)
+    return `; temperature not known: ${timesNotKnown ? "its times are not known" : before.temperature === undefined ? "the temperature before is not known" : "a law ends on the way"}`;
   if (typeof unknown?.stirred === "string")
     return `; heat of stirring left out in ${turns.length - powers.length} of them, ${unknown.stirred}`;
   const [least, most] = [Math.min(...powers), Math.max(...powers)].map(say.watts);
