@@ -33,6 +33,9 @@ export const say = {
   /** Places in a list that may be long. */
   places: (places: readonly string[]): string =>
     places.length > 4 ? `${places.slice(0, 3).join(", ")} and ${places.length - 3} more` : places.join(", "),
+  /** How far a stirrer moves a gel, which may be further than there is vessel. */
+  moved: (cavern: { readonly diameter: number; readonly reachesWall: boolean }, where?: string): string =>
+    `${cavern.reachesWall ? "enough for " : ""}${say.millimetres(cavern.diameter)}${cavern.reachesWall ? "" : " moved"}${where === undefined ? "" : ` in ${where}`}`,
   number: (value: number): string => String(Number(value.toPrecision(2))),
   pascals: (pressure: number): string => formatQuantity(pressure, "Pa", { significantDigits: 3 }),
 } as const;

@@ -55,7 +55,7 @@ export function checkWallMoves(
         statement: reachesWall
           ? `The gel, which has set, moves as far as the wall in step ${number}.`
           : `The gel, which has set, stands still at the wall in step ${number}: what is added there is never even.`,
-        value: `${say.millimetres(diameter)} moved`,
+        value: say.moved({ diameter, reachesWall }),
       },
     ];
   });

@@ -86,7 +86,7 @@ function airOf(
       verdict: "not met",
       statement:
         "Stirred so slowly, the gel at the wall stands still and holds its air: stir faster, or take a stirrer that follows the wall.",
-      value: `${say.millimetres(moved.diameter)} moved`,
+      value: say.moved(moved),
       limit: `${say.millimetres(job.vessel.diameter)}, the vessel's diameter`,
     };
   const depth = levelOf(massOf(after.contents) / density, job.vessel);

@@ -73,7 +73,7 @@ function checkWallMoves(turns: readonly Turning[], stirrer: Stirrer, job: Job): 
         statement: least.reachesWall
           ? `The gel moves as far as the wall all through step ${step}.`
           : `In ${least.where} the gel stands still at the wall: what is there takes up no oil and lets no air go. Stir faster, take a wider stirrer or one that follows the wall, or bring the wall's gel in by hand with the stirrer off.`,
-        value: `${say.millimetres(least.diameter)} moved in ${least.where}`,
+        value: say.moved(least, least.where),
       },
     ];
   });
