@@ -272,6 +272,14 @@ describe("what each addition asks of the stirrer", () => {
     expect(stream.checks.find(({ id }) => id === "motor")?.value).toContain("in step 3, row 11");
   });
 
+  test("where nobody knows how far slow stirring moves the gel, nobody knows whether its air leaves", () => {
+    const unread = changed(job, (draft) => delete draft.bench.coldRoute.thickness);
+    expect(check(unread, "air-leaves")?.statement).toContain("how far slow stirring moves the gel is not known");
+    // A gel too weak to hold its bubbles lets them go however little of it moves.
+    const weak = changed(unread, (draft) => Object.assign(draft.bench, { yieldStress: "0.3 Pa" }));
+    expect(check(weak, "air-leaves")?.verdict).toBe("met");
+  });
+
   test("stands on the sheet beside the addition, with the shear rate of what was read", () => {
     const sheet = toMarkdown({ plan: runPlan(job) });
     expect(sheet).toContain("| Thickness then | Torque then |");

@@ -55,37 +55,18 @@ function airOf(
   if (!bubbles) return unknown("the bench says nothing about the bubbles");
   if (density === undefined) return unknown("a density is missing");
   const pressure = step.pressure ?? roomPressure;
-  // At rest the gel holds what its yield stress can carry; stirred slowly it yields, and lets go.
   const grown = bubbles.diameter * Math.cbrt(roomPressure / pressure);
-  const strength = expected.yieldStress ?? expected.yieldStressByTheory;
-  if (step.speed === undefined && strength !== undefined && strength > 0) {
-    const { certain, possible } = largestHeld({
-      yieldStress: strength,
-      densityParticle: densityOfAir,
-      densityFluid: density,
-    });
-    const atRest = { value: `${say.millimetres(grown)} wide`, limit: `held up to ${say.millimetres(certain)}` };
-    if (grown <= certain)
-      return {
-        ...check,
-        ...atRest,
-        verdict: "not met",
-        statement: "The gel at rest holds its air for good: stir slowly meanwhile, draw less air in, or pull a vacuum.",
-      };
-    if (grown <= possible)
-      return {
-        ...check,
-        ...atRest,
-        verdict: "not known",
-        statement: "Published criteria differ on whether the gel at rest lets its air go.",
-      };
-  }
-  if (moved && !moved.reachesWall)
+  const strength = expected.yieldStress ?? expected.yieldStressByTheory ?? 0;
+  const held = strength > 0 ? heldOf(grown, strength, density) : undefined;
+  if (held && step.speed === undefined) return { ...check, ...held };
+  if (held && !moved)
+    return unknown("the gel at rest may hold it, and how far slow stirring moves the gel is not known");
+  if (held && moved && !moved.reachesWall)
     return {
       ...check,
-      verdict: "not met",
+      verdict: held.verdict,
       statement:
-        "Stirred so slowly, the gel at the wall stands still and holds its air: stir faster, or take a stirrer that follows the wall.",
+        "Stirred so slowly, the gel at the wall stands still and may hold its air: stir faster, or take a stirrer that follows the wall.",
       value: say.moved(moved),
       limit: `${say.millimetres(job.vessel.diameter)}, the vessel's diameter`,
     };
@@ -112,4 +93,26 @@ function airOf(
     },
     (refusal) => unknown(refusal.message),
   );
+}
+
+/** What is to be said of bubbles that a gel at rest holds, or may hold; undefined where it lets them go. Stirred, it yields and lets go. */
+function heldOf(
+  diameter: number,
+  yieldStress: number,
+  densityFluid: number,
+): Pick<Check, "verdict" | "statement" | "value" | "limit"> | undefined {
+  const { certain, possible } = largestHeld({ yieldStress, densityParticle: densityOfAir, densityFluid });
+  if (diameter > possible) return undefined;
+  const figures = { value: `${say.millimetres(diameter)} wide`, limit: `held up to ${say.millimetres(certain)}` };
+  return diameter <= certain
+    ? {
+        ...figures,
+        verdict: "not met",
+        statement: "The gel at rest holds its air for good: stir slowly meanwhile, draw less air in, or pull a vacuum.",
+      }
+    : {
+        ...figures,
+        verdict: "not known",
+        statement: "Published criteria differ on whether the gel at rest lets its air go.",
+      };
 }
