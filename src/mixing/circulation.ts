@@ -1,6 +1,7 @@
 import { positive, record, refuse, result } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
-import { constantOf, type Impeller } from "./impeller.js";
+import type { Impeller } from "./impeller.js";
+import { constantOf } from "./impeller-constants.js";
 import { reynoldsTurbulent } from "./regime.js";
 
 /** What an impeller moves. */

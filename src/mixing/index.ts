@@ -10,15 +10,9 @@ export { flowCurveAtOil, type GelReadings } from "./flow-curve-at-oil.js";
 export { impellerFroude, vortexDepthAtMost } from "./froude.js";
 export { type GelThen, gelAlongAdditions } from "./gel-along-additions.js";
 export { heatOfStirring } from "./heat-of-stirring.js";
-export {
-  type Impeller,
-  type ImpellerConstants,
-  impellerConstants,
-  type KnownConstants,
-  powerCurveOf,
-  type StirredVessel,
-  stirringShearRate,
-} from "./impeller.js";
+export type { Impeller, ImpellerConstants, StirredVessel } from "./impeller.js";
+export { impellerConstants, type KnownConstants, stirringShearRate } from "./impeller-constants.js";
+export { powerCurveOf } from "./impeller-curve.js";
 export { type MotorMargin, motorMargin } from "./motor-margin.js";
 export { type OilLaw, type OilPoint, oilLawAt } from "./oil-law.js";
 export type { OilToAdd, VesselWithOil } from "./oil-to-add.js";

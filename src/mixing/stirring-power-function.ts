@@ -1,6 +1,7 @@
 import { positive, record, result } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
-import { curveOf, type Impeller, type StirredVessel } from "./impeller.js";
+import type { Impeller, StirredVessel } from "./impeller.js";
+import { curveOf } from "./impeller-curve.js";
 import { compilePower } from "./power-number.js";
 
 /**

@@ -2,7 +2,9 @@ import { positive, record, result } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
 import { type CompiledFlowCurve, compileFlowCurve, viscosityAtRate } from "../laws/compile-flow-curve.js";
 import type { FlowCurve } from "../laws/flow-curve.js";
-import { constantOf, curveOf, type Impeller, impellerConstants, type StirredVessel } from "./impeller.js";
+import type { Impeller, StirredVessel } from "./impeller.js";
+import { constantOf, impellerConstants } from "./impeller-constants.js";
+import { curveOf } from "./impeller-curve.js";
 import { type CompiledPowerCurve, compilePower } from "./power-number.js";
 import { type Regime, regimeAt } from "./regime.js";
 

@@ -2,15 +2,13 @@ import type { ColdAdditions, ColdSpeeds, ColdWarming, ExpectedGel, Plan } from "
 import { convert } from "../units/index.js";
 import { additionTable, speedTable, streamTable } from "./cold-tables.js";
 import { celsius, massRate, percent } from "./figures.js";
-import { markdownTable, markdownText } from "./table.js";
+import { markdownList, markdownTable, markdownText } from "./table.js";
 
 /** The additions of oil, each schedule with how to follow it. */
 export function additionsOf({ cold, timeline }: Plan): readonly string[] {
   return (cold?.additions ?? []).flatMap((of) => [
     `## Additions of phase ${markdownText(of.phase)} (step ${of.step})`,
-    howTo(of)
-      .map((line) => `- ${markdownText(line)}`)
-      .join("\n"),
+    markdownList(howTo(of)),
     ...(of.rows.length > 0
       ? [markdownTable(of.form === "stream" ? streamTable(of, timeline) : additionTable(of, timeline))]
       : []),

@@ -1,18 +1,11 @@
 import { record } from "../guards.js";
-import type {
-  AfterFilling,
-  NaturalOrigin,
-  OilExposure,
-  OilOrder,
-  Plan,
-  PlanCost,
-  PlanEvaporation,
-} from "../plan/index.js";
+import type { NaturalOrigin, Plan, PlanCost } from "../plan/index.js";
 import { additionsOf, expectedOf, speedsOf, warmingOf } from "./cold.js";
-import { celsius, clock, kilograms, packCount, percent, percentBetween, span, weighed } from "./figures.js";
+import { celsius, kilograms, packCount, percent, percentBetween, span, weighed } from "./figures.js";
+import { afterFilling, evaporationOf, exposureOf, orderOfAddition, timeToWorkIn } from "./heat.js";
 import { render } from "./render.js";
 import { filmOnWall, strengthSections } from "./strength.js";
-import { markdownTable, markdownText } from "./table.js";
+import { markdownList, markdownTable, markdownText } from "./table.js";
 import { allowanceTable, checkTable, lawTable, orderTable, timelineTable, weighingTable } from "./tables.js";
 import { version } from "./version.js";
 
@@ -66,12 +59,12 @@ function sheetOf(plan: Plan): string {
     `# Batch sheet: ${markdownText(plan.formula)}`,
     heading(plan),
     "## Cautions",
-    list(plan.cautions),
+    markdownList(plan.cautions),
     ...(open.length > 0
       ? [
           "## Before you start",
           "These questions are open. Settle them before the vessel is charged.",
-          list(open.map(({ verdict, statement }) => `${verdict.toUpperCase()}: ${statement}`)),
+          markdownList(open.map(({ verdict, statement }) => `${verdict.toUpperCase()}: ${statement}`)),
         ]
       : []),
     "## Weigh",
@@ -92,19 +85,19 @@ function sheetOf(plan: Plan): string {
           ...additionsOf(plan),
           ...strengthSections(plan),
           "## The gel by its droplets",
-          list(expectedOf(plan.cold.gel, plan.yieldStress !== undefined)),
+          markdownList(expectedOf(plan.cold.gel, plan.yieldStress !== undefined)),
           ...speedsOf(plan.cold.speeds),
         ]
-      : [...strengthSections(plan), "## After filling", list(afterFilling(plan.afterFilling))]),
+      : [...strengthSections(plan), "## After filling", markdownList(afterFilling(plan.afterFilling))]),
     ...(plan.exposures.length > 0
       ? [
           "## What the spared oils went through",
-          list(plan.exposures.map(exposureOf)),
+          markdownList(plan.exposures.map(exposureOf)),
           "In the vessel, from their charge to the last pack. This ranks orders of work; it predicts no shelf life.",
         ]
       : []),
     ...orderOfAddition(plan.oilOrder),
-    ...(plan.evaporation.length > 0 ? ["## Evaporation", list(plan.evaporation.map(evaporationOf))] : []),
+    ...(plan.evaporation.length > 0 ? ["## Evaporation", markdownList(plan.evaporation.map(evaporationOf))] : []),
     "## What the process takes",
     markdownTable(allowanceTable(plan)),
     `Asked for: ${kilograms(plan.lots.deliveredAsked)}${packs(plan)}. The charge brings ${kilograms(plan.lots.delivered)}.${filmOnWall(plan)}`,
@@ -117,7 +110,7 @@ function sheetOf(plan: Plan): string {
     plan.cold ? "## What the times rest on" : "## What the times and temperatures rest on",
     markdownTable(lawTable(plan)),
     "## Where the figures come from",
-    list(plan.sources.map(({ of, source }) => `${of}: ${source}`)),
+    markdownList(plan.sources.map(({ of, source }) => `${of}: ${source}`)),
     `_Computed by gelwright ${version}. Figures are estimates from the readings named above; no verdict here says that a product or a process is safe._`,
     "",
   ].join("\n\n");
@@ -172,70 +165,7 @@ function naturalOrigin(figure: NaturalOrigin): string {
     lines.push(
       `At most ${percent(largestGelFormer.massFraction)} of ${largestGelFormer.material} would keep the claimed figure.`,
     );
-  return list(lines);
-}
-
-function afterFilling({ durationToSet, sinkDepth, topUp, law, notKnown }: AfterFilling): readonly string[] {
-  if (durationToSet === undefined)
-    return [`When a pack has set through is not known: ${notKnown ?? "the room is too warm"}.`];
-  const sinks =
-    sinkDepth === undefined || topUp === undefined
-      ? []
-      : [
-          `The content sinks by ${Number((sinkDepth * 1000).toPrecision(2))} mm as it cools; ${kilograms(topUp, 2)} a pack would make up for it.`,
-        ];
-  return [
-    `The centre of a pack has passed the setting temperature ${span(durationToSet)} after filling: ${law}.`,
-    ...sinks,
-  ];
-}
-
-function exposureOf(of: OilExposure): string {
-  if ("notKnown" in of) return `${of.material}: not known, ${of.notKnown}.`;
-  const { material, temperatureHighest, timeAbove, temperatureAbove, duration, equivalent } = of;
-  const asMuch = equivalent ? `; as much as ${span(equivalent.duration)} at ${celsius(equivalent.temperature)}` : "";
-  return `${material}: at most ${celsius(temperatureHighest)}, ${clock(timeAbove)} of ${clock(duration)} above ${celsius(temperatureAbove)}${asMuch}.`;
-}
-
-/** The time there is to stir and fill in, where it is known. */
-function timeToWorkIn({ durationToSet, durationToSpare }: Plan["scale"]): string {
-  if (durationToSet === undefined) return "";
-  const left =
-    durationToSpare === undefined
-      ? ""
-      : durationToSpare < 0
-        ? `, ${span(-durationToSpare)} before the packs are full`
-        : `, ${span(durationToSpare)} more than until the packs are full`;
-  return ` Left to cool, the gel sets ${span(durationToSet)} after the last charge${left}.`;
-}
-
-/** The order in which oils ask to wait; nothing where no oil has a profile. */
-function orderOfAddition(oils: readonly OilOrder[]): readonly string[] {
-  const known = oils.filter((oil) => !("notKnown" in oil));
-  if (known.length === 0) return [];
-  return [
-    "## Which oils to charge off the heat",
-    list(oils.map(orderOf)),
-    "Ranked by what waiting spares: Cox value times share times heat. It ranks; from which figure on an oil has to wait is for the maker to say.",
-  ];
-}
-
-function orderOf(oil: OilOrder): string {
-  if ("notKnown" in oil) return `${oil.material}: not known, ${oil.notKnown}.`;
-  const { material, onHeat, oxidisability, massFraction, equivalentTime, equivalentTimeOffHeat, share } = oil;
-  const what = `${material} (Cox value ${Number(oxidisability.toPrecision(2))}, ${percent(massFraction)} of the product)`;
-  if (oxidisability === 0) return `${what}: holds no acid that the Cox value counts.`;
-  const heat = `as much as ${span(equivalentTime)} at ${celsius(oil.temperatureReference)}`;
-  const part = `${percent(Number(share.toPrecision(2)))} of what the heat does to the oils`;
-  if (!onHeat) return `${what}: goes in off the heat; ${heat}, ${part}.`;
-  const sets = oil.setsIfOffHeat ? ", but the mix would come too near its setting temperature" : "";
-  return `${what}: goes in on the heat; ${heat}, ${part}. Off the heat: ${span(equivalentTimeOffHeat)}${sets}.`;
-}
-
-function evaporationOf({ material, stated, predicted, most, restsOn, notKnown }: PlanEvaporation): string {
-  const made = stated === undefined ? "no loss is made up for" : `${percent(stated)} is made up for, as stated`;
-  if (predicted === undefined || most === undefined) return `${material}: ${made}; no prediction, ${notKnown}.`;
-  return `${material}: ${made}; ${percent(predicted)} is predicted, ${percent(most)} at the very most (${restsOn}).`;
+  return markdownList(lines);
 }
 
 function cost(of: PlanCost): string {
@@ -243,8 +173,4 @@ function cost(of: PlanCost): string {
   const { currency, batch, perKilogram, perPack } = of;
   const money = (amount: number): string => `${amount.toFixed(2)} ${currency}`;
   return `Batch, all lots: ${money(batch)}; delivered kilogram: ${money(perKilogram)}${perPack === undefined ? "" : `; pack: ${perPack.toFixed(3)} ${currency}`}.`;
-}
-
-function list(lines: readonly string[]): string {
-  return lines.map((line) => `- ${markdownText(line)}`).join("\n");
 }

@@ -1,4 +1,3 @@
-import { CalculationError } from "../error.js";
 import { finite, list, record, refuse } from "../guards.js";
 import type { Plan } from "../plan/index.js";
 
@@ -17,7 +16,8 @@ export function renderAll(plans: readonly Plan[], write: (plans: readonly Plan[]
   try {
     return write(all);
   } catch (error) {
-    if (error instanceof CalculationError) throw error;
+    // What is missing, or no figure of a plan, shows when it is read or written; anything else is a fault of ours.
+    if (!(error instanceof TypeError || error instanceof RangeError)) throw error;
     return refuse("input", "plan", "an object with parts missing", "a plan as runPlan gives it");
   }
 }

@@ -1,6 +1,6 @@
 import type { Plan, PlanAir, PlanFlow, PlanGelPoint, PlanParticle } from "../plan/index.js";
 import { celsius, percent, span } from "./figures.js";
-import { markdownTable, markdownText, type Table } from "./table.js";
+import { markdownList, markdownTable, type Table } from "./table.js";
 
 /** When to add, what the gel will be like, and its air: only what the documents say something about. */
 export function strengthSections(plan: Plan): readonly string[] {
@@ -15,7 +15,7 @@ export function strengthSections(plan: Plan): readonly string[] {
 }
 
 function section(title: string, lines: readonly string[]): readonly string[] {
-  return lines.length === 0 ? [] : [title, lines.map((line) => `- ${markdownText(line)}`).join("\n")];
+  return lines.length === 0 ? [] : [title, markdownList(lines)];
 }
 
 function digits(value: number, count = 2): number {

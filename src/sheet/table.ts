@@ -29,3 +29,8 @@ function csvCell(text: string): string {
   const inert = /^[=+\-@\t\r]/.test(text) && !Number.isFinite(Number(text)) ? `'${text}` : text;
   return /[",\r\n]/.test(inert) ? `"${inert.replaceAll('"', '""')}"` : inert;
 }
+
+/** Lines as a list with dots; their text is escaped. */
+export function markdownList(lines: readonly string[]): string {
+  return lines.map((line) => `- ${markdownText(line)}`).join("\n");
+}

@@ -1,0 +1,77 @@
+import { positive, record, refuse } from "../guards.js";
+import type { Impeller, StirredVessel } from "./impeller.js";
+import { knownOf, nameOf } from "./impeller-constants.js";
+import type { PowerCurve } from "./power-curve.js";
+import { compilePower } from "./power-number.js";
+
+/** The shape of blades in a vessel, where both are told; an anchor is a wide paddle of two blades. */
+function bladesIn(impeller: Impeller, vessel: StirredVessel, at: string): PowerCurve | undefined {
+  const path = `${at}impeller`;
+  const around = `${at}vessel`;
+  const { baffles, baffleWidth } = record(vessel, around);
+  const diameter = positive(vessel.diameter, `${around}.diameter`);
+  const inVessel = {
+    law: "kamei-hiraoka",
+    diameterToVessel: impeller.diameter / diameter,
+    levelToVessel: positive(vessel.level, `${around}.level`) / diameter,
+    ...(baffles === undefined ? {} : { baffles }),
+    ...(baffleWidth === undefined ? {} : { baffleToVessel: positive(baffleWidth, `${around}.baffleWidth`) / diameter }),
+  } as const;
+  if (impeller.kind === "anchor" && impeller.armHeight !== undefined) {
+    const height = positive(impeller.armHeight, `${path}.armHeight`);
+    return { ...inVessel, blades: 2, bladeAngle: 90, widthToDiameter: height / impeller.diameter };
+  }
+  if (impeller.kind === "flat-blade") {
+    const width = positive(impeller.bladeWidth, `${path}.bladeWidth`);
+    return { ...inVessel, blades: impeller.blades, bladeAngle: 90, widthToDiameter: width / impeller.diameter };
+  }
+  if (impeller.kind !== "pitched-blade") return undefined;
+  const { blades = 4, bladeAngle = 45, bladeWidth = impeller.diameter / 5 } = impeller;
+  const widthToDiameter = positive(bladeWidth, `${path}.bladeWidth`) / impeller.diameter;
+  return { ...inVessel, blades, bladeAngle, widthToDiameter };
+}
+
+/**
+ * The power curve that holds for an impeller: its own; else from the shape of its blades in this vessel; else from the
+ * constants of its kind, for a vessel with baffles.
+ *
+ * @param input.impeller - The impeller, as plain data.
+ * @param input.vessel - The vessel: for flat and pitched blades and for an anchor with `armHeight`, whose curve it then gives.
+ * @returns The power curve, as plain data for `powerNumber`.
+ * @throws CalculationError `input` where an argument is out of range; `unreachable` where nothing is known of the kind,
+ *   so that its power curve is the caller's to give.
+ * @source furukawa-2012 for blades and for an anchor as a wide paddle; for the constants see `impellerConstants`
+ * @example
+ * ```ts
+ * import { powerCurveOf, powerNumber } from "gelwright/mixing";
+ * const impeller = { kind: "pitched-blade", diameter: 0.2 } as const;
+ * powerCurveOf({ impeller }); // => { law: "sum", constant: 44, powerNumber: 1.37 }
+ * const power = powerCurveOf({ impeller, vessel: { diameter: 0.6, level: 0.6 } });
+ * powerNumber({ power, reynolds: 1 }); // => 44.59518268097394
+ * ```
+ */
+export function powerCurveOf(input: { readonly impeller: Impeller; readonly vessel?: StirredVessel }): PowerCurve {
+  const { impeller, vessel } = record(input, "input");
+  const curve = curveOf(impeller, vessel);
+  compilePower(curve, "impeller.power", true);
+  return curve;
+}
+
+/** As `powerCurveOf`; where impeller and vessel stand within something else, faults name that first. */
+export function curveOf(impeller: Impeller, vessel: StirredVessel | undefined, at = ""): PowerCurve {
+  const path = `${at}impeller`;
+  const { constant, powerNumber } = knownOf(impeller, path);
+  const blades = vessel === undefined ? undefined : bladesIn(impeller, vessel, at);
+  if (impeller.power !== undefined) return impeller.power;
+  if (blades !== undefined) return blades;
+  if (constant !== undefined && powerNumber !== undefined) return { law: "sum", constant, powerNumber };
+  if (powerNumber !== undefined) return { law: "turbulent", powerNumber };
+  if (constant !== undefined) return { law: "laminar", constant };
+  const wanted = `a power curve of your own for this ${nameOf(impeller)}`;
+  return refuse(
+    "unreachable",
+    `${path}.power`,
+    "nothing",
+    impeller.kind === "flat-blade" ? `${wanted}, or the vessel around it` : wanted,
+  );
+}
