@@ -1,4 +1,5 @@
-import type { Impeller, PowerCurve, StirredVessel } from "../mixing/index.js";
+import { type Impeller, type PowerCurve, type StirredVessel, stirringShearRate } from "../mixing/index.js";
+import { attempt } from "./attempt.js";
 import type { Stirrer, Vessel } from "./job.js";
 
 /** The stirrer as the kernels take it. Of a kind that they do not know only what the document states counts. */
@@ -47,6 +48,19 @@ function statedPower({ powerConstant: constant, powerNumber }: Stirrer): PowerCu
 export function powerWanted(stirrer: Stirrer | undefined): string {
   const flat = stirrer?.kind === "paddle" || stirrer?.kind === "flat-blade turbine";
   return `state powerConstant and powerNumber${flat ? ", or blades and bladeWidth" : ""}`;
+}
+
+/** What is to be said where the shear of a kind of stirrer is known to nobody. */
+export function noShear(stirrer: Stirrer | undefined): string {
+  return `nothing is known of the shear of this kind of stirrer (${stirrer?.kind}): state shearConstant`;
+}
+
+/** The mean shear rate that a stirrer brings [1/s], or that nothing is known of it. */
+export function shearRateOf(stirrer: Stirrer, speed: number): number | string {
+  return attempt(
+    () => stirringShearRate({ impeller: impellerOf(stirrer), speed }),
+    () => noShear(stirrer),
+  );
 }
 
 /** The vessel around the stirrer, from which blades have their power; kinds without blades know no vessel. */

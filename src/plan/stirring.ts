@@ -1,12 +1,12 @@
 import type { CalculationError } from "../error.js";
 import { type FlowCurve, viscosityKinks } from "../laws/index.js";
-import { type StirredState, stirring, stirringPowerFunction } from "../mixing/index.js";
+import { type Cavern, cavern, type StirredState, stirring, stirringPowerFunction } from "../mixing/index.js";
 import { attempt } from "./attempt.js";
 import { densityThen } from "./bulk-properties.js";
 import { flowCurveOf } from "./cold/flow.js";
 import type { ColdStep } from "./cold/step.js";
-import { impellerOf, powerWanted, vesselAround } from "./impeller.js";
-import type { Job, Readings, Step } from "./job.js";
+import { impellerOf, noShear, powerWanted, vesselAround } from "./impeller.js";
+import type { Job, Readings, Step, Stirrer, Vessel } from "./job.js";
 import { levelOf } from "./level.js";
 import { type Content, massOf, phasesOf } from "./moment.js";
 import { readingsFor, viscosityAtStirrer } from "./viscosity.js";
@@ -21,6 +21,20 @@ export interface Stirred extends StirredState {
   readonly level: number;
   /** Of its flow curve [Pa]; undefined for one without. */
   readonly yieldStress?: number | undefined;
+}
+
+/** How far a stirrer moves a gel that has a yield stress. */
+export function movedBy(
+  stirrer: Stirrer,
+  { powerNumber, speed, density, yieldStress }: Stirred & { readonly yieldStress: number },
+  { diameter: diameterVessel }: Vessel,
+): Cavern {
+  return cavern({ powerNumber, speed, density, yieldStress, diameterImpeller: stirrer.diameter, diameterVessel });
+}
+
+/** Power that the stirrer puts into a volume of the charge [W/m³]. */
+export function powerPerVolumeOf({ power, density }: Stirred, contents: readonly Content[]): number {
+  return (power * density) / massOf(contents);
 }
 
 /** The speed of the stirrer in a step [rev/s]; undefined where nothing says that it turns. */
@@ -65,8 +79,8 @@ function inWords({ code, faults, message }: CalculationError, { vessel: { stirre
   if (faults.some(({ path }) => path.endsWith("levelToVessel")))
     return "the level of the charge is outside the power curve of the stirrer, 0.1 to 10 times the vessel's diameter";
   if (code !== "unreachable") return message;
-  const shear = faults.some(({ path }) => path.endsWith("shearConstant"));
-  return `nothing is known of the ${shear ? "shear" : "power"} of this kind of stirrer (${stirrer?.kind}): ${shear ? "state shearConstant" : powerWanted(stirrer)}`;
+  if (faults.some(({ path }) => path.endsWith("shearConstant"))) return noShear(stirrer);
+  return `nothing is known of the power of this kind of stirrer (${stirrer?.kind}): ${powerWanted(stirrer)}`;
 }
 
 /** What stirring comes to at a temperature and with a flow curve, or what is missing to know it. */

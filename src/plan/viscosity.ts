@@ -1,6 +1,4 @@
-import { stirringShearRate } from "../mixing/index.js";
-import { attempt } from "./attempt.js";
-import { impellerOf } from "./impeller.js";
+import { shearRateOf } from "./impeller.js";
 import type { Job, Readings, Stirrer } from "./job.js";
 import { type Content, phasesOf, type State } from "./moment.js";
 
@@ -47,12 +45,8 @@ export function viscosityAtStirrer(
   speed: number,
 ): ((temperature: number) => number) | string {
   if (!thinning) return viscosityOf;
-  return attempt(
-    () => {
-      const shearRate = stirringShearRate({ impeller: impellerOf(stirrer), speed });
-      const thinner = (shearRate / thinning.shearRate) ** (thinning.flowIndex - 1);
-      return (temperature: number) => thinner * viscosityOf(temperature);
-    },
-    () => `nothing is known of the shear of this kind of stirrer (${stirrer.kind}): state shearConstant`,
-  );
+  const shearRate = shearRateOf(stirrer, speed);
+  if (typeof shearRate === "string") return shearRate;
+  const thinner = (shearRate / thinning.shearRate) ** (thinning.flowIndex - 1);
+  return (temperature) => thinner * viscosityOf(temperature);
 }

@@ -69,10 +69,10 @@ function timesOf({ keeps, uptakeFactor, timesNotKnown }: ColdAdditions): string 
   if (timesNotKnown) return `Times are not known: ${timesNotKnown}. Go by the look of the gel.`;
   const kept = {
     time: "",
-    revolutions: ", which makes as many turns of the stirrer as there",
-    "way of the tip": ", which makes as long a way of the stirrer's tip as there",
-    "energy per volume": ", which makes as much energy from the stirrer for each litre as there",
-    strain: ", which makes as much shear in all as there",
+    revolutions: ", so that the stirrer turns as often as it did there",
+    "way of the tip": ", so that the stirrer's tip goes as far as it did there",
+    "energy per volume": ", so that each litre takes as much energy from the stirrer as it did there",
+    strain: ", so that the gel is sheared as much in all as it was there",
   }[keeps];
   return `Times are an estimate for the day, no permission to go on: the bench's${factor(uptakeFactor)}${kept}.`;
 }

@@ -336,7 +336,11 @@ describe("what is kept from the bench", () => {
     ["energy per volume", (draft) => delete draft.bench.coldRoute.stirring.gelFormer, "how much gel former"],
     ["energy per volume", (draft) => delete draft.bench.coldRoute.thickness, "how thick the gel is"],
     ["energy per volume", (draft) => delete draft.bench.coldRoute.stirring, "how the bench was stirred"],
-    ["strain", (draft) => Object.assign(draft.vessel.stirrer, { kind: "hydrofoil" }), "no shear constant"],
+    [
+      "strain",
+      (draft) => Object.assign(draft.vessel.stirrer, { kind: "hydrofoil" }),
+      "(hydrofoil): state shearConstant",
+    ],
     ["strain", (draft) => delete draft.vessel.stirrer, "no diameter of the stirrer"],
   ])("%s names what is missing for it", (keeps, remove, missing) => {
     expect(additions(keeping(keeps, remove)).timesNotKnown).toContain(missing);

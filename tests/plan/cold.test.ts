@@ -316,7 +316,7 @@ describe("the sheet of the cold route", () => {
   });
 
   test("names what the times were scaled by", () => {
-    expect(sheet).toContain("the bench's, times 4, which makes as many turns of the stirrer as there");
+    expect(sheet).toContain("the bench's, times 4, so that the stirrer turns as often as it did there");
   });
 
   test("says at what speed to stir, how fast to pour, what the drive tells, and what to do where the gel breaks", () => {

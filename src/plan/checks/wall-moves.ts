@@ -1,11 +1,9 @@
 import type { Check } from "../../formula/index.js";
-import { cavern, stirringShearRate } from "../../mixing/index.js";
-import { attempt } from "../attempt.js";
-import { impellerOf } from "../impeller.js";
+import { shearRateOf } from "../impeller.js";
 import type { Job, Step, Stirrer } from "../job.js";
 import type { Moment } from "../moment.js";
 import { say } from "../say.js";
-import { type Stirred, stirredWith } from "../stirring.js";
+import { movedBy, type Stirred, stirredWith } from "../stirring.js";
 import { hasSet, type Turning } from "../turning.js";
 
 /** A gel that has set moves as far as the torque carries: where that is not the wall, nothing becomes even. */
@@ -37,14 +35,7 @@ export function checkWallMoves(
     if (yieldStress === undefined) return unknown("no yield stress of the set gel");
     const least = typeof stirred === "string" ? atYield(after, stirrer, job, speed, yieldStress) : stirred;
     if (typeof least === "string") return unknown(least);
-    const { diameter, reachesWall } = cavern({
-      powerNumber: least.powerNumber,
-      speed,
-      diameterImpeller: stirrer.diameter,
-      density: least.density,
-      yieldStress,
-      diameterVessel: vessel.diameter,
-    });
+    const { diameter, reachesWall } = movedBy(stirrer, { ...least, yieldStress }, vessel);
     // Its yield stress alone is the least that a gel asks for: with its viscosity it is moved further.
     if (!reachesWall && typeof stirred === "string")
       return unknown(`the yield stress alone moves ${say.millimetres(diameter)} of it, and its viscosity is not known`);
@@ -70,11 +61,8 @@ function atYield(
   yieldStress: number,
 ): Stirred | string {
   if (yieldStress === 0) return "its yield stress is nothing";
-  return attempt(
-    () => {
-      const shearRate = stirringShearRate({ impeller: impellerOf(stirrer), speed });
-      return stirredWith(job, contents, temperature, { law: "newton", viscosity: yieldStress / shearRate }, speed);
-    },
-    () => `no shear constant is known for this kind of stirrer (${stirrer.kind})`,
-  );
+  const shearRate = shearRateOf(stirrer, speed);
+  return typeof shearRate === "string"
+    ? shearRate
+    : stirredWith(job, contents, temperature, { law: "newton", viscosity: yieldStress / shearRate }, speed);
 }

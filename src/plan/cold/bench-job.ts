@@ -7,8 +7,7 @@ export function benchJob(job: Job): Job | string {
   if (!stirring) return "nothing says how the bench was stirred";
   const { stirrer, diameter } = stirring;
   if (diameter === undefined) return "nothing says how wide the bench's vessel was";
-  const { name: _, stirrer: __, bottom: ___, baffles: ____, ...vessel } = job.vessel;
-  return { ...job, vessel: { ...vessel, name: "bench", diameter, stirrer } };
+  return { ...job, vessel: { ...job.vessel, name: "bench", diameter, stirrer, bottom: undefined, baffles: undefined } };
 }
 
 /** What is in the vessel at the bench's scale: as much less of all as its gel former was; or what is missing to know that. */

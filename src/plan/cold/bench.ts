@@ -52,30 +52,18 @@ export function readColdBench(
   findings: Findings,
 ): ColdBench {
   const at = (...keys: (string | number)[]): string => keys.reduce<string>(join, path);
-  const oilIn = (text: string | undefined, ...keys: (string | number)[]): number =>
-    readOil(text, at(...keys), findings);
   const { shares, uptake, thickness, additions, stirring, shear, surfactant, air } = draft;
-  const greatest = draft.ceiling === undefined ? undefined : oilIn(draft.ceiling, "ceiling");
+  const greatest = draft.ceiling === undefined ? undefined : readOil(draft.ceiling, at("ceiling"), findings);
   if (greatest === 0 || greatest === 1) findings.note(at("ceiling"), draft.ceiling, "above 0 and below 100 % v/v");
   if (surfactant?.material !== undefined && !materials.has(surfactant.material))
     findings.note(at("surfactant", "material"), surfactant.material, "the key of a material of the formula");
   return {
     ceiling: greatest,
-    share: lawOf(
-      shares?.map((entry, i) => ({
-        volumeFractionOil: oilIn(entry?.oil, "shares", i, "oil"),
-        value: findings.quantity(entry?.share, "massFraction", at("shares", i, "share"), aboveZero),
-      })),
-      at("shares"),
-      findings,
+    share: lawOf(shares, at("shares"), findings, (entry, place) =>
+      findings.quantity(entry?.share, "massFraction", join(place, "share"), aboveZero),
     ),
-    uptake: lawOf(
-      uptake?.map((entry, i) => ({
-        volumeFractionOil: oilIn(entry?.oil, "uptake", i, "oil"),
-        value: findings.quantity(entry?.time, "time", at("uptake", i, "time"), aboveZero),
-      })),
-      at("uptake"),
-      findings,
+    uptake: lawOf(uptake, at("uptake"), findings, (entry, place) =>
+      findings.quantity(entry?.time, "time", join(place, "time"), aboveZero),
     ),
     additions: additions && {
       massGelFormer: findings.quantity(additions.gelFormer, "mass", at("additions", "gelFormer"), aboveZero),
@@ -128,9 +116,18 @@ function readStirring(
 }
 
 /** One entry holds throughout; between several the line is straight, and beyond them nothing is known. */
-function lawOf(points: readonly OilPoint[] | undefined, path: string, findings: Findings): OilLaw | undefined {
-  const [first, second] = points ?? [];
-  if (!points || !first) return undefined;
+function lawOf<Entry extends { readonly oil?: string | undefined }>(
+  entries: readonly (Entry | undefined)[] | undefined,
+  path: string,
+  findings: Findings,
+  read: (entry: Entry | undefined, path: string) => number,
+): OilLaw | undefined {
+  const points = (entries ?? []).map((entry, i): OilPoint => {
+    const place = join(path, i);
+    return { volumeFractionOil: readOil(entry?.oil, join(place, "oil"), findings), value: read(entry, place) };
+  });
+  const [first, second] = points;
+  if (!first) return undefined;
   checkRising(
     points.map(({ volumeFractionOil }) => volumeFractionOil),
     path,

@@ -1,11 +1,11 @@
 import type { Check } from "../../formula/index.js";
-import { cavern } from "../../mixing/index.js";
 import { checkLeastVolume } from "../checks/least-volume.js";
 import { checkMotor } from "../checks/motor.js";
 import { checkCovered, checkVortex } from "../checks/stirrer-level.js";
 import { checkEven } from "../checks/stirring.js";
 import type { Job, Stirrer } from "../job.js";
 import { say } from "../say.js";
+import { movedBy } from "../stirring.js";
 import type { Turning } from "../turning.js";
 
 /** Every question about the stirrer on the cold route; none where no stirrer is described. */
@@ -31,10 +31,8 @@ export function leastMoved(
 ): { readonly where: string; readonly diameter: number; readonly reachesWall: boolean } | undefined {
   const moved = turns.flatMap(({ number, where, stirred }) => {
     if (number !== step || typeof stirred === "string" || !stirred.yieldStress) return [];
-    const { powerNumber, speed, density, yieldStress } = stirred;
-    const around = { diameterImpeller: stirrer.diameter, diameterVessel: job.vessel.diameter };
-    const { diameter, reachesWall } = cavern({ powerNumber, speed, density, yieldStress, ...around });
-    return [{ where, diameter, reachesWall }];
+    const { yieldStress } = stirred;
+    return [{ where, ...movedBy(stirrer, { ...stirred, yieldStress }, job.vessel) }];
   });
   return moved.reduce<(typeof moved)[number] | undefined>(
     (least, one) => (least && least.diameter <= one.diameter ? least : one),

@@ -1,9 +1,8 @@
-import { type OilLaw, type OilPoint, stirringShearRate, uptakeScale } from "../../mixing/index.js";
-import { attempt } from "../attempt.js";
-import { impellerOf } from "../impeller.js";
+import { type OilLaw, type OilPoint, uptakeScale } from "../../mixing/index.js";
+import { shearRateOf } from "../impeller.js";
 import type { Job } from "../job.js";
-import { type Content, massOf } from "../moment.js";
-import { speedIn, stirredAt } from "../stirring.js";
+import type { Content } from "../moment.js";
+import { powerPerVolumeOf, speedIn, stirredAt } from "../stirring.js";
 import { atBench, benchJob } from "./bench-job.js";
 import { phasesOfGel } from "./phases.js";
 import type { AddStep } from "./step.js";
@@ -36,15 +35,13 @@ export function uptakeFactorOf(step: AddStep, way: readonly OnTheWay[], job: Job
       const value = uptakeScale({ keeps, tipSpeedBench, tipSpeedPlant: speed * stirrer.diameter });
       return { law: "constant", value };
     }
-    case "strain":
-      return attempt(
-        () => {
-          const shearRateBench = stirringShearRate({ impeller: impellerOf(stirring.stirrer), speed: speedBench });
-          const shearRatePlant = stirringShearRate({ impeller: impellerOf(stirrer), speed });
-          return { law: "constant", value: uptakeScale({ keeps, shearRateBench, shearRatePlant }) };
-        },
-        () => "no shear constant is known for the bench's stirrer or for this one",
-      );
+    case "strain": {
+      const shearRateBench = shearRateOf(stirring.stirrer, speedBench);
+      const shearRatePlant = shearRateOf(stirrer, speed);
+      if (typeof shearRateBench === "string") return `at the bench, ${shearRateBench}`;
+      if (typeof shearRatePlant === "string") return shearRatePlant;
+      return { law: "constant", value: uptakeScale({ keeps, shearRateBench, shearRatePlant }) };
+    }
     case "energy per volume":
       return byEnergy(way, { speed, speedBench }, job);
   }
@@ -74,5 +71,5 @@ function byEnergy(
 
 function powerPerVolume(job: Job, contents: readonly Content[], speed: number): number | string {
   const stirred = stirredAt(job, contents, job.process.temperatureRoom, speed, "cooling");
-  return typeof stirred === "string" ? stirred : (stirred.power * stirred.density) / massOf(contents);
+  return typeof stirred === "string" ? stirred : powerPerVolumeOf(stirred, contents);
 }

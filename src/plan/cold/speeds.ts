@@ -3,7 +3,7 @@ import { attempt } from "../attempt.js";
 import { impellerOf, vesselAround } from "../impeller.js";
 import type { Job } from "../job.js";
 import { massOf } from "../moment.js";
-import { speedIn, stirredAt } from "../stirring.js";
+import { powerPerVolumeOf, speedIn, stirredAt } from "../stirring.js";
 import { atBench, benchJob } from "./bench-job.js";
 import { flowCurveOf } from "./flow.js";
 import { phasesOfGel } from "./phases.js";
@@ -54,7 +54,7 @@ export function speedsOf(moments: readonly ColdMoment[], job: Job): ColdSpeeds |
       const asPlanned = {
         ...here,
         tipSpeed: tipSpeed({ diameterImpeller: stirrer.diameter, speed }),
-        powerPerVolume: (here.power * density) / massOf(contents),
+        powerPerVolume: powerPerVolumeOf(here, contents),
       };
       const rows: readonly ColdSpeed[] = [
         row("bench", scaled.bench),
