@@ -15,7 +15,6 @@ export {
 } from "./evaporation-flux.js";
 export { type EvaporationOverRun, evaporationOverRun, type VolatileLoss } from "./evaporation-over-run.js";
 export { type Exposure, exposure } from "./exposure.js";
-export { type Filling, filling } from "./filling.js";
 export { type FittedConductance, fitConductance, type TemperatureReading } from "./fit-conductance.js";
 export type { Balance } from "./heat-balance.js";
 export { heatCapacityFunction, heatCapacityKinks } from "./heat-capacity.js";

@@ -1,10 +1,11 @@
 import type { ScaledBatch } from "../batch/index.js";
-import { filling, vesselLeg } from "../heat/index.js";
+import { vesselLeg } from "../heat/index.js";
 import { tipSpeed, vesselFilling } from "../mixing/index.js";
 import { attempt } from "./attempt.js";
 import type { ColdAdditions, ColdWarming, ExpectedGel } from "./cold/plan.js";
 import { doseTemperature } from "./dose.js";
-import type { Job, Vessel } from "./job.js";
+import type { Job } from "./job.js";
+import { shapeOf } from "./level.js";
 import type { Moment } from "./moment.js";
 import type { PlanScale } from "./plan.js";
 import { noSupply, vesselOf } from "./run/outcome.js";
@@ -25,7 +26,9 @@ export function scaleOf(
   const filled = moments.find(({ step }) => step.do === "fill");
   const [from, to] = [lastCharge?.after.time, filled?.after.time];
   return {
-    ...(volume !== undefined && { surfaceToVolume: surfaceToVolume(volume, job.vessel) }),
+    ...(volume !== undefined && {
+      surfaceToVolume: vesselFilling({ vessel: shapeOf(job.vessel), volume }).surfaceToVolume,
+    }),
     ...(durationHeating !== undefined && { durationHeating }),
     ...(durationCooling !== undefined && { durationCooling }),
     ...(durationToSet !== undefined && { durationToSet }),
@@ -64,11 +67,6 @@ export function coldScaleOf(additions: readonly ColdAdditions[], gel: ExpectedGe
       known.length === spans.length && { durationAdding: known.reduce((sum, span) => sum + span, 0) }),
     ...(warming.temperatureHighest !== undefined && { temperatureHighest: warming.temperatureHighest }),
   };
-}
-
-function surfaceToVolume(volume: number, { diameter, bottom }: Vessel): number {
-  const filled = bottom ? vesselFilling({ vessel: { diameter, bottom }, volume }) : filling({ volume, diameter });
-  return filled.surfaceToVolume;
 }
 
 /** All steps of a kind together; nothing where one of them is not known, or where there is none. */

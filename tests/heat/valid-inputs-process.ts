@@ -90,7 +90,6 @@ export const processInputs: ValidInputs = {
     [{ melt: charges, temperatureMelt: 82, addition: cold, temperatureLeast: 72 }],
     [{ melt: charges, temperatureMelt: 82, addition: cold, temperatureLeast: (added: number) => 75 - added / 10 }],
   ],
-  filling: [[{ volume: 0.04, diameter: 0.38 }]],
   heatFlowAtWall: [[{ temperatureBulk: 75, temperatureWall: 115, heatTransferCoefficient: 150, area: 0.5 }]],
   jacketTemperatureAtWall: [
     [{ temperatureBulk: 70, temperatureWall: 60, heatTransferCoefficient: 100, heatTransferCoefficientJacket: 400 }],
