@@ -10,8 +10,8 @@ export interface Melting {
   readonly specificHeatMelt: number;
 }
 
-/** One part of a charge that is warmed or cooled as a whole. */
-export interface Part {
+/** One part of a charge that is warmed or cooled as a whole, and may melt at one temperature. */
+export interface MeltingPart {
   /** Mass [kg], above 0. */
   readonly mass: number;
   /** Specific heat [J/(kg·K)], above 0; below the melting temperature where the part melts. */
@@ -53,7 +53,7 @@ export interface HeatToWarm {
  * ```
  */
 export function heatToWarm(input: {
-  readonly parts: readonly Part[];
+  readonly parts: readonly MeltingPart[];
   readonly temperatureStart: number;
   readonly temperatureEnd: number;
 }): HeatToWarm {

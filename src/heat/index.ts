@@ -1,6 +1,5 @@
 export { additionTemperatureLeast, largestAddition, meltTemperatureLeast } from "./additions.js";
-export { additionTemperatureLeastByLaw, largestAdditionByLaw, meltTemperatureLeastByLaw } from "./additions-by-law.js";
-export type { ChargeByLaw, PartByLaw } from "./charge-by-law.js";
+export type { Charge, Part } from "./charge.js";
 export { type ConductionRoot, conductionRoot } from "./conduction-root.js";
 export type { BiotNumber, ConductionShape } from "./conduction-shape.js";
 export { coolingTime, coolingTimeAtScale, temperatureAfterCooling } from "./cooling.js";
@@ -18,7 +17,7 @@ export { type Exposure, exposure } from "./exposure.js";
 export { type FittedConductance, fitConductance, type TemperatureReading } from "./fit-conductance.js";
 export type { Balance } from "./heat-balance.js";
 export { heatCapacityFunction, heatCapacityKinks } from "./heat-capacity.js";
-export { type HeatToWarm, heatToWarm, type Melting, type Part } from "./heat-to-warm.js";
+export { type HeatToWarm, heatToWarm, type Melting, type MeltingPart } from "./heat-to-warm.js";
 export { type HeatingTime, heatingTime, type MeltingOnTheWay } from "./heating-time.js";
 export { type Hold, holdTemperature } from "./hold-temperature.js";
 export {
@@ -36,9 +35,7 @@ export {
 } from "./jacket-wanted.js";
 export { batchTemperatureAtWall, type JacketedWall, jacketCoefficient, jacketedWall } from "./jacketed-wall.js";
 export { type EqualAdditions, leastAdditions } from "./least-additions.js";
-export { leastAdditionsByLaw } from "./least-additions-by-law.js";
-export { type Charge, mixingTemperature } from "./mixing-temperature.js";
-export { mixingTemperatureByLaw } from "./mixing-temperature-by-law.js";
+export { mixingTemperature } from "./mixing-temperature.js";
 export { moleFraction } from "./mole-fraction.js";
 export type { CoolingPack, Pack, PlaceInPack } from "./pack.js";
 export { type CoolingCurve, packCoolingCurve } from "./pack-cooling-curve.js";
@@ -51,7 +48,6 @@ export { relativeRateFunction, type Sensitivity } from "./sensitivity.js";
 export { type Shrinkage, shrinkage } from "./shrinkage.js";
 export { type Stage, type StagedAdditions, type StageResult, stagedAdditions } from "./staged-additions.js";
 export { steadyTemperature } from "./steady-temperature.js";
-export { steadyTemperatureByLaw } from "./steady-temperature-by-law.js";
 export { type StirredCorrelation, type StirredRange, stirredCorrelations } from "./stirred-correlations.js";
 export { type StirredWall, stirredWall } from "./stirred-wall.js";
 export type { Stretch } from "./stretches.js";

@@ -1,6 +1,7 @@
-import { record, refuse, result, temperature } from "../guards.js";
+import { list, record, refuse, result, temperature } from "../guards.js";
 import { largestAddition } from "./additions.js";
-import { type Charge, mixingTemperature } from "./mixing-temperature.js";
+import { anyLaw, type Charge, compilePart, type Part } from "./charge.js";
+import { mixingTemperature } from "./mixing-temperature.js";
 
 /** In how many parts an addition goes in, and how cold the mix becomes at its coldest. */
 export interface EqualAdditions {
@@ -12,47 +13,97 @@ export interface EqualAdditions {
   readonly temperatureLowest: number;
 }
 
+/** Where parts are tried one number after another: more than this are no way to work. */
+const partsMost = 100;
+
 /**
  * The least number of equal parts in which an addition goes in without bringing the mix below a temperature, when the
  * vessel is brought back to the melt's temperature before each part.
  *
- * $$n = \left\lceil \frac{m_c}{m_{c,\mathrm{max}}} \right\rceil \qquad m_{c,\mathrm{max}} = \frac{m_h\,c_h\,(T_h - T_\mathrm{least})}{c_c\,(T_\mathrm{least} - T_c)}$$
+ * $$n = \min\left\lbrace n : T_{\mathrm{mix},k} \ge T_\mathrm{least}(k\,m_c/n)\ \text{for}\ k = 1 \dots n\right\rbrace \qquad c,\,T_\mathrm{least}\ \text{constant}:\; n = \left\lceil \frac{m_c}{m_{c,\mathrm{max}}} \right\rceil$$
  *
- * The first part cools the most, since the vessel holds the least then. Without heat between the parts no number of them
- * helps: the end is that of a single addition. The gel former is diluted on the way; take the setting temperature of the
- * whole mix, or, if it falls with dilution, that of the melt.
+ * With constant specific heats the first part cools the most, since the vessel holds the least then, and the largest
+ * addition gives the number. Without heat between the parts no number of them helps: the end is that of a single
+ * addition. The gel former is diluted on the way: give the least temperature as a function of what has been added, or
+ * take the setting temperature of the whole mix, or, if it falls with dilution, that of the melt.
  *
- * @param input.melt - The melt: mass [kg], specific heat [J/(kg·K)], temperature [°C].
- * @param input.addition - All that is to go in: mass [kg], specific heat [J/(kg·K)], temperature [°C].
- * @param input.temperatureLeast - The mix may not fall below this [°C]: the setting temperature with a margin.
+ * @param input.melt - What is in the vessel: mass [kg], and specific heat [J/(kg·K)] or specific-heat law, of each part; at least one.
+ * @param input.temperatureMelt - Its temperature, to which it is brought back before each part [°C].
+ * @param input.addition - All that is to go in: mass [kg], specific heat [J/(kg·K)] or specific-heat law, temperature [°C].
+ * @param input.temperatureLeast - The mix may not fall below this [°C]: the setting temperature with a margin; or a function of the mass added so far [kg].
  * @returns The number, the mass of each part [kg], and the lowest temperature of the mix [°C].
- * @throws CalculationError `input` where an argument is no number or out of range; `unreachable` where the melt is not above the least temperature.
+ * @throws CalculationError `input` where an argument is no number or out of range; `range` where a law ends; `unreachable` where the melt is not above the least temperature, or where a hundred parts are not enough with a law or a function.
  * @source definition, from the balance of `mixingTemperature`
  * @example
  * ```ts
  * import { leastAdditions } from "gelwright/heat";
  * leastAdditions({
- *   melt: { mass: 0.75, specificHeat: 2200, temperature: 75 },
+ *   melt: [{ mass: 0.75, specificHeat: 2200 }],
+ *   temperatureMelt: 75,
  *   addition: { mass: 1.2, specificHeat: 2000, temperature: 23 },
+ *   temperatureLeast: 55,
+ * }).number; // => 3
+ * const law = (specificHeat: number) => ({ law: "constant", specificHeat }) as const;
+ * leastAdditions({
+ *   melt: [{ mass: 0.75, specificHeat: law(2200) }],
+ *   temperatureMelt: 75,
+ *   addition: { mass: 1.2, specificHeat: law(2000), temperature: 23 },
  *   temperatureLeast: 55,
  * }).number; // => 3
  * ```
  */
 export function leastAdditions(input: {
-  readonly melt: Charge;
+  readonly melt: readonly Part[];
+  readonly temperatureMelt: number;
   readonly addition: Charge;
-  readonly temperatureLeast: number;
+  readonly temperatureLeast: number | ((massAdded: number) => number);
 }): EqualAdditions {
-  const { melt, addition, temperatureLeast } = record(input, "input");
-  const whole = mixingTemperature({ charges: [melt, addition] });
-  if (whole >= temperature(temperatureLeast, "temperatureLeast"))
-    return { number: 1, mass: addition.mass, temperatureLowest: whole };
-  const most = largestAddition({ melt, addition, temperatureLeast });
+  const { melt, temperatureMelt, addition, temperatureLeast } = record(input, "input");
+  const warm = temperature(temperatureMelt, "temperatureMelt");
+  const inside = list(melt, "melt", 1).map((part, i) => {
+    compilePart(part, `melt[${i}]`);
+    return { ...part, temperature: warm };
+  });
+  compilePart(addition, "addition");
+  temperature(addition.temperature, "addition.temperature");
+  if (typeof temperatureLeast === "function") return tried(inside, warm, addition, temperatureLeast);
+  const least = temperature(temperatureLeast, "temperatureLeast");
+  return anyLaw([...inside, addition]) ? tried(inside, warm, addition, () => least) : divided(inside, addition, least);
+}
+
+/** By the largest addition, which is the same for every part or grows from one to the next. */
+function divided(melt: readonly Charge[], addition: Charge, least: number): EqualAdditions {
+  const whole = mixingTemperature({ charges: [...melt, addition] });
+  if (whole >= least) return { number: 1, mass: addition.mass, temperatureLowest: whole };
+  const most = largestAddition({ melt, addition, temperatureLeast: least });
   if (most === 0)
-    refuse("unreachable", "melt.temperature", melt.temperature, `above temperatureLeast (${temperatureLeast} °C)`);
+    refuse("unreachable", "temperatureMelt", melt[0]?.temperature, `above temperatureLeast (${least} °C)`);
   // A quotient that is whole but for rounding is whole.
   const number = result(Math.ceil((addition.mass / most) * (1 - 4 * Number.EPSILON)), "number");
   const mass = addition.mass / number;
-  const temperatureLowest = mixingTemperature({ charges: [melt, { ...addition, mass }] });
+  const temperatureLowest = mixingTemperature({ charges: [...melt, { ...addition, mass }] });
   return { number, mass, temperatureLowest };
+}
+
+/** One number of parts after another, each part mixed in turn. */
+function tried(
+  melt: readonly Charge[],
+  warm: number,
+  addition: Charge,
+  temperatureLeast: (massAdded: number) => number,
+): EqualAdditions {
+  const whole = addition.mass;
+  for (let number = 1; number <= partsMost; number += 1) {
+    const mass = whole / number;
+    let temperatureLowest = Number.POSITIVE_INFINITY;
+    let isEnough = true;
+    for (let k = 1; k <= number && isEnough; k += 1) {
+      const before = k === 1 ? [] : [{ ...addition, mass: (k - 1) * mass, temperature: warm }];
+      const mixed = mixingTemperature({ charges: [...melt, ...before, { ...addition, mass }] });
+      temperatureLowest = Math.min(temperatureLowest, mixed);
+      isEnough = mixed >= temperature(temperatureLeast(k === number ? whole : k * mass), "temperatureLeast");
+    }
+    if (isEnough) return { number, mass: result(mass, "mass"), temperatureLowest };
+  }
+  return refuse("unreachable", "temperatureMelt", warm, `a melt so warm that ${partsMost} parts are enough`);
 }

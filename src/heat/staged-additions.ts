@@ -1,15 +1,15 @@
 import { list, notNegative, record, result, temperature } from "../guards.js";
 import type { HeatLossLaw } from "../laws/heat-loss.js";
 import type { LegEnd } from "../leg/leg.js";
-import { type ChargeByLaw, compilePart, type PartByLaw } from "./charge-by-law.js";
-import { mixingTemperatureByLaw } from "./mixing-temperature-by-law.js";
+import { type Charge, compilePart, type Part } from "./charge.js";
+import { mixingTemperature } from "./mixing-temperature.js";
 import type { Supply } from "./supply.js";
 import { vesselLeg } from "./vessel-leg.js";
 
 /** A wait, for a time or until a temperature, and what goes in after it. */
 export type Stage = LegEnd & {
   /** What goes in at the end of the wait. */
-  readonly addition: ChargeByLaw;
+  readonly addition: Charge;
   /** What heats or cools the vessel during the wait; left out if it is left to itself. */
   readonly supply?: Supply;
 };
@@ -45,10 +45,10 @@ const off: Supply = { supply: "power", power: 0 };
  *
  * $$t_k = \int \frac{C_k(T)}{q_\mathrm{supply} - q_\mathrm{loss}}\,\mathrm dT \qquad \sum_i m_i \int_{T_\mathrm{mix}}^{T_i} c_i\,\mathrm dT = 0$$
  *
- * Each stage is a leg of `vesselLeg`, then a balance of `mixingTemperatureByLaw`; the heat capacity grows with what has
+ * Each stage is a leg of `vesselLeg`, then a balance of `mixingTemperature`; the heat capacity grows with what has
  * gone in. Every addition dilutes the gel former: look the setting temperature up again for each mix.
  *
- * @param input.melt - What is in the vessel at the start: mass [kg] and specific-heat law of each part; at least one.
+ * @param input.melt - What is in the vessel at the start: mass [kg] and specific heat [J/(kg·K)] or specific-heat law of each part; at least one.
  * @param input.temperatureStart - Its temperature [°C].
  * @param input.heatCapacityVessel - Of the vessel, which goes along with the melt [J/K], 0 or more; 0 if left out.
  * @param input.heatLoss - Heat-loss law of the vessel.
@@ -56,7 +56,7 @@ const off: Supply = { supply: "power", power: 0 };
  * @param input.stages - A wait (`duration` [s] or `temperatureEnd` [°C]) and an addition each; at least one.
  * @returns Temperatures [°C] and times [s] of each stage, and the lowest temperature of all [°C].
  * @throws CalculationError `input` where an argument is no number or out of range; what `vesselLeg` throws for a wait; `range` where a law ends.
- * @source definition, from the balances of `vesselLeg` and `mixingTemperatureByLaw`
+ * @source definition, from the balances of `vesselLeg` and `mixingTemperature`
  * @example
  * ```ts
  * import { stagedAdditions } from "gelwright/heat";
@@ -76,7 +76,7 @@ const off: Supply = { supply: "power", power: 0 };
  * ```
  */
 export function stagedAdditions(input: {
-  readonly melt: readonly PartByLaw[];
+  readonly melt: readonly Part[];
   readonly temperatureStart: number;
   readonly heatCapacityVessel?: number;
   readonly heatLoss: HeatLossLaw;
@@ -97,7 +97,7 @@ export function stagedAdditions(input: {
   const vessel = notNegative(heatCapacityVessel, "heatCapacityVessel");
   if (vessel > 0) {
     // The vessel goes along as a kilogram of its heat capacity.
-    const part: PartByLaw = { mass: 1, specificHeat: { law: "constant", specificHeat: vessel } };
+    const part: Part = { mass: 1, specificHeat: { law: "constant", specificHeat: vessel } };
     parts.push(part);
     compiled.push(compilePart(part, "heatCapacityVessel"));
   }
@@ -118,7 +118,7 @@ export function stagedAdditions(input: {
     });
     const temperatureBefore = wait.temperatureEnd;
     compiled.push(compilePart(addition, `stages[${i}].addition`));
-    now = mixingTemperatureByLaw({
+    now = mixingTemperature({
       charges: [...parts.map((part) => ({ ...part, temperature: temperatureBefore })), addition],
     });
     parts.push(addition);

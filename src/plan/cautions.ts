@@ -1,4 +1,4 @@
-import { steadyTemperatureByLaw } from "../heat/index.js";
+import { steadyTemperature } from "../heat/index.js";
 import { attempt } from "./attempt.js";
 import type { Job } from "./job.js";
 import type { Moment } from "./moment.js";
@@ -51,7 +51,7 @@ function leftOn({ vessel, process }: Job): string {
   // A law of loss that ends before: what the heater comes to is not known.
   return attempt(
     () => {
-      const steady = steadyTemperatureByLaw({
+      const steady = steadyTemperature({
         supply: { supply: "power", power },
         heatLoss: loss.law,
         temperatureAmbient: process.temperatureRoom,

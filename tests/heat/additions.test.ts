@@ -13,12 +13,15 @@ test("each answer, mixed again, meets the least temperature", () => {
       fc.record({ mass, specificHeat, temperature: between(-10, 59) }),
       (melt, addition) => {
         const temperatureLeast = 60;
-        const most = { ...addition, mass: largestAddition({ melt, addition, temperatureLeast }) };
+        const most = { ...addition, mass: largestAddition({ melt: [melt], addition, temperatureLeast }) };
         expect(mixingTemperature({ charges: [melt, most] })).toBeCloseTo(60, 9);
-        const hotter = { ...melt, temperature: meltTemperatureLeast({ melt, addition, temperatureLeast }) };
+        const hotter = { ...melt, temperature: meltTemperatureLeast({ melt: [melt], addition, temperatureLeast }) };
         fc.pre(hotter.temperature < 1e4);
         expect(mixingTemperature({ charges: [hotter, addition] })).toBeCloseTo(60, 9);
-        const warmed = { ...addition, temperature: additionTemperatureLeast({ melt, addition, temperatureLeast }) };
+        const warmed = {
+          ...addition,
+          temperature: additionTemperatureLeast({ melt: [melt], addition, temperatureLeast }),
+        };
         fc.pre(warmed.temperature > -273);
         expect(mixingTemperature({ charges: [melt, warmed] })).toBeCloseTo(60, 9);
       },
@@ -30,7 +33,7 @@ test("a warmer addition or a hotter melt allows more of it", () => {
   const melt = { mass: 10, specificHeat: 2100, temperature: 80 };
   const most = (warmth: number, hot: number) =>
     largestAddition({
-      melt: { ...melt, temperature: hot },
+      melt: [{ ...melt, temperature: hot }],
       addition: { specificHeat: 2000, temperature: warmth },
       temperatureLeast: 60,
     });
@@ -40,18 +43,42 @@ test("a warmer addition or a hotter melt allows more of it", () => {
 });
 
 test("a bound may lie below any temperature: a pinch of oil is never too cold", () => {
-  const melt = { mass: 100, specificHeat: 2100, temperature: 80 };
+  const melt = [{ mass: 100, specificHeat: 2100, temperature: 80 }];
   const addition = { mass: 0.01, specificHeat: 2000 };
   expect(additionTemperatureLeast({ melt, addition, temperatureLeast: 60 })).toBeLessThan(-273.15);
+  // With the temperature of its store it goes in as it is.
+  expect(additionTemperatureLeast({ melt, addition, temperatureStored: 21, temperatureLeast: 60 })).toBe(21);
+});
+
+test("a melt of several parts answers as one of their whole heat capacity does", () => {
+  fc.assert(
+    fc.property(mass, mass, specificHeat, between(61, 120), between(-10, 59), (one, other, c, hot, cold) => {
+      const parts = [
+        { mass: one, specificHeat: c },
+        { mass: other, specificHeat: 2 * c },
+      ];
+      const whole = [{ mass: one + 2 * other, specificHeat: c }];
+      const warm = (melt: typeof whole) => melt.map((part) => ({ ...part, temperature: hot }));
+      const addition = { mass: 1, specificHeat: 2000, temperature: cold };
+      const near = (actual: number, expected: number) => expect(Math.abs(actual / expected - 1)).toBeLessThan(1e-10);
+      const above = { addition, temperatureLeast: 60 };
+      near(largestAddition({ ...above, melt: warm(parts) }), largestAddition({ ...above, melt: warm(whole) }));
+      near(meltTemperatureLeast({ ...above, melt: parts }), meltTemperatureLeast({ ...above, melt: whole }));
+      near(
+        60 - additionTemperatureLeast({ ...above, melt: warm(parts) }),
+        60 - additionTemperatureLeast({ ...above, melt: warm(whole) }),
+      );
+    }),
+  );
 });
 
 test("a melt that is already too cool, and an addition of which any amount may go in, are refused as such", () => {
-  const melt = { mass: 10, specificHeat: 2100, temperature: 55 };
+  const melt = [{ mass: 10, specificHeat: 2100, temperature: 55 }];
   const addition = { specificHeat: 2000, temperature: 20 };
   const unreachable = (message: string) =>
     expect.objectContaining({ code: "unreachable", message: expect.stringContaining(message) });
   expect(() => largestAddition({ melt, addition, temperatureLeast: 60 })).toThrow(
-    unreachable("melt.temperature: found 55"),
+    unreachable("melt: found 105000 J short"),
   );
   expect(() => largestAddition({ melt, addition: { ...addition, temperature: 52 }, temperatureLeast: 50 })).toThrow(
     unreachable("any amount of it may go in"),

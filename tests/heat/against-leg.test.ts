@@ -22,7 +22,11 @@ test("heating: the closed form is what quadrature over temperature gives, in tim
         const closed = heatingTime({ ...plant, ...way });
         const { duration, totals } = leg({
           ...way,
-          temperatureLimit: steadyTemperature(plant),
+          temperatureLimit: steadyTemperature({
+            supply: plant.power,
+            heatLoss: plant.conductance,
+            temperatureAmbient: -5,
+          }),
           heatFlow: (temperature) => 1000 - lossAt(temperature),
           rates: { lost: lossAt },
         });

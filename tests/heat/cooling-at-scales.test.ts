@@ -65,7 +65,16 @@ test("equal additions: as many as needed, and one fewer would be too cold", () =
     fc.property(between(62, 95), between(0, 55), between(0.1, 20), between(1500, 3000), (hot, cold, mass, heat) => {
       const melt = { mass: 1, specificHeat: heat, temperature: hot };
       const addition = { mass, specificHeat: 2000, temperature: cold };
-      const { number, mass: part, temperatureLowest } = leastAdditions({ melt, addition, temperatureLeast: 60 });
+      const {
+        number,
+        mass: part,
+        temperatureLowest,
+      } = leastAdditions({
+        melt: [melt],
+        temperatureMelt: hot,
+        addition,
+        temperatureLeast: 60,
+      });
       near(number * part, mass);
       expect(temperatureLowest).toBeGreaterThanOrEqual(60 - 1e-9);
       const fewer = mass / (number - 1);
@@ -84,12 +93,12 @@ test("equal additions: as many as needed, and one fewer would be too cold", () =
 });
 
 test("a melt at the least temperature takes nothing cold, in however many parts", () => {
-  const melt = { mass: 1, specificHeat: 2000, temperature: 60 };
+  const input = { melt: [{ mass: 1, specificHeat: 2000 }], temperatureMelt: 60 };
   const addition = { mass: 0.2, specificHeat: 2000, temperature: 20 };
-  expect(() => leastAdditions({ melt, addition, temperatureLeast: 60 })).toThrow(
+  expect(() => leastAdditions({ ...input, addition, temperatureLeast: 60 })).toThrow(
     expect.objectContaining({ code: "unreachable", message: expect.stringContaining("above temperatureLeast") }),
   );
-  expect(leastAdditions({ melt, addition: { ...addition, temperature: 60 }, temperatureLeast: 60 }).number).toBe(1);
+  expect(leastAdditions({ ...input, addition: { ...addition, temperature: 60 }, temperatureLeast: 60 }).number).toBe(1);
 });
 
 test("a filling of the same shape has the area of the scales", () => {

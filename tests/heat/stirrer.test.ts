@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { steadyTemperatureByLaw, vesselLeg } from "gelwright/heat";
+import { steadyTemperature, vesselLeg } from "gelwright/heat";
 import { expect, test } from "vitest";
 import { between } from "../support/between.js";
 import { march } from "../support/ode.js";
@@ -44,7 +44,7 @@ test("it warms a charge beyond both jacket and room, to where they take all that
   const jacket = { supply: "medium", temperature: 25, conductance: 6 } as const;
   const supply = { supply: "stirrer", power: 100, beside: jacket } as const;
   // 100 = 6 (T − 25) + 4 (T − 20)
-  const steady = steadyTemperatureByLaw({ ...kettle, supply });
+  const steady = steadyTemperature({ ...kettle, supply });
   expect(off(steady, 33)).toBeLessThan(1e-12);
   const { temperatureEnd } = vesselLeg({ ...kettle, temperatureStart: 24, supply, duration: 200_000 });
   expect(off(temperatureEnd, 33)).toBeLessThan(1e-9);

@@ -23,7 +23,7 @@ const stretches = [
   { stretch: "vessel", ...beaker, temperatureStart: 35, temperatureEnd: 60, supply: plate, kinks: [50] },
 ];
 const surface = { temperature: 65, vapourPressure: 30, molarMass: 0.136234 };
-const melt = { mass: 0.75, specificHeat: 2200, temperature: 75 };
+const melt = { melt: [{ mass: 0.75, specificHeat: 2200 }], temperatureMelt: 75 };
 
 const oil = { law: "polynomial", coefficients: [1984.2, 1.4733, -0.0048008] };
 const wax = {
@@ -39,6 +39,8 @@ const charges = [
   { mass: 10, specificHeat: wax, temperature: 82 },
 ];
 const cold = { mass: 40, specificHeat: oil, temperature: 21 };
+const hot = { mass: 70, specificHeat: 2150, temperature: 82 };
+const cool = { mass: 30, specificHeat: 1980, temperature: 21 };
 
 export const processInputs: ValidInputs = {
   insideCoefficient: [[{ ...stirred, viscosity: 0.2, viscosityWall: 0.1, beyond: "throw" }]],
@@ -85,8 +87,14 @@ export const processInputs: ValidInputs = {
       },
     ],
   ],
-  meltTemperatureLeastByLaw: [[{ melt: charges, addition: cold, temperatureLeast: 55 }]],
-  leastAdditionsByLaw: [
+  meltTemperatureLeast: [
+    [{ melt: [{ mass: 70, specificHeat: 2150 }], addition: cool, temperatureLeast: 58 }],
+    [{ melt: charges, addition: cold, temperatureLeast: 55 }],
+  ],
+  leastAdditions: [
+    [{ ...melt, addition: { mass: 1.2, specificHeat: 2000, temperature: 23 }, temperatureLeast: 55 }],
+    [{ ...melt, addition: { mass: 0.2, specificHeat: 2000, temperature: 23 }, temperatureLeast: 55 }],
+    [{ ...melt, addition: { mass: 1.2, specificHeat: oil, temperature: 23 }, temperatureLeast: 55 }],
     [{ melt: charges, temperatureMelt: 82, addition: cold, temperatureLeast: 72 }],
     [{ melt: charges, temperatureMelt: 82, addition: cold, temperatureLeast: (added: number) => 75 - added / 10 }],
   ],
@@ -94,7 +102,9 @@ export const processInputs: ValidInputs = {
   jacketTemperatureAtWall: [
     [{ temperatureBulk: 70, temperatureWall: 60, heatTransferCoefficient: 100, heatTransferCoefficientJacket: 400 }],
   ],
-  steadyTemperatureByLaw: [
+  steadyTemperature: [
+    [{ supply: 300, heatLoss: 1.1, temperatureAmbient: 21 }],
+    [{ supply: plate, heatLoss: 1.1, temperatureAmbient: 21 }],
     [{ supply: heater, heatLoss, temperatureAmbient: 20 }],
     [{ supply: plate, heatLoss, temperatureAmbient: 20 }],
     [{ supply: { supply: "stirrer", power: 20, beside: plate }, heatLoss, temperatureAmbient: 20 }],
@@ -154,14 +164,18 @@ export const processInputs: ValidInputs = {
     [{ ...way, conductance: 360, temperatureMedium: 15, specificHeat: 2100, heatCapacityVessel: 30000 }],
   ],
   capacityFlowForDuration: [[{ ...way, heatCapacity: 1050000, conductance: 360, temperatureInlet: 15 }]],
-  leastAdditions: [
-    [{ melt, addition: { mass: 1.2, specificHeat: 2000, temperature: 23 }, temperatureLeast: 55 }],
-    [{ melt, addition: { mass: 0.2, specificHeat: 2000, temperature: 23 }, temperatureLeast: 55 }],
+  mixingTemperature: [[{ charges: [hot, cool] }], [{ charges: [...charges, cold] }], [{ charges: [hot, cold] }]],
+  largestAddition: [
+    [{ melt: [hot], addition: { specificHeat: 1980, temperature: 21 }, temperatureLeast: 58 }],
+    [{ melt: charges, addition: { specificHeat: oil, temperature: 21 }, temperatureLeast: 60 }],
   ],
-  mixingTemperatureByLaw: [[{ charges: [...charges, cold] }]],
-  largestAdditionByLaw: [[{ melt: charges, addition: { specificHeat: oil, temperature: 21 }, temperatureLeast: 60 }]],
-  additionTemperatureLeastByLaw: [[{ melt: charges, addition: cold, temperatureLeast: 66 }]],
+  additionTemperatureLeast: [
+    [{ melt: [hot], addition: { mass: 30, specificHeat: 1980 }, temperatureLeast: 58 }],
+    [{ melt: [hot], addition: { mass: 30, specificHeat: 1980 }, temperatureStored: 21, temperatureLeast: 58 }],
+    [{ melt: charges, addition: { mass: 40, specificHeat: oil }, temperatureStored: 21, temperatureLeast: 66 }],
+  ],
   heatCapacityFunction: [
+    [{ parts: [hot, { mass: 12, specificHeat: wax }] }],
     [{ parts: charges.map(({ mass, specificHeat }) => ({ mass, specificHeat })), beyond: "throw" }],
   ],
   heatCapacityKinks: [[{ parts: charges.map(({ mass, specificHeat }) => ({ mass, specificHeat })) }]],

@@ -7,7 +7,6 @@ import {
   plateHeatingTime,
   powerForDuration,
   steadyTemperature,
-  steadyTemperatureByLaw,
   vesselLeg,
 } from "gelwright/heat";
 import { heatLossFunction } from "gelwright/laws";
@@ -63,7 +62,7 @@ test("a plate that is limited in power first and by its temperature then: closed
       near(duration, closed.duration);
       near(totals.energySupplied - totals.energyLost, way.heatCapacity * (way.temperatureEnd - way.temperatureStart));
       near(
-        steadyTemperatureByLaw({
+        steadyTemperature({
           supply,
           heatLoss: newton(conductance),
           temperatureAmbient: way.temperatureAmbient,
@@ -99,7 +98,11 @@ test("constant power with Newton's loss is what the closed form says, up to clos
   fc.assert(
     fc.property(between(0.01, 0.9999), between(0, 30), between(100, 1e6), (share, from, heatCapacity) => {
       const room = { conductance: 2, temperatureAmbient: 15 };
-      const steady = steadyTemperature({ power: 300, ...room });
+      const steady = steadyTemperature({
+        supply: 300,
+        heatLoss: room.conductance,
+        temperatureAmbient: room.temperatureAmbient,
+      });
       const way = { temperatureStart: from, temperatureEnd: from + share * (steady - from), heatCapacity };
       const closed = heatingTime({ power: 300, ...room, ...way });
       const input = {
@@ -150,7 +153,7 @@ test("energy is conserved over every leg, heated or cooled, held back or not, wi
         heatLoss: newton(loss),
         temperatureAmbient: 20,
       } as const;
-      const steady = steadyTemperatureByLaw(balance);
+      const steady = steadyTemperature(balance);
       fc.pre(Math.abs(steady - temperatureStart) > 1);
       const leg = vesselLeg({
         ...balance,
@@ -228,14 +231,14 @@ test("a supply that is held back changes the temperature at the rate that was se
 test("no vessel is driven past the temperature at which supply and loss hold each other, and the refusal names it", () => {
   const vessel = { temperatureStart: 20, heatCapacity: 2000, heatLoss: newton(5), temperatureAmbient: 20 };
   const heater = { supply: "power", power: 300 } as const;
-  expect(steadyTemperatureByLaw({ ...vessel, supply: heater })).toBeCloseTo(80, 10);
+  expect(steadyTemperature({ ...vessel, supply: heater })).toBeCloseTo(80, 10);
   expect(() => vesselLeg({ ...vessel, supply: heater, temperatureEnd: 85 })).toThrow(unreachable("less than 80"));
   expect(vesselLeg({ ...vessel, supply: heater, duration: 1e7 }).temperatureEnd).toBeCloseTo(80, 9);
   const cold = { supply: "medium", temperature: 10, conductance: 5 } as const;
   expect(() => vesselLeg({ ...vessel, temperatureStart: 85, supply: cold, temperatureEnd: 14 })).toThrow(
     unreachable("short of the limit, 15"),
   );
-  expect(() => steadyTemperatureByLaw({ ...vessel, heatLoss: newton(0), supply: heater })).toThrow(
+  expect(() => steadyTemperature({ ...vessel, heatLoss: newton(0), supply: heater })).toThrow(
     unreachable("a loss that takes all the power"),
   );
 });
@@ -300,7 +303,7 @@ test("a vessel that loses heat by convection and radiation: steady temperature, 
   const room = { heatLoss, temperatureAmbient: 20 };
   const vessel = { ...room, temperatureStart: 20, heatCapacity: 189200 };
   const lossAt = heatLossFunction(heatLoss, 20);
-  const steady = steadyTemperatureByLaw({ ...room, supply: { supply: "power", power: 900 } });
+  const steady = steadyTemperature({ ...room, supply: { supply: "power", power: 900 } });
   near(lossAt(steady), 900);
   expect(() =>
     vesselLeg({ ...vessel, supply: { supply: "power", power: 900 }, temperatureEnd: steady + 0.01 }),
@@ -319,4 +322,14 @@ test("a vessel that loses heat by convection and radiation: steady temperature, 
   const slope = (_t: number, y: readonly number[]) => [(900 - lossAt(y[0] as number)) / 189200];
   const { temperatureEnd } = vesselLeg({ ...vessel, supply: { supply: "power", power: 900 }, duration: 7200 });
   near(march(slope, [20.001], 7200 - (0.001 * 189200) / 900, 1e-11)[0] as number, temperatureEnd, 1e-8);
+});
+
+test("a steady temperature takes a number beside a law, and two numbers in closed form", () => {
+  const supply = { supply: "power", power: 300 } as const;
+  const temperatureAmbient = 20;
+  expect(steadyTemperature({ supply: 300, heatLoss: 1.25, temperatureAmbient })).toBe(260);
+  near(steadyTemperature({ supply, heatLoss: 1.25, temperatureAmbient }), 260, 1e-12);
+  near(steadyTemperature({ supply: 300, heatLoss: newton(1.25), temperatureAmbient }), 260, 1e-12);
+  for (const heatLoss of [0, newton(0)])
+    expect(() => steadyTemperature({ supply, heatLoss, temperatureAmbient })).toThrow();
 });

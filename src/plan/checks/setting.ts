@@ -1,10 +1,10 @@
 import type { Check } from "../../formula/index.js";
 import {
-  additionTemperatureLeastByLaw,
+  additionTemperatureLeast,
   heatCapacityFunction,
-  largestAdditionByLaw,
-  leastAdditionsByLaw,
-  meltTemperatureLeastByLaw,
+  largestAddition,
+  leastAdditions,
+  meltTemperatureLeast,
 } from "../../heat/index.js";
 import { attempt } from "../attempt.js";
 import { doseTemperature, doseWords } from "../dose.js";
@@ -85,17 +85,17 @@ function limitsOf({ step, before, after }: Moment, least: number | undefined, jo
   if (typeof inside === "string" || typeof outside === "string") return "";
   const melt = inside.map((part) => ({ ...part, temperature: warm }));
   const mass = massOf(added);
-  if (outside.some(({ specificHeat }) => specificHeat.law === "melting")) return "";
+  if (outside.some(({ specificHeat }) => typeof specificHeat === "object" && specificHeat.law === "melting")) return "";
   // One figure for the whole phase: that of the middle of its way.
   const middle = (step.temperature + least) / 2;
   const specificHeat = heatCapacityFunction({ parts: outside })(middle) / mass;
   const addition = { mass, specificHeat: { law: "constant", specificHeat }, temperature: step.temperature } as const;
-  const most = largestAdditionByLaw({ melt, addition, temperatureLeast: least });
+  const most = largestAddition({ melt, addition, temperatureLeast: least });
   if (most >= mass) return `Up to ${say.kilograms(most)} could go in at ${say.celsius(step.temperature)}.`;
   const remedies = [
     // The gel former is diluted part by part, so each part has a setting temperature of its own.
     () => {
-      const { number, mass: each } = leastAdditionsByLaw({
+      const { number, mass: each } = leastAdditions({
         melt: inside,
         temperatureMelt: warm,
         addition,
@@ -104,11 +104,16 @@ function limitsOf({ step, before, after }: Moment, least: number | undefined, jo
       return `in ${number} equal parts of ${say.kilograms(each)}, the vessel brought back to ${say.celsius(warm)} before each`;
     },
     () => {
-      const warmed = additionTemperatureLeastByLaw({ melt, addition, temperatureLeast: least });
+      const warmed = additionTemperatureLeast({
+        melt,
+        addition,
+        temperatureStored: step.temperature,
+        temperatureLeast: least,
+      });
       return `all of it warmed to ${say.celsius(warmed)}`;
     },
     () => {
-      const hotter = meltTemperatureLeastByLaw({ melt: inside, addition, temperatureLeast: least });
+      const hotter = meltTemperatureLeast({ melt: inside, addition, temperatureLeast: least });
       return `all of it as it is, into a melt of ${say.celsius(hotter)}`;
     },
   ].flatMap((remedy) => attempt(remedy, () => []));

@@ -1,19 +1,14 @@
 import fc from "fast-check";
 import {
   additionTemperatureLeast,
-  additionTemperatureLeastByLaw,
   coolingTime,
   heatCapacityFunction,
   heatCapacityKinks,
   heatToWarm,
   largestAddition,
-  largestAdditionByLaw,
   leastAdditions,
-  leastAdditionsByLaw,
   meltTemperatureLeast,
-  meltTemperatureLeastByLaw,
   mixingTemperature,
-  mixingTemperatureByLaw,
   stagedAdditions,
   vesselLeg,
 } from "gelwright/heat";
@@ -51,19 +46,19 @@ const mixes = fc.record({
 test("with constant specific heats the laws say what the plain forms say", () => {
   const melt = { mass: 70, temperature: 82 };
   const addition = { mass: 30, temperature: 21 };
-  const plain = { melt: { ...melt, specificHeat: 2150 }, addition: { ...addition, specificHeat: 1980 } };
+  const plain = { melt: [{ ...melt, specificHeat: 2150 }], addition: { ...addition, specificHeat: 1980 } };
   const law = {
     melt: [{ ...melt, specificHeat: constant(2150) }],
     addition: { ...addition, specificHeat: constant(1980) },
   };
   near(
-    mixingTemperatureByLaw({ charges: [...law.melt, law.addition] }),
-    mixingTemperature({ charges: [plain.melt, plain.addition] }),
+    mixingTemperature({ charges: [...law.melt, law.addition] }),
+    mixingTemperature({ charges: [...plain.melt, plain.addition] }),
     1e-13,
   );
-  near(largestAdditionByLaw({ ...law, temperatureLeast: 58 }), largestAddition({ ...plain, temperatureLeast: 58 }));
+  near(largestAddition({ ...law, temperatureLeast: 58 }), largestAddition({ ...plain, temperatureLeast: 58 }));
   near(
-    additionTemperatureLeastByLaw({ ...law, temperatureLeast: 72 }),
+    additionTemperatureLeast({ ...law, temperatureStored: 21, temperatureLeast: 72 }),
     additionTemperatureLeast({ ...plain, temperatureLeast: 72 }),
   );
 });
@@ -72,7 +67,7 @@ test("what one charge gives the others take, to 1e-10, with wax that sets on the
   fc.assert(
     fc.property(mixes, ({ mass, share, hot, cold, added }) => {
       const charges = [...meltOf(mass, share, hot), { mass: added, specificHeat: oil, temperature: cold }];
-      const common = mixingTemperatureByLaw({ charges });
+      const common = mixingTemperature({ charges });
       const gained = charges.map((charge) => {
         const each = { law: charge.specificHeat, temperatureStart: charge.temperature, temperatureEnd: common };
         return charge.mass * enthalpyBetween(each);
@@ -92,14 +87,15 @@ test("the largest addition and the temperature to warm one to bring the mix just
     fc.property(mixes, between(50, 66), ({ mass, share, hot, cold, added }, least) => {
       const melt = meltOf(mass, share, hot);
       const addition = { specificHeat: oil, temperature: cold };
-      const most = largestAdditionByLaw({ melt, addition, temperatureLeast: least });
-      near(mixingTemperatureByLaw({ charges: [...melt, { ...addition, mass: most }] }), least);
-      const warmed = additionTemperatureLeastByLaw({
+      const most = largestAddition({ melt, addition, temperatureLeast: least });
+      near(mixingTemperature({ charges: [...melt, { ...addition, mass: most }] }), least);
+      const warmed = additionTemperatureLeast({
         melt,
         addition: { ...addition, mass: added },
+        temperatureStored: cold,
         temperatureLeast: least,
       });
-      const mixed = mixingTemperatureByLaw({
+      const mixed = mixingTemperature({
         charges: [...melt, { specificHeat: oil, mass: added, temperature: warmed }],
       });
       if (added > most * (1 + 1e-9)) near(mixed, least);
@@ -112,7 +108,7 @@ test("the largest addition and the temperature to warm one to bring the mix just
 test("wax that sets holds the mix up: it takes more cold oil than a melt that does not", () => {
   const addition = { specificHeat: oil, temperature: 22 };
   const most = (latentHeat: number) =>
-    largestAdditionByLaw({
+    largestAddition({
       melt: [
         { mass: 0.8, specificHeat: oil, temperature: 80 },
         { mass: 0.2, specificHeat: { ...wax, latentHeat }, temperature: 80 },
@@ -126,13 +122,13 @@ test("wax that sets holds the mix up: it takes more cold oil than a melt that do
 test("a melt that is too cool asks for an addition hotter than the least temperature, as hot as that may be", () => {
   const melt = [{ mass: 1, specificHeat: constant(2000), temperature: 50 }];
   const addition = { mass: 1, specificHeat: constant(2000), temperature: 20 };
-  expect(additionTemperatureLeastByLaw({ melt, addition, temperatureLeast: 60 })).toBeCloseTo(70, 9);
-  expect(() => largestAdditionByLaw({ melt, addition, temperatureLeast: 60 })).toThrow(unreachable("20000 J short"));
-  expect(() =>
-    largestAdditionByLaw({ melt, addition: { ...addition, temperature: 45 }, temperatureLeast: 45 }),
-  ).toThrow(unreachable("any amount of it may go in"));
+  expect(additionTemperatureLeast({ melt, addition, temperatureStored: 20, temperatureLeast: 60 })).toBeCloseTo(70, 9);
+  expect(() => largestAddition({ melt, addition, temperatureLeast: 60 })).toThrow(unreachable("20000 J short"));
+  expect(() => largestAddition({ melt, addition: { ...addition, temperature: 45 }, temperatureLeast: 45 })).toThrow(
+    unreachable("any amount of it may go in"),
+  );
   const drop = { ...addition, mass: 1e-4 };
-  expect(() => additionTemperatureLeastByLaw({ melt, addition: drop, temperatureLeast: 60 })).toThrow(
+  expect(() => additionTemperatureLeast({ melt, addition: drop, temperatureStored: 20, temperatureLeast: 60 })).toThrow(
     unreachable("an addition of 1060 °C or less"),
   );
 });
@@ -140,7 +136,7 @@ test("a melt that is too cool asks for an addition hotter than the least tempera
 test("a law that ends before the mix is refused there, though the other charge lies beyond it", () => {
   const narrow = { ...oil, temperatureLeast: 10, temperatureGreatest: 50 };
   const mix = (mass: number) =>
-    mixingTemperatureByLaw({
+    mixingTemperature({
       charges: [
         { mass, specificHeat: oil, temperature: 80 },
         { mass: 1, specificHeat: narrow, temperature: 20 },
@@ -255,23 +251,23 @@ test("stages wait by Newton's law, or until a temperature, and a supply may hold
   );
 });
 
-test("the least melt by law is that of constant specific heats, and undoes the mixing temperature", () => {
+test("the least melt with laws is that of constant specific heats, and undoes the mixing temperature", () => {
   fc.assert(
     fc.property(between(1, 50), between(0.1, 10), between(0, 40), between(45, 70), (hot, share, stored, least) => {
       const mass = share * hot;
       const melt = { mass: hot, specificHeat: 2200 };
       const addition = { mass, specificHeat: 2000, temperature: stored };
-      const found = meltTemperatureLeastByLaw({
+      const found = meltTemperatureLeast({
         melt: [{ mass: hot, specificHeat: constant(2200) }],
         addition: { mass, specificHeat: constant(2000), temperature: stored },
         temperatureLeast: least,
       });
-      near(found, meltTemperatureLeast({ melt, addition, temperatureLeast: least }), 1e-9);
+      near(found, meltTemperatureLeast({ melt: [melt], addition, temperatureLeast: least }), 1e-9);
     }),
   );
   const warm = { mass: 1, specificHeat: constant(2000), temperature: 60 };
   expect(
-    meltTemperatureLeastByLaw({
+    meltTemperatureLeast({
       melt: [{ mass: 1, specificHeat: constant(2000) }],
       addition: warm,
       temperatureLeast: 55,
@@ -279,14 +275,14 @@ test("the least melt by law is that of constant specific heats, and undoes the m
   ).toBe(55);
 });
 
-test("parts by law are as many as with constant specific heats, and no fewer would do", () => {
+test("parts with laws are as many as with constant specific heats, and no fewer would do", () => {
   fc.assert(
     fc.property(between(1, 50), between(0.1, 100), between(0, 40), between(62, 90), (hot, mass, stored, warm) => {
-      const melt = { mass: hot, specificHeat: 2200, temperature: warm };
+      const melt = [{ mass: hot, specificHeat: 2200 }];
       const addition = { mass, specificHeat: 2000, temperature: stored };
-      const expected = leastAdditions({ melt, addition, temperatureLeast: 60 }).number;
+      const expected = leastAdditions({ melt, temperatureMelt: warm, addition, temperatureLeast: 60 }).number;
       fc.pre(expected < 100);
-      const found = leastAdditionsByLaw({
+      const found = leastAdditions({
         melt: [{ mass: hot, specificHeat: constant(2200) }],
         temperatureMelt: warm,
         addition: { ...addition, specificHeat: constant(2000) },
@@ -305,11 +301,48 @@ test("a setting temperature that is higher before all is in asks for no fewer pa
     temperatureMelt: 80,
     addition: { mass: 10, specificHeat: constant(2000), temperature: 20 },
   };
-  const fixed = leastAdditionsByLaw({ ...input, temperatureLeast: 60 }).number;
-  const falling = leastAdditionsByLaw({ ...input, temperatureLeast: (added) => 70 - added }).number;
+  const fixed = leastAdditions({ ...input, temperatureLeast: 60 }).number;
+  const falling = leastAdditions({ ...input, temperatureLeast: (added) => 70 - added }).number;
   expect(fixed).toBe(2);
   expect(falling).toBeGreaterThan(fixed);
-  expect(() => leastAdditionsByLaw({ ...input, temperatureLeast: 80 })).toThrow(
+  expect(() => leastAdditions({ ...input, temperatureLeast: 80 })).toThrow(
     expect.objectContaining({ code: "unreachable" }),
   );
+});
+
+test("a number and the same number as a law may stand side by side", () => {
+  const charges = [
+    { mass: 60, specificHeat: 2150, temperature: 82 },
+    { mass: 10, specificHeat: constant(2350), temperature: 82 },
+    { mass: 30, specificHeat: 1980, temperature: 21 },
+  ];
+  const numbers = charges.map((charge) => ({
+    ...charge,
+    specificHeat: typeof charge.specificHeat === "number" ? charge.specificHeat : charge.specificHeat.specificHeat,
+  }));
+  near(mixingTemperature({ charges }), mixingTemperature({ charges: numbers }), 1e-13);
+  const capacity = (parts: typeof charges) => heatCapacityFunction({ parts })(50);
+  near(capacity(charges), 60 * 2150 + 10 * 2350 + 30 * 1980, 1e-15);
+  expect(heatCapacityKinks({ parts: [...charges, { mass: 1, specificHeat: wax }] })).toEqual([56, 68]);
+  const way = (melt: typeof charges | typeof numbers) => ({ melt, temperatureLeast: 60 });
+  const cold = { mass: 90, specificHeat: 1980, temperature: 21 };
+  const hot = charges.slice(0, 2);
+  const plain = numbers.slice(0, 2);
+  near(largestAddition({ ...way(hot), addition: cold }), largestAddition({ ...way(plain), addition: cold }));
+  near(
+    additionTemperatureLeast({ ...way(hot), addition: cold, temperatureStored: 21 }),
+    additionTemperatureLeast({ ...way(plain), addition: cold, temperatureStored: 21 }),
+  );
+  near(meltTemperatureLeast({ ...way(hot), addition: cold }), meltTemperatureLeast({ ...way(plain), addition: cold }));
+  const parts = (melt: typeof charges | typeof numbers) =>
+    leastAdditions({ ...way(melt), temperatureMelt: 82, addition: cold }).number;
+  expect(parts(hot)).toBe(parts(plain));
+  expect(parts(plain)).toBe(3);
+});
+
+test("with a law the temperature of the store has to be said", () => {
+  const melt = [{ mass: 1, specificHeat: oil, temperature: 80 }];
+  expect(() =>
+    additionTemperatureLeast({ melt, addition: { mass: 1, specificHeat: 2000 }, temperatureLeast: 60 }),
+  ).toThrow("temperatureStored: found undefined");
 });
