@@ -41,7 +41,7 @@ export { type Charge, mixingTemperature } from "./mixing-temperature.js";
 export { mixingTemperatureByLaw } from "./mixing-temperature-by-law.js";
 export { moleFraction } from "./mole-fraction.js";
 export type { CoolingPack, Pack, PlaceInPack } from "./pack.js";
-export { type CoolingCurve, packCoolingCurve } from "./pack-cooling-curve.js";
+export { packCoolingCurve } from "./pack-cooling-curve.js";
 export { packTemperature } from "./pack-temperature.js";
 export { packTimeUntil } from "./pack-time-until.js";
 export { type PlateHeatingTime, plateHeatingTime } from "./plate-heating-time.js";
