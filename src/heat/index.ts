@@ -25,7 +25,7 @@ export {
   type InsideCoefficient,
   insideCoefficient,
   insideCoefficientFunction,
-  type StirredVessel,
+  type StirredHeatTransfer,
 } from "./inside-coefficient.js";
 export { type JacketTime, jacketConductance, jacketTime } from "./jacket.js";
 export {
