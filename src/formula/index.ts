@@ -22,11 +22,11 @@ export type {
   Formula,
   FormulaDocument,
   FormulaLine,
-  IndexReading,
   LineDocument,
   Material,
   Particle,
   PremixDocument,
   Price,
+  RefractiveIndex,
   Volatile,
 } from "./types.js";

@@ -1,12 +1,12 @@
-import { choiOkosFat, glycerin, liquidWater } from "../laws/index.js";
+import { choiOkosFat, liquidGlycerin, liquidWater } from "../laws/index.js";
 import { aboveZero, type Draft, type Findings, join } from "./document.js";
 import type { MaterialDocument, PropertiesOf, RefractiveIndexDocument } from "./material-document.js";
-import type { IndexReading, Material } from "./types.js";
+import type { Material, RefractiveIndex } from "./types.js";
 
 /** The correlations that a material may name. */
 function classOf(name: PropertiesOf | undefined): Pick<Material, "density" | "specificHeat" | "conductivity"> {
   if (name === undefined) return {};
-  return { "fats and oils": choiOkosFat, glycerin, water: liquidWater }[name];
+  return { "fats and oils": choiOkosFat, glycerin: liquidGlycerin, water: liquidWater }[name];
 }
 
 /** Width of a melting range where none is stated [K]: common practice, no source. */
@@ -59,7 +59,7 @@ export function readRefractiveIndex(
   { value, at: read, perKelvin }: Draft<RefractiveIndexDocument>,
   at: string,
   findings: Findings,
-): IndexReading {
+): RefractiveIndex {
   return {
     refractiveIndex: value ?? Number.NaN,
     temperature: findings.quantity(read, "temperature", join(at, "at")),

@@ -2,13 +2,13 @@ import type { AntoineLaw, ConductivityLaw, DensityLaw, SmoothSpecificHeatLaw } f
 import type { Quantity } from "../units/index.js";
 import type { IndicesDocument, MaterialDocument, MaterialFunction, PropertiesOf } from "./material-document.js";
 
-/** A refractive index in the units of the kernels. */
-export interface IndexReading {
-  /** At the sodium D line. */
+/** A refractive index, which means nothing without its temperature. */
+export interface RefractiveIndex {
+  /** Refractive index at the sodium D line, 1 to 3. */
   readonly refractiveIndex: number;
   /** Temperature at which it was read [°C]. */
   readonly temperature: number;
-  /** Change with temperature [1/K]. */
+  /** Change with temperature [1/K]; about -3.8e-4 for vegetable oils, from memory. Needed for any other temperature. */
   readonly perKelvin?: number;
 }
 
@@ -54,7 +54,7 @@ export interface Material {
   /** Thermal conductivity against temperature. */
   readonly conductivity?: ConductivityLaw | undefined;
   readonly propertiesOf?: PropertiesOf | undefined;
-  readonly refractiveIndex?: IndexReading | undefined;
+  readonly refractiveIndex?: RefractiveIndex | undefined;
   /** Melting range [°C] and latent heat [J/kg]. */
   readonly melting?:
     | { readonly temperatureOnset: number; readonly temperatureEnd: number; readonly latentHeat: number }

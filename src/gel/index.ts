@@ -33,7 +33,6 @@ export {
   ratioOfShare,
   shareOfRatio,
 } from "./ratio.js";
-export type { RefractiveIndex } from "./refractive-index.js";
 export { type Scatterer, type ScatteringTheory, scatteringEfficiency } from "./scattering.js";
 export { type DosePoint, temperatureAtDose } from "./setting-temperature.js";
 export { stillAirCoefficient } from "./still-air.js";

@@ -1,9 +1,10 @@
+import type { RefractiveIndex } from "../formula/index.js";
 import { refractiveIndex, refractiveIndexOfMixture } from "../formula/refraction.js";
 import { fraction, positive, record, refuse, result, temperature } from "../guards.js";
 import type { Beyond } from "../laws/beyond.js";
 import { root } from "../numeric/root.js";
 import { indexOfGlycerinWater, indexRange } from "./glycerin-water.js";
-import { indexAt, type RefractiveIndex } from "./refractive-index.js";
+import { indexAt } from "./refractive-index.js";
 
 /** What is dissolved in the glycerin and water, as a surfactant's solids. */
 export interface DissolvedSolids {

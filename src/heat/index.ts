@@ -24,7 +24,7 @@ export {
   type InsideCoefficient,
   insideCoefficient,
   insideCoefficientFunction,
-  type StirredVessel,
+  type StirredHeatTransfer,
 } from "./inside-coefficient.js";
 export { type JacketTime, jacketConductance, jacketTime } from "./jacket.js";
 export {
@@ -38,7 +38,7 @@ export { type EqualAdditions, leastAdditions } from "./least-additions.js";
 export { mixingTemperature } from "./mixing-temperature.js";
 export { moleFraction } from "./mole-fraction.js";
 export type { CoolingPack, Pack, PlaceInPack } from "./pack.js";
-export { type CoolingCurve, packCoolingCurve } from "./pack-cooling-curve.js";
+export { packCoolingCurve } from "./pack-cooling-curve.js";
 export { packTemperature } from "./pack-temperature.js";
 export { packTimeUntil } from "./pack-time-until.js";
 export { type PlateHeatingTime, plateHeatingTime } from "./plate-heating-time.js";

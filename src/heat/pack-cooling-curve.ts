@@ -1,15 +1,7 @@
 import { notNegative, refuse, result, show, temperature, wholeNumber } from "../guards.js";
-import type { LegEnd } from "../leg/index.js";
+import type { LegEnd, TemperatureHistory } from "../leg/index.js";
 import { type CoolingPack, compilePack } from "./pack.js";
 import { timeUntil } from "./pack-time-until.js";
-
-/** Temperatures at a place, one for each time, from the start on. */
-export interface CoolingCurve {
-  /** Times [s], rising from 0. */
-  readonly times: readonly number[];
-  /** Temperatures at those times [°C], which never turn back. */
-  readonly temperatures: readonly number[];
-}
 
 /**
  * How a filled pack cools at its centre (or at another place, or in the mean), as points of a curve: to plot, or to let
@@ -44,7 +36,7 @@ export interface CoolingCurve {
  * }); // => { times: [0, 1800, 7200], temperatures: [60, 54.03644083305568, 27.08924016238784] }
  * ```
  */
-export function packCoolingCurve(input: CoolingPack & LegEnd & { readonly stretches?: number }): CoolingCurve {
+export function packCoolingCurve(input: CoolingPack & LegEnd & { readonly stretches?: number }): TemperatureHistory {
   const pack = compilePack(input);
   const { duration, temperatureEnd, stretches = 100 } = input;
   if ((duration === undefined) === (temperatureEnd === undefined))

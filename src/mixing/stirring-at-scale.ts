@@ -51,8 +51,8 @@ export function stirringAtScale(
   beyond: Beyond | undefined,
   path?: string,
 ): AtScale {
-  const { at, diameter, density } = compileStirring(batch, beyond, path);
-  const { vessel } = batch;
+  const { at, density } = compileStirring(batch, beyond, path);
+  const { impeller, vessel } = batch;
   const size = vessel === undefined ? undefined : vessel.diameter * Math.sqrt(vessel.diameter * vessel.level);
   const blend = ({ powerNumber, reynolds, viscosity }: StirredState): number | undefined =>
     size === undefined ? undefined : (blendFourier(Math.cbrt(powerNumber) * reynolds) * size * density) / viscosity;
@@ -62,9 +62,9 @@ export function stirringAtScale(
     return {
       ...state,
       speed,
-      tipSpeed: tipSpeed({ speed, diameterImpeller: diameter }),
+      tipSpeed: tipSpeed({ speed, impeller }),
       powerPerVolume: result(state.power / volume, "power per volume"),
-      froude: impellerFroude({ speed, diameterImpeller: diameter }),
+      froude: impellerFroude({ speed, impeller }),
       ...(time === undefined ? {} : { blendTime: result(time, "blend time") }),
     };
   };

@@ -27,7 +27,7 @@ export interface Ingredient {
 }
 
 /** Between which values a figure lies [0 to 1]; both are equal where it is known. */
-export interface Bounds {
+export interface ContentBounds {
   readonly least: number;
   readonly greatest: number;
 }
@@ -102,6 +102,6 @@ export function massOf(lines: readonly Line[], path = "ingredients"): number {
 }
 
 /** The least or the greatest content of some lines that have a mass. */
-export function contentOf(lines: readonly Line[], index: IndexName, bound: keyof Bounds): number {
+export function contentOf(lines: readonly Line[], index: IndexName, bound: keyof ContentBounds): number {
   return lines.reduce((sum, line) => sum + line.mass * line[bound][index], 0) / massOf(lines);
 }

@@ -1,12 +1,12 @@
 import { record } from "../guards.js";
-import { type Bounds, contentOf, type IndexName, type Ingredient, type Line, linesOf } from "./ingredient.js";
+import { type ContentBounds, contentOf, type IndexName, type Ingredient, type Line, linesOf } from "./ingredient.js";
 
 /** One content of a product, as fractions from 0 to 1. */
 export interface Content {
   /** Over the whole product. */
-  readonly withFormulationWater: Bounds;
+  readonly withFormulationWater: ContentBounds;
   /** Over the product less its formulation water; absent where nothing else is in it. */
-  readonly withoutFormulationWater?: Bounds;
+  readonly withoutFormulationWater?: ContentBounds;
 }
 
 /**
@@ -47,7 +47,7 @@ export function productContent(input: {
 }): Readonly<Record<IndexName, Content>> {
   const lines = linesOf(record(input, "input").ingredients);
   const rest = lines.filter((line) => !line.water);
-  const bounds = (of: readonly Line[], index: IndexName): Bounds => ({
+  const bounds = (of: readonly Line[], index: IndexName): ContentBounds => ({
     least: contentOf(of, index, "least"),
     greatest: contentOf(of, index, "greatest"),
   });

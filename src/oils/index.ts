@@ -29,8 +29,8 @@ export { almondOil, oliveOil, rapeseedOil } from "./standard-oleic.js";
 export { cottonseedOil, maizeOil, riceBranOil, sesameOil } from "./standard-oleic-linoleic.js";
 export {
   type OilProperties,
+  type OilProperty,
   type PhasePart,
-  type Quantity,
   type Substitution,
   type SubstitutionRow,
   substitute,

@@ -4,7 +4,7 @@ import { root } from "../numeric/root.js";
 import { type Suspension, velocityCurve } from "./velocity-curve.js";
 
 /** When particles may go in. */
-export interface Addition {
+export interface AdditionTemperature {
   /** The warmest temperature at which they may go in [°C]. */
   readonly temperature: number;
   /** Time from the start until that temperature is reached [s]. */
@@ -53,7 +53,7 @@ export interface Addition {
  */
 export function additionTemperature(
   input: Suspension & CoolingVessel & { readonly temperatureEnd: number; readonly settlingAllowed: number },
-): Addition {
+): AdditionTemperature {
   const { temperatureStart, temperatureEnd, heatCapacity, heatLoss, temperatureAmbient } = record(input, "input");
   const allowed = positive(input.settlingAllowed, "settlingAllowed");
   const start = temperature(temperatureStart, "temperatureStart");

@@ -1,6 +1,6 @@
-export { type Addition, additionTemperature } from "./addition-temperature.js";
+export { type AdditionTemperature, additionTemperature } from "./addition-temperature.js";
 export { type AdditionWindow, additionWindow } from "./addition-window.js";
-export { boilingPressure, boilingTemperature, type Volatile } from "./boiling.js";
+export { boilingPressure, boilingTemperature, type VolatilePart } from "./boiling.js";
 export { brownianDiffusivity, pecletNumber, sedimentationLength } from "./brownian.js";
 export { type Bubble, type BubbleSurface, bubbleRise } from "./bubble-rise.js";
 export { clearingTime, type Layer, pressureToClear } from "./clearing-time.js";
@@ -16,7 +16,7 @@ export { coatedSphereDensity, compositeDensity, type ParticlePart } from "./part
 export { type BubbleInMelt, type BubbleRise, clearingOverCooling, riseOverCooling } from "./rise-over-cooling.js";
 export { type SettlingBySize, type SizeClass, settlingBySize } from "./settling-by-size.js";
 export { type Settling, settlingOverCooling } from "./settling-over-cooling.js";
-export { type CoolingTrace, settlingOverCurve } from "./settling-over-curve.js";
+export { settlingOverCurve } from "./settling-over-curve.js";
 export { stokesVelocity } from "./stokes-velocity.js";
 export { type ClearingWanted, temperatureToClear, viscosityToClear } from "./temperature-to-clear.js";
 export { terminalVelocity } from "./terminal-velocity.js";

@@ -1,20 +1,13 @@
 import { finite, list, record, refuse, result, temperature } from "../guards.js";
+import type { TemperatureHistory } from "../leg/index.js";
 import { curveAt, monotoneCurve } from "../numeric/monotone-curve.js";
 import { integrate, nodes } from "../numeric/quadrature.js";
 import { root } from "../numeric/root.js";
 import type { Settling } from "./settling-over-cooling.js";
 import { type Suspension, velocityCurve } from "./velocity-curve.js";
 
-/** How a temperature went on, read with a thermometer or computed. */
-export interface CoolingTrace {
-  /** Times [s], rising; at least two. */
-  readonly times: readonly number[];
-  /** Temperatures at those times [°C]: all falling or all rising, and level where nothing changes. */
-  readonly temperatures: readonly number[];
-}
-
 /** The trace as a smooth curve of temperature over time, which never turns back. */
-function temperatureCurve(trace: CoolingTrace): (time: number) => number {
+function temperatureCurve(trace: TemperatureHistory): (time: number) => number {
   const times = list(trace.times, "times", 2).map((time, i) => finite(time, `times[${i}]`));
   const warmths = list(trace.temperatures, "temperatures", 2).map((at, i) => temperature(at, `temperatures[${i}]`));
   if (warmths.length !== times.length)
@@ -67,7 +60,7 @@ function temperatureCurve(trace: CoolingTrace): (time: number) => number {
  * }).distance; // => 0.10615423743438897
  * ```
  */
-export function settlingOverCurve(input: Suspension & CoolingTrace): Settling {
+export function settlingOverCurve(input: Suspension & TemperatureHistory): Settling {
   const { times, beyond } = record(input, "input");
   const { velocityAt, reynoldsAt, kinks } = velocityCurve(input, beyond);
   const temperatureAt = temperatureCurve(input);

@@ -11,7 +11,6 @@ export type { ColdBenchDocument, ColdStepDocument, ThicknessDocument } from "./c
 export { comparePlans, type PlanAtScale } from "./compare-plans.js";
 export type { AfterFilling, OilExposure, OilOrder, PlanEvaporation } from "./heat-plan.js";
 export type {
-  ContentBounds,
   NaturalOrigin,
   Plan,
   PlanCost,

@@ -41,7 +41,7 @@ export function insideOf(
 ): Inside | string {
   const { coefficient: stated, source = "" } = wall;
   if (stated !== undefined) return { at: () => stated, judgedAt: () => stated, stated, from: source };
-  const { stirrer, diameter } = vessel;
+  const { stirrer } = vessel;
   if (!stirrer) return "neither the coefficient at the wall nor a stirrer is stated";
   const { kind } = stirrer;
   if (kind === "other" || kind === "disperser disc" || kind === "rotor-stator")
@@ -61,8 +61,8 @@ export function insideOf(
     () => {
       const at = insideCoefficientFunction({
         correlation: stirredCorrelations[correlationOf[kind]],
-        diameterVessel: diameter,
-        diameterImpeller: stirrer.diameter,
+        vessel,
+        impeller: stirrer,
         speed,
         ...properties,
         specificHeat,

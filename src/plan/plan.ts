@@ -1,5 +1,6 @@
 import type { Check, MaterialFunction } from "../formula/index.js";
 import type { Regime } from "../mixing/index.js";
+import type { ContentBounds } from "../natural-origin/index.js";
 import type { ColdRun } from "./cold/plan.js";
 import type { AfterFilling, OilExposure, OilOrder, PlanEvaporation } from "./heat-plan.js";
 import type {
@@ -75,12 +76,6 @@ export interface TimelineStep {
   readonly note?: string | undefined;
   /** Volume fraction of oil in oil and gel former after the step; on the cold route. */
   readonly volumeFractionOil?: number;
-}
-
-/** Between which values a content lies [0 to 1]; equal where every index is known. */
-export interface ContentBounds {
-  readonly least: number;
-  readonly greatest: number;
 }
 
 /** The natural-origin figure and what it hangs on. */

@@ -45,7 +45,7 @@ function hardest(turns: readonly Turn[], { vessel }: Job): PlanScale {
   if (!most || !vessel.stirrer) return {};
   const { shearRate, power, torque, speed } = most;
   return {
-    tipSpeed: tipSpeed({ diameterImpeller: vessel.stirrer.diameter, speed }),
+    tipSpeed: tipSpeed({ impeller: vessel.stirrer, speed }),
     ...(shearRate !== undefined && { shearRate }),
     power,
     torque,

@@ -27,9 +27,9 @@ export interface Stirred extends StirredState {
 export function movedBy(
   stirrer: Stirrer,
   { powerNumber, speed, density, yieldStress }: Stirred & { readonly yieldStress: number },
-  { diameter: diameterVessel }: Vessel,
+  vessel: Vessel,
 ): Cavern {
-  return cavern({ powerNumber, speed, density, yieldStress, diameterImpeller: stirrer.diameter, diameterVessel });
+  return cavern({ powerNumber, speed, density, yieldStress, impeller: stirrer, vessel });
 }
 
 /** Power that the stirrer puts into a volume of the charge [W/m³]. */

@@ -19,8 +19,8 @@ const near = (actual: number, expected: number, within: number) =>
   expect(Math.abs(actual / expected - 1)).toBeLessThanOrEqual(within);
 const vessel = {
   correlation: stirredCorrelations.anchor,
-  diameterVessel: 0.4,
-  diameterImpeller: 0.36,
+  vessel: { diameter: 0.4 },
+  impeller: { diameter: 0.36 },
   speed: 1,
   density: 900,
   specificHeat: 2100,
@@ -54,9 +54,9 @@ test("a range ends where the next begins, and outside all of them it is refused 
   expect(at(12.1).nusselt).toBeGreaterThan(at(11.9, "extend").nusselt * 0.9);
   const ended = { ...vessel, correlation: vessel.correlation.map((range) => ({ ...range, reynoldsMost: 500 })) };
   expect(() => insideCoefficient({ ...ended, viscosity: 0.1, viscosityWall: 0.1 })).toThrow("100 to 500");
-  expect(() => insideCoefficient({ ...vessel, diameterImpeller: 0.41, viscosity: 0.1, viscosityWall: 0.1 })).toThrow(
-    "not above diameterVessel",
-  );
+  expect(() =>
+    insideCoefficient({ ...vessel, impeller: { diameter: 0.41 }, viscosity: 0.1, viscosityWall: 0.1 }),
+  ).toThrow("not above vessel.diameter");
 });
 
 test("a faster impeller or a thinner wall layer takes more heat", () => {

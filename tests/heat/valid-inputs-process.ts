@@ -9,8 +9,8 @@ const chiller = { supply: "medium", temperature: 10, conductance: 6 };
 const beaker = { temperatureStart: 20, heatCapacity: 2040, heatLoss, temperatureAmbient: 20 };
 const stirred = {
   correlation: stirredCorrelations.anchor,
-  diameterVessel: 0.4,
-  diameterImpeller: 0.36,
+  vessel: { diameter: 0.4 },
+  impeller: { diameter: 0.36 },
   speed: 1,
   density: 900,
   specificHeat: 2100,

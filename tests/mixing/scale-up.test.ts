@@ -23,7 +23,12 @@ function kept(criterion: ScaleCriterion, s: number, { power, viscosity = 1, flow
       ? ({ law: "newton", viscosity } as const)
       : ({ law: "power-law", consistency: viscosity, flowIndex } as const);
   const bench = { impeller, vessel, density: 915, curve, speed: 5, volume: 0.0026 };
-  const { plant } = scaleUp({ ...bench, diameterImpellerPlant: 0.05 * s, criteria: [criterion], beyond: "extend" });
+  const { plant } = scaleUp({
+    ...bench,
+    plant: { impeller: { diameter: 0.05 * s } },
+    criteria: [criterion],
+    beyond: "extend",
+  });
   return plant[0]?.ratios.speed ?? Number.NaN;
 }
 
@@ -97,7 +102,7 @@ test("a row keeps what it says, whatever it does to the rest", () => {
         speed,
         volume: 0.0026,
       } as const;
-      const { plant } = scaleUp({ ...bench, diameterImpellerPlant: 0.05 * s });
+      const { plant } = scaleUp({ ...bench, plant: { impeller: { diameter: 0.05 * s } } });
       for (const row of plant) {
         // Where the flow creeps at both scales the blend time is not known, only that its revolutions are the same.
         const ratio =
@@ -112,7 +117,7 @@ test("a row keeps what it says, whatever it does to the rest", () => {
 test("a blend time that is known at the bench alone is no ground for a speed in the plant", () => {
   const impeller = { kind: "anchor", diameter: 0.1 } as const;
   const thick = { density: 915, curve: { law: "newton", viscosity: 0.2 }, speed: 1, volume: 0.001 } as const;
-  const { plant } = scaleUp({ ...thick, impeller, diameterImpellerPlant: 1 });
+  const { plant } = scaleUp({ ...thick, impeller, plant: { impeller: { diameter: 1 } } });
   // At the bench Re is 46; at the same speed in the plant it would be 4600.
   expect(plant.map((row) => row.criterion)).not.toContain("blend-time");
   expect(plant.find((row) => row.criterion === "shear-rate")).not.toHaveProperty("blendTime");
@@ -128,7 +133,7 @@ function bothForms(s: number, n: number, consistency: number) {
     vessel: { diameter: 0.15 * s, level: 0.15 * s },
     volume: 0.0026 * s ** 3,
   };
-  return [scaleUp({ ...bench, diameterImpellerPlant: 0.05 * s }), scaleUp({ ...bench, plant })] as const;
+  return [scaleUp({ ...bench, plant: { impeller: { diameter: 0.05 * s } } }), scaleUp({ ...bench, plant })] as const;
 }
 
 test("a plant of the bench's shape is the same plant whichever way it is told", () => {
@@ -196,9 +201,13 @@ test("what is not known of an unlike plant is left out, and what it needs is ask
   expect(() => unlike({ kind: "pitched-blade", diameter: 0.7 })).toThrow("plant.impeller.power.diameterToVessel");
   const impeller = { kind: "propeller", diameter: 0.05 } as const;
   const bench = { impeller, density: 915, curve: thinning, speed: 10, volume: 0.001 } as const;
-  const both = { ...bench, diameterImpellerPlant: 0.2, plant: { impeller, volume: 0.1 } };
-  expect(() => scaleUp(both)).toThrow("nothing beside a plant");
-  expect(() => scaleUp(bench)).toThrow("diameterImpellerPlant");
+  // Told by more than a diameter it is a plant of its own, of which the rest is asked.
+  const sized = { diameter: 0.2 };
+  expect(() => scaleUp({ ...bench, plant: { impeller: sized, volume: 0.1 } as never })).toThrow("plant.impeller.kind");
+  expect(() => scaleUp({ ...bench, plant: { impeller: { ...impeller, ...sized } } as never })).toThrow("plant.volume");
+  expect(() => scaleUp({ ...bench, plant: { impeller: { diameter: 0 } } })).toThrow("plant.impeller.diameter");
+  expect(() => scaleUp({ ...bench, plant: {} as never })).toThrow("plant.impeller");
+  expect(() => scaleUp(bench as never)).toThrow("plant: found undefined");
 });
 
 test("where power no longer knows viscosity, power per volume asks the cube root of what two impellers differ by", () => {

@@ -1,7 +1,7 @@
 import type { ValidInputs } from "../support/fuzz.js";
 import { additionInputs } from "./valid-inputs-additions.js";
 
-const stirring = { speed: 3, diameterImpeller: 0.25, density: 910, viscosity: 0.05 };
+const stirring = { speed: 3, impeller: { diameter: 0.25 }, density: 910, viscosity: 0.05 };
 const gel = { law: "herschel-bulkley", yieldStress: 30, consistency: 12, flowIndex: 0.5 };
 const oil = { law: "newton", viscosity: 0.05 };
 const vessel = { diameter: 0.6, level: 0.6, baffles: 4, baffleWidth: 0.06 };
@@ -27,11 +27,11 @@ const kettles = [
   { diameter: 0.6, bottom: { shape: "ellipsoidal", depth: 0.15 } },
   { diameter: 0.6, bottom: { shape: "dished", crownToDiameter: 1, knuckleToDiameter: 0.1 } },
 ];
-const moved = { density: 915, yieldStress: 30, diameterImpeller: 0.05, diameterVessel: 0.12 };
+const moved = { density: 915, yieldStress: 30, impeller: { diameter: 0.05 }, vessel: { diameter: 0.12 } };
 
 export const validInputs: ValidInputs = {
   ...additionInputs,
-  tipSpeed: [[{ speed: 5, diameterImpeller: 0.1 }]],
+  tipSpeed: [[{ speed: 5, impeller: { diameter: 0.1 } }]],
   impellerReynolds: [[stirring]],
   powerNumber: [
     ...powers.map((power) => [{ power, reynolds: 2, beyond: "throw" }]),
@@ -53,17 +53,30 @@ export const validInputs: ValidInputs = {
   ],
   stirringPowerFunction: [[{ impeller: pitched, vessel, density: 915, speed: 2, beyond: "throw" }]],
   heatOfStirring: [[{ power: 200, duration: 900, mass: 100, specificHeat: 2000 }]],
-  blendTime: [[{ ...stirring, powerNumber: 0.35, diameterVessel: 0.6, level: 0.6, uniformity: 0.99 }]],
+  blendTime: [[{ ...stirring, powerNumber: 0.35, vessel: { diameter: 0.6, level: 0.6 }, uniformity: 0.99 }]],
   blendTimeByRevolutions: [[{ revolutions: 60, speed: 0.5 }]],
   ribbonRevolutions: [[{ constant: 357.4 }]],
   cavern: [[{ ...moved, powerNumber: 1.8, speed: 12, heightToDiameter: 0.5 }]],
-  speedToMoveWall: [[{ impeller: pitched, density: 915, curve: gel, diameterVessel: 0.6, beyond: "throw" }]],
+  speedToMoveWall: [
+    [{ impeller: pitched, density: 915, curve: gel, vessel: { diameter: 0.6 }, beyond: "throw" }],
+    [{ impeller: pitched, density: 915, curve: gel, vessel }],
+  ],
   circulation: [[{ impeller: pitched, speed: 2, volume: 0.15, reynolds: 20_000, beyond: "extend" }]],
-  impellerFroude: [[{ speed: 5, diameterImpeller: 0.1 }]],
-  vortexDepthAtMost: [[{ speed: 2, diameterImpeller: 0.2, diameterVessel: 0.4 }]],
+  impellerFroude: [[{ speed: 5, impeller: { diameter: 0.1 } }]],
+  vortexDepthAtMost: [[{ speed: 2, impeller: { diameter: 0.2 }, vessel: { diameter: 0.4 } }]],
   motorMargin: [[{ power: 200, speed: 2, powerMotor: 370, efficiency: 0.8, torqueMost: 40 }]],
   scaleUp: [
-    [{ impeller: pitched, vessel, density: 915, curve: oil, speed: 5, volume: 0.16, diameterImpellerPlant: 0.8 }],
+    [
+      {
+        impeller: pitched,
+        vessel,
+        density: 915,
+        curve: oil,
+        speed: 5,
+        volume: 0.16,
+        plant: { impeller: { diameter: 0.8 } },
+      },
+    ],
     [
       {
         impeller: { kind: "anchor", diameter: 0.1 },
@@ -71,7 +84,7 @@ export const validInputs: ValidInputs = {
         curve: gel,
         speed: 1,
         volume: 0.001,
-        diameterImpellerPlant: 0.8,
+        plant: { impeller: { diameter: 0.8 } },
         criteria: ["tip-speed", "reynolds"],
         beyond: "throw",
       },

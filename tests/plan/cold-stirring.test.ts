@@ -1,5 +1,5 @@
 import type { Check } from "gelwright/formula";
-import { glycerin, liquidWater, specificHeatAt } from "gelwright/laws";
+import { liquidGlycerin, liquidWater, specificHeatAt } from "gelwright/laws";
 import { stirring } from "gelwright/mixing";
 import { type ColdAdditions, type JobDocument, runPlan } from "gelwright/plan";
 import { scalesToMarkdown, toMarkdown } from "gelwright/sheet";
@@ -31,7 +31,7 @@ function known(value: number | undefined): number {
 /** Heat capacity by hand from what is weighed [J/K]: phase A, and one kilogram of phase B. */
 function capacities(document: JobDocument): { readonly gelFormer: number; readonly perKilogramOil: number } {
   const specific: Readonly<Record<string, number>> = {
-    "glycerin, 99.5 %": specificHeatAt({ law: glycerin.specificHeat, temperature: room, beyond: "extend" }),
+    "glycerin, 99.5 %": specificHeatAt({ law: liquidGlycerin.specificHeat, temperature: room, beyond: "extend" }),
     "water, purified": specificHeatAt({ law: liquidWater.specificHeat, temperature: room }),
     "sucrose laurate": 2000,
     preservative: 2100,

@@ -73,7 +73,7 @@ function withBaffles(
 
 /** No vortex reaches the stirrer. The deepest that there could be is known, the one that there is, is not. */
 export function checkVortex(turning: readonly Turn[], stirrer: Stirrer, { vessel }: Job): readonly Check[] {
-  const { topEdge, diameter } = stirrer;
+  const { topEdge } = stirrer;
   const check = {
     id: "no-air-down-the-vortex",
     limit: "above the upper edge of the stirrer",
@@ -86,7 +86,7 @@ export function checkVortex(turning: readonly Turn[], stirrer: Stirrer, { vessel
   const worst = whirls
     .map(({ level, speed, where }) => ({
       where,
-      depth: vortexDepthAtMost({ speed, diameterImpeller: diameter, diameterVessel: vessel.diameter }),
+      depth: vortexDepthAtMost({ speed, impeller: stirrer, vessel }),
       above: typeof level === "number" && topEdge !== undefined ? level - topEdge : undefined,
     }))
     .reduce<{ where: string; depth: number; above: number | undefined } | undefined>((most, one) => {

@@ -73,10 +73,9 @@ function evenAfter(stirred: Stirred, stirrer: Stirrer, { vessel }: Job, speed: n
       density,
       viscosity,
       powerNumber,
-      level,
       speed,
-      diameterImpeller: stirrer.diameter,
-      diameterVessel: vessel.diameter,
+      impeller: stirrer,
+      vessel: { diameter: vessel.diameter, level },
     });
     return {
       duration,

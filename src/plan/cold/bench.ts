@@ -1,5 +1,5 @@
 import { aboveZero, type Draft, type Findings, join } from "../../formula/document.js";
-import type { IndexReading } from "../../formula/index.js";
+import type { RefractiveIndex } from "../../formula/index.js";
 import { readRefractiveIndex } from "../../formula/properties.js";
 import type { OilLaw, OilPoint } from "../../mixing/index.js";
 import type { Stirrer } from "../job.js";
@@ -37,7 +37,7 @@ export interface ColdBench {
     | undefined;
   /** Key of the surfactant, and its active matter on a full interface [kg/m²]. */
   readonly surfactant?: { readonly material: string; readonly adsorption: number } | undefined;
-  readonly gelFormerIndex?: IndexReading | undefined;
+  readonly gelFormerIndex?: RefractiveIndex | undefined;
   readonly mismatchAllowed?: number | undefined;
   readonly waterActivity?: number | undefined;
   /** Diameter of the bubbles [m], and viscosity of the gel while they leave [Pa·s]. */

@@ -53,7 +53,7 @@ export function speedsOf(moments: readonly ColdMoment[], job: Job): ColdSpeeds |
       });
       const asPlanned = {
         ...here,
-        tipSpeed: tipSpeed({ diameterImpeller: stirrer.diameter, speed }),
+        tipSpeed: tipSpeed({ impeller: stirrer, speed }),
         powerPerVolume: powerPerVolumeOf(here, contents),
       };
       const rows: readonly ColdSpeed[] = [

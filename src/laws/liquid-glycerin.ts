@@ -12,7 +12,7 @@ import type { DensityLaw } from "./density.js";
  * @source volk-kahler-2018 for density
  * @source vdi-heat-atlas-2010 for conductivity
  */
-export const glycerin: {
+export const liquidGlycerin: {
   /** Specific heat [J/(kg·K)]. */
   readonly specificHeat: Extract<SpecificHeatLaw, { law: "polynomial" }>;
   /** Density [kg/m³]. */
