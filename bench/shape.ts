@@ -40,12 +40,12 @@ function chainFrom(file: string, above: readonly string[] = []): readonly string
   const known = chains.get(file);
   if (known) return known;
   const below = (imports.get(file) ?? []).map((next) => chainFrom(next, [...above, file]));
-  const longest = below.reduce<readonly string[]>((most, one) => (one.length > most.length ? one : most), []);
+  const longest = below.reduce<readonly string[]>((max, one) => (one.length > max.length ? one : max), []);
   const chain = [file, ...longest];
   chains.set(file, chain);
   return chain;
 }
-const longest = files.map((file) => chainFrom(file)).reduce((most, one) => (one.length > most.length ? one : most), []);
+const longest = files.map((file) => chainFrom(file)).reduce((max, one) => (one.length > max.length ? one : max), []);
 
 const lines = (file: string): number => readFileSync(file, "utf8").split("\n").length - 1;
 /** A row of a table stands in an `index.ts` of its folder; `index.ts` of the room itself is what is public. */

@@ -1,7 +1,7 @@
 export type { Check } from "./check.js";
 export type {
+  AgeingKineticsDocument,
   DensityDocument,
-  HeatSensitivityDocument,
   IndicesDocument,
   LimitsDocument,
   MaterialDocument,

@@ -23,7 +23,7 @@ export function readProperties(
   | "specificHeat"
   | "conductivity"
   | "melting"
-  | "heatSensitivity"
+  | "ageingKinetics"
   | "volatile"
   | "refractiveIndex"
   | "propertiesOf"
@@ -48,8 +48,7 @@ export function readProperties(
     refractiveIndex:
       draft.refractiveIndex && readRefractiveIndex(draft.refractiveIndex, place("refractiveIndex"), findings),
     melting: draft.melting && readMelting(draft.melting, place("melting"), findings),
-    heatSensitivity:
-      draft.heatSensitivity && readSensitivity(draft.heatSensitivity, place("heatSensitivity"), findings),
+    ageingKinetics: draft.ageingKinetics && readAgeingKinetics(draft.ageingKinetics, place("ageingKinetics"), findings),
     volatile: draft.volatile && readVolatile(draft.volatile, place("volatile"), findings),
   };
 }
@@ -82,11 +81,11 @@ function readMelting(
   };
 }
 
-function readSensitivity(
-  draft: Draft<NonNullable<MaterialDocument["heatSensitivity"]>>,
+function readAgeingKinetics(
+  draft: Draft<NonNullable<MaterialDocument["ageingKinetics"]>>,
   at: string,
   findings: Findings,
-): Material["heatSensitivity"] {
+): Material["ageingKinetics"] {
   const { activationEnergy: text, q10 } = draft;
   const temperatureReference = findings.quantity(draft.reference, "temperature", join(at, "reference"));
   const activationEnergy = findings.optional(text, "molarEnergy", join(at, "activationEnergy"), 0);
@@ -110,8 +109,8 @@ function readVolatile(
   const { antoine } = draft;
   const within = (key: "from" | "to"): number =>
     findings.quantity(antoine?.[key], "temperature", join(join(at, "antoine"), key));
-  const [temperatureLeast, temperatureMost] = [within("from"), within("to")];
-  if (temperatureLeast >= temperatureMost)
+  const [temperatureMin, temperatureMax] = [within("from"), within("to")];
+  if (temperatureMin >= temperatureMax)
     findings.note(join(join(at, "antoine"), "to"), antoine?.to, `above ${antoine?.from}`);
   return {
     molarMass: findings.quantity(draft.molarMass, "molarMass", join(at, "molarMass"), aboveZero),
@@ -122,8 +121,8 @@ function readVolatile(
       constantA: antoine?.a ?? Number.NaN,
       constantB: antoine?.b ?? Number.NaN,
       constantC: antoine?.c ?? Number.NaN,
-      temperatureLeast,
-      temperatureMost,
+      temperatureMin,
+      temperatureMax,
     },
   };
 }

@@ -60,7 +60,7 @@ export interface Material {
     | { readonly temperatureOnset: number; readonly temperatureEnd: number; readonly latentHeat: number }
     | undefined;
   /** Activation energy [J/mol] or factor for 10 K, with the temperature at which the rate counts as 1 [°C]. */
-  readonly heatSensitivity?:
+  readonly ageingKinetics?:
     | { readonly law: "arrhenius"; readonly activationEnergy: number; readonly temperatureReference: number }
     | { readonly law: "q10"; readonly q10: number; readonly temperatureReference: number }
     | undefined;
@@ -73,12 +73,12 @@ export interface Material {
   /** Mass fraction of each fatty acid among all. */
   readonly fattyAcids: Readonly<Record<string, number>>;
   /** Highest temperature [°C]. */
-  readonly temperatureHighest?: number | undefined;
+  readonly temperatureMax?: number | undefined;
   /** Flash point [°C]. */
   readonly temperatureFlash?: number | undefined;
   /** Highest mass fraction in the product. */
-  readonly massFractionHighest?: number | undefined;
-  readonly spareFromHeat: boolean;
+  readonly massFractionMax?: number | undefined;
+  readonly heatSensitive: boolean;
   /** The particles, where it has any. */
   readonly particle?: Particle | undefined;
   readonly price?: Price | undefined;

@@ -16,7 +16,7 @@ const hottest = 1000;
  *
  * @param input.melt - The hot melt: mass [kg], specific heat [J/(kg·K)] or specific-heat law, and temperature [°C] of each part; at least one.
  * @param input.addition - What is poured in: specific heat [J/(kg·K)] or specific-heat law, and temperature [°C].
- * @param input.temperatureLeast - The mix may not fall below this [°C]: the setting temperature with a margin.
+ * @param input.temperatureMin - The mix may not fall below this [°C]: the setting temperature with a margin.
  * @returns The largest mass of the addition [kg].
  * @throws CalculationError `input` where an argument is no number or out of range; `range` where a law ends; `unreachable` where the melt is already too cool, or the addition so warm that any amount is allowed.
  * @source definition, from the balance of `mixingTemperature`
@@ -26,34 +26,34 @@ const hottest = 1000;
  * largestAddition({
  *   melt: [{ mass: 0.75, specificHeat: 2200, temperature: 75 }],
  *   addition: { specificHeat: 2000, temperature: 23 },
- *   temperatureLeast: 55,
+ *   temperatureMin: 55,
  * }); // => 0.515625
  * const oil = { law: "polynomial", coefficients: [1984.2, 1.4733, -0.0048008] } as const;
  * largestAddition({
  *   melt: [{ mass: 0.75, specificHeat: oil, temperature: 75 }],
  *   addition: { specificHeat: oil, temperature: 23 },
- *   temperatureLeast: 55,
+ *   temperatureMin: 55,
  * }); // => 0.47464388472855223
  * ```
  */
 export function largestAddition(input: {
   readonly melt: readonly Charge[];
   readonly addition: Omit<Charge, "mass">;
-  readonly temperatureLeast: number;
+  readonly temperatureMin: number;
 }): number {
-  const { melt, addition, temperatureLeast } = record(input, "input");
-  const least = temperature(temperatureLeast, "temperatureLeast");
-  const spare = result(heatGiven(melt, "melt")(least), "heat of the melt");
+  const { melt, addition, temperatureMin } = record(input, "input");
+  const min = temperature(temperatureMin, "temperatureMin");
+  const spare = result(heatGiven(melt, "melt")(min), "heat of the melt");
   if (spare < 0)
-    refuse("unreachable", "melt", `${-spare} J short`, `a melt that is warmer than temperatureLeast (${least} °C)`);
+    refuse("unreachable", "melt", `${-spare} J short`, `a melt that is warmer than temperatureMin (${min} °C)`);
   const { heatBetween } = compilePart({ ...record(addition, "addition"), mass: 1 }, "addition");
-  const taken = heatBetween(temperature(addition.temperature, "addition.temperature"), least);
+  const taken = heatBetween(temperature(addition.temperature, "addition.temperature"), min);
   if (taken <= 0)
     refuse(
       "unreachable",
       "addition.temperature",
       addition.temperature,
-      `below temperatureLeast (${least} °C): any amount of it may go in`,
+      `below temperatureMin (${min} °C): any amount of it may go in`,
     );
   return result(spare / taken, "largest addition");
 }
@@ -69,51 +69,51 @@ export function largestAddition(input: {
  * @param input.melt - The melt: mass [kg], specific heat [J/(kg·K)] or specific-heat law, and temperature [°C] of each part; at least one.
  * @param input.addition - What is poured in: mass [kg], and specific heat [J/(kg·K)] or specific-heat law.
  * @param input.temperatureStored - At which the addition is stored [°C]; needed where any specific heat is a law.
- * @param input.temperatureLeast - The mix may not fall below this [°C].
+ * @param input.temperatureMin - The mix may not fall below this [°C].
  * @returns The least temperature of the addition [°C]; that of the store where it may go in as it is.
  * @throws CalculationError `input` where an argument is no number or out of range; `range` where a law ends; `unreachable` where a specific heat is a law and no addition is hot enough.
  * @source definition, from the balance of `mixingTemperature`
  * @example
  * ```ts
- * import { additionTemperatureLeast } from "gelwright/heat";
- * additionTemperatureLeast({
+ * import { additionTemperatureMin } from "gelwright/heat";
+ * additionTemperatureMin({
  *   melt: [{ mass: 0.75, specificHeat: 2200, temperature: 75 }],
  *   addition: { mass: 0.25, specificHeat: 2000 },
- *   temperatureLeast: 55,
+ *   temperatureMin: 55,
  * }); // => -11
  * const oil = { law: "polynomial", coefficients: [1984.2, 1.4733, -0.0048008] } as const;
- * additionTemperatureLeast({
+ * additionTemperatureMin({
  *   melt: [{ mass: 0.75, specificHeat: oil, temperature: 75 }],
  *   addition: { mass: 0.75, specificHeat: oil },
  *   temperatureStored: 21,
- *   temperatureLeast: 55,
+ *   temperatureMin: 55,
  * }); // => 34.813731010013896
  * ```
  */
-export function additionTemperatureLeast(input: {
+export function additionTemperatureMin(input: {
   readonly melt: readonly Charge[];
   readonly addition: Part;
   readonly temperatureStored?: number;
-  readonly temperatureLeast: number;
+  readonly temperatureMin: number;
 }): number {
-  const { melt, addition, temperatureStored, temperatureLeast } = record(input, "input");
-  const least = temperature(temperatureLeast, "temperatureLeast");
-  const spare = result(heatGiven(melt, "melt")(least), "heat of the melt");
+  const { melt, addition, temperatureStored, temperatureMin } = record(input, "input");
+  const min = temperature(temperatureMin, "temperatureMin");
+  const spare = result(heatGiven(melt, "melt")(min), "heat of the melt");
   const { heatBetween } = compilePart(addition, "addition");
   if (!anyLaw([...melt, addition])) {
-    const bound = result(least - spare / heatBetween(0, 1), "least temperature of the addition");
+    const bound = result(min - spare / heatBetween(0, 1), "least temperature of the addition");
     return temperatureStored === undefined
       ? bound
       : Math.max(bound, temperature(temperatureStored, "temperatureStored"));
   }
   const sought = compilePart(addition, "addition", "extend").heatBetween;
   const stored = temperature(temperatureStored, "temperatureStored");
-  const left = (at: number): number => result(spare - sought(at, least), "heat of the mix");
+  const left = (at: number): number => result(spare - sought(at, min), "heat of the mix");
   if (left(stored) >= 0) return stored;
-  const high = Math.max(stored, least) + (spare < 0 ? hottest : 0);
+  const high = Math.max(stored, min) + (spare < 0 ? hottest : 0);
   if (left(high) < 0) refuse("unreachable", "addition", `${-left(high)} J short`, `an addition of ${high} °C or less`);
   const warmed = root(left, stored, high, "least temperature of the addition", 1e-12);
-  heatBetween(warmed, least);
+  heatBetween(warmed, min);
   return warmed;
 }
 
@@ -123,52 +123,52 @@ export function additionTemperatureLeast(input: {
  * $$\sum_i m_i \int_{T_\mathrm{least}}^{T_h} c_i\,\mathrm dT = m_c \int_{T_c}^{T_\mathrm{least}} c_c\,\mathrm dT \qquad c\ \text{constant}:\; T_h = T_\mathrm{least} + \frac{m_c\,c_c\,(T_\mathrm{least} - T_c)}{\sum_i m_i\,c_i}$$
  *
  * Compare it with what the oils in the melt stand. Where the addition is warmer than the least temperature of the mix, it
- * is a bound below that, as in `additionTemperatureLeast`; with a law the search ends at the least temperature.
+ * is a bound below that, as in `additionTemperatureMin`; with a law the search ends at the least temperature.
  *
  * @param input.melt - The melt: mass [kg], and specific heat [J/(kg·K)] or specific-heat law, of each part; at least one.
  * @param input.addition - What is poured in: mass [kg], specific heat [J/(kg·K)] or specific-heat law, temperature [°C].
- * @param input.temperatureLeast - The mix may not fall below this [°C].
- * @returns The least temperature of the melt [°C]; where any specific heat is a law, not below `temperatureLeast`.
+ * @param input.temperatureMin - The mix may not fall below this [°C].
+ * @returns The least temperature of the melt [°C]; where any specific heat is a law, not below `temperatureMin`.
  * @throws CalculationError `input` where an argument is no number or out of range; `range` where a law ends; `unreachable` where a specific heat is a law and no melt is hot enough.
  * @source definition, from the balance of `mixingTemperature`
  * @example
  * ```ts
- * import { meltTemperatureLeast } from "gelwright/heat";
- * meltTemperatureLeast({
+ * import { meltTemperatureMin } from "gelwright/heat";
+ * meltTemperatureMin({
  *   melt: [{ mass: 0.8, specificHeat: 2000 }],
  *   addition: { mass: 0.2, specificHeat: 2000, temperature: 23 },
- *   temperatureLeast: 55,
+ *   temperatureMin: 55,
  * }); // => 63
  * const oil = { law: "constant", specificHeat: 2000 } as const;
- * meltTemperatureLeast({
+ * meltTemperatureMin({
  *   melt: [{ mass: 0.8, specificHeat: oil }],
  *   addition: { mass: 0.2, specificHeat: oil, temperature: 23 },
- *   temperatureLeast: 55,
+ *   temperatureMin: 55,
  * }).toFixed(9); // => "63.000000000"
  * ```
  */
-export function meltTemperatureLeast(input: {
+export function meltTemperatureMin(input: {
   readonly melt: readonly Part[];
   readonly addition: Charge;
-  readonly temperatureLeast: number;
+  readonly temperatureMin: number;
 }): number {
-  const { melt, addition, temperatureLeast } = record(input, "input");
-  const least = temperature(temperatureLeast, "temperatureLeast");
+  const { melt, addition, temperatureMin } = record(input, "input");
+  const min = temperature(temperatureMin, "temperatureMin");
   const parts = list(melt, "melt", 1).map((part, i) => compilePart(part, `melt[${i}]`));
   const cold = compilePart(addition, "addition");
   const taken = result(
-    cold.heatBetween(temperature(addition.temperature, "addition.temperature"), least),
+    cold.heatBetween(temperature(addition.temperature, "addition.temperature"), min),
     "heat of the addition",
   );
   const given = (from: number, to: number): number =>
     parts.reduce((sum, { heatBetween }) => sum + heatBetween(from, to), 0);
-  if (!anyLaw([...melt, addition])) return result(least + taken / given(0, 1), "least temperature of the melt");
-  if (taken <= 0) return least;
+  if (!anyLaw([...melt, addition])) return result(min + taken / given(0, 1), "least temperature of the melt");
+  if (taken <= 0) return min;
   return (
     rootBeyond(
-      (at) => result(given(least, at) - taken, "heat of the melt"),
-      least,
-      least + hottest,
+      (at) => result(given(min, at) - taken, "heat of the melt"),
+      min,
+      min + hottest,
       "least temperature of the melt",
       1e-12,
     ) ?? refuse("unreachable", "addition", `${taken} J`, `less than a melt gives that is ${hottest} K warmer`)

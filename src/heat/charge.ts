@@ -17,7 +17,7 @@ export interface Charge extends Part {
 }
 
 /** A part that has been checked. */
-export interface CompiledPart extends Pick<CompiledSpecificHeat, "specificHeatOf" | "kinks"> {
+export interface CompiledPart extends Pick<CompiledSpecificHeat, "specificHeatOf" | "breakpoints"> {
   readonly mass: number;
   /** Heat that the whole part takes up from one temperature to another [J], negative downwards. */
   readonly heatBetween: (from: number, to: number) => number;
@@ -38,7 +38,12 @@ export function compilePart(part: Part, path: string, beyond?: Beyond): Compiled
     return { ...law, mass, heatBetween: (from, to) => mass * heatBetween(from, to) };
   }
   const capacity = mass * positive(specificHeat, at);
-  return { mass, specificHeatOf: () => specificHeat, kinks: [], heatBetween: (from, to) => capacity * (to - from) };
+  return {
+    mass,
+    specificHeatOf: () => specificHeat,
+    breakpoints: [],
+    heatBetween: (from, to) => capacity * (to - from),
+  };
 }
 
 /** Heat that charges give off in coming to a common temperature [J], negative where they take it up. */

@@ -4,11 +4,11 @@ import type { SpecificHeatLaw } from "../laws/compile-specific-heat.js";
 import { type CompiledPart, compilePart, type Part } from "./charge.js";
 
 /**
- * The heat capacity of a charge as a function of temperature, for a leg: melting on the way is in it.
+ * The heat capacity of a charge as a function of temperature, for a segment: melting on the way is in it.
  *
  * $$C(T) = \sum_i m_i\,c_i(T)$$
  *
- * Give the leg the kinks of `heatCapacityKinks` as well.
+ * Give the segment the breakpoints of `heatCapacityBreakpoints` as well.
  *
  * @param input.parts - The parts of the charge: mass [kg] and specific heat [J/(kg·K)] or specific-heat law of each, at least one; count the vessel as a part if it warms along.
  * @param input.beyond - Outside the range of a law: `"throw"` (default) or `"extend"`.
@@ -32,7 +32,7 @@ export function heatCapacityFunction(input: {
   readonly beyond?: Beyond;
 }): (temperature: number) => number {
   const { parts, beyond } = record(input, "input");
-  // A leg asks for it at hundreds of temperatures: what is constant is summed once, and parts of one law as one.
+  // A segment asks for it at hundreds of temperatures: what is constant is summed once, and parts of one law as one.
   let constant = 0;
   const varying = new Map<SpecificHeatLaw, CompiledPart>();
   list(parts, "parts", 1).forEach((part, i) => {
@@ -56,7 +56,7 @@ export function heatCapacityFunction(input: {
 }
 
 /**
- * The temperatures at which the heat capacity of a charge has a kink: the ends of its melting ranges.
+ * The temperatures at which the heat capacity of a charge has a breakpoint: the ends of its melting ranges.
  *
  * $$T_1 \le T_2 \le \dots$$
  *
@@ -66,7 +66,7 @@ export function heatCapacityFunction(input: {
  * @source definition
  * @example
  * ```ts
- * import { heatCapacityKinks } from "gelwright/heat";
+ * import { heatCapacityBreakpoints } from "gelwright/heat";
  * const liquid = { law: "constant", specificHeat: 2100 } as const;
  * const wax = {
  *   law: "melting",
@@ -76,11 +76,11 @@ export function heatCapacityFunction(input: {
  *   temperatureOnset: 58,
  *   temperatureEnd: 68,
  * } as const;
- * heatCapacityKinks({ parts: [{ mass: 12, specificHeat: wax }] }); // => [58, 68]
+ * heatCapacityBreakpoints({ parts: [{ mass: 12, specificHeat: wax }] }); // => [58, 68]
  * ```
  */
-export function heatCapacityKinks(input: { readonly parts: readonly Part[] }): readonly number[] {
+export function heatCapacityBreakpoints(input: { readonly parts: readonly Part[] }): readonly number[] {
   return list(record(input, "input").parts, "parts", 1)
-    .flatMap((part, i) => compilePart(part, `parts[${i}]`).kinks)
+    .flatMap((part, i) => compilePart(part, `parts[${i}]`).breakpoints)
     .sort((one, other) => one - other);
 }

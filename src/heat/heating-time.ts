@@ -74,14 +74,14 @@ export function heatingTime(input: {
     input,
     "input",
   );
-  const supply = notNegative(power, "power");
+  const heating = notNegative(power, "power");
   const loss = notNegative(conductance, "conductance");
   const ambient = temperature(temperatureAmbient, "temperatureAmbient");
   const start = temperature(temperatureStart, "temperatureStart");
   const end = temperature(temperatureEnd, "temperatureEnd");
   const capacity = positive(heatCapacity, "heatCapacity");
-  const flowAt = (at: number): number => supply - loss * (at - ambient);
-  const steady = loss > 0 ? { temperatureSteady: result(ambient + supply / loss, "temperatureSteady") } : {};
+  const flowAt = (at: number): number => heating - loss * (at - ambient);
+  const steady = loss > 0 ? { temperatureSteady: result(ambient + heating / loss, "temperatureSteady") } : {};
 
   if (end < start) refuse("input", "temperatureEnd", end, `temperatureStart (${start} °C) or more`);
   if (end > start && flowAt(end) <= 0)
@@ -130,7 +130,7 @@ export function heatingTime(input: {
     durationMelting,
     durationAfter,
     ...steady,
-    energySupplied: result(supply * duration, "energySupplied"),
+    energySupplied: result(heating * duration, "energySupplied"),
     energyStored: result(storedBefore + latent + storedAfter, "energyStored"),
     energyLost: result(lostBefore + loss * (melts - ambient) * durationMelting + lostAfter, "energyLost"),
   };

@@ -78,7 +78,7 @@ export function insideCoefficient(
 
 /**
  * The coefficient between a stirred batch and its wall as a function of both temperatures, its other arguments checked
- * once: for the wall's temperature, and for legs through a heated or cooled wall.
+ * once: for the wall's temperature, and for segments through a heated or cooled wall.
  *
  * $$h(T, T_\mathrm{wall}) = \frac kD\,C\,\mathrm{Re}^a\,\mathrm{Pr}^b \left(\frac{\mu(T)}{\mu(T_\mathrm{wall})}\right)^m$$
  *
@@ -131,7 +131,7 @@ export function compileStirred(
   const extended = extending(beyond);
   const ranges = list(stirred.correlation, "correlation", 1).map((one, i) => {
     const at = `correlation[${i}]`;
-    const { coefficient, exponentReynolds, exponentPrandtl, exponentViscosity, reynoldsLeast, reynoldsMost } = record(
+    const { coefficient, exponentReynolds, exponentPrandtl, exponentViscosity, reynoldsMin, reynoldsMax } = record(
       one,
       at,
     );
@@ -140,8 +140,8 @@ export function compileStirred(
       exponentReynolds: finite(exponentReynolds, `${at}.exponentReynolds`),
       exponentPrandtl: finite(exponentPrandtl, `${at}.exponentPrandtl`),
       exponentViscosity: finite(exponentViscosity, `${at}.exponentViscosity`),
-      least: notNegative(reynoldsLeast, `${at}.reynoldsLeast`),
-      most: reynoldsMost === undefined ? Number.POSITIVE_INFINITY : positive(reynoldsMost, `${at}.reynoldsMost`),
+      min: notNegative(reynoldsMin, `${at}.reynoldsMin`),
+      max: reynoldsMax === undefined ? Number.POSITIVE_INFINITY : positive(reynoldsMax, `${at}.reynoldsMax`),
     };
   });
   const diameter = positive(record(stirred.vessel, "vessel").diameter, "vessel.diameter");
@@ -154,13 +154,13 @@ export function compileStirred(
   return (viscosity, viscosityWall) => {
     const reynolds = result(swirl / viscosity, "Reynolds number");
     const prandtl = result((specificHeat * viscosity) / conductivity, "Prandtl number");
-    const chosen = ranges.reduce((last, next) => (reynolds >= next.least ? next : last), first);
-    if (!extended && (reynolds < chosen.least || reynolds > chosen.most))
+    const chosen = ranges.reduce((last, next) => (reynolds >= next.min ? next : last), first);
+    if (!extended && (reynolds < chosen.min || reynolds > chosen.max))
       refuse(
         "range",
         "Reynolds number",
         reynolds,
-        `${chosen.least} to ${chosen.most}, as the correlation is known, or beyond: "extend"`,
+        `${chosen.min} to ${chosen.max}, as the correlation is known, or beyond: "extend"`,
       );
     const nusselt = result(
       chosen.coefficient *

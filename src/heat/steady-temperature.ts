@@ -1,7 +1,7 @@
 import { finite, notNegative, positive, record, refuse, result, temperature } from "../guards.js";
 import type { HeatLossLaw } from "../laws/heat-loss.js";
-import { type Balance, balanceBetween, compileBalance } from "./heat-balance.js";
-import type { Supply } from "./supply.js";
+import { balanceBetween, compileHeatBalance, type HeatBalance } from "./heat-balance.js";
+import type { HeatSource } from "./heat-source.js";
 
 /** No vessel is looked for beyond this [K above the room]. */
 const hottest = 10000;
@@ -11,7 +11,7 @@ const hottest = 10000;
  *
  * $$q_\mathrm{supply}(T_\infty) = q_\mathrm{loss}(T_\infty) \qquad P,\,U\!A\ \text{constant}:\; T_\infty = T_\mathrm{amb} + \frac{P}{U\!A}$$
  *
- * @param input.supply - Heat that reaches the charge [W], 0 or more; or a supply: a heater, a plate or medium with its temperature, a stirrer by itself or beside them.
+ * @param input.heatSource - Heat that reaches the charge [W], 0 or more; or a heat source: a heater, a plate or medium with its temperature, a stirrer by itself or beside them.
  * @param input.heatLoss - Loss to the room per kelvin [W/K], above 0; or a heat-loss law, whose loss has to grow with temperature.
  * @param input.temperatureAmbient - Temperature of the room [°C].
  * @returns The steady temperature [°C].
@@ -20,34 +20,34 @@ const hottest = 10000;
  * @example
  * ```ts
  * import { steadyTemperature } from "gelwright/heat";
- * steadyTemperature({ supply: 300, heatLoss: 1.25, temperatureAmbient: 20 }); // => 260
+ * steadyTemperature({ heatSource: 300, heatLoss: 1.25, temperatureAmbient: 20 }); // => 260
  * steadyTemperature({
- *   supply: { supply: "medium", temperature: 120, conductance: 6 },
+ *   heatSource: { kind: "medium", temperature: 120, conductance: 6 },
  *   heatLoss: { law: "newton", conductance: 2 },
  *   temperatureAmbient: 20,
  * }); // => 95
  * ```
  */
 export function steadyTemperature(input: {
-  readonly supply: number | Supply;
+  readonly heatSource: number | HeatSource;
   readonly heatLoss: number | HeatLossLaw;
   readonly temperatureAmbient: number;
 }): number {
-  const { supply, heatLoss, temperatureAmbient } = record(input, "input");
-  const power = typeof supply === "object" ? undefined : notNegative(supply, "supply");
+  const { heatSource, heatLoss, temperatureAmbient } = record(input, "input");
+  const power = typeof heatSource === "object" ? undefined : notNegative(heatSource, "heatSource");
   const conductance = typeof heatLoss === "object" ? undefined : positive(heatLoss, "heatLoss");
   if (power !== undefined && conductance !== undefined)
     return result(temperature(temperatureAmbient, "temperatureAmbient") + power / conductance, "steady temperature");
   return byLaw({
-    supply: typeof supply === "object" ? supply : { supply: "power", power: supply },
+    heatSource: typeof heatSource === "object" ? heatSource : { kind: "power", power: heatSource },
     heatLoss: typeof heatLoss === "object" ? heatLoss : { law: "newton", conductance: heatLoss },
     temperatureAmbient,
   });
 }
 
-/** Where the loss by a law takes all that a supply gives. */
-function byLaw(balance: Balance): number {
-  const { netAt, ambient, medium } = compileBalance(balance);
+/** Where the loss by a law takes all that a heat source gives. */
+function byLaw(balance: HeatBalance): number {
+  const { netAt, ambient, medium } = compileHeatBalance(balance);
   const warmest = Math.max(ambient, medium ?? ambient);
   // Only a stirrer warms beyond both medium and room.
   if (medium !== undefined && netAt(warmest) <= 0) return balanceBetween(netAt, ambient, medium);

@@ -23,21 +23,21 @@ export const liquidGlycerin: {
   specificHeat: {
     law: "polynomial",
     coefficients: [2273.7, 4.70716],
-    temperatureLeast: 25,
-    temperatureGreatest: 110,
+    temperatureMin: 25,
+    temperatureMax: 110,
   },
   density: {
     law: "linear",
     density: 1273.3,
     temperatureReference: 0,
     slope: 0.6121,
-    temperatureLeast: 0,
-    temperatureGreatest: 60,
+    temperatureMin: 0,
+    temperatureMax: 60,
   },
   conductivity: {
     law: "polynomial",
     coefficients: [0.2888488, 1.163775e-4, -1.738e-8],
-    temperatureLeast: 0,
-    temperatureGreatest: 90,
+    temperatureMin: 0,
+    temperatureMax: 90,
   },
 };

@@ -16,7 +16,7 @@ export interface BlendTime {
 }
 
 /** The correlation ends here. */
-export const leastBlendReynolds = 200;
+export const blendReynoldsMin = 200;
 
 /** Where its two ranges meet: 183²/5.2, to the last digit of a double. */
 const meeting = 6440.192307692308;
@@ -71,12 +71,12 @@ export function blendTime(
   const { vessel, uniformity = 0.95 } = record(input, "input");
   const reynolds = impellerReynolds(input);
   const { speed, viscosity, density } = input;
-  if (!(reynolds >= leastBlendReynolds))
+  if (!(reynolds >= blendReynoldsMin))
     refuse(
       "range",
       "Reynolds number",
       reynolds,
-      `${leastBlendReynolds} or more; below it count revolutions and use blendTimeByRevolutions`,
+      `${blendReynoldsMin} or more; below it count revolutions and use blendTimeByRevolutions`,
     );
   const group = Math.cbrt(positive(input.powerNumber, "powerNumber")) * reynolds;
   const fourier = blendFourier(group);
@@ -121,17 +121,17 @@ export function blendTimeByRevolutions(input: { readonly revolutions: number; re
  *
  * $$N\theta = 896\,000\,K^{-1.69}$$
  *
- * @param input.constant - Power number times Reynolds number in creeping flow, above 0.
+ * @param input.laminarPowerConstant - Power number times Reynolds number in creeping flow, above 0.
  * @returns Revolutions, for `blendTimeByRevolutions`.
  * @throws CalculationError `input` where the constant is out of range.
  * @source paul-2004 example 9-6 as restated in fluids-1.0
  * @example
  * ```ts
  * import { ribbonRevolutions } from "gelwright/mixing";
- * ribbonRevolutions({ constant: 357.4 }); // => 43.39871026859293
+ * ribbonRevolutions({ laminarPowerConstant: 357.4 }); // => 43.39871026859293
  * ```
  */
-export function ribbonRevolutions(input: { readonly constant: number }): number {
-  const { constant } = record(input, "input");
-  return result(896_000 * positive(constant, "constant") ** -1.69, "revolutions");
+export function ribbonRevolutions(input: { readonly laminarPowerConstant: number }): number {
+  const { laminarPowerConstant } = record(input, "input");
+  return result(896_000 * positive(laminarPowerConstant, "laminarPowerConstant") ** -1.69, "revolutions");
 }

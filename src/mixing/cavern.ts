@@ -107,13 +107,13 @@ function isFilled(vessel: VesselSize | StirredVessel): vessel is StirredVessel {
  * @source elson-1986 from memory
  * @example
  * ```ts
- * import { speedToMoveWall } from "gelwright/mixing";
+ * import { speedToMoveGelAtWall } from "gelwright/mixing";
  * const curve = { law: "herschel-bulkley", yieldStress: 30, consistency: 12, flowIndex: 0.5 } as const;
- * const impeller = { kind: "pitched-blade", diameter: 0.05 } as const;
- * speedToMoveWall({ impeller, density: 915, curve, vessel: { diameter: 0.12 } }); // => 26.196057489658056
+ * const impeller = { kind: "pitched-blade turbine", diameter: 0.05 } as const;
+ * speedToMoveGelAtWall({ impeller, density: 915, curve, vessel: { diameter: 0.12 } }); // => 26.196057489658056
  * ```
  */
-export function speedToMoveWall(
+export function speedToMoveGelAtWall(
   input: Omit<StirredBatch, "vessel"> & {
     readonly vessel: VesselSize | StirredVessel;
     readonly heightToDiameter?: number;

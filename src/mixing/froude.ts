@@ -44,11 +44,11 @@ export function impellerFroude(input: { readonly speed: number; readonly impelle
  * @source nagata-1975 from memory for a forced vortex within a free one; its depth derived here
  * @example
  * ```ts
- * import { vortexDepthAtMost } from "gelwright/mixing";
- * vortexDepthAtMost({ speed: 2, impeller: { diameter: 0.2 }, vessel: { diameter: 0.4 } }); // => 0.1408987387285679
+ * import { vortexDepthMax } from "gelwright/mixing";
+ * vortexDepthMax({ speed: 2, impeller: { diameter: 0.2 }, vessel: { diameter: 0.4 } }); // => 0.1408987387285679
  * ```
  */
-export function vortexDepthAtMost(input: {
+export function vortexDepthMax(input: {
   readonly speed: number;
   readonly impeller: ImpellerSize;
   readonly vessel: VesselSize;

@@ -67,7 +67,7 @@ export interface ScaleUp {
  * @example
  * ```ts
  * import { scaleUp } from "gelwright/mixing";
- * const impeller = { kind: "pitched-blade", diameter: 0.06 } as const;
+ * const impeller = { kind: "pitched-blade turbine", diameter: 0.06 } as const;
  * const melt = { density: 900, curve: { law: "newton", viscosity: 20 } } as const;
  * const { plant } = scaleUp({ ...melt, impeller, speed: 5, volume: 0.001, plant: { impeller: { diameter: 0.3 } } });
  * plant.map(({ criterion, speed }) => `${criterion} ${speed.toPrecision(3)}`); // => ["tip-speed 1.00",

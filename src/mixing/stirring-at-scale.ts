@@ -1,6 +1,6 @@
 import { result } from "../guards.js";
 import type { Beyond } from "../laws/beyond.js";
-import { blendFourier, leastBlendReynolds } from "./blend-time.js";
+import { blendFourier, blendReynoldsMin } from "./blend-time.js";
 import { impellerFroude } from "./froude.js";
 import type { Impeller, StirredVessel } from "./impeller.js";
 import { compileStirring, type StirredBatch, type StirredState } from "./stirring.js";
@@ -58,7 +58,7 @@ export function stirringAtScale(
     size === undefined ? undefined : (blendFourier(Math.cbrt(powerNumber) * reynolds) * size * density) / viscosity;
   const full = (speed: number): StirringAtScale => {
     const state = at(speed);
-    const time = state.reynolds < leastBlendReynolds ? undefined : blend(state);
+    const time = state.reynolds < blendReynoldsMin ? undefined : blend(state);
     return {
       ...state,
       speed,

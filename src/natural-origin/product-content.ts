@@ -38,8 +38,8 @@ export interface Content {
  *     { name: "fragrance", mass: 3 },
  *   ],
  * });
- * gel.naturalOrigin.withFormulationWater.least; // => 0.943
- * gel.naturalOrigin.withFormulationWater.greatest; // => 0.973
+ * gel.naturalOrigin.withFormulationWater.min; // => 0.943
+ * gel.naturalOrigin.withFormulationWater.max; // => 0.973
  * ```
  */
 export function productContent(input: {
@@ -48,8 +48,8 @@ export function productContent(input: {
   const lines = linesOf(record(input, "input").ingredients);
   const rest = lines.filter((line) => !line.water);
   const bounds = (of: readonly Line[], index: IndexName): ContentBounds => ({
-    least: contentOf(of, index, "least"),
-    greatest: contentOf(of, index, "greatest"),
+    min: contentOf(of, index, "min"),
+    max: contentOf(of, index, "max"),
   });
   const content = (index: IndexName): Content => ({
     withFormulationWater: bounds(lines, index),

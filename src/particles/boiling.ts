@@ -40,7 +40,7 @@ function compile(input: VolatilePart): {
  * import { boilingPressure } from "gelwright/particles";
  * const antoine = { law: "antoine", logarithm: "decimal" } as const;
  * const water = { ...antoine, constantA: 10.11564, constantB: 1687.537, constantC: -42.98 };
- * const vapourPressure = { ...water, temperatureLeast: 0.05, temperatureMost: 200.05 };
+ * const vapourPressure = { ...water, temperatureMin: 0.05, temperatureMax: 200.05 };
  * boilingPressure({ vapourPressure, temperature: 60 }); // => 19950.60593762218
  * ```
  */
@@ -64,7 +64,7 @@ export function boilingPressure(input: VolatilePart & { readonly temperature: nu
  * import { boilingTemperature } from "gelwright/particles";
  * const antoine = { law: "antoine", logarithm: "decimal" } as const;
  * const water = { ...antoine, constantA: 10.11564, constantB: 1687.537, constantC: -42.98 };
- * const vapourPressure = { ...water, temperatureLeast: 0.05, temperatureMost: 200.05 };
+ * const vapourPressure = { ...water, temperatureMin: 0.05, temperatureMax: 200.05 };
  * boilingTemperature({ vapourPressure, pressure: 5000 }); // => 32.822642778940065
  * ```
  */

@@ -1,8 +1,8 @@
 import { finite, list, record, refuse, result, temperature } from "../guards.js";
-import type { TemperatureHistory } from "../leg/index.js";
 import { curveAt, monotoneCurve } from "../numeric/monotone-curve.js";
 import { integrate, nodes } from "../numeric/quadrature.js";
 import { root } from "../numeric/root.js";
+import type { TemperatureHistory } from "../transient/index.js";
 import type { Settling } from "./settling-over-cooling.js";
 import { type Suspension, velocityCurve } from "./velocity-curve.js";
 
@@ -62,14 +62,16 @@ function temperatureCurve(trace: TemperatureHistory): (time: number) => number {
  */
 export function settlingOverCurve(input: Suspension & TemperatureHistory): Settling {
   const { times, beyond } = record(input, "input");
-  const { velocityAt, reynoldsAt, kinks } = velocityCurve(input, beyond);
+  const { velocityAt, reynoldsAt, breakpoints } = velocityCurve(input, beyond);
   const temperatureAt = temperatureCurve(input);
   const edges = times.flatMap((time, i) => {
     const next = times[i + 1];
     if (next === undefined) return [time];
     const [from, to] = [temperatureAt(time), temperatureAt(next)];
-    const crossed = kinks.filter((kink) => (kink - from) * (kink - to) < 0);
-    const places = crossed.map((kink) => root((at) => temperatureAt(at) - kink, time, next, "kink", 1e-12 * next));
+    const crossed = breakpoints.filter((breakpoint) => (breakpoint - from) * (breakpoint - to) < 0);
+    const places = crossed.map((breakpoint) =>
+      root((at) => temperatureAt(at) - breakpoint, time, next, "breakpoint", 1e-12 * next),
+    );
     return [time, ...places.sort((one, other) => one - other)];
   });
   const start = times[0] as number;

@@ -47,17 +47,17 @@ export function cautionsOf(job: Job, moments: readonly Moment[]): readonly strin
 function leftOn({ vessel, process }: Job): string {
   const { heater, loss } = vessel;
   if (!heater || !loss) return "";
-  const { power, temperatureHighest } = heater;
+  const { power, temperatureMax } = heater;
   // A law of loss that ends before: what the heater comes to is not known.
   return attempt(
     () => {
       const steady = steadyTemperature({
-        supply: { supply: "power", power },
+        heatSource: { kind: "power", power },
         heatLoss: loss.law,
         temperatureAmbient: process.temperatureRoom,
       });
-      const limited = temperatureHighest !== undefined && temperatureHighest < steady;
-      return ` (left on, this heater goes on to ${limited ? `its own ${say.celsius(temperatureHighest)}` : `about ${say.celsius(steady)}`})`;
+      const limited = temperatureMax !== undefined && temperatureMax < steady;
+      return ` (left on, this heater goes on to ${limited ? `its own ${say.celsius(temperatureMax)}` : `about ${say.celsius(steady)}`})`;
     },
     () => "",
   );

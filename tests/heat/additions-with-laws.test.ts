@@ -1,16 +1,16 @@
 import fc from "fast-check";
 import {
-  additionTemperatureLeast,
+  additionTemperatureMin,
   coolingTime,
+  fewestAdditions,
+  heatCapacityBreakpoints,
   heatCapacityFunction,
-  heatCapacityKinks,
   heatToWarm,
   largestAddition,
-  leastAdditions,
-  meltTemperatureLeast,
+  meltTemperatureMin,
   mixingTemperature,
   stagedAdditions,
-  vesselLeg,
+  vesselSegment,
 } from "gelwright/heat";
 import { choiOkosFat, enthalpyBetween } from "gelwright/laws";
 import { expect, test } from "vitest";
@@ -56,10 +56,10 @@ test("with constant specific heats the laws say what the plain forms say", () =>
     mixingTemperature({ charges: [...plain.melt, plain.addition] }),
     1e-13,
   );
-  near(largestAddition({ ...law, temperatureLeast: 58 }), largestAddition({ ...plain, temperatureLeast: 58 }));
+  near(largestAddition({ ...law, temperatureMin: 58 }), largestAddition({ ...plain, temperatureMin: 58 }));
   near(
-    additionTemperatureLeast({ ...law, temperatureStored: 21, temperatureLeast: 72 }),
-    additionTemperatureLeast({ ...plain, temperatureLeast: 72 }),
+    additionTemperatureMin({ ...law, temperatureStored: 21, temperatureMin: 72 }),
+    additionTemperatureMin({ ...plain, temperatureMin: 72 }),
   );
 });
 
@@ -84,57 +84,57 @@ test("what one charge gives the others take, to 1e-10, with wax that sets on the
 
 test("the largest addition and the temperature to warm one to bring the mix just to the least temperature", () => {
   fc.assert(
-    fc.property(mixes, between(50, 66), ({ mass, share, hot, cold, added }, least) => {
+    fc.property(mixes, between(50, 66), ({ mass, share, hot, cold, added }, min) => {
       const melt = meltOf(mass, share, hot);
       const addition = { specificHeat: oil, temperature: cold };
-      const most = largestAddition({ melt, addition, temperatureLeast: least });
-      near(mixingTemperature({ charges: [...melt, { ...addition, mass: most }] }), least);
-      const warmed = additionTemperatureLeast({
+      const max = largestAddition({ melt, addition, temperatureMin: min });
+      near(mixingTemperature({ charges: [...melt, { ...addition, mass: max }] }), min);
+      const warmed = additionTemperatureMin({
         melt,
         addition: { ...addition, mass: added },
         temperatureStored: cold,
-        temperatureLeast: least,
+        temperatureMin: min,
       });
       const mixed = mixingTemperature({
         charges: [...melt, { specificHeat: oil, mass: added, temperature: warmed }],
       });
-      if (added > most * (1 + 1e-9)) near(mixed, least);
+      if (added > max * (1 + 1e-9)) near(mixed, min);
       else expect(warmed).toBe(cold);
-      expect(mixed).toBeGreaterThanOrEqual(least - 1e-9);
+      expect(mixed).toBeGreaterThanOrEqual(min - 1e-9);
     }),
   );
 });
 
 test("wax that sets holds the mix up: it takes more cold oil than a melt that does not", () => {
   const addition = { specificHeat: oil, temperature: 22 };
-  const most = (latentHeat: number) =>
+  const max = (latentHeat: number) =>
     largestAddition({
       melt: [
         { mass: 0.8, specificHeat: oil, temperature: 80 },
         { mass: 0.2, specificHeat: { ...wax, latentHeat }, temperature: 80 },
       ],
       addition,
-      temperatureLeast: 60,
+      temperatureMin: 60,
     });
-  expect(most(185000)).toBeGreaterThan(1.5 * most(0));
+  expect(max(185000)).toBeGreaterThan(1.5 * max(0));
 });
 
 test("a melt that is too cool asks for an addition hotter than the least temperature, as hot as that may be", () => {
   const melt = [{ mass: 1, specificHeat: constant(2000), temperature: 50 }];
   const addition = { mass: 1, specificHeat: constant(2000), temperature: 20 };
-  expect(additionTemperatureLeast({ melt, addition, temperatureStored: 20, temperatureLeast: 60 })).toBeCloseTo(70, 9);
-  expect(() => largestAddition({ melt, addition, temperatureLeast: 60 })).toThrow(unreachable("20000 J short"));
-  expect(() => largestAddition({ melt, addition: { ...addition, temperature: 45 }, temperatureLeast: 45 })).toThrow(
+  expect(additionTemperatureMin({ melt, addition, temperatureStored: 20, temperatureMin: 60 })).toBeCloseTo(70, 9);
+  expect(() => largestAddition({ melt, addition, temperatureMin: 60 })).toThrow(unreachable("20000 J short"));
+  expect(() => largestAddition({ melt, addition: { ...addition, temperature: 45 }, temperatureMin: 45 })).toThrow(
     unreachable("any amount of it may go in"),
   );
   const drop = { ...addition, mass: 1e-4 };
-  expect(() => additionTemperatureLeast({ melt, addition: drop, temperatureStored: 20, temperatureLeast: 60 })).toThrow(
+  expect(() => additionTemperatureMin({ melt, addition: drop, temperatureStored: 20, temperatureMin: 60 })).toThrow(
     unreachable("an addition of 1060 °C or less"),
   );
 });
 
 test("a law that ends before the mix is refused there, though the other charge lies beyond it", () => {
-  const narrow = { ...oil, temperatureLeast: 10, temperatureGreatest: 50 };
+  const narrow = { ...oil, temperatureMin: 10, temperatureMax: 50 };
   const mix = (mass: number) =>
     mixingTemperature({
       charges: [
@@ -146,17 +146,17 @@ test("a law that ends before the mix is refused there, though the other charge l
   expect(() => mix(2)).toThrow(expect.objectContaining({ code: "range" }));
 });
 
-test("a leg that melts wax takes the heat that a phase takes, however narrow the melting range", () => {
+test("a segment that melts wax takes the heat that a phase takes, however narrow the melting range", () => {
   const parts = [
     { mass: 80, specificHeat: constant(2050) },
     { mass: 12, specificHeat: { ...wax, temperatureOnset: 62.9, temperatureEnd: 63.1 } },
   ];
-  const { totals } = vesselLeg({
+  const { totals } = vesselSegment({
     temperatureStart: 20,
     temperatureEnd: 85,
     heatCapacity: heatCapacityFunction({ parts }),
-    kinks: heatCapacityKinks({ parts }),
-    supply: { supply: "power", power: 6000 },
+    breakpoints: heatCapacityBreakpoints({ parts }),
+    heatSource: { kind: "power", power: 6000 },
     heatLoss: { law: "newton", conductance: 18 },
     temperatureAmbient: 20,
   });
@@ -171,7 +171,7 @@ test("a leg that melts wax takes the heat that a phase takes, however narrow the
     temperatureEnd: 85,
   });
   near(stored, heat, 1e-10);
-  expect(heatCapacityKinks({ parts })).toEqual([62.9, 63.1]);
+  expect(heatCapacityBreakpoints({ parts })).toEqual([62.9, 63.1]);
 });
 
 test("over stages energy is conserved to 1e-10: what went in is there or was lost to the room", () => {
@@ -209,13 +209,13 @@ test("over stages energy is conserved to 1e-10: what went in is there or was los
         const moved = heats.reduce((sum, heat) => sum + Math.abs(heat), 0);
         expect(Math.abs(heats.reduce((sum, heat) => sum + heat, 0))).toBeLessThanOrEqual(1e-10 * moved + 1e-6);
         near(last.mass, 60 + steps.reduce((sum, { mass }) => sum + mass, 0), 1e-12);
-        expect(run.temperatureLowest).toBeLessThanOrEqual(last.temperatureMixed);
+        expect(run.temperatureMin).toBeLessThanOrEqual(last.temperatureMixed);
       },
     ),
   );
 });
 
-test("stages wait by Newton's law, or until a temperature, and a supply may hold the vessel up", () => {
+test("stages wait by Newton's law, or until a temperature, and a heat source may hold the vessel up", () => {
   const melt = [{ mass: 50, specificHeat: constant(2000) }];
   const addition = { mass: 10, specificHeat: constant(2000), temperature: 25 };
   const vessel = {
@@ -236,12 +236,12 @@ test("stages wait by Newton's law, or until a temperature, and a supply may hold
     }),
     1e-12,
   );
-  near(cooled.temperatureLowest, (5 * 73 + 25) / 6, 1e-12);
+  near(cooled.temperatureMin, (5 * 73 + 25) / 6, 1e-12);
   const held = stagedAdditions({
     ...vessel,
     stages: [
       { duration: 0, addition },
-      { temperatureEnd: 80, supply: { supply: "power", power: 4000 }, addition },
+      { temperatureEnd: 80, heatSource: { kind: "power", power: 4000 }, addition },
     ],
   });
   near(held.stages[1]?.temperatureBefore ?? 0, 80, 1e-14);
@@ -253,24 +253,24 @@ test("stages wait by Newton's law, or until a temperature, and a supply may hold
 
 test("the least melt with laws is that of constant specific heats, and undoes the mixing temperature", () => {
   fc.assert(
-    fc.property(between(1, 50), between(0.1, 10), between(0, 40), between(45, 70), (hot, share, stored, least) => {
+    fc.property(between(1, 50), between(0.1, 10), between(0, 40), between(45, 70), (hot, share, stored, min) => {
       const mass = share * hot;
       const melt = { mass: hot, specificHeat: 2200 };
       const addition = { mass, specificHeat: 2000, temperature: stored };
-      const found = meltTemperatureLeast({
+      const found = meltTemperatureMin({
         melt: [{ mass: hot, specificHeat: constant(2200) }],
         addition: { mass, specificHeat: constant(2000), temperature: stored },
-        temperatureLeast: least,
+        temperatureMin: min,
       });
-      near(found, meltTemperatureLeast({ melt: [melt], addition, temperatureLeast: least }), 1e-9);
+      near(found, meltTemperatureMin({ melt: [melt], addition, temperatureMin: min }), 1e-9);
     }),
   );
   const warm = { mass: 1, specificHeat: constant(2000), temperature: 60 };
   expect(
-    meltTemperatureLeast({
+    meltTemperatureMin({
       melt: [{ mass: 1, specificHeat: constant(2000) }],
       addition: warm,
-      temperatureLeast: 55,
+      temperatureMin: 55,
     }),
   ).toBe(55);
 });
@@ -280,16 +280,16 @@ test("parts with laws are as many as with constant specific heats, and no fewer 
     fc.property(between(1, 50), between(0.1, 100), between(0, 40), between(62, 90), (hot, mass, stored, warm) => {
       const melt = [{ mass: hot, specificHeat: 2200 }];
       const addition = { mass, specificHeat: 2000, temperature: stored };
-      const expected = leastAdditions({ melt, temperatureMelt: warm, addition, temperatureLeast: 60 }).number;
+      const expected = fewestAdditions({ melt, temperatureMelt: warm, addition, temperatureMin: 60 }).number;
       fc.pre(expected < 100);
-      const found = leastAdditions({
+      const found = fewestAdditions({
         melt: [{ mass: hot, specificHeat: constant(2200) }],
         temperatureMelt: warm,
         addition: { ...addition, specificHeat: constant(2000) },
-        temperatureLeast: 60,
+        temperatureMin: 60,
       });
       expect(Math.abs(found.number - expected)).toBeLessThanOrEqual(1);
-      expect(found.temperatureLowest).toBeGreaterThanOrEqual(60);
+      expect(found.temperatureMin).toBeGreaterThanOrEqual(60);
       near(found.number * found.mass, mass, 1e-12);
     }),
   );
@@ -301,11 +301,11 @@ test("a setting temperature that is higher before all is in asks for no fewer pa
     temperatureMelt: 80,
     addition: { mass: 10, specificHeat: constant(2000), temperature: 20 },
   };
-  const fixed = leastAdditions({ ...input, temperatureLeast: 60 }).number;
-  const falling = leastAdditions({ ...input, temperatureLeast: (added) => 70 - added }).number;
+  const fixed = fewestAdditions({ ...input, temperatureMin: 60 }).number;
+  const falling = fewestAdditions({ ...input, temperatureMin: (added) => 70 - added }).number;
   expect(fixed).toBe(2);
   expect(falling).toBeGreaterThan(fixed);
-  expect(() => leastAdditions({ ...input, temperatureLeast: 80 })).toThrow(
+  expect(() => fewestAdditions({ ...input, temperatureMin: 80 })).toThrow(
     expect.objectContaining({ code: "unreachable" }),
   );
 });
@@ -323,26 +323,26 @@ test("a number and the same number as a law may stand side by side", () => {
   near(mixingTemperature({ charges }), mixingTemperature({ charges: numbers }), 1e-13);
   const capacity = (parts: typeof charges) => heatCapacityFunction({ parts })(50);
   near(capacity(charges), 60 * 2150 + 10 * 2350 + 30 * 1980, 1e-15);
-  expect(heatCapacityKinks({ parts: [...charges, { mass: 1, specificHeat: wax }] })).toEqual([56, 68]);
-  const way = (melt: typeof charges | typeof numbers) => ({ melt, temperatureLeast: 60 });
+  expect(heatCapacityBreakpoints({ parts: [...charges, { mass: 1, specificHeat: wax }] })).toEqual([56, 68]);
+  const way = (melt: typeof charges | typeof numbers) => ({ melt, temperatureMin: 60 });
   const cold = { mass: 90, specificHeat: 1980, temperature: 21 };
   const hot = charges.slice(0, 2);
   const plain = numbers.slice(0, 2);
   near(largestAddition({ ...way(hot), addition: cold }), largestAddition({ ...way(plain), addition: cold }));
   near(
-    additionTemperatureLeast({ ...way(hot), addition: cold, temperatureStored: 21 }),
-    additionTemperatureLeast({ ...way(plain), addition: cold, temperatureStored: 21 }),
+    additionTemperatureMin({ ...way(hot), addition: cold, temperatureStored: 21 }),
+    additionTemperatureMin({ ...way(plain), addition: cold, temperatureStored: 21 }),
   );
-  near(meltTemperatureLeast({ ...way(hot), addition: cold }), meltTemperatureLeast({ ...way(plain), addition: cold }));
+  near(meltTemperatureMin({ ...way(hot), addition: cold }), meltTemperatureMin({ ...way(plain), addition: cold }));
   const parts = (melt: typeof charges | typeof numbers) =>
-    leastAdditions({ ...way(melt), temperatureMelt: 82, addition: cold }).number;
+    fewestAdditions({ ...way(melt), temperatureMelt: 82, addition: cold }).number;
   expect(parts(hot)).toBe(parts(plain));
   expect(parts(plain)).toBe(3);
 });
 
 test("with a law the temperature of the store has to be said", () => {
   const melt = [{ mass: 1, specificHeat: oil, temperature: 80 }];
-  expect(() =>
-    additionTemperatureLeast({ melt, addition: { mass: 1, specificHeat: 2000 }, temperatureLeast: 60 }),
-  ).toThrow("temperatureStored: found undefined");
+  expect(() => additionTemperatureMin({ melt, addition: { mass: 1, specificHeat: 2000 }, temperatureMin: 60 })).toThrow(
+    "temperatureStored: found undefined",
+  );
 });

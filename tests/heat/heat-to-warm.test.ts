@@ -19,15 +19,17 @@ const parts: fc.Arbitrary<MeltingPart[]> = fc.array(
 /** The size of the terms that add up to a heat, against which rounding is measured. */
 const scaleOf = (list: readonly MeltingPart[]): number => list.reduce((sum, part) => sum + part.mass * 2e6, 0);
 
-test("cooling gives back what warming took, and legs add up", () => {
+test("cooling gives back what warming took, and segments add up", () => {
   fc.assert(
     fc.property(parts, celsius, celsius, celsius, (list, cold, between, hot) => {
-      const leg = (temperatureStart: number, temperatureEnd: number) =>
+      const segment = (temperatureStart: number, temperatureEnd: number) =>
         heatToWarm({ parts: list, temperatureStart, temperatureEnd });
-      const whole = leg(cold, hot);
+      const whole = segment(cold, hot);
       const rounding = 1e-13 * scaleOf(list);
-      expect(Math.abs(leg(hot, cold).heat + whole.heat)).toBeLessThanOrEqual(rounding);
-      expect(Math.abs(leg(cold, between).heat + leg(between, hot).heat - whole.heat)).toBeLessThanOrEqual(rounding);
+      expect(Math.abs(segment(hot, cold).heat + whole.heat)).toBeLessThanOrEqual(rounding);
+      expect(Math.abs(segment(cold, between).heat + segment(between, hot).heat - whole.heat)).toBeLessThanOrEqual(
+        rounding,
+      );
       expect(Math.abs(whole.sensible + whole.latent - whole.heat)).toBeLessThanOrEqual(rounding);
     }),
   );

@@ -122,7 +122,7 @@ test("a heater that cannot get there is refused, with the temperature that it ho
     temperatureEnd: 85,
     heatCapacity: 2000,
   };
-  expect(steadyTemperature({ supply: input.power, heatLoss: input.conductance, temperatureAmbient: 20 })).toBe(80);
+  expect(steadyTemperature({ heatSource: input.power, heatLoss: input.conductance, temperatureAmbient: 20 })).toBe(80);
   expect(() => heatingTime(input)).toThrow(
     expect.objectContaining({
       code: "unreachable",

@@ -31,9 +31,9 @@ export const conductionInputs: ValidInputs = {
     [{ shape: "sphere", biot: 3, fourier: 0.2 }],
   ],
   packTemperature: packs.map((pack) => [{ ...pack, duration: 1800 }]),
-  packTimeUntil: packs.map((pack) => [{ ...pack, temperatureEnd: 45 }]),
+  packCoolingTime: packs.map((pack) => [{ ...pack, temperatureEnd: 45 }]),
   packCoolingCurve: [
-    ...packs.map((pack) => [{ ...pack, temperatureEnd: 45, stretches: 4 }]),
+    ...packs.map((pack) => [{ ...pack, temperatureEnd: 45, segments: 4 }]),
     [{ ...jar, duration: 900 }],
   ],
   shrinkage: [

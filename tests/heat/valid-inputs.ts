@@ -43,7 +43,7 @@ export const validInputs: ValidInputs = {
       confidence: 0.9,
     },
   ]),
-  lossFraction: [[{ before: 0.25, after: 0.245 }]],
+  lossFraction: [[{ massBefore: 0.25, massAfter: 0.245 }]],
   chargeForEvaporation: [[{ delivered: 100, lossFraction: 0.02 }]],
   massAfterEvaporation: [[{ charge: 102, lossFraction: 0.02 }]],
 };

@@ -5,10 +5,10 @@ import {
   cavern,
   circulation,
   impellerFroude,
-  speedToMoveWall,
+  speedToMoveGelAtWall,
   stirring,
   tipSpeed,
-  vortexDepthAtMost,
+  vortexDepthMax,
 } from "gelwright/mixing";
 import { expect, test } from "vitest";
 import { between } from "../support/between.js";
@@ -60,10 +60,10 @@ test("at the speed that moves the wall the cavern is as wide as the vessel, and 
   fc.assert(
     fc.property(between(1, 300), between(0.3, 0.9), between(0.05, 1), (yieldStress, share, diameter) => {
       const vessel = { diameter };
-      const impeller = { kind: "pitched-blade", diameter: share * diameter } as const;
+      const impeller = { kind: "pitched-blade turbine", diameter: share * diameter } as const;
       const curve = { law: "herschel-bulkley", yieldStress, consistency: 12, flowIndex: 0.5 } as const;
       const gel = { impeller, density: 915, curve };
-      const speed = speedToMoveWall({ ...gel, vessel });
+      const speed = speedToMoveGelAtWall({ ...gel, vessel });
       const at = (n: number) => {
         const { powerNumber } = stirring({ ...gel, speed: n });
         return cavern({
@@ -82,24 +82,26 @@ test("at the speed that moves the wall the cavern is as wide as the vessel, and 
   );
   const oil = { density: 900, curve: { law: "newton", viscosity: 1 } } as const;
   const impeller = { kind: "propeller", diameter: 0.1 } as const;
-  expect(() => speedToMoveWall({ ...oil, impeller, vessel: { diameter: 0.3 } })).toThrow(
+  expect(() => speedToMoveGelAtWall({ ...oil, impeller, vessel: { diameter: 0.3 } })).toThrow(
     "a flow curve with a yield stress",
   );
 });
 
 test("a vessel told by its level too gives blades their power curve, by its width alone the constants of their kind", () => {
   const curve = { law: "herschel-bulkley", yieldStress: 30, consistency: 12, flowIndex: 0.5 } as const;
-  const impeller = { kind: "pitched-blade", diameter: 0.2 } as const;
+  const impeller = { kind: "pitched-blade turbine", diameter: 0.2 } as const;
   const gel = { impeller, density: 915, curve };
   const whole = { diameter: 0.6, level: 0.6 };
   for (const vessel of [whole, { diameter: 0.6 }]) {
-    const speed = speedToMoveWall({ ...gel, vessel });
+    const speed = speedToMoveGelAtWall({ ...gel, vessel });
     const { powerNumber } = stirring({ ...gel, speed, ...("level" in vessel ? { vessel: whole } : {}) });
     expect(off(cavern({ ...gel, powerNumber, speed, yieldStress: 30, vessel }).diameter, 0.6)).toBeLessThan(1e-9);
   }
-  expect(speedToMoveWall({ ...gel, vessel: whole })).not.toBe(speedToMoveWall({ ...gel, vessel: { diameter: 0.6 } }));
+  expect(speedToMoveGelAtWall({ ...gel, vessel: whole })).not.toBe(
+    speedToMoveGelAtWall({ ...gel, vessel: { diameter: 0.6 } }),
+  );
   const noLevel = { diameter: 0.6, baffles: 4, baffleWidth: 0.06 };
-  expect(() => speedToMoveWall({ ...gel, vessel: noLevel })).toThrow("vessel.level");
+  expect(() => speedToMoveGelAtWall({ ...gel, vessel: noLevel })).toThrow("vessel.level");
 });
 
 test("what asks for a size alone takes a whole impeller and a whole vessel, and faults name the size at its place", () => {
@@ -107,8 +109,8 @@ test("what asks for a size alone takes a whole impeller and a whole vessel, and 
   const vessel = { diameter: 0.6, level: 0.5, baffles: 4, baffleWidth: 0.06 };
   const by = { impeller: { diameter: 0.2 }, vessel: { diameter: 0.6 } };
   expect(tipSpeed({ speed: 2, impeller })).toBe(tipSpeed({ speed: 2, ...by }));
-  expect(vortexDepthAtMost({ speed: 2, impeller, vessel })).toBe(vortexDepthAtMost({ speed: 2, ...by }));
-  expect(() => vortexDepthAtMost({ speed: 2, impeller, vessel: { diameter: 0.1 } })).toThrow("vessel.diameter");
+  expect(vortexDepthMax({ speed: 2, impeller, vessel })).toBe(vortexDepthMax({ speed: 2, ...by }));
+  expect(() => vortexDepthMax({ speed: 2, impeller, vessel: { diameter: 0.1 } })).toThrow("vessel.diameter");
   expect(() => tipSpeed({ speed: 2, impeller: { diameter: -1 } })).toThrow("impeller.diameter");
   expect(() => tipSpeed({ speed: 2, impeller: 0.2 as never })).toThrow("impeller: found 0.2");
 });
@@ -127,11 +129,11 @@ test("the vortex is as deep as its two parts are when the slope of the surface i
         depth += ((u * u) / (9.80665 * r)) * (rim / rings);
       }
       const [impeller, vessel] = [{ diameter: d }, { diameter: d * times }];
-      expect(off(vortexDepthAtMost({ speed, impeller, vessel }), depth)).toBeLessThan(1e-3);
+      expect(off(vortexDepthMax({ speed, impeller, vessel }), depth)).toBeLessThan(1e-3);
     }),
     { numRuns: 20 },
   );
-  expect(() => vortexDepthAtMost({ speed: 1, impeller: { diameter: 0.5 }, vessel: { diameter: 0.4 } })).toThrow(
+  expect(() => vortexDepthMax({ speed: 1, impeller: { diameter: 0.5 }, vessel: { diameter: 0.4 } })).toThrow(
     "at least the diameter",
   );
 });
@@ -142,11 +144,11 @@ test("the Froude number of a larger impeller is kept at the square root of the s
 });
 
 test("a flow number holds in turbulent flow, and an anchor has none", () => {
-  const impeller = { kind: "pitched-blade", diameter: 0.2 } as const;
+  const impeller = { kind: "pitched-blade turbine", diameter: 0.2 } as const;
   const batch = { speed: 2, volume: 0.1, reynolds: 500 };
   expect(() => circulation({ ...batch, impeller })).toThrow("10000 or more");
-  const { flow, duration, turnoversPerMinute } = circulation({ ...batch, impeller, beyond: "extend" });
-  expect(off(flow * duration, 0.1)).toBeLessThan(1e-14);
+  const { flowRate, duration, turnoversPerMinute } = circulation({ ...batch, impeller, beyond: "extend" });
+  expect(off(flowRate * duration, 0.1)).toBeLessThan(1e-14);
   expect(off(turnoversPerMinute * duration, 60)).toBeLessThan(1e-14);
   const anchor = { kind: "anchor", diameter: 0.5 } as const;
   expect(() => circulation({ ...batch, impeller: anchor, beyond: "extend" })).toThrow("impeller.flowNumber");

@@ -17,7 +17,7 @@ interface Bench {
 
 /** The ratio of speeds that keeps one thing, in a gel or a melt. */
 function kept(criterion: ScaleCriterion, s: number, { power, viscosity = 1, flowIndex }: Bench): number {
-  const impeller = { kind: "pitched-blade", diameter: 0.05, power, shearConstant: 13 } as const;
+  const impeller = { kind: "pitched-blade turbine", diameter: 0.05, power, metznerOttoConstant: 13 } as const;
   const curve =
     flowIndex === undefined
       ? ({ law: "newton", viscosity } as const)
@@ -32,7 +32,7 @@ function kept(criterion: ScaleCriterion, s: number, { power, viscosity = 1, flow
   return plant[0]?.ratios.speed ?? Number.NaN;
 }
 
-const creeping: PowerCurve = { law: "laminar", constant: 44 };
+const creeping: PowerCurve = { law: "laminar", laminarPowerConstant: 44 };
 const whirling: PowerCurve = { law: "turbulent", powerNumber: 1.3 };
 
 test("constant power per volume: speed goes as s to the −2/3 in turbulent flow, and not at all in creeping flow", () => {
@@ -49,7 +49,7 @@ test("constant power per volume: speed goes as s to the −2/3 in turbulent flow
 });
 
 test("between the two regimes the exponent lies between the two", () => {
-  const both: PowerCurve = { law: "sum", constant: 44, powerNumber: 1.3 };
+  const both: PowerCurve = { law: "sum", laminarPowerConstant: 44, powerNumber: 1.3 };
   fc.assert(
     fc.property(scales, between(0.01, 10), (s, viscosity) => {
       const exponent = Math.log(kept("power-per-volume", s, { power: both, viscosity })) / Math.log(s);
@@ -83,7 +83,7 @@ test("tip speed goes as 1/s, shear rate and blend time stay with the speed, the 
 });
 
 test("a row keeps what it says, whatever it does to the rest", () => {
-  const impeller = { kind: "pitched-blade", diameter: 0.05 } as const;
+  const impeller = { kind: "pitched-blade turbine", diameter: 0.05 } as const;
   const own = {
     "tip-speed": "tipSpeed",
     "power-per-volume": "powerPerVolume",
@@ -125,7 +125,13 @@ test("a blend time that is known at the bench alone is no ground for a speed in 
 
 /** The two forms of a plant: the bench's shape by its diameter, and the same told as a plant of its own. */
 function bothForms(s: number, n: number, consistency: number) {
-  const impeller = { kind: "pitched-blade", diameter: 0.05, blades: 6, bladeWidth: 0.012, bladeAngle: 60 } as const;
+  const impeller = {
+    kind: "pitched-blade turbine",
+    diameter: 0.05,
+    blades: 6,
+    bladeWidth: 0.012,
+    bladeAngle: 60,
+  } as const;
   const curve = { law: "power-law", consistency, flowIndex: n } as const;
   const bench = { impeller, vessel, density: 915, curve, speed: 8, volume: 0.0026 } as const;
   const plant = {
@@ -189,16 +195,18 @@ test("in an unlike plant each criterion is solved for the plant's own impeller",
 });
 
 test("what is not known of an unlike plant is left out, and what it needs is asked for at its place", () => {
-  const power = { law: "sum", constant: 500, powerNumber: 2 } as const;
+  const power = { law: "sum", laminarPowerConstant: 500, powerNumber: 2 } as const;
   const { plant } = unlike({ kind: "rotor-stator", diameter: 0.1, power });
   expect(plant.map(({ criterion }) => criterion)).toEqual(["tip-speed", "power-per-volume", "reynolds", "froude"]);
   for (const { ratios } of plant) expect(ratios).not.toHaveProperty("shearRate");
   expect(() => unlike({ kind: "rotor-stator", diameter: 0.1 })).toThrow("plant.impeller.power");
   const thinning = { law: "power-law", consistency: 12, flowIndex: 0.5 } as const;
   expect(() => unlike({ kind: "rotor-stator", diameter: 0.1, power }, thinning)).toThrow(
-    "plant.impeller.shearConstant",
+    "plant.impeller.metznerOttoConstant",
   );
-  expect(() => unlike({ kind: "pitched-blade", diameter: 0.7 })).toThrow("plant.impeller.power.diameterToVessel");
+  expect(() => unlike({ kind: "pitched-blade turbine", diameter: 0.7 })).toThrow(
+    "plant.impeller.power.diameterToVessel",
+  );
   const impeller = { kind: "propeller", diameter: 0.05 } as const;
   const bench = { impeller, density: 915, curve: thinning, speed: 10, volume: 0.001 } as const;
   // Told by more than a diameter it is a plant of its own, of which the rest is asked.

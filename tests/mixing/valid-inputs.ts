@@ -7,8 +7,8 @@ const oil = { law: "newton", viscosity: 0.05 };
 const vessel = { diameter: 0.6, level: 0.6, baffles: 4, baffleWidth: 0.06 };
 const blades = { law: "kamei-hiraoka", blades: 4, bladeAngle: 45, widthToDiameter: 0.2 };
 const powers = [
-  { law: "laminar", constant: 44 },
-  { law: "sum", constant: 44, powerNumber: 1.37 },
+  { law: "laminar", laminarPowerConstant: 44 },
+  { law: "sum", laminarPowerConstant: 44, powerNumber: 1.37 },
   {
     law: "points",
     points: [
@@ -19,8 +19,8 @@ const powers = [
   { ...blades, diameterToVessel: 0.33, levelToVessel: 1 },
   { ...blades, bladeAngle: 90, diameterToVessel: 0.5, levelToVessel: 1, baffles: 4, baffleToVessel: 0.1 },
 ];
-const pitched = { kind: "pitched-blade", diameter: 0.2 };
-const head = { kind: "rotor-stator", diameter: 0.1, power: powers[1], shearConstant: 60, flowNumber: 0.2 };
+const pitched = { kind: "pitched-blade turbine", diameter: 0.2 };
+const head = { kind: "rotor-stator", diameter: 0.1, power: powers[1], metznerOttoConstant: 60, flowNumber: 0.2 };
 const kettles = [
   { diameter: 0.6 },
   { diameter: 0.6, bottom: { shape: "cone", depth: 0.2 } },
@@ -39,7 +39,7 @@ export const validInputs: ValidInputs = {
   ],
   powerCurveOf: [
     [{ impeller: { kind: "propeller", diameter: 0.2 } }],
-    [{ impeller: { kind: "disperser-disc", diameter: 0.2 } }],
+    [{ impeller: { kind: "disperser disc", diameter: 0.2 } }],
     [{ impeller: head }],
     [{ impeller: { ...pitched, blades: 6, bladeAngle: 60, bladeWidth: 0.05 }, vessel }],
     [{ impeller: { kind: "anchor", diameter: 0.55, armHeight: 0.4 }, vessel: { diameter: 0.6, level: 0.5 } }],
@@ -55,16 +55,16 @@ export const validInputs: ValidInputs = {
   heatOfStirring: [[{ power: 200, duration: 900, mass: 100, specificHeat: 2000 }]],
   blendTime: [[{ ...stirring, powerNumber: 0.35, vessel: { diameter: 0.6, level: 0.6 }, uniformity: 0.99 }]],
   blendTimeByRevolutions: [[{ revolutions: 60, speed: 0.5 }]],
-  ribbonRevolutions: [[{ constant: 357.4 }]],
+  ribbonRevolutions: [[{ laminarPowerConstant: 357.4 }]],
   cavern: [[{ ...moved, powerNumber: 1.8, speed: 12, heightToDiameter: 0.5 }]],
-  speedToMoveWall: [
+  speedToMoveGelAtWall: [
     [{ impeller: pitched, density: 915, curve: gel, vessel: { diameter: 0.6 }, beyond: "throw" }],
     [{ impeller: pitched, density: 915, curve: gel, vessel }],
   ],
   circulation: [[{ impeller: pitched, speed: 2, volume: 0.15, reynolds: 20_000, beyond: "extend" }]],
   impellerFroude: [[{ speed: 5, impeller: { diameter: 0.1 } }]],
-  vortexDepthAtMost: [[{ speed: 2, impeller: { diameter: 0.2 }, vessel: { diameter: 0.4 } }]],
-  motorMargin: [[{ power: 200, speed: 2, powerMotor: 370, efficiency: 0.8, torqueMost: 40 }]],
+  vortexDepthMax: [[{ speed: 2, impeller: { diameter: 0.2 }, vessel: { diameter: 0.4 } }]],
+  motorMargin: [[{ power: 200, speed: 2, powerMotor: 370, efficiency: 0.8, torqueMax: 40 }]],
   scaleUp: [
     [
       {
@@ -102,9 +102,9 @@ export const validInputs: ValidInputs = {
       },
     ],
   ],
-  bottomSize: kettles.map((kettle) => [{ vessel: kettle }]),
+  bottomGeometry: kettles.map((kettle) => [{ vessel: kettle }]),
   vesselFilling: kettles.map((kettle) => [{ vessel: kettle, volume: 0.1 }]),
   volumeAtLevel: kettles.map((kettle) => [{ vessel: kettle, level: 0.1 }]),
   levelOfVolume: kettles.map((kettle) => [{ vessel: kettle, volume: 0.01 }]),
-  leastWorkingVolume: kettles.map((kettle) => [{ vessel: kettle, heightTop: 0.15, cover: 0.1 }]),
+  minimumWorkingVolume: kettles.map((kettle) => [{ vessel: kettle, heightTop: 0.15, cover: 0.1 }]),
 };

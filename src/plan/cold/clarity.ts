@@ -1,5 +1,5 @@
 import { type Check, type RefractiveIndex, refractiveIndexOfMixture } from "../../formula/index.js";
-import { glycerinToMatch, refractiveIndexGlycerinWater } from "../../gel/index.js";
+import { glycerinForIndexMatch, refractiveIndexGlycerinWater } from "../../gel/index.js";
 import { densityAt } from "../../laws/index.js";
 import { attempt } from "../attempt.js";
 import type { Job } from "../job.js";
@@ -17,7 +17,7 @@ const asWarm = 0.5;
 export function checkClarity(job: Job, contents: readonly Content[], inVessel: number | undefined): readonly Check[] {
   const phases = phasesOfGel(job, contents);
   const { temperatureRoom: room } = job.process;
-  const { mismatchAllowed, gelFormerIndex } = job.bench.coldRoute ?? {};
+  const { mismatchAllowed, gelFormerIndex } = job.bench.emulsion ?? {};
   const check = {
     id: "clarity-match",
     limit: mismatchAllowed === undefined ? "not stated" : `within ${mismatchAllowed} of one another`,
@@ -167,7 +167,7 @@ function remedyOf(phases: GelPhases, oil: number, room: number, mismatch: number
         };
   return attempt(
     () => {
-      const match = glycerinToMatch({
+      const match = glycerinForIndexMatch({
         oil: { refractiveIndex: oil, temperature: room },
         temperature: room,
         mismatch,

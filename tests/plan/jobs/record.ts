@@ -22,8 +22,8 @@ const compared = [
   "films",
   "air",
   "evaporation",
-  "exposures",
-  "oilOrder",
+  "thermalExposures",
+  "oxidationRanking",
   "gelPoints",
   "strength",
   "yieldStress",
@@ -63,8 +63,8 @@ function numbersOf(value: unknown, key = ""): unknown {
 function figuresOf(plan: Plan): unknown {
   return Object.fromEntries(
     compared.flatMap((part) => {
-      // The law of a step is a sentence; the law of a flow curve is a name.
-      const value = part === "timeline" ? plan.timeline.map(({ law: _law, ...step }) => step) : plan[part];
+      // The basis of a step is a sentence; the law of a flow curve is a name.
+      const value = part === "timeline" ? plan.timeline.map(({ basis: _basis, ...step }) => step) : plan[part];
       const found = numbersOf(value);
       return found === undefined ? [] : [[part, found]];
     }),
