@@ -92,6 +92,8 @@ try {
   const names = await namesOf(now);
   const [before, after] = await Promise.all([resultsOf(old, "old"), resultsOf(now, "new")]);
   const comparison = compareTips(before, after, names);
+  const blocks = (results: readonly Result[]) => new Set(results.flatMap(({ block }) => block ?? [])).size;
+  console.log(`examples: ${blocks(before)} blocks old, ${blocks(after)} new; a result is a statement of theirs`);
   print(comparison);
   // One after the other: the tests keep both cores busy.
   const tests = process.argv.includes("--tests");

@@ -13,9 +13,8 @@ interface Block {
 
 /** A block with the place by which it is found again, and the module that runs it. */
 export interface ExampleModule {
-  /** `heat.coolingTime` for a docstring of a public function, else the file; then the number of the block there. */
+  /** `heat.coolingTime` for a docstring of a public function, else the file. */
   readonly place: string;
-  readonly index: number;
   readonly module: string;
 }
 
@@ -28,14 +27,10 @@ export function writeExampleModules(
 ): ExampleModule[] {
   mkdirSync(folder, { recursive: true });
   writeFileSync(join(folder, "package.json"), '{ "type": "module" }');
-  const count = new Map<string, number>();
   return blocks.map((block, i) => {
-    const place = placeOf(block, text);
-    const index = count.get(place) ?? 0;
-    count.set(place, index + 1);
     const module = join(folder, `example-${i}.ts`);
     writeFileSync(module, moduleOf(root, block));
-    return { place, index, module };
+    return { place: placeOf(block, text), module };
   });
 }
 
@@ -60,9 +55,9 @@ function moduleOf(root: string, { file, code }: Block): string {
   const source = ts.createSourceFile(file, code, ts.ScriptTarget.ES2022, true);
   const imports: string[] = [];
   const body: string[] = [];
-  for (const [i, statement] of source.statements.entries())
+  for (const statement of source.statements)
     if (ts.isImportDeclaration(statement)) imports.push(importOf(root, file, statement));
-    else body.push(recorded(statement, i - imports.length, source, root));
+    else body.push(located(recorded(statement, source), root));
   return `${imports.join("\n")}
 export async function run(record, attempt) {
 ${body.join("\n")}
@@ -85,23 +80,16 @@ function locate(root: string, file: string, name: string): string {
 }
 
 /** An expression, and whatever a variable is computed from, goes through `record`. Plain input is not a result. */
-function recorded(statement: ts.Statement, i: number, source: ts.SourceFile, root: string): string {
-  if (ts.isExpressionStatement(statement)) {
-    const text = located(statement.expression.getText(source), root);
-    return `record("${i}", await attempt(async () => (${text})));`;
-  }
-  const edits: { readonly start: number; readonly end: number; readonly name: string }[] = [];
-  const edit = (node: ts.Expression, name: string) => edits.push({ start: node.getStart(source), end: node.end, name });
-  if (ts.isVariableStatement(statement))
-    for (const [n, { initializer }] of statement.declarationList.declarations.entries())
-      if (initializer && computes(initializer)) edit(initializer, `${i}.${n}`);
+function recorded(statement: ts.Statement, source: ts.SourceFile): string {
+  if (ts.isExpressionStatement(statement))
+    return `record(await attempt(async () => (${statement.expression.getText(source)})));`;
+  const text = statement.getText(source);
+  if (!ts.isVariableStatement(statement)) return text;
   const start = statement.getStart(source);
-  const text = edits.reduceRight(
-    (so, { start: from, end, name }) =>
-      `${so.slice(0, from - start)}record(${JSON.stringify(name)}, (${so.slice(from - start, end - start)}))${so.slice(end - start)}`,
-    statement.getText(source),
-  );
-  return located(text, root);
+  return statement.declarationList.declarations
+    .flatMap(({ initializer }) => (initializer && computes(initializer) ? [initializer] : []))
+    .map((node) => [node.getStart(source) - start, node.end - start] as const)
+    .reduceRight((so, [from, to]) => `${so.slice(0, from)}record((${so.slice(from, to)}))${so.slice(to)}`, text);
 }
 
 /** A room that an example loads on demand. */

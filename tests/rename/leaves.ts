@@ -9,6 +9,8 @@ export interface Result {
   readonly id: string;
   /** The public function that gave it, as `room.function`, if there was one alone. */
   readonly call?: string;
+  /** The block of an example that it belongs to. */
+  readonly block?: string;
   readonly leaves: readonly Leaf[];
 }
 

@@ -69,28 +69,32 @@ async function examples(): Promise<void> {
   );
   const text = (file: string) => readFileSync(join(root, file), "utf8");
   const folder = join(dirname(output), "examples");
-  for (const { place, index, module } of writeExampleModules(root, allBlocks(), folder, text))
-    await write({ group: "examples", id: `${place} ${index}` }, () => recordedBy(module));
+  const count = new Map<string, number>();
+  for (const { place, module } of writeExampleModules(root, allBlocks(), folder, text))
+    for (const value of await recordedBy(module)) {
+      const number = count.get(place) ?? 0;
+      count.set(place, number + 1);
+      await write({ group: "examples", id: `${place} ${number}`, block: module }, () => value);
+    }
 }
 
-/** What the statements of an example give, each under its number, and what it prints. */
-async function recordedBy(module: string): Promise<unknown> {
+/** What each statement of an example gives, whole, and what they print. */
+async function recordedBy(module: string): Promise<unknown[]> {
   const { run } = (await import(pathToFileURL(module).href)) as {
-    run: (record: (name: string, value: unknown) => unknown, attempt: typeof outcomeOf) => Promise<void>;
+    run: (record: (value: unknown) => unknown, attempt: typeof outcomeOf) => Promise<void>;
   };
-  const values: Record<string, unknown> = {};
+  const values: unknown[] = [];
   const printed: string[] = [];
   const { log } = console;
   console.log = (...words) => void printed.push(words.join(" "));
-  try {
-    await run((name, value) => {
-      values[`statement ${name}`] = structured(value);
+  const outcome = await outcomeOf(() =>
+    run((value) => {
+      values.push(structured(value));
       return value;
-    }, outcomeOf);
-  } finally {
-    console.log = log;
-  }
-  return { ...values, ...(printed.length > 0 ? { printed: printed.join("\n") } : {}) };
+    }, outcomeOf),
+  );
+  console.log = log;
+  return [...values, ...(outcome === undefined ? [] : [outcome]), ...(printed.length > 0 ? [printed] : [])];
 }
 
 /** As the value was then: an example may change it afterwards. */
