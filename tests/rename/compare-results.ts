@@ -22,6 +22,8 @@ export interface Difference {
   readonly kind: "digits" | "words" | "missing" | "added" | "clash" | "no result" | "new result";
   readonly group: string;
   readonly id: string;
+  /** Where it stands, without the numbers of lists: differences of one kind and place are told once. */
+  readonly place: string;
   readonly text: string;
 }
 
@@ -53,10 +55,10 @@ export function compareTips(old: readonly Result[], now: readonly Result[], name
     countsOf(group).resultsOld++;
     countsOf(group).leavesOld += leaves.length;
   }
-  for (const { group, id } of oldAlone) differences.push({ kind: "no result", group, id, text: "not on the new tip" });
+  for (const { group, id } of oldAlone) differences.push(alone("no result", group, id));
   // What only the new tip's tests know to be valid says nothing on the old one.
   const told = newAlone.filter(({ group }) => group !== "valid inputs");
-  for (const { group, id } of told) differences.push({ kind: "new result", group, id, text: "not on the old tip" });
+  for (const { group, id } of told) differences.push(alone("new result", group, id));
   for (const [before, after] of pairs) {
     const found = compareResult(before, after, names);
     const sum = countsOf(before.group);
@@ -74,11 +76,16 @@ export function compareTips(old: readonly Result[], now: readonly Result[], name
           kind: "clash",
           group: before.group,
           id: before.id,
+          place,
           text: `${place} is ${known} and ${anyIndex(to)}`,
         });
     }
   }
   return { counts, differences, renamed };
+}
+
+function alone(kind: Difference["kind"], group: string, id: string): Difference {
+  return { kind, group, id, place: `${group} ${id}`, text: kind };
 }
 
 /** A path of a result without the numbers of its lists. */
@@ -166,7 +173,8 @@ function compareResult(before: Result, after: Result, names: Names): ResultCompa
   const paths: (readonly [readonly string[], readonly string[]])[] = [];
   const differences: Difference[] = [];
   const { group, id } = before;
-  const say = (kind: Difference["kind"], text: string) => differences.push({ kind, group, id, text });
+  const say = (kind: Difference["kind"], path: readonly string[], text: string) =>
+    differences.push({ kind, group, id, place: `${before.call ?? group} ${anyIndex(path)}`, text });
   const left = new Map(after.leaves.map(([path, value]) => [path.join("."), value]));
   const reached = new Set<string>();
   for (const [path, value] of before.leaves) {
@@ -177,33 +185,44 @@ function compareResult(before: Result, after: Result, names: Names): ResultCompa
     if (value.startsWith("double ")) counts.doubles++;
     if (choice === undefined || to === undefined) {
       counts.missing++;
-      say("missing", `${path.join(".")} (${candidates.map((one) => one.join(".")).join(" or ")}): ${value}`);
+      say("missing", path, `${path.join(".")} (${candidates.map((one) => one.join(".")).join(" or ")}): ${value}`);
       continue;
     }
     const found = left.get(to) ?? "";
     paths.push([path, choice]);
     if (reached.has(to)) {
       counts.clashes++;
-      say("clash", `${path.join(".")} and another become ${to}`);
+      say("clash", path, `${path.join(".")} and another become ${to}`);
     } else if (!isSame(value, found, names)) {
       const kind = figuresIn(value) === figuresIn(found) && value.startsWith("text ") ? "words" : "digits";
       counts[kind]++;
-      say(kind, `${path.join(".")}: ${value}\n      now ${found}`);
+      say(kind, path, `${path.join(".")}: ${short(value)}\n      now ${short(found)}`);
     }
     reached.add(to);
   }
-  for (const [path, value] of left)
-    if (!reached.has(path)) {
+  for (const [path, value] of after.leaves)
+    if (!reached.has(path.join("."))) {
       counts.added++;
-      say("added", `${path}: ${value}`);
+      say("added", path, `${path.join(".")}: ${value}`);
     }
   return { counts, differences, paths };
 }
 
+const short = (text: string): string => (text.length > 300 ? `${text.slice(0, 300)} ...` : text);
+
 function isSame(value: string, found: string, names: Names): boolean {
   if (value === found) return true;
   if (!value.startsWith("text ") || !found.startsWith("text ")) return false;
-  return names.texts(value.slice(5)).includes(found.slice(5));
+  const [before, after] = [value.slice(5), found.slice(5)];
+  return isRenamed(before, after, names) || areCellsRenamed(before, after, names);
+}
+
+const isRenamed = (before: string, after: string, names: Names): boolean => names.texts(before).includes(after);
+
+/** Tables in Markdown or CSV, and JSON: each cell is a name or a text of its own. */
+function areCellsRenamed(before: string, after: string, names: Names): boolean {
+  const [old, now] = [before, after].map((line) => line.split(/\s*[|,:"\n]\s*/)) as [string[], string[]];
+  return old.length > 1 && old.length === now.length && old.every((cell, i) => isRenamed(cell, now[i] ?? "", names));
 }
 
 /** All figures of a text, in their order. */

@@ -1,5 +1,5 @@
 // Shows that the change of names changed no number: `npx tsx tests/rename/compare.ts [OLD_CHECKOUT [NEW_CHECKOUT]]`.
-// Without a checkout of the old tip it makes one for itself. Exits 1 on any difference; `--all` lists every one,
+// Without a checkout of the old tip it makes one for itself. Exits 1 on any difference; `--all` lists every place,
 // `--tests` compares what the functions give while the tests of the rooms run, `--names` lists the names that changed.
 import { execFileSync, spawn } from "node:child_process";
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync } from "node:fs";
@@ -14,7 +14,7 @@ import { namesOf } from "./names.js";
 const oldTip = "33bb12d";
 const here = fileURLToPath(new URL("../../", import.meta.url));
 const given = process.argv.slice(2).filter((word) => !word.startsWith("--"));
-const listed = process.argv.includes("--all") ? Number.POSITIVE_INFINITY : 12;
+const listed = process.argv.includes("--all") ? Number.POSITIVE_INFINITY : 40;
 const folder = mkdtempSync(join(tmpdir(), "compare-names-"));
 
 /** The tip before the names changed, in a work tree of its own. */
@@ -76,9 +76,13 @@ function print({ counts, differences, renamed }: Comparison): void {
   row(["all", ...[...columns, ...faults].map((key) => [...counts.values()].reduce((sum, of) => sum + of[key], 0))]);
   for (const kind of new Set(differences.map((one) => one.kind))) {
     const of = differences.filter((one) => one.kind === kind);
-    console.log(`\n${kind}: ${of.length}`);
-    for (const { group, id, text } of of.slice(0, listed)) console.log(`  ${group}, ${id}: ${text}`);
-    if (of.length > listed) console.log(`  and ${of.length - listed} more (--all lists them)`);
+    const places = [...new Set(of.map((one) => one.place))];
+    console.log(`\n${kind}: ${of.length}, in ${places.length} places`);
+    for (const place of places.slice(0, listed)) {
+      const alike = of.filter((one) => one.place === place);
+      console.log(`  ${place}: ${alike.length}, such as ${alike[0]?.id}: ${alike[0]?.text}`);
+    }
+    if (places.length > listed) console.log(`  and ${places.length - listed} more places (--all lists them)`);
   }
   console.log(`\n${renamed.size} names of fields changed in the results`);
   if (process.argv.includes("--names"))

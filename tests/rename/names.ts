@@ -21,14 +21,32 @@ interface Tables {
   readonly rooms?: Table;
   readonly checkIds?: Table;
   readonly values?: Table;
+  readonly rules?: readonly { readonly old: string; readonly new: string }[];
+  readonly internal?: Table;
   /** Sentences that were written anew, after review. */
   readonly sentences?: readonly (readonly [old: string | RegExp, now: string])[];
 }
 
+/** The tables of `map.ts`, what its script knows beyond them in `rules.ts`, and what only the results show. */
 export async function namesOf(checkout: string): Promise<Names> {
-  const file = join(checkout, "tests/rename/map.ts");
-  return namesFrom(existsSync(file) ? ((await import(pathToFileURL(file).href)) as Tables) : {});
+  const load = async (name: string): Promise<Tables> => {
+    const file = join(checkout, "tests/rename", name);
+    return existsSync(file) ? ((await import(pathToFileURL(file).href)) as Tables) : {};
+  };
+  const [map, { rules = [], internal = {} }] = [await load("map.ts"), await load("rules.ts")];
+  const more = [...rules, ...[internal, seenInResults].flatMap(wordsIn)];
+  return namesFrom({ ...map, there: [...(map.there ?? []), ...more] });
 }
+
+const wordsIn = (table: Table) => Object.entries(table).map(([old, now]) => ({ old, new: now }));
+
+/** Keys of `heat.stirredCorrelations`, that are kinds of impellers now. */
+const seenInResults: Table = {
+  discTurbine: "disc turbine",
+  flatBladeTurbine: "flat-blade turbine",
+  pitchedBladeTurbine: "pitched-blade turbine",
+  helicalRibbon: "helical ribbon",
+};
 
 function namesFrom({
   everywhere = {},
