@@ -56,14 +56,14 @@ async function callsOf(checkout: string, tip: string): Promise<Calls> {
   return JSON.parse(readFileSync(join(own, "calls.json"), "utf8")) as Calls;
 }
 
-/** Whether all calls in the tests gave the same. */
+/** Whether whatever the old tests got is got by the new ones. They may ask for more: new tests are no difference. */
 function printCalls(compared: readonly CallsCompared[]): boolean {
   const total = (key: "old" | "now" | "missing" | "added") => compared.reduce((sum, one) => sum + one[key], 0);
   console.log(`\ncalls in tests: ${total("old")} old, ${total("now")} new, ${compared.length} functions`);
   console.log(`  with doubles that only the old tip gave: ${total("missing")}; only the new: ${total("added")}`);
   for (const { call, old, now, missing, added } of compared)
     if (missing + added > 0) console.log(`  ${call}: ${old} old, ${now} new; only old ${missing}, only new ${added}`);
-  return total("missing") + total("added") === 0;
+  return total("missing") === 0;
 }
 
 function print({ counts, differences, renamed }: Comparison): void {
