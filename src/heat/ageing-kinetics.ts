@@ -27,7 +27,7 @@ export type AgeingKinetics =
  *
  * It speaks of chemical change under one mechanism: not of setting, bleed or clarity, and not across a melting point.
  *
- * @param sensitivity - The law, as plain data.
+ * @param ageingKinetics - The law, as plain data.
  * @returns A function of temperature [°C] that gives the relative rate, 1 at the reference.
  * @throws CalculationError `input` for a law that is not whole.
  * @source openstax-chemistry section 12.5 for the form by an activation energy, from memory; q10 by definition

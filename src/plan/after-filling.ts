@@ -63,7 +63,7 @@ function sinking(
   const hot = densityOf(contents, temperature);
   const cold = densityOf(contents, process.temperatureRoom);
   if (!pack?.content || hot === undefined || cold === undefined || temperature === process.temperatureRoom) return {};
-  const crossSection = (Math.PI / 4) * pack.content.diameter ** 2;
+  const areaCrossSection = (Math.PI / 4) * pack.content.diameter ** 2;
   const { sinkDepth, topUpMass } = shrinkage({
     density: {
       law: "linear",
@@ -71,8 +71,8 @@ function sinking(
       temperatureReference: process.temperatureRoom,
       slope: (cold - hot) / (temperature - process.temperatureRoom),
     },
-    volume: crossSection * pack.content.height,
-    crossSection,
+    volume: areaCrossSection * pack.content.height,
+    areaCrossSection,
     temperatureFill: temperature,
     temperatureEnd: process.temperatureRoom,
   });

@@ -158,7 +158,7 @@ test("at once: no fall takes no time, nor does a surface that is held", () => {
 });
 
 const oil = { law: "linear", density: 915, temperatureReference: 20, slope: 0.64 } as const;
-const filled = { density: oil, volume: 2e-4, crossSection: 0.0038, temperatureFill: 70, temperatureEnd: 20 };
+const filled = { density: oil, volume: 2e-4, areaCrossSection: 0.0038, temperatureFill: 70, temperatureEnd: 20 };
 
 test("shrinkage keeps the mass: what is left, at its new density, weighs what was filled", () => {
   fc.assert(

@@ -41,7 +41,7 @@ export const conductionInputs: ValidInputs = {
       {
         density: { law: "linear", density: 915, temperatureReference: 20, slope: 0.64 },
         volume: 2e-4,
-        crossSection: 0.0038,
+        areaCrossSection: 0.0038,
         temperatureFill: 70,
         temperatureEnd: 20,
       },

@@ -137,6 +137,7 @@ export const everywhere: Readonly<Record<string, string>> = {
   apparentShearRate: "shearRateApparent",
   meanThickness: "thicknessMean",
   timeAbove: "durationAbove",
+  crossSection: "areaCrossSection",
   // documents
   highestShare: "shareMax",
   highestTemperature: "temperatureMax",

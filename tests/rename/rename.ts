@@ -10,7 +10,12 @@ const git = (...args: string[]) => execFileSync("git", args, { encoding: "utf8" 
 const files = git("ls-files")
   .split("\n")
   .filter((file) => /\.(ts|mjs|json|md|html|js)$/.test(file))
-  .filter((file) => !/^tests\/rename\/|^docs\/api\/.*\.md$|^package-lock|^LICENSE/.test(file))
+  .filter(
+    (file) =>
+      !/^tests\/rename\/|^docs\/api\/.*\.md$|^tests\/architecture\/names\.test\.ts$|^docs\/guides\/names\.md$|^package-lock|^LICENSE/.test(
+        file,
+      ),
+  )
   .filter((file) => existsSync(file));
 
 const words: Readonly<Record<string, string>> = { ...everywhere, ...internal };
@@ -119,12 +124,12 @@ function inComment(text: string, file: string): string {
 
 function inMarks(text: string, file: string): string {
   return text
-    .split(/(`[^`\n]+`|@param input\.[\w.]+|\{@link [^}]+\}|\$\$[^$]+\$\$|\$[^$\n]+\$)/)
+    .split(/(`[^`\n]+`|@param [\w.]+|\{@link [^}]+\}|\$\$[^$]+\$\$|\$[^$\n]+\$)/)
     .map((part) => {
       if (part.startsWith("$")) return part;
       if (/^`[^`]+`$/.test(part)) return `\`${inCode(part.slice(1, -1), file)}\``;
-      const param = /^@param input\.(.+)$/.exec(part);
-      if (param) return `@param input.${inPath(param[1] ?? "", file)}`;
+      const param = /^@param (.+)$/.exec(part);
+      if (param) return `@param ${inPath(param[1] ?? "", file)}`;
       return inSentence(part, file);
     })
     .join("");
