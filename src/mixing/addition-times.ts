@@ -24,7 +24,7 @@ export interface AdditionTime {
 /**
  * When each addition goes in: it is poured no faster than the pump can, and then waited for.
  *
- * $$t_i = t_{i-1} + \frac{m_i}{\dot m} + k(\varphi_i)\,t_\mathrm{uptake}(\varphi_i)$$
+ * $$t_i = t_{i-1} + \frac{m_i}{\dot m} + k(\varphi_i)\,t_\mathrm{inc}(\varphi_i)$$
  *
  * Times are for planning. At the vessel the next addition follows when the last is uniform and glossy, and not before.
  *

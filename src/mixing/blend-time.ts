@@ -100,7 +100,7 @@ export function blendTime(
  * In creeping flow the number is one of the shape of impeller and vessel alone, at every scale and viscosity; a yield
  * stress, or a gel that thins much, makes it larger. It has to be counted: with a drop of colour, at the bench.
  *
- * @param input.revolutions - Revolutions until even, above 0.
+ * @param input.revolutions - Revolutions to blend, above 0.
  * @param input.speed - Speed [rev/s], above 0.
  * @returns Duration [s].
  * @throws CalculationError `input` where an argument is out of range.
@@ -117,7 +117,7 @@ export function blendTimeByRevolutions(input: { readonly revolutions: number; re
 }
 
 /**
- * The revolutions until even of a helical ribbon in creeping flow, from its power constant.
+ * The revolutions to blend of a helical ribbon in creeping flow, from its power constant.
  *
  * $$N\theta = 896\,000\,K^{-1.69}$$
  *

@@ -4,7 +4,7 @@ import { root } from "../numeric/root.js";
 import { compileIncorporationTime, type Incorporation } from "./addition-times.js";
 import { checkOil, type OilToAdd, type VesselWithOil } from "./oil-to-add.js";
 
-/** Oil that is streamed in: what would be one addition goes in over the time that its uptake takes. */
+/** Oil that is streamed in: what would be one addition goes in over the time that its incorporation takes. */
 export interface OilFeed extends OilToAdd, Incorporation {}
 
 /** A moment of a feed, and the vessel then. */
@@ -52,9 +52,9 @@ function compile(input: OilFeed) {
 /**
  * How long a continuous feed takes: the limit of ever smaller additions with ever shorter waits.
  *
- * $$\dot m = \min\left(\frac{f(\varphi)}{k(\varphi)\,t_\mathrm{uptake}(\varphi)}\,M,\ \dot m_\mathrm{pump}\right) \qquad t = \int \frac{\mathrm dM}{\dot m} \qquad t = \frac{k\,t_\mathrm{uptake}}{f}\,\ln\frac{M_\mathrm{end}}{M_0}$$
+ * $$\dot m = \min\left(\frac{f(\varphi)}{k(\varphi)\,t_\mathrm{inc}(\varphi)}\,M,\ \dot m_\mathrm{pump}\right) \qquad t = \int \frac{\mathrm dM}{\dot m} \qquad t = \frac{k\,t_\mathrm{inc}}{f}\,\ln\frac{M_\mathrm{end}}{M_0}$$
  *
- * The last form holds where share and uptake are constant and the pump never limits. The trials were made with additions:
+ * The last form holds where share and incorporation time are constant and the pump never limits. The trials were made with additions:
  * that a stream of the same mean rate does as well is a supposition, to be tried at the bench.
  *
  * @param input - The oil to add: masses [kg], densities [kg/m³], the law of the share, the maximum oil fraction.

@@ -25,8 +25,8 @@ export type IncorporationTimeScale =
  *
  * $$\frac{t_\mathrm{plant}}{t_\mathrm{bench}} = \frac{x_\mathrm{bench}}{x_\mathrm{plant}}$$
  *
- * x is what passes in a second: nothing but the second itself, a revolution, a way of the tip, an energy per volume, a
- * strain. Uptake is measured at the bench and is no blend time; which of these carries over to a larger vessel is not
+ * x is what passes in a second: nothing but the second itself, a revolution, a length of tip travel, an energy per volume, a
+ * strain. Incorporation is measured at the bench and is no blend time; which of these carries over to a larger vessel is not
  * settled by any law, so that the first additions in the plant are watched and not timed.
  *
  * @param input - What is kept: `"time"`, `"revolutions"`, `"tip travel"`, `"energy per volume"` or `"strain"`, with its two figures, each above 0.
@@ -58,7 +58,7 @@ export function incorporationTimeScale(input: IncorporationTimeScale): number {
         "input",
         "keeps",
         (scale as IncorporationTimeScale).keeps,
-        '"time", "revolutions", "way of the tip", "energy per volume" or "strain"',
+        '"time", "revolutions", "tip travel", "energy per volume" or "strain"',
       );
   }
 }

@@ -11,7 +11,7 @@ export interface OilPoint {
 
 /**
  * Something that goes with the oil in the vessel, as the bench found it: the share that is taken up at once [0 to 1, or
- * more], or the time that uptake takes [s].
+ * more], or the time that incorporation takes [s].
  */
 export type OilLaw =
   /** The same at every oil fraction. */
@@ -92,7 +92,7 @@ function compileTable(points: readonly OilPoint[], path: string): CompiledOilLaw
 }
 
 /**
- * What the bench found at an oil fraction: the share that is taken up at once, or the time that uptake takes.
+ * What the bench found at an oil fraction: the share that is taken up at once, or the time that incorporation takes.
  *
  * $$f(\varphi) = f_0 \qquad f(\varphi) = f_0 + f_1\,\varphi \qquad f(\varphi) = f_i + (f_{i+1} - f_i)\,\frac{\varphi - \varphi_i}{\varphi_{i+1} - \varphi_i}$$
  *

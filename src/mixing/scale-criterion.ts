@@ -59,6 +59,6 @@ export function speedThatKeeps(criterion: ScaleCriterion, bench: StirringAtScale
   }
 }
 
-/** Whether the revolutions until even are the same at both scales, as they are where one shape creeps at both. */
+/** Whether the revolutions to blend are the same at both scales, as they are where one shape creeps at both. */
 const creepsInBoth = (bench: StirringAtScale, { search, sameShape }: Plant): boolean =>
   sameShape && bench.reynolds < blendReynoldsMin && search.at(bench.speed).reynolds < blendReynoldsMin;

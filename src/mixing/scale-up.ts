@@ -46,7 +46,7 @@ export interface ScaleUp {
  * A `plant` of another shape has an impeller, a vessel and a volume of its own. Tip speed and Froude number then go with
  * the diameters of the impellers, the shear rate with their constants, $N_2/N_1 = k_{s,1}/k_{s,2}$, and the rest is found
  * on the plant's own power curve. What is known of one of the two alone is left out: a shear rate without a constant, a
- * blend time where the flow creeps, since the revolutions until even are those of a shape. That a figure is kept does not
+ * blend time where the flow creeps, since the revolutions to blend are those of a shape. That a figure is kept does not
  * make the flow alike: a row for an unlike plant says no more than its figures.
  *
  * Nothing can be kept but one of them: look at the row of the criterion, and then at what it costs. Shear rate is the

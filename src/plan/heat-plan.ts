@@ -12,7 +12,7 @@ export type OilThermalExposure =
       readonly durationAbove: number;
       /** That temperature [°C]. */
       readonly temperatureAbove: number;
-      /** The time [s] at its reference temperature [°C] that would have done as much, where its sensitivity is known. */
+      /** The time [s] at its reference temperature [°C] that would have done as much, where its ageing kinetics are known. */
       readonly equivalent?: { readonly duration: number; readonly temperature: number };
     };
 

@@ -75,7 +75,7 @@ function heatedOil(
   const from = moments.findIndex((moment) => massOfMaterial(moment, material.key) > 0);
   const onHeat = moments.slice(from).some(({ after }) => after.onHeat);
   const oil = { material, onHeat, oxidisability, massFraction, setsIfOffHeat: false };
-  // What does not oxidise needs no sensitivity to be ranked last.
+  // What does not oxidise needs no ageing kinetics to be ranked last.
   if (oxidisability === 0) return { ...oil, equivalentTime: 0, equivalentTimeOffHeat: 0 };
   const equivalentTime = equivalentOf(material, exposed, job);
   if (typeof equivalentTime === "string") return equivalentTime;

@@ -15,7 +15,7 @@ export function sourcesOf({ formula, bench, batch, vessel, process, pack }: Job)
       of:
         process.route === "hot"
           ? "setting, dissolving, viscosity and yield stress"
-          : "additions, uptake, droplets, air and yield stress",
+          : "additions, incorporation times, droplets, air and yield stress",
       source: bench.source,
     },
     ...batch.allowances.map(({ name, source }) => ({ of: `allowance: ${name}`, source: source ?? "no source stated" })),

@@ -26,7 +26,7 @@ function thermalExposureOf(material: Material, inVessel: readonly Moment[]): The
   if (!segments || segments.length === 0) return "a temperature or a time on the way is not known";
   return thermalExposure({
     segments,
-    // Without a sensitivity every moment counts alike, and no equivalent is told.
+    // Without ageing kinetics every moment counts alike, and no equivalent is told.
     ageingKinetics: material.ageingKinetics ?? { law: "q10", q10: 1, temperatureReference: warmFrom },
     temperatureAbove: warmFrom,
   });
@@ -39,7 +39,7 @@ export function untilFilled(moments: readonly Moment[]): readonly Moment[] {
 }
 
 /**
- * What each material that is to be spared went through in the vessel: how warm, how long, and where its sensitivity is
+ * What each material that is to be spared went through in the vessel: how warm, how long, and where its ageing kinetics are
  * known, the time at its reference temperature that would have done as much. It ranks orders of work; it predicts nothing.
  */
 export function thermalExposuresOf(moments: readonly Moment[], exposed: Exposed): readonly OilThermalExposure[] {

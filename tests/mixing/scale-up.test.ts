@@ -147,7 +147,7 @@ test("a plant of the bench's shape is the same plant whichever way it is told", 
     fc.property(scales, between(0.4, 1), between(-3, 1), (s, n, exponent) => {
       const [byDiameter, byPlant] = bothForms(s, n, 10 ** exponent);
       expect(byPlant.bench).toEqual(byDiameter.bench);
-      // That the revolutions until even are the same is known of one shape, and of a plant of its own it is not asked.
+      // That the revolutions to blend are the same is known of one shape, and of a plant of its own it is not asked.
       const rows = byDiameter.plant.filter(({ criterion, blendTime }) => criterion !== "blend-time" || blendTime);
       expect(byPlant.plant.map(({ criterion }) => criterion)).toEqual(rows.map(({ criterion }) => criterion));
       byPlant.plant.forEach((row, i) => {

@@ -299,7 +299,7 @@ describe("what is kept from the bench", () => {
       change(draft);
     });
 
-  test("the way of the tip goes with speed and diameter", () => {
+  test("tip travel goes with speed and diameter", () => {
     const { first, last } = additions(keeping("tip travel")).incorporationTimeFactor ?? {};
     expect(first).toBeCloseTo((4 * 0.078) / 0.49, 12);
     expect(last).toBe(first);

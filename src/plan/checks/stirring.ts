@@ -6,10 +6,10 @@ import type { Moment } from "../moment.js";
 import { say } from "../say.js";
 import type { Stirred } from "../stirring.js";
 import { hasSet, type Turning, turningOf } from "../turning.js";
+import { checkGelMovesAtWall } from "./gel-moves-at-wall.js";
 import { checkMinimumVolume } from "./minimum-volume.js";
 import { checkMotor } from "./motor.js";
 import { checkCovered, checkVortex } from "./stirrer-level.js";
-import { checkWallMoves } from "./wall-moves.js";
 
 /** Every question about the stirrer; none where no stirrer is described. */
 export function checkStirring(moments: readonly Moment<Step>[], job: Job): readonly Check[] {
@@ -23,7 +23,7 @@ export function checkStirring(moments: readonly Moment<Step>[], job: Job): reado
       stirrer,
       job,
     ),
-    ...checkWallMoves(turning, moments, stirrer, job),
+    ...checkGelMovesAtWall(turning, moments, stirrer, job),
     ...checkMotor(turning, stirrer),
     ...checkCovered(turning, stirrer, job),
     ...checkMinimumVolume(stirrer, job),
@@ -48,7 +48,7 @@ export function checkEven(turning: readonly Turning[], stirrer: Stirrer, job: Jo
     if (typeof stirred === "string") return unknown(stirred);
     const found = evenAfter(stirred, stirrer, job, speed);
     if (!found)
-      return unknown(`it creeps (Re ${say.number(stirred.reynolds)}), and nobody counted the revolutions until even`);
+      return unknown(`it creeps (Re ${say.number(stirred.reynolds)}), and nobody counted the revolutions to blend`);
     const met = step.duration >= found.duration;
     return [
       {
@@ -64,7 +64,7 @@ export function checkEven(turning: readonly Turning[], stirrer: Stirrer, job: Jo
   });
 }
 
-/** How long until even, by Grenville and Nienow where they measured, else by the revolutions that somebody counted. */
+/** How long until it is uniform, by Grenville and Nienow where they measured, else by the revolutions that somebody counted. */
 function evenAfter(stirred: Stirred, stirrer: Stirrer, { vessel }: Job, speed: number) {
   const { density, viscosity, powerNumber, level } = stirred;
   const revolutions = stirrer.revolutionsToBlend;
@@ -88,6 +88,6 @@ function evenAfter(stirred: Stirred, stirrer: Stirrer, { vessel }: Job, speed: n
   if (revolutions === undefined) return undefined;
   return {
     duration: blendTimeByRevolutions({ revolutions, speed }),
-    source: `${revolutions} revolutions until even, as stated for the stirrer`,
+    source: `${revolutions} revolutions to blend, as stated for the stirrer`,
   };
 }

@@ -16,7 +16,7 @@ export interface ColdBench {
   readonly share?: OilLaw | undefined;
   /** Gel former [kg] and additions [kg] that were taken up. */
   readonly additions?: { readonly massGelFormer: number; readonly additions: readonly number[] } | undefined;
-  /** Time of uptake [s], against the oil fraction. */
+  /** Incorporation time [s], against the oil fraction. */
   readonly incorporationTime?: OilLaw | undefined;
   /** Its stirrer, the diameter of its vessel [m], the gel former in it [kg]. */
   readonly stirring?:

@@ -116,10 +116,10 @@ function lawOf({ form, keeps, incorporationTimeFactor, timesNotKnown, rows }: Ad
   const kept = {
     time: "the same time",
     revolutions: "the same revolutions",
-    "tip travel": "the same way of the tip",
+    "tip travel": "the same tip travel",
     "energy per volume": "the same energy per volume",
     strain: "the same strain",
   };
   const many = form === "stream" ? "a stream" : `${rows.length} additions`;
-  return `${many} by ${shares}; uptake as at the bench, ${kept[keeps]}${say.times(incorporationTimeFactor)}`;
+  return `${many} by ${shares}; incorporation as at the bench, ${kept[keeps]}${say.times(incorporationTimeFactor)}`;
 }

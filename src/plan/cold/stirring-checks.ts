@@ -14,7 +14,7 @@ export function coldStirringChecks(turns: readonly Turning[], job: Job): readonl
   if (!stirrer || turns.length === 0) return [];
   return [
     ...checkEven(turns, stirrer, job),
-    ...checkWallMoves(turns, stirrer, job),
+    ...checkGelMovesAtWall(turns, stirrer, job),
     ...checkMotor(turns, stirrer),
     ...checkCovered(turns, stirrer, job),
     ...checkMinimumVolume(stirrer, job),
@@ -41,7 +41,7 @@ export function movedMin(
 }
 
 /** The gel moves as far as the wall in every step that is to mix it: what stands still there takes up no oil and lets no air go. */
-function checkWallMoves(turns: readonly Turning[], stirrer: Stirrer, job: Job): readonly Check[] {
+function checkGelMovesAtWall(turns: readonly Turning[], stirrer: Stirrer, job: Job): readonly Check[] {
   if (stirrer.byHand) return [];
   // Without readings of a yield stress the gel counts as without one.
   const yields = (job.bench.emulsion?.thickness.yieldStress ?? []).length > 1;

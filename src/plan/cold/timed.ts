@@ -26,7 +26,7 @@ interface Timed extends Pick<ColdAdditions, "rows" | "timesNotKnown" | "incorpor
   readonly duration?: number | undefined;
 }
 
-/** How long uptake takes on this way, or why that is not known. */
+/** How long incorporation takes on this way, or why that is not known. */
 function incorporationTimeOn(way: readonly OnTheWay[], step: AddStep, job: Job) {
   const { incorporationTime } = job.bench.emulsion ?? {};
   if (!incorporationTime) return "the bench states no incorporation time";

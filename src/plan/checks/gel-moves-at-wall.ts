@@ -7,7 +7,7 @@ import { movedBy, type Stirred, stirredWith } from "../stirring.js";
 import { hasSet, type Turning } from "../turning.js";
 
 /** A gel that has set moves as far as the torque carries: where that is not the wall, nothing becomes even. */
-export function checkWallMoves(
+export function checkGelMovesAtWall(
   turning: readonly Turning[],
   moments: readonly Moment<Step>[],
   stirrer: Stirrer,
