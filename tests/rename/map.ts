@@ -248,3 +248,28 @@ export const materialHeat = {
   new: "heatSensitive",
   values: { spare: true, "stands heat": false },
 } as const;
+
+/** Sentences of checks, sheets and refusals that say the old words: replaced one after another. */
+export const sentences: readonly (readonly [old: string | RegExp, now: string])[] = [
+  ["no heat sensitivity is stated", "no ageing kinetics are stated"],
+  ["heat sensitivity", "ageing kinetics"],
+  ["revolutions until even", "revolutions to blend"],
+  ["uptake as at the bench", "incorporation as at the bench"],
+  ["the same way of the tip", "the same tip travel"],
+  ["way of the tip", "tip travel"],
+  ["time of uptake", "incorporation time"],
+  ["additions, uptake, droplets", "additions, incorporation times, droplets"],
+  ["oil-fraction-ceiling", "maximum-oil-fraction"],
+  ["least-volume", "minimum-volume"],
+  ["spared-oils-off-the-heat", "heat-sensitive-off-the-heat"],
+  ["particles-stay-up", "particles-stay-suspended"],
+  ["wall-moves", "gel-moves-at-wall"],
+  ["set-through", "set-at-centre"],
+  ["highest-share", "maximum-share"],
+  ["highest-temperature", "maximum-temperature"],
+  ["ceiling stated", "maximum stated"],
+  [/\bceiling\b/g, "maximum oil fraction"],
+  ["least not above greatest", "min not above max"],
+  [/\bthe supply\b/g, "the heat source"],
+  [/\ba leg whose\b/g, "a segment whose"],
+];
