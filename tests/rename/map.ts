@@ -215,6 +215,7 @@ export const functions: Readonly<Record<string, string>> = {
   "leg.coolingLeg": "transient.coolingSegment",
   "leg.temperatureAfter": "transient.temperatureAfter",
   "oils.additionOrder": "oils.oxidationRanking",
+  "laws.glycerin": "laws.liquidGlycerin",
 };
 
 /** Rooms, as folders and subpaths. */
@@ -272,4 +273,19 @@ export const sentences: readonly (readonly [old: string | RegExp, now: string])[
   ["least not above greatest", "min not above max"],
   [/\bthe supply\b/g, "the heat source"],
   [/\ba leg whose\b/g, "a segment whose"],
+  // keys and ids of a whole plan that is one text
+  [/"even:/g, '"blended:'],
+  [/"sprays"/g, '"atomises"'],
+  [/"(?:least|certain)":/g, '"min":'],
+  [/"(?:greatest|most|possible)":/g, '"max":'],
+  [/"law": (?="[^"]*[ ,])/g, '"basis": '],
+  [/"durationToSpare":/g, '"durationMargin":'],
+  [/"largestHeld":/g, '"largestSuspended":'],
+  [/"held":/g, '"suspended":'],
+  [/"stretches":/g, '"segments":'],
+  [/"exposures":/g, '"thermalExposures":'],
+  [/"thickest":/g, '"thicknessMax":'],
+  [/"onWall":/g, '"thicknessOnWall":'],
+  [/"wanted":/g, '"target":'],
+  [/"why":/g, '"reason":'],
 ];
