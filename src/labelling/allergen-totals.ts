@@ -59,7 +59,8 @@ export function allergenTotals(leaves: readonly Leaf[], use: ProductUse, table: 
     // A material that is itself on the list counts whole: what is said of it besides may not count it twice.
     if (itself !== undefined && allergens?.some((each) => entryOf.get(each.key) === itself))
       return refuse("input", "lines", name, `no ${itself.name} among its own allergens, since it counts whole`);
-    if (itself === undefined && !allergens) notStated.push(leaf);
+    // An oil that is itself on the list holds others of the list, too: it is asked for them like any material.
+    if (!allergens) notStated.push(leaf);
     for (const each of [...(itself === undefined ? [] : [leaf]), ...(allergens ?? [])]) {
       const entry = entryOf.get(each.key);
       if (entry !== undefined) sources.set(entry, [...(sources.get(entry) ?? []), { name, key, share: each.share }]);

@@ -9,10 +9,13 @@ import {
   one,
   over,
   type Rational,
+  times,
   total,
 } from "../units/exact.js";
 
 const wanted = 'an amount above zero: "9 %", "500 ppm", "45 g" or "q.s." (decimal point, no comma)';
+
+const hundred: Rational = { numerator: 100n, denominator: 1n };
 
 /** The unit decides what an amount is; the parser knows best what is wrong with one that is neither. */
 function isMass(text: string): boolean {
@@ -41,7 +44,7 @@ export function sharesOf(
   const sum = total(read);
   if (masses) return read.map((mass) => over(mass, sum));
   const left = minus(one, sum);
-  const percent = (share: Rational): string => `${nearest(share) * 100} %`;
+  const percent = (share: Rational): string => `${nearest(times(share, hundred))} %`;
   if (rest >= 0 && compare(left, nought) > 0) return read.map((share, i) => (i === rest ? left : share));
   if (rest >= 0) return refuse("input", path, percent(sum), 'less than 100 % beside the line "q.s."');
   return compare(left, nought) === 0

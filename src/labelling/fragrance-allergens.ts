@@ -40,8 +40,8 @@ export interface FragranceAllergens extends DatedTable {
  *
  * Shares are summed as exact decimals of their text, so that a sum of exactly 0.001 % is not above 0.001 %. The list of
  * substances is the caller's, with its place and date; it has no default. The entries of a group are summed. A material
- * that is itself on the list counts whole, whatever it is there for. A material without `allergens` is reported in
- * `notStated`, and is not taken as free of them.
+ * that is itself on the list counts whole, whatever it is there for, and what else of the list is in it counts beside. A
+ * material without `allergens` is reported in `notStated`, and is not taken as free of them.
  *
  * @param input.lines - The formula: names and amounts as text, premixes with their parts, and the allergens of each material.
  * @param input.use - Whether the product stays on the skin or is rinsed off.

@@ -81,11 +81,18 @@ test("the members of a group are summed under its name", () => {
   expect(toName).toEqual([{ name: "Rose Ketones", share: 0.000011, sources: [{ name: "Parfum", share: 0.000011 }] }]);
 });
 
-test("a material that is itself on the list counts whole, and is not asked for a statement", () => {
+test("a material that is itself on the list counts whole, and what else is in it is asked for", () => {
   const lines = [{ name: "limonene", amount: "0.5 %" }, oil];
   const { toName, notStated } = fragranceAllergens({ lines, use: "rinse-off", table });
   expect(toName.map(({ name, share }) => [name, share])).toEqual([["Limonene", 0.005]]);
-  expect(notStated).toEqual([]);
+  expect(notStated).toEqual(["limonene"]);
+  const oils = [{ name: "Limonene", amount: "0.5 %", allergens: [{ name: "Linalool", amount: "3 %" }] }, oil];
+  const both = fragranceAllergens({ lines: oils, use: "rinse-off", table });
+  expect(both.toName.map(({ name, share }) => [name, share])).toEqual([
+    ["Limonene", 0.005],
+    ["Linalool", 0.00015],
+  ]);
+  expect(both.notStated).toEqual([]);
   const twice = [{ name: "Limonene", amount: "0.5 %", allergens: [{ name: "Limonene", amount: "95 %" }] }, oil];
   expect(() => fragranceAllergens({ lines: twice, use: "rinse-off", table })).toThrow(/counts whole/);
 });
