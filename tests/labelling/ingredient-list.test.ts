@@ -127,6 +127,25 @@ test("a fragrance allergen above the threshold joins the list, unless it stands 
   expect(other.namedAllergens).toEqual([]);
 });
 
+test("a fragrance allergen of exactly the threshold does not join the list", () => {
+  const table = { jurisdiction: "EU", date: "2026-11-28", substances: [{ name: "Linalool" }] };
+  const named = (amount: string) =>
+    ingredientList({
+      lines: [
+        { name: "Parfum", amount: "1 %", allergens: [{ name: "Linalool", amount }] },
+        { name: "Oil", amount: "q.s.", allergens: [] },
+      ],
+      allergens: { use: "leave-on", table },
+    }).namedAllergens;
+  expect(named("0.1 %")).toEqual([]);
+  expect(named("0.10000000000000000001 %")).toEqual(["Linalool"]);
+});
+
+test("a letter with its accent is one letter, however it is written", () => {
+  const lines = ["Karit\u00e9", "Karite\u0301"].map((name) => ({ name, amount: "50 %" }));
+  expect(ingredientList({ lines }).names).toHaveLength(1);
+});
+
 test("what cannot be a formula is refused", () => {
   const refused: readonly (readonly LabelLine[])[] = [
     [],
