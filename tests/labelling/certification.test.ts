@@ -119,6 +119,34 @@ test("a figure of exactly the threshold meets it from either side", () => {
   expect(status({ min: "50 %", max: "60 %" })).toBe("met");
 });
 
+test("an upper threshold that a range may or may not meet is not known, and one below the range is not met", () => {
+  const lines: readonly CertifiedLine[] = [
+    { name: "A", amount: "80 %", class: classes[0], organic: "100 %" },
+    { name: "B", amount: "20 %", class: classes[1] },
+  ];
+  const status = (max: string) => {
+    const rows = [{ productType: "gel", figure: "organic of product" as const, max }];
+    return certifiedShares({ lines, productType: "gel", table: { jurisdiction: "x", date: "2026-11-28", rows } })
+      .thresholds[0]?.status;
+  };
+  expect([status("79 %"), status("90 %"), status("100 %")]).toEqual(["not met", "not known", "met"]);
+});
+
+test("what may cost the most stands first, and of equal ones what does so for certain", () => {
+  const lines: readonly CertifiedLine[] = [
+    { name: "A not stated", amount: "30 %", class: classes[0] },
+    { name: "B stated", amount: "20 %", class: classes[0], organic: "0 %" },
+    { name: "A2 not stated", amount: "20 %", class: classes[0] },
+    { name: "C", amount: "30 %", class: classes[0], organic: "100 %" },
+  ];
+  const costs = certificationCosts({ lines, figure: "organic of product" });
+  expect(costs.map(({ name, min, max }) => [name, min, max])).toEqual([
+    ["A not stated", 0, 0.3],
+    ["B stated", 0.2, 0.2],
+    ["A2 not stated", 0, 0.2],
+  ]);
+});
+
 test("a threshold of a class that the product has nothing of is not asked", () => {
   const lines: readonly CertifiedLine[] = [{ name: "Water", amount: "100 %", class: "water" }];
   const rows = [{ productType: "gel", figure: "organic of physically processed" as const, min: "95 %" }];

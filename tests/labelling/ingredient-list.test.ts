@@ -173,6 +173,7 @@ test("what cannot be a formula is refused", () => {
       { name: "mica", amount: "50 %" },
     ],
     [{ name: "a premix", amount: "100 %", allergens: [], parts: [{ name: "Oil", amount: "100 %" }] }],
+    [{ name: "a premix", amount: "100 %", colourant: true, parts: [{ name: "Oil", amount: "100 %" }] }],
     [{ name: "a premix", amount: "100 %", parts: [{ name: "Oil", amount: "90 %" }] }],
   ];
   for (const lines of refused) expect(() => ingredientList({ lines })).toThrow(CalculationError);
