@@ -1,8 +1,10 @@
 export * as batch from "./batch/index.js";
 export { CalculationError, type ErrorCode, type Fault } from "./error.js";
+export * as exposure from "./exposure/index.js";
 export * as formula from "./formula/index.js";
 export * as gel from "./gel/index.js";
 export * as heat from "./heat/index.js";
+export * as labelling from "./labelling/index.js";
 export * as laws from "./laws/index.js";
 export * as mixing from "./mixing/index.js";
 export * as naturalOrigin from "./natural-origin/index.js";

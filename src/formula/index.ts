@@ -1,4 +1,5 @@
 export type { Check } from "./check.js";
+export type { DatedTable } from "./dated-table.js";
 export type {
   AgeingKineticsDocument,
   DensityDocument,

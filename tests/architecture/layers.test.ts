@@ -12,7 +12,7 @@ const layers = [
   ["laws"],
   ["transient"],
   ["formula"],
-  ["natural-origin", "gel", "heat", "mixing", "oils", "particles", "rheology"],
+  ["natural-origin", "gel", "heat", "mixing", "oils", "particles", "rheology", "labelling", "exposure"],
   ["batch"],
   ["plan"],
   ["sheet"],

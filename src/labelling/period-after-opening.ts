@@ -1,0 +1,102 @@
+import { readText } from "../formula/dated-table.js";
+import { plainName } from "../formula/ingredient-name.js";
+import { finite, list, record, result } from "../guards.js";
+import type { LabellingCaution } from "./caution.js";
+
+/** A change that an opened pack undergoes, measured or computed by the caller. */
+export interface ChangeAfterOpening {
+  /** What changes: water taken up, peroxide value, colour. */
+  readonly cause: string;
+  /** Its value when the pack is opened, in any unit. */
+  readonly initial: number;
+  /** The value at which the product is no longer wanted, in the same unit. */
+  readonly limit: number;
+  /** How fast it changes, in the same unit per second, towards the limit or away; left out: not known. */
+  readonly rate?: number;
+}
+
+/** When one change comes to its limit. */
+export interface LimitAfterOpening {
+  /** What changes. */
+  readonly cause: string;
+  /** `"not reached"` where it stands still or moves away from the limit. */
+  readonly status: "reached" | "not reached" | "not known";
+  /** The time from opening until the limit is reached [s]. */
+  readonly time?: number;
+}
+
+/** What a person has to decide on a period after opening with. */
+export interface PeriodAfterOpening {
+  /** Each change with the time that it takes, in the order given. */
+  readonly changes: readonly LimitAfterOpening[];
+  /** The change that is at its limit first; absent where none is known to come there. */
+  readonly first?: {
+    /** What changes. */
+    readonly cause: string;
+    /** The time from opening [s]. */
+    readonly time: number;
+    /** Whole months in that time. */
+    readonly months: number;
+  };
+  /** Changes of which nobody knows the rate: while there are any, `first` is an upper bound and no more. */
+  readonly notKnown: readonly string[];
+  /** The code of the caution. */
+  readonly caution: LabellingCaution;
+}
+
+/** A twelfth of 365.25 days [s]. */
+const month = 2_629_800;
+
+/**
+ * How long after opening each change of the product takes to come to its limit: what a person decides on a period after
+ * opening with.
+ *
+ * $$t = \frac{x_\mathrm{limit} - x_0}{\dot x}$$
+ *
+ * A constant rate is the caller's assumption: take the fastest that was measured. Water taken up by an open gel and the rise
+ * of a peroxide value come from the rooms that compute them; a peroxide value rises slowly at first and then fast, so that
+ * a rate from early readings is too low. Microbial growth is no such change: it is challenge-tested. The function gives
+ * no period; it says which change is the first, and which are not known.
+ *
+ * @param input.changes - The changes, each with its start, its limit and its rate.
+ * @returns The time to each limit, the first of them, and what is not known.
+ * @throws CalculationError `input` where an argument is no number; `range` where a time exceeds what a double holds.
+ * @source definition
+ * @example
+ * ```ts
+ * import { periodAfterOpening } from "gelwright/labelling";
+ * const { first, notKnown } = periodAfterOpening({
+ *   changes: [
+ *     { cause: "water taken up [%]", initial: 0, limit: 2, rate: 1e-7 },
+ *     { cause: "peroxide value [meq/kg]", initial: 2, limit: 10 },
+ *   ],
+ * });
+ * first?.months; // => 7
+ * notKnown; // => ["peroxide value [meq/kg]"]
+ * ```
+ */
+export function periodAfterOpening(input: { readonly changes: readonly ChangeAfterOpening[] }): PeriodAfterOpening {
+  const changes = list(record(input, "input").changes, "changes", 1).map((change, i) =>
+    limitOf(change, `changes[${i}]`),
+  );
+  let first: PeriodAfterOpening["first"];
+  for (const { cause, time } of changes)
+    if (time !== undefined && (!first || time < first.time)) first = { cause, time, months: Math.floor(time / month) };
+  return {
+    changes,
+    ...(first && { first }),
+    notKnown: changes.flatMap(({ cause, status }) => (status === "not known" ? [cause] : [])),
+    caution: "responsible-person-decides",
+  };
+}
+
+function limitOf(change: ChangeAfterOpening, at: string): LimitAfterOpening {
+  const { initial, limit, rate, ...rest } = record(change, at);
+  const cause = plainName(readText(rest.cause, `${at}.cause`));
+  const way = finite(limit, `${at}.limit`) - finite(initial, `${at}.initial`);
+  if (way === 0) return { cause, status: "reached", time: 0 };
+  if (rate === undefined) return { cause, status: "not known" };
+  // A rate away from the limit, or none at all, never comes there.
+  if (!(Math.sign(finite(rate, `${at}.rate`)) === Math.sign(way))) return { cause, status: "not reached" };
+  return { cause, status: "reached", time: result(way / rate, `${at}.time`) };
+}
