@@ -12,7 +12,7 @@ const layers = [
   ["laws"],
   ["leg"],
   ["formula"],
-  ["natural-origin", "gel", "heat", "mixing", "oils", "particles", "rheology"],
+  ["natural-origin", "gel", "heat", "mixing", "oils", "packing", "particles", "rheology", "stability"],
   ["batch"],
   ["plan"],
   ["sheet"],

@@ -1,0 +1,3 @@
+import type { ValidInputs } from "../support/fuzz.js";
+
+export const validInputs: ValidInputs = {};
