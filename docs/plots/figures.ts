@@ -4,9 +4,20 @@ import type { Figure } from "./figure.js";
 import { flowCurveBand } from "./flow-curve-band.js";
 import { heldSizes } from "./held-sizes.js";
 import { powerNumbers } from "./power-numbers.js";
+import { shelfLifeByRegression } from "./shelf-life.js";
+import { targetFills } from "./target-fills.js";
 import { windowForAdding } from "./window-for-adding.js";
 
 /** Every figure of the site, computed from the library as it is. */
 export function figures(): readonly Figure[] {
-  return [coolingAtScales(), doseAndStrength(), flowCurveBand(), heldSizes(), powerNumbers(), windowForAdding()];
+  return [
+    coolingAtScales(),
+    doseAndStrength(),
+    flowCurveBand(),
+    heldSizes(),
+    powerNumbers(),
+    shelfLifeByRegression(),
+    targetFills(),
+    windowForAdding(),
+  ];
 }

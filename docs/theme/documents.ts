@@ -32,6 +32,8 @@ const shelves: readonly Shelf[] = [
       "particles",
       "rheology",
       "mixing",
+      "stability",
+      "packing",
       "plan",
       "laws",
       "units",
