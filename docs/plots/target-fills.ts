@@ -51,9 +51,16 @@ export function targetFills(): Figure {
         ...curves.map(({ curve, dashes }) =>
           line(curve, { x: "spread", y: "overfill", strokeDasharray: dashes, strokeWidth: 2 }),
         ),
-        text(
-          curves.map(({ name, curve }) => ({ name, ...curve.at(-1) })),
-          { x: "spread", y: "overfill", text: "name", dx: 8, textAnchor: "start" },
+        ...curves.map(({ name, curve }, i) =>
+          text(curve.slice(-1), {
+            x: "spread",
+            y: "overfill",
+            text: () => name,
+            dx: 8,
+            // Two of the curves end side by side.
+            dy: i === 1 ? 10 : i === 2 ? -6 : 0,
+            textAnchor: "start",
+          }),
         ),
       ],
     },

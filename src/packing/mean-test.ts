@@ -12,7 +12,7 @@ import { quadraticOf, type Truncated } from "./truncated.js";
  * @param excess - δ: mean of the batch above nominal, in standard deviations.
  * @source abramowitz-stegun-1964 26.4.1 for the distribution of s²
  */
-export function meanFails(size: number, factor: number, excess: number): number {
+function meanFails(size: number, factor: number, excess: number): number {
   const scale = Math.sqrt(size);
   if (factor === 0) return normalBelow(-scale * excess);
   const degrees = size - 1;

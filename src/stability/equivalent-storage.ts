@@ -34,7 +34,8 @@ export type EquivalentStorage =
       readonly transitions: readonly Transition[];
     };
 
-interface Storage {
+/** Storage at one temperature, held against another. */
+export interface ComparedStorage {
   /** Temperature of the storage [°C]. */
   readonly temperature: number;
   /** Where the time is wanted [°C]. */
@@ -46,7 +47,7 @@ interface Storage {
 }
 
 /** The answer, where `durationBy` makes a time out of the acceleration. */
-function storage(input: Storage, durationBy: (acceleration: number) => number): EquivalentStorage {
+function storage(input: ComparedStorage, durationBy: (acceleration: number) => number): EquivalentStorage {
   const { temperature: warmth, temperatureReference, kinetics, transitions } = record(input, "input");
   const hot = temperature(warmth, "temperature");
   const reference = temperature(temperatureReference, "temperatureReference");
@@ -95,7 +96,7 @@ function storage(input: Storage, durationBy: (acceleration: number) => number): 
  * equivalentStorage({ ...storage, transitions: [wax] }).known; // => false
  * ```
  */
-export function equivalentStorage(input: Storage & { readonly duration: number }): EquivalentStorage {
+export function equivalentStorage(input: ComparedStorage & { readonly duration: number }): EquivalentStorage {
   const time = positive(record(input, "input").duration, "duration");
   return storage(input, (acceleration) => time * acceleration);
 }
@@ -122,7 +123,7 @@ export function equivalentStorage(input: Storage & { readonly duration: number }
  * test.known && test.duration.value / 86400; // => 91.25
  * ```
  */
-export function storageFor(input: Storage & { readonly durationReference: number }): EquivalentStorage {
+export function storageFor(input: ComparedStorage & { readonly durationReference: number }): EquivalentStorage {
   const time = positive(record(input, "input").durationReference, "durationReference");
   return storage(input, (acceleration) => time / acceleration);
 }

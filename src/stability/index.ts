@@ -6,7 +6,13 @@ export {
   relativeCentrifugalForce,
 } from "./centrifuge.js";
 export { colourDifference1976, colourDifference2000, type LabColour } from "./colour-difference.js";
-export { type AgeingAssumption, type EquivalentStorage, equivalentStorage, storageFor } from "./equivalent-storage.js";
+export {
+  type AgeingAssumption,
+  type ComparedStorage,
+  type EquivalentStorage,
+  equivalentStorage,
+  storageFor,
+} from "./equivalent-storage.js";
 export type { Interval } from "./interval.js";
 export type { AgeingKinetics } from "./kinetics.js";
 export { meanKineticTemperature, type TemperatureReading } from "./mean-kinetic-temperature.js";
