@@ -1,4 +1,5 @@
-import { list, notNegative, record, refuse, wholeNumber } from "../guards.js";
+import { fraction, list, notNegative, record, refuse, wholeNumber } from "../guards.js";
+import { stepsDown } from "../numeric/decimal.js";
 import type { LegalSource } from "./legal-table.js";
 
 /** How an inspector tests a batch of packs: counts and limits. */
@@ -66,6 +67,37 @@ export function batchTestFor(input: { readonly table: BatchTestTable; readonly p
   if (!row)
     return refuse("range", "packs", count, "a batch for which the table has a row; small ones are tested pack by pack");
   return readTest(row.test, "table.rows.test");
+}
+
+/**
+ * The test of a small batch, of which every pack is measured: the mean may not be below nominal, and a share may be short.
+ *
+ * $$\bar x \ge Q_n \qquad c = \lfloor n\,p \rfloor$$
+ *
+ * Acts measure all packs of batches below 100 (European Union, United Kingdom) or 12 (United States, New Zealand). The
+ * United Kingdom lets 5 % of them be short.
+ *
+ * @param input.packs - Packs in the batch, a whole number from 1 to 1000.
+ * @param input.shareDefectiveMax - Share of packs that may be short by more than the tolerable error, 0 to 1.
+ * @param input.noneBeyondTwo - Whether one that is short by more than two rejects the batch; `false` where it is left out.
+ * @returns The test, as plain data for `shareRejected`, `targetFill` and `acceptSample`.
+ * @throws CalculationError `input` where an argument is out of range.
+ * @source uk-si-2006-659 Schedule 2, paragraphs 3.6 and 4.7
+ * @example
+ * ```ts
+ * import { allPacksTest } from "gelwright/packing";
+ * allPacksTest({ packs: 60, shareDefectiveMax: 0.05 }).defectivesMax; // => 3
+ * ```
+ */
+export function allPacksTest(input: {
+  readonly packs: number;
+  readonly shareDefectiveMax: number;
+  readonly noneBeyondTwo?: boolean;
+}): BatchTest {
+  const { packs, shareDefectiveMax, noneBeyondTwo = false } = record(input, "input");
+  const sampleSize = wholeNumber(packs, "packs", 1, 1000);
+  const defectivesMax = stepsDown(sampleSize * fraction(shareDefectiveMax, "shareDefectiveMax"));
+  return readTest({ sampleSize, defectivesMax, mean: { sampleSize, factor: 0 }, noneBeyondTwo }, "input");
 }
 
 /** The test, checked. */

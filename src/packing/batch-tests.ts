@@ -107,7 +107,7 @@ export const batchTestsUk2006: BatchTestTable = {
 };
 
 /**
- * The lots and samples of New Zealand's average quantity system. Lots of 2 to 12 packs are measured all.
+ * The lots and samples of New Zealand's average quantity system. Of lots up to 12 packs all are measured.
  *
  * @source nz-sr-1999-373 Schedule 7A, table 1
  */
@@ -118,6 +118,61 @@ export const batchTestsNewZealand1999: BatchTestTable = {
   grade: "first-hand",
   source: "nz-sr-1999-373",
   rows: [
+    {
+      packsMin: 2,
+      packsMax: 2,
+      test: { sampleSize: 2, defectivesMax: 0, mean: { sampleSize: 2, factor: 0 }, noneBeyondTwo: false },
+    },
+    {
+      packsMin: 3,
+      packsMax: 3,
+      test: { sampleSize: 3, defectivesMax: 0, mean: { sampleSize: 3, factor: 0 }, noneBeyondTwo: false },
+    },
+    {
+      packsMin: 4,
+      packsMax: 4,
+      test: { sampleSize: 4, defectivesMax: 0, mean: { sampleSize: 4, factor: 0 }, noneBeyondTwo: false },
+    },
+    {
+      packsMin: 5,
+      packsMax: 5,
+      test: { sampleSize: 5, defectivesMax: 0, mean: { sampleSize: 5, factor: 0 }, noneBeyondTwo: false },
+    },
+    {
+      packsMin: 6,
+      packsMax: 6,
+      test: { sampleSize: 6, defectivesMax: 0, mean: { sampleSize: 6, factor: 0 }, noneBeyondTwo: false },
+    },
+    {
+      packsMin: 7,
+      packsMax: 7,
+      test: { sampleSize: 7, defectivesMax: 0, mean: { sampleSize: 7, factor: 0 }, noneBeyondTwo: false },
+    },
+    {
+      packsMin: 8,
+      packsMax: 8,
+      test: { sampleSize: 8, defectivesMax: 0, mean: { sampleSize: 8, factor: 0 }, noneBeyondTwo: false },
+    },
+    {
+      packsMin: 9,
+      packsMax: 9,
+      test: { sampleSize: 9, defectivesMax: 0, mean: { sampleSize: 9, factor: 0 }, noneBeyondTwo: false },
+    },
+    {
+      packsMin: 10,
+      packsMax: 10,
+      test: { sampleSize: 10, defectivesMax: 0, mean: { sampleSize: 10, factor: 0 }, noneBeyondTwo: false },
+    },
+    {
+      packsMin: 11,
+      packsMax: 11,
+      test: { sampleSize: 11, defectivesMax: 0, mean: { sampleSize: 11, factor: 0 }, noneBeyondTwo: false },
+    },
+    {
+      packsMin: 12,
+      packsMax: 12,
+      test: { sampleSize: 12, defectivesMax: 0, mean: { sampleSize: 12, factor: 0 }, noneBeyondTwo: false },
+    },
     {
       packsMin: 13,
       packsMax: 39,
@@ -194,6 +249,61 @@ export const batchTestsHandbook133: BatchTestTable = {
   grade: "from memory",
   source: "nist-hb-133",
   rows: [
+    {
+      packsMin: 1,
+      packsMax: 1,
+      test: { sampleSize: 1, defectivesMax: 0, mean: { sampleSize: 1, factor: 0 }, noneBeyondTwo: false },
+    },
+    {
+      packsMin: 2,
+      packsMax: 2,
+      test: { sampleSize: 2, defectivesMax: 0, mean: { sampleSize: 2, factor: 0 }, noneBeyondTwo: false },
+    },
+    {
+      packsMin: 3,
+      packsMax: 3,
+      test: { sampleSize: 3, defectivesMax: 0, mean: { sampleSize: 3, factor: 0 }, noneBeyondTwo: false },
+    },
+    {
+      packsMin: 4,
+      packsMax: 4,
+      test: { sampleSize: 4, defectivesMax: 0, mean: { sampleSize: 4, factor: 0 }, noneBeyondTwo: false },
+    },
+    {
+      packsMin: 5,
+      packsMax: 5,
+      test: { sampleSize: 5, defectivesMax: 0, mean: { sampleSize: 5, factor: 0 }, noneBeyondTwo: false },
+    },
+    {
+      packsMin: 6,
+      packsMax: 6,
+      test: { sampleSize: 6, defectivesMax: 0, mean: { sampleSize: 6, factor: 0 }, noneBeyondTwo: false },
+    },
+    {
+      packsMin: 7,
+      packsMax: 7,
+      test: { sampleSize: 7, defectivesMax: 0, mean: { sampleSize: 7, factor: 0 }, noneBeyondTwo: false },
+    },
+    {
+      packsMin: 8,
+      packsMax: 8,
+      test: { sampleSize: 8, defectivesMax: 0, mean: { sampleSize: 8, factor: 0 }, noneBeyondTwo: false },
+    },
+    {
+      packsMin: 9,
+      packsMax: 9,
+      test: { sampleSize: 9, defectivesMax: 0, mean: { sampleSize: 9, factor: 0 }, noneBeyondTwo: false },
+    },
+    {
+      packsMin: 10,
+      packsMax: 10,
+      test: { sampleSize: 10, defectivesMax: 0, mean: { sampleSize: 10, factor: 0 }, noneBeyondTwo: false },
+    },
+    {
+      packsMin: 11,
+      packsMax: 11,
+      test: { sampleSize: 11, defectivesMax: 0, mean: { sampleSize: 11, factor: 0 }, noneBeyondTwo: false },
+    },
     {
       packsMin: 12,
       packsMax: 250,

@@ -14,6 +14,8 @@ export interface ErrorTable extends LegalSource {
     readonly percent?: number;
     /** As a quantity [g or mL]; either this or `percent`. */
     readonly error?: number;
+    /** A row in % may be rounded up to another multiple than the others [g or mL]. */
+    readonly roundUpTo?: number;
   }[];
   /** Rows in % are rounded up to a multiple of this [g or mL]; left out where the act says nothing of it. */
   readonly roundUpTo?: number;
@@ -76,7 +78,7 @@ export function tolerableError(input: {
     refuse("input", "table.rows", "a row with both or neither", "percent or error in each row");
   const printed =
     error === undefined
-      ? roundedUp((quantity * positive(percent, "percent")) / 100, roundUpTo)
+      ? roundedUp((quantity * positive(percent, "percent")) / 100, row.roundUpTo ?? roundUpTo)
       : positive(error, "error");
   return { error: positive(Number(`${Number(printed.toPrecision(15))}e-${exponent}`), "error"), act, grade };
 }

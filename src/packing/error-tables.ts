@@ -52,8 +52,8 @@ export const tolerableErrorsNewZealand1999: ErrorTable = {
 };
 
 /**
- * Tolerable deficiencies of the international recommendation. Rows read in restatements, the rounding from memory; above
- * 1000 the recommendation rounds to whole units, which this table does not.
+ * Tolerable deficiencies of the international recommendation. Rows read in restatements, the rounding from memory: up
+ * to a tenth as far as 1000, to whole units above.
  *
  * @source oiml-r-87-2004 table 1
  */
@@ -71,9 +71,9 @@ export const tolerableErrorsOimlR87: ErrorTable = {
     { nominalMax: 300, error: 9 },
     { nominalMax: 500, percent: 3 },
     { nominalMax: 1000, error: 15 },
-    { nominalMax: 10_000, percent: 1.5 },
+    { nominalMax: 10_000, percent: 1.5, roundUpTo: 1 },
     { nominalMax: 15_000, error: 150 },
-    { nominalMax: null, percent: 1 },
+    { nominalMax: null, percent: 1, roundUpTo: 1 },
   ],
   roundUpTo: 0.1,
 };

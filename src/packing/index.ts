@@ -1,5 +1,5 @@
 export { acceptSample, type SampleVerdict } from "./accept-sample.js";
-export { type BatchTest, type BatchTestTable, batchTestFor } from "./batch-test.js";
+export { allPacksTest, type BatchTest, type BatchTestTable, batchTestFor } from "./batch-test.js";
 export {
   batchTestsEec1976,
   batchTestsEec1976Destructive,

@@ -12,6 +12,7 @@ export const validInputs: ValidInputs = {
     [{ table: tolerableErrorsEec1976, nominal: 250e-6, by: "volume" }],
   ],
   batchTestFor: [[{ table: { ...batchTestsEec1976, rows: batchTestsEec1976.rows.slice(0, 1) }, packs: 200 }]],
+  allPacksTest: [[{ packs: 60, shareDefectiveMax: 0.05, noneBeyondTwo: true }]],
   correctionFactor: [[{ sampleSize: 50, confidence: 0.995 }]],
   shareRejected: [
     [{ ...pack, test: double, mean: 0.0502, spread: 0.002 }],
