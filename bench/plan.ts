@@ -1,16 +1,15 @@
 import { type ScaledBatch, scaleFormula } from "gelwright/batch";
 import type { Formula } from "gelwright/formula";
 import { runPlan } from "gelwright/plan";
-import { oilOrderOf } from "../src/plan/addition-order.js";
 import { afterFilling, checkSetThrough } from "../src/plan/after-filling.js";
 import { cautionsOf } from "../src/plan/cautions.js";
 import { hotChecksOf } from "../src/plan/checks/index.js";
 import { withLoss } from "../src/plan/cold/in-the-room.js";
 import { runCold } from "../src/plan/cold/run.js";
 import { evaporationOf } from "../src/plan/evaporation.js";
-import { exposedIn, exposuresOf } from "../src/plan/exposure.js";
 import type { Content } from "../src/plan/moment.js";
 import { naturalOriginOf } from "../src/plan/natural-origin.js";
+import { oxidationRankingOf } from "../src/plan/oxidation-ranking.js";
 import { readJob } from "../src/plan/read.js";
 import { runSteps } from "../src/plan/run/run-steps.js";
 import { airOf } from "../src/plan/strength/air.js";
@@ -19,6 +18,7 @@ import { flowByPoints } from "../src/plan/strength/flow.js";
 import { suspendedIn } from "../src/plan/strength/suspended.js";
 import { strengthByTrials } from "../src/plan/strength/trials.js";
 import { yieldStressOf } from "../src/plan/strength/yield-stress.js";
+import { exposedIn, thermalExposuresOf } from "../src/plan/thermal-exposure.js";
 import { timelineOf } from "../src/plan/timeline.js";
 import { coldJob, exampleJob } from "../tests/support/example.js";
 import { medians, readable } from "./speed.js";
@@ -43,10 +43,10 @@ async function partsOf(scale: "beaker" | "kettle"): Promise<readonly (readonly s
     "steps run": run,
     "packs, exposure, evaporation": () => [
       afterFilling(job, moments, scaled),
-      exposuresOf(moments, exposedIn(moments)),
+      thermalExposuresOf(moments, exposedIn(moments)),
       evaporationOf(job, moments),
     ],
-    "oils in the other order": () => oilOrderOf(job, moments, exposedIn(moments), contents, scaled),
+    "oils in the other order": () => oxidationRankingOf(job, moments, exposedIn(moments), contents, scaled),
     "fits of trials and rheometer points": () => [strengthByTrials(job), flowByPoints(job)],
     "window for particles and settling": () => checkParticles(suspendedIn(moments, job, scaled), job, yieldStress),
     air: () => airOf(job, moments, scaled, yieldStress),

@@ -1,6 +1,6 @@
-import { stagedAdditions, vesselLeg } from "gelwright/heat";
+import { stagedAdditions, vesselSegment } from "gelwright/heat";
 import { type HeatLossLaw, heatLossFunction, specificHeatFunction, viscosityFunction } from "gelwright/laws";
-import { coolingLeg } from "gelwright/leg";
+import { coolingSegment } from "gelwright/transient";
 import { march } from "../tests/support/ode.js";
 import { type Contestant, speedTable } from "./speed.js";
 
@@ -39,13 +39,13 @@ type Answer = readonly [seconds: number, temperature: number, way: number];
 
 function ours(): Answer {
   const vessel = { heatLoss, temperatureAmbient: room };
-  const heated = vesselLeg({
+  const heated = vesselSegment({
     ...vessel,
     temperatureStart: room,
     temperatureEnd: hottest,
     heatCapacity: solid,
-    kinks: [melting.temperatureOnset, melting.temperatureEnd],
-    supply: { supply: "power", power },
+    breakpoints: [melting.temperatureOnset, melting.temperatureEnd],
+    heatSource: { kind: "power", power },
   });
   const added = stagedAdditions({
     ...vessel,
@@ -56,8 +56,8 @@ function ours(): Answer {
   });
   const settled = { ...vessel, heatCapacity: whole, rates: { way: settling } };
   const temperatureStart = added.stages.at(-1)?.temperatureMixed ?? Number.NaN;
-  const cooled = coolingLeg({ ...settled, temperatureStart, temperatureEnd: fillFrom });
-  const filled = coolingLeg({ ...settled, temperatureStart: fillFrom, duration: fill });
+  const cooled = coolingSegment({ ...settled, temperatureStart, temperatureEnd: fillFrom });
+  const filled = coolingSegment({ ...settled, temperatureStart: fillFrom, duration: fill });
   return [
     heated.duration + hold + added.duration + cooled.duration,
     filled.temperatureEnd,
@@ -78,7 +78,7 @@ function over(from: number, to: number, flow: (at: number) => number, tolerance:
   return march(slope, [0, 0], Math.abs(to - from), tolerance);
 }
 
-/** The same by the solver, which gets all help: ends and kinks where it can meet them, and the loss compiled once. */
+/** The same by the solver, which gets all help: ends and breakpoints where it can meet them, and the loss compiled once. */
 function marched(tolerance: number): Answer {
   const heating = (at: number): number => (power - loss(at)) / solid(at);
   const stops = [room, melting.temperatureOnset, melting.temperatureEnd, hottest];
@@ -115,7 +115,7 @@ export function processTable(): Promise<string> {
     error: Math.max(...solve().map((figure, i) => Math.abs(figure / (truth[i] ?? Number.NaN) - 1))).toExponential(0),
   });
   return speedTable("heat, melt, hold, three additions, cool, settle, fill", [
-    contestant("gelwright vesselLeg, stagedAdditions, coolingLeg", ours),
+    contestant("gelwright vesselSegment, stagedAdditions, coolingSegment", ours),
     ...[1e-4, 1e-6, 1e-8, 1e-10, 1e-12].map((tolerance) =>
       contestant(`odex 2.0.4, tolerance ${tolerance}`, () => marched(tolerance)),
     ),

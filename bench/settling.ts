@@ -3,7 +3,7 @@ import { hinderedFactor, settlingOverCooling } from "gelwright/particles";
 import { march } from "../tests/support/ode.js";
 import { type Contestant, speedTable } from "./speed.js";
 
-/** Particles in a vessel that cools for four hours: a smooth case, so that the integrators meet no kink. */
+/** Particles in a vessel that cools for four hours: a smooth case, so that the integrators meet no breakpoint. */
 const job = {
   diameter: 60e-6,
   densityParticle: 2600,
@@ -37,9 +37,9 @@ function marched([temperature, way]: readonly [number, number], seconds: number,
 
 /** The way by many short stretches at the tightest tolerance: what the others are held against. */
 function reference(): number {
-  const stretches = 256;
+  const segments = 256;
   let state: [number, number] = [job.temperatureStart, 0];
-  for (let i = 0; i < stretches; i++) state = marched(state, job.duration / stretches, 1e-14);
+  for (let i = 0; i < segments; i++) state = marched(state, job.duration / segments, 1e-14);
   return state[1];
 }
 

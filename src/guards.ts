@@ -43,15 +43,10 @@ export function fraction(value: unknown, path: string): number {
   return refuse("input", path, show(value), "a fraction from 0 to 1");
 }
 
-/** The value, if it is a whole number from `least` to `most`. */
-export function wholeNumber(
-  value: unknown,
-  path: string,
-  least: number,
-  most: number = Number.MAX_SAFE_INTEGER,
-): number {
-  if (typeof value === "number" && Number.isSafeInteger(value) && value >= least && value <= most) return value;
-  const range = most < Number.MAX_SAFE_INTEGER ? `from ${least} to ${most}` : `of ${least} or more`;
+/** The value, if it is a whole number from `min` to `max`. */
+export function wholeNumber(value: unknown, path: string, min: number, max: number = Number.MAX_SAFE_INTEGER): number {
+  if (typeof value === "number" && Number.isSafeInteger(value) && value >= min && value <= max) return value;
+  const range = max < Number.MAX_SAFE_INTEGER ? `from ${min} to ${max}` : `of ${min} or more`;
   return refuse("input", path, show(value), `a whole number ${range}`);
 }
 
@@ -67,10 +62,10 @@ export function record<T extends object>(value: T, path: string): T {
   return refuse("input", path, show(value), "an object with named arguments");
 }
 
-/** The value, if it is a list with at least `least` members. */
-export function list<T>(value: readonly T[], path: string, least = 0): readonly T[] {
-  if (Array.isArray(value) && value.length >= least) return value;
-  return refuse("input", path, show(value), least > 0 ? `a list of at least ${least}` : "a list");
+/** The value, if it is a list with at least `min` members. */
+export function list<T>(value: readonly T[], path: string, min = 0): readonly T[] {
+  if (Array.isArray(value) && value.length >= min) return value;
+  return refuse("input", path, show(value), min > 0 ? `a list of at least ${min}` : "a list");
 }
 
 /**

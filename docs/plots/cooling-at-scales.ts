@@ -1,7 +1,7 @@
 import { line, ruleY, text } from "@observablehq/plot";
 import { heatCapacityFunction } from "gelwright/heat";
 import { choiOkosFat, type HeatLossLaw } from "gelwright/laws";
-import { coolingLeg, type LegEnd } from "gelwright/leg";
+import { coolingSegment, type SegmentEnd } from "gelwright/transient";
 import type { Figure } from "./figure.js";
 import { spoken, timedPoints, timeScale, timesBetween, timeTicks } from "./time-axis.js";
 
@@ -29,8 +29,8 @@ function lossOf(mass: number): HeatLossLaw {
 }
 
 /** Down to where it sets: from there on it is no longer stirred, and the law is another. */
-function cooled(mass: number, until: LegEnd) {
-  const { temperatureEnd, duration } = coolingLeg({
+function cooled(mass: number, until: SegmentEnd) {
+  const { temperatureEnd, duration } = coolingSegment({
     ...until,
     temperatureStart: temperatures.start,
     temperatureAmbient: 20,

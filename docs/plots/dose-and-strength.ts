@@ -23,19 +23,19 @@ export function doseAndStrength(): Figure {
   }));
   const dose = doseForStrength({ fit, strength: wanted });
   const percent = (value: number) => `${(100 * value).toFixed(1)} %`;
-  const { least, value, greatest } = fit.threshold;
+  const { min, value, max } = fit.threshold;
   return {
     name: "dose-and-strength",
     title: "Seven batches of gel, the curve of dose and strength fitted to them, and its 95 % limits",
-    description: `No gel below a threshold of ${percent(value)}, which lies between ${percent(least)} and ${percent(greatest)}. For ${wanted} Pa the dose is ${percent(dose.value)}, between ${percent(dose.least)} and ${percent(dose.greatest)}. One batch scatters about the curve by ${Math.round(100 * fit.scatter)} % besides.`,
+    description: `No gel below a threshold of ${percent(value)}, which lies between ${percent(min)} and ${percent(max)}. For ${wanted} Pa the dose is ${percent(dose.value)}, between ${percent(dose.min)} and ${percent(dose.max)}. One batch scatters about the curve by ${Math.round(100 * fit.scatter)} % besides.`,
     options: {
       x: { label: "gel former [% by mass] →", domain: [2, 12.5] },
       y: { type: "log", label: "↑ strength [Pa]", domain: [1, 200], tickFormat: String, ticks: [1, 3, 10, 30, 100] },
       marks: [
-        rectX([fit.threshold], { x1: () => 100 * least, x2: () => 100 * greatest, fillOpacity: 0.15 }),
+        rectX([fit.threshold], { x1: () => 100 * min, x2: () => 100 * max, fillOpacity: 0.15 }),
         ruleX([100 * value], { strokeDasharray: "7 4" }),
         text([value], { x: () => 100 * value, y: () => 150, text: () => "threshold", dx: 30, textAnchor: "start" }),
-        areaY(curve, { x: "percent", y1: "least", y2: "greatest", fillOpacity: 0.15 }),
+        areaY(curve, { x: "percent", y1: "min", y2: "max", fillOpacity: 0.15 }),
         line(curve, { x: "percent", y: "value", strokeWidth: 2 }),
         dot(trials, {
           x: (trial: { dose: number }) => 100 * trial.dose,

@@ -2,9 +2,9 @@ import { coolingAtScales } from "./cooling-at-scales.js";
 import { doseAndStrength } from "./dose-and-strength.js";
 import type { Figure } from "./figure.js";
 import { flowCurveBand } from "./flow-curve-band.js";
-import { heldSizes } from "./held-sizes.js";
 import { powerNumbers } from "./power-numbers.js";
 import { shelfLifeByRegression } from "./shelf-life.js";
+import { suspendedSizes } from "./suspended-sizes.js";
 import { targetFills } from "./target-fills.js";
 import { windowForAdding } from "./window-for-adding.js";
 
@@ -14,7 +14,7 @@ export function figures(): readonly Figure[] {
     coolingAtScales(),
     doseAndStrength(),
     flowCurveBand(),
-    heldSizes(),
+    suspendedSizes(),
     powerNumbers(),
     shelfLifeByRegression(),
     targetFills(),

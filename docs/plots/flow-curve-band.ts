@@ -20,12 +20,12 @@ const points = [
 export function flowCurveBand(): Figure {
   const { best } = chooseFlowCurve({ points });
   const curve = Array.from({ length: 61 }, (_, step) => 10 ** (step / 12 - 2)).map((shearRate) => {
-    const { stress, least, greatest, extrapolated } = fittedStressAt({ fit: best, shearRate });
-    return { shearRate, stress, least, most: greatest, extrapolated };
+    const { stress, min, max, extrapolated } = fittedStressAt({ fit: best, shearRate });
+    return { shearRate, stress, min, max: max, extrapolated };
   });
   const percent = (rate: number) => {
-    const { stress, greatest } = fittedStressAt({ fit: best, shearRate: rate });
-    return `${Math.round((100 * (greatest - stress)) / stress)} %`;
+    const { stress, max } = fittedStressAt({ fit: best, shearRate: rate });
+    return `${Math.round((100 * (max - stress)) / stress)} %`;
   };
   const inside = curve.filter(({ extrapolated }) => !extrapolated);
   return {
@@ -42,7 +42,7 @@ export function flowCurveBand(): Figure {
       },
       y: { type: "log", label: "↑ stress [Pa]", tickFormat: String, domain: [9, 300], ticks: [10, 20, 50, 100, 200] },
       marks: [
-        areaY(curve, { x: "shearRate", y1: "least", y2: "most", fillOpacity: 0.15 }),
+        areaY(curve, { x: "shearRate", y1: "min", y2: "max", fillOpacity: 0.15 }),
         line(curve, { x: "shearRate", y: "stress", strokeDasharray: "2 5" }),
         line(inside, { x: "shearRate", y: "stress", strokeWidth: 2 }),
         dot(points, { x: "shearRate", y: "stress", r: 4, fill: "var(--plot-background)", stroke: "currentColor" }),

@@ -16,7 +16,7 @@ function curve(impeller: Impeller, vessel?: StirredVessel) {
 
 /** What impellers draw over the whole range of Reynolds number. */
 export function powerNumbers(): Figure {
-  const pitched: Impeller = { kind: "pitched-blade", diameter: 0.2 };
+  const pitched: Impeller = { kind: "pitched-blade turbine", diameter: 0.2 };
   const curves = [
     { words: "pitched blades, with baffles", dashes: "none", points: curve(pitched, baffled) },
     { words: "the same, without", dashes: "7 4", points: curve(pitched, bare) },

@@ -13,7 +13,7 @@ const gel = {
   viscosity: { law: "setting", melt, temperatureSetting: 62, steepness: 0.4 },
   temperatureEnd: 30,
   settlingAllowed: 0.005,
-  viscosityStirrable: 10,
+  stirrableViscosityMax: 10,
 } as const;
 const cooling = { temperatureAmbient: 20, temperatureStart: 85 } as const;
 const vessels = [
@@ -45,10 +45,10 @@ export function windowForAdding(): Figure {
     };
   });
   const ends = all.flatMap((vessel) => vessel.ends);
-  const coldest = all[0]?.window.temperatureColdest ?? Number.NaN;
+  const coldest = all[0]?.window.temperatureMin ?? Number.NaN;
   const said = all.map(
     ({ name, window }) =>
-      `${name}: from ${window.temperatureWarmest.toFixed(1)} °C after ${spoken(window.durationUntilOpen)} to ${window.temperatureColdest.toFixed(1)} °C after ${spoken(window.durationUntilClosed)}`,
+      `${name}: from ${window.temperatureMax.toFixed(1)} °C after ${spoken(window.durationUntilOpen)} to ${window.temperatureMin.toFixed(1)} °C after ${spoken(window.durationUntilClosed)}`,
   );
   return {
     name: "window-for-adding",

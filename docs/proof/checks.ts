@@ -34,7 +34,7 @@ function run(check: Check): RunCheck {
   if (!call) throw new Error(`${check.id} calls ${check.call}, which there is not`);
   const inputs = (Array.isArray(check.inputs) ? check.inputs : [check.inputs]) as unknown[];
   const deviations = compare(call(...inputs), check);
-  const worst = deviations.reduce((most, one) => (off(one) > off(most) ? one : most));
+  const worst = deviations.reduce((max, one) => (off(one) > off(max) ? one : max));
   return { check, worst, compared: deviations.length, holds: deviations.every(({ holds }) => holds) };
 }
 

@@ -16,7 +16,7 @@ const shelves: readonly Shelf[] = [
   {
     category: "Guides",
     folder: "guides/",
-    first: ["start", "questions", "documents", "recipes", "cautions", "versions"],
+    first: ["start", "questions", "documents", "names", "recipes", "cautions", "versions"],
   },
   {
     category: "What it rests on",

@@ -9,9 +9,9 @@ import type { Batch, BatchAllowance } from "./types.js";
 export interface BatchVessel {
   readonly name: string;
   /** Least working volume [m³]. */
-  readonly volumeLeast: number;
+  readonly volumeMin: number;
   /** Greatest working volume [m³]. */
-  readonly volumeGreatest: number;
+  readonly volumeMax: number;
   /** Inner diameter [m]. */
   readonly diameter: number;
   /** Its bottom; left out for a flat one. */

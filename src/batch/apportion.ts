@@ -7,7 +7,7 @@ export interface Candidate {
   /** Part of an increment that was cut off: 0 where the mass lies on the grid. */
   readonly remainder: number;
   /** The most increments that the line may have. */
-  readonly most: number;
+  readonly max: number;
   readonly carrier: boolean;
 }
 
@@ -19,7 +19,7 @@ interface Choice {
 }
 
 /** More sums than this take many increments that share no measure; the search is then given up. */
-const sumsMost = 100_000;
+const sumsMax = 100_000;
 
 /**
  * Number of increments of each line, so that the sum is the least that can be reached and not below `wanted`.
@@ -31,7 +31,7 @@ export function apportion(lines: readonly Candidate[], wanted: number): readonly
   const carrier = lines.find((line) => line.carrier);
   let choices = new Map<number, Choice>([[0, { lift: 0, cost: 0, ups: [] }]]);
   for (const line of lines) {
-    if (line === carrier || line.remainder === 0 || line.floor >= line.most) continue;
+    if (line === carrier || line.remainder === 0 || line.floor >= line.max) continue;
     const next = new Map<number, Choice>();
     for (const before of choices.values()) {
       const up = {
@@ -44,13 +44,13 @@ export function apportion(lines: readonly Candidate[], wanted: number): readonly
         if (choice.cost < (next.get(choice.lift)?.cost ?? Infinity) - 1e-9 * line.unit) next.set(choice.lift, choice);
       }
     }
-    if (next.size > sumsMost) refuse("range", "lines", "too many sums to search", "fewer different increments");
+    if (next.size > sumsMax) refuse("range", "lines", "too many sums to search", "fewer different increments");
     choices = next;
   }
   const missing = lines.reduce((rest, line) => rest - line.floor * line.unit, wanted);
   const [best] = [...choices.values()]
     .map((choice) => closed(choice, missing, carrier))
-    .filter(({ lift, steps }) => lift >= missing && (!carrier || (steps > 0 && steps <= carrier.most)))
+    .filter(({ lift, steps }) => lift >= missing && (!carrier || (steps > 0 && steps <= carrier.max)))
     .sort((a, b) => a.lift - b.lift || a.far - b.far || a.cost - b.cost);
   if (!best) return refuse("unreachable", "lines", "a total out of reach", "limits that leave room for it");
   return lines.map((line) => (line === carrier ? best.steps : line.floor + Number(best.ups.includes(line))));

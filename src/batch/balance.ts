@@ -9,12 +9,12 @@ export interface Balance {
   readonly increment: number;
   /** Greatest load [kg], the container included. */
   readonly capacity: number;
-  /** Least net mass [kg] that it weighs closely enough: from `leastWeight`, or from its certificate. */
-  readonly leastWeight: number;
+  /** Least net mass [kg] that it weighs closely enough: from `minimumWeight`, or from its certificate. */
+  readonly minimumWeight: number;
 }
 
 /** More weighings of one line than this are a slip in the figures, not a way to weigh. */
-const portionsMost = 1000;
+const portionsMax = 1000;
 
 /**
  * The least net mass that a balance weighs to a stated relative uncertainty, from its repeatability.
@@ -31,11 +31,11 @@ const portionsMost = 1000;
  * @source usp-41
  * @example
  * ```ts
- * import { leastWeight } from "gelwright/batch";
- * leastWeight({ standardDeviation: 0.00004, increment: 0.0001, uncertainty: 0.01 }); // => 0.0082
+ * import { minimumWeight } from "gelwright/batch";
+ * minimumWeight({ standardDeviation: 0.00004, increment: 0.0001, uncertainty: 0.01 }); // => 0.0082
  * ```
  */
-export function leastWeight(input: {
+export function minimumWeight(input: {
   readonly standardDeviation: number;
   readonly increment: number;
   readonly uncertainty?: number;
@@ -66,8 +66,8 @@ export function leastWeight(input: {
  *   name: "gel former",
  *   mass: 4.2,
  *   balances: [
- *     { name: "bench", increment: 0.001, capacity: 6, leastWeight: 0.05 },
- *     { name: "floor", increment: 0.02, capacity: 150, leastWeight: 2 },
+ *     { name: "bench", increment: 0.001, capacity: 6, minimumWeight: 0.05 },
+ *     { name: "floor", increment: 0.02, capacity: 150, minimumWeight: 2 },
  *   ],
  * }).increment; // => 0.001
  * ```
@@ -84,20 +84,20 @@ export function chooseBalance<B extends Balance>(input: {
   const choices = each(balances, "balances", (balance, at) => {
     const increment = positive(balance.increment, `${at}.increment`);
     const room = positive(balance.capacity, `${at}.capacity`) - tare;
-    const least = notNegative(balance.leastWeight, `${at}.leastWeight`);
+    const min = notNegative(balance.minimumWeight, `${at}.minimumWeight`);
     return {
       balance,
       increment,
-      least,
+      min,
       portions: room > 0 ? Math.max(1, stepsUp(mass / room)) : Number.POSITIVE_INFINITY,
     };
-  }).filter(({ least, portions }) => portions <= portionsMost && mass / portions >= least);
+  }).filter(({ min, portions }) => portions <= portionsMax && mass / portions >= min);
   const [best] = choices.sort((a, b) => a.portions - b.portions || a.increment - b.increment);
   if (best) return { balance: best.balance, portions: best.portions, increment: best.increment };
   return refuse(
     "unreachable",
     name,
-    `${Number(mass.toPrecision(4))} kg, which no balance can weigh (${balances.map((b) => `${b.name}: ${b.leastWeight} to ${b.capacity} kg`).join(", ")})`,
+    `${Number(mass.toPrecision(4))} kg, which no balance can weigh (${balances.map((b) => `${b.name}: ${b.minimumWeight} to ${b.capacity} kg`).join(", ")})`,
     "a mass within one of them: a larger batch, another balance, or a premix that carries this line",
   );
 }

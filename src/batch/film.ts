@@ -1,6 +1,6 @@
 import { positive, record, refuse, result } from "../guards.js";
 import { gravity } from "../laws/gravity.js";
-import { bottomSize, type VesselBottom } from "../mixing/index.js";
+import { bottomGeometry, type VesselBottom } from "../mixing/index.js";
 import type { Allowance } from "./allowance.js";
 import { text } from "./named.js";
 
@@ -99,6 +99,6 @@ export function filmAllowances(input: {
 /** The face of the bottom, less the wall that a flat-bottomed vessel would wet for what lies in it [m²]. */
 function areaBelowWall(diameter: number, bottom: VesselBottom | undefined): number {
   if (bottom === undefined) return (Math.PI / 4) * diameter * diameter;
-  const { area, volume } = bottomSize({ vessel: { diameter, bottom } });
+  const { area, volume } = bottomGeometry({ vessel: { diameter, bottom } });
   return area - (4 * volume) / diameter;
 }

@@ -1,6 +1,6 @@
 export type { Allowance, FixedAllowance, ProportionalAllowance } from "./allowance.js";
 export type { BatchVessel } from "./allowances-of.js";
-export { type Balance, chooseBalance, leastWeight } from "./balance.js";
+export { type Balance, chooseBalance, minimumWeight } from "./balance.js";
 export { type AllowanceMass, type BatchCharge, chargeFor, type LineCharge } from "./charge.js";
 export { type BatchCost, costOf } from "./cost.js";
 export { type Delivered, deliveredFrom } from "./delivered.js";

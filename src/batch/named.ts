@@ -11,9 +11,9 @@ export function each<T extends { readonly name: string }, R>(
   members: readonly T[],
   path: string,
   read: (member: T, at: string) => R,
-  least = 1,
+  min = 1,
 ): R[] {
-  return list(members, path, least).map((member, i) => {
+  return list(members, path, min).map((member, i) => {
     const at = `${path}[${i}]`;
     text(record(member, at).name, `${at}.name`);
     return read(member, at);

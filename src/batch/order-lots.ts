@@ -33,7 +33,7 @@ export interface LotOrder {
   /** Working days from the first charge to the last stage at which somebody has to be there. */
   readonly days: number;
   /** Lots that fit no working day, with the reason; they have no entries. */
-  readonly notFitting: readonly { readonly lot: number; readonly why: string }[];
+  readonly notFitting: readonly { readonly lot: number; readonly reason: string }[];
 }
 
 /** A stage with its place within the lot [s after its begin]. */
@@ -104,8 +104,8 @@ export function orderLots(input: {
   const attended = Math.max(0, ...placed.map(({ to }, i) => (stages[i]?.alone === true ? 0 : to)));
   const taken = new Map<string, Occupied[]>([...counts.keys()].map((key) => [key, []]));
   if (attended > day + hair) {
-    const why = `${attended} s of work on a lot do not fit a working day of ${day} s`;
-    return { entries: [], days: 0, notFitting: Array.from({ length: lots }, (_, i) => ({ lot: i + 1, why })) };
+    const reason = `${attended} s of work on a lot do not fit a working day of ${day} s`;
+    return { entries: [], days: 0, notFitting: Array.from({ length: lots }, (_, i) => ({ lot: i + 1, reason })) };
   }
   const entries: LotEntry[] = [];
   let earliest = 0;
@@ -201,7 +201,7 @@ function firstFit(
     const frees = holds.flatMap(({ key, from }) => (taken.get(key) ?? []).map((one) => one.to - from));
     const next = frees
       .filter((time) => time > now + hair)
-      .reduce((least, time) => Math.min(least, time), Number.POSITIVE_INFINITY);
+      .reduce((min, time) => Math.min(min, time), Number.POSITIVE_INFINITY);
     begin = inDay(next);
     if (!Number.isFinite(begin))
       refuse("range", "stages", `${placed.length} stages`, "durations that can be told apart");

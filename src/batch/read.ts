@@ -28,7 +28,7 @@ const usualTolerance = 0.005;
  *   target: { packs: 1200, fillVolume: "15 mL" },
  *   density: "915 kg/m³",
  *   allowances: [{ kind: "mass", name: "samples", mass: "150 g" }],
- *   balances: [{ name: "bench", increment: "1 g", capacity: "6 kg", leastWeight: "50 g" }],
+ *   balances: [{ name: "bench", increment: "1 g", capacity: "6 kg", minimumWeight: "50 g" }],
  * });
  * batch.target; // => { volume: 0.018 }
  * ```
@@ -107,17 +107,17 @@ function sound(names: readonly (string | undefined)[] | undefined): readonly str
 }
 
 function readBalance(draft: Draft<BalanceDocument>, at: string, findings: Findings): Balance {
-  const mass = (key: "increment" | "capacity" | "leastWeight"): number =>
+  const mass = (key: "increment" | "capacity" | "minimumWeight"): number =>
     findings.quantity(draft[key], "mass", join(at, key), aboveZero);
   const balance = {
     name: draft.name ?? "",
     increment: mass("increment"),
     capacity: mass("capacity"),
-    leastWeight: mass("leastWeight"),
+    minimumWeight: mass("minimumWeight"),
   };
-  if (balance.leastWeight < 2 * balance.increment)
-    findings.note(join(at, "leastWeight"), draft.leastWeight, `two increments of ${draft.increment} at least`);
-  if (balance.leastWeight > balance.capacity)
-    findings.note(join(at, "leastWeight"), draft.leastWeight, `no more than the capacity, ${draft.capacity}`);
+  if (balance.minimumWeight < 2 * balance.increment)
+    findings.note(join(at, "minimumWeight"), draft.minimumWeight, `two increments of ${draft.increment} at least`);
+  if (balance.minimumWeight > balance.capacity)
+    findings.note(join(at, "minimumWeight"), draft.minimumWeight, `no more than the capacity, ${draft.capacity}`);
   return balance;
 }

@@ -106,8 +106,8 @@ export function reconcile(input: {
 }
 
 function within(mass: number, tolerance: WeighingTolerance, path: string): boolean {
-  const { least, greatest } = record(tolerance, path);
-  if (notNegative(least, `${path}.least`) > positive(greatest, `${path}.greatest`))
-    refuse("input", path, `${least} to ${greatest}`, "least not above greatest");
-  return mass >= least && mass <= greatest;
+  const { min, max } = record(tolerance, path);
+  if (notNegative(min, `${path}.min`) > positive(max, `${path}.max`))
+    refuse("input", path, `${min} to ${max}`, "min not above max");
+  return mass >= min && mass <= max;
 }

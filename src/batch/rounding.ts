@@ -13,7 +13,7 @@ export interface LineToRound {
   /** True for the line that takes what rounding leaves over (q.s.); at most one. */
   readonly carrier?: boolean;
   /** The most that the batch may hold of it [kg], not below the mass: rounding never goes above. */
-  readonly massGreatest?: number;
+  readonly massMax?: number;
 }
 
 /** Masses that the balances can show. */
@@ -28,7 +28,7 @@ export interface RoundedLines {
   /** Sum of the rounded masses [kg], exact as a decimal. */
   readonly total: number;
   /** The total that was asked for [kg]. */
-  readonly totalWanted: number;
+  readonly totalTarget: number;
   /** Whether the total is the one wanted; if not, it is the next above that the balances can reach. */
   readonly onGrid: boolean;
 }
@@ -42,7 +42,7 @@ export interface RoundedLines {
  * cannot reach it, the carrier takes the rest, by more than one increment if need be.
  *
  * @param input.lines - Name, exact mass [kg], increment [kg], and what else binds each line.
- * @param input.atLeast - Total wanted [kg]; the sum of the exact masses where it is left out.
+ * @param input.totalMin - Total wanted [kg]; the sum of the exact masses where it is left out.
  * @returns Rounded lines, their exact total, and whether it is the total wanted [kg].
  * @throws CalculationError `input` where an argument is out of range; `unreachable` where a line is below one increment of its balance, or limits keep the lines below the total; `range` where there are too many steps to count.
  * @source comap-2016 chapter 14 (largest remainder: Hamilton's method)
@@ -60,13 +60,13 @@ export interface RoundedLines {
  */
 export function roundToBalances(input: {
   readonly lines: readonly LineToRound[];
-  readonly atLeast?: number;
+  readonly totalMin?: number;
 }): RoundedLines {
-  const { lines, atLeast } = record(input, "input");
+  const { lines, totalMin } = record(input, "input");
   const read = each(lines, "lines", readLine);
   const [, second] = read.filter((line) => line.carrier);
   if (second) refuse("input", `${second.at}.carrier`, true, "one carrier at most");
-  const totalWanted = positive(atLeast ?? read.reduce((sum, line) => sum + line.mass, 0), "total");
+  const totalTarget = positive(totalMin ?? read.reduce((sum, line) => sum + line.mass, 0), "total");
 
   // All masses as whole numbers of the finest decimal place that any increment has.
   const exponent = Math.min(...read.map((line) => line.exponent));
@@ -74,7 +74,7 @@ export function roundToBalances(input: {
     ...line,
     unit: multiple(1, { ...line, exponent: line.exponent - exponent }, line.at),
   }));
-  const counts = apportion(candidates, stepsUp(totalWanted / 10 ** exponent));
+  const counts = apportion(candidates, stepsUp(totalTarget / 10 ** exponent));
   const units = candidates.reduce((sum, { unit }, i) => sum + (counts[i] ?? 0) * unit, 0);
   const total = multiple(units, { digits: 1, exponent }, "total");
   return {
@@ -83,21 +83,20 @@ export function roundToBalances(input: {
       return { name: line.name, mass, deviation: mass - line.mass };
     }),
     total,
-    totalWanted,
-    onGrid: total <= totalWanted * (1 + slack),
+    totalTarget,
+    onGrid: total <= totalTarget * (1 + slack),
   };
 }
 
-function readLine({ name, mass, increment, carrier, massGreatest = Number.MAX_VALUE }: LineToRound, at: string) {
+function readLine({ name, mass, increment, carrier, massMax = Number.MAX_VALUE }: LineToRound, at: string) {
   const step = decimal(increment, `${at}.increment`);
   const steps = notNegative(mass, `${at}.mass`) / increment;
   const floor = stepsDown(steps);
   if (mass > 0 && floor === 0)
     refuse("unreachable", at, `${mass} kg of ${name}`, `at least one increment, ${increment} kg`);
-  const most = stepsDown(positive(massGreatest, `${at}.massGreatest`) / increment);
-  if (steps * (1 - slack) > massGreatest / increment)
-    refuse("input", at, mass, `at most its limit, ${massGreatest} kg`);
+  const max = stepsDown(positive(massMax, `${at}.massMax`) / increment);
+  if (steps * (1 - slack) > massMax / increment) refuse("input", at, mass, `at most its limit, ${massMax} kg`);
   // A remainder within the noise of doubles is none: the mass lies on the grid.
   const remainder = steps - floor > slack * steps ? steps - floor : 0;
-  return { ...step, name, at, mass, floor, remainder, most, carrier: Boolean(carrier) };
+  return { ...step, name, at, mass, floor, remainder, max, carrier: Boolean(carrier) };
 }

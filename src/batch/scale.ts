@@ -13,7 +13,7 @@ import { type WeighedLot, weigh } from "./weigh.js";
 /** A formula scaled to a batch: what to weigh on what, how often, and what arrives. */
 export interface ScaledBatch {
   /** Finished product asked for [kg]. */
-  readonly wanted: number;
+  readonly massTarget: number;
   /** Packs asked for, where the target is in packs. */
   readonly packs?: number | undefined;
   /** Density of the product at 20 °C [kg/m³]; left out where it is not known. */
@@ -61,7 +61,7 @@ export interface ScaledBatch {
  *   version: 1,
  *   target: { mass: "5 kg" },
  *   allowances: [{ kind: "mass", name: "samples", mass: "123.4 g" }],
- *   balances: [{ name: "bench", increment: "1 g", capacity: "6 kg", leastWeight: "50 g" }],
+ *   balances: [{ name: "bench", increment: "1 g", capacity: "6 kg", minimumWeight: "50 g" }],
  * });
  * scaleFormula({ formula, batch }).lot.lines.map((line) => line.mass); // => [0.461, 4.663]
  * ```
@@ -78,7 +78,7 @@ export function scaleFormula(input: {
   const density =
     batch.density === undefined ? densityOf(lines, formula.materials) : positive(batch.density, "density");
   record(target, "target");
-  const wanted = deliveredMass("mass" in target ? target : { ...target, density: density ?? unknownDensity() });
+  const massTarget = deliveredMass("mass" in target ? target : { ...target, density: density ?? unknownDensity() });
   if (packs !== undefined) positive(packs, "packs");
   if (vessel !== undefined) record(vessel, "vessel");
   const allowances = allowancesOf(formula, batch, { vessel, density, yieldStress });
@@ -88,10 +88,10 @@ export function scaleFormula(input: {
       lines: lines.map((line) => ({ name: nameOf(line), massFraction: line.massFraction })),
       allowances,
     });
-  const lots = vessel === undefined ? 1 : lotsOf(chargeOf(wanted), density ?? unknownDensity(), vessel);
-  const charge = chargeOf(wanted / lots);
-  const lot = weigh(lines, charge, allowances, wanted / lots, batch, formula.materials);
-  return { wanted, packs, density, lots, charge, lot, cost: costOfLots(formula, lot, lots, packs) };
+  const lots = vessel === undefined ? 1 : lotsOf(chargeOf(massTarget), density ?? unknownDensity(), vessel);
+  const charge = chargeOf(massTarget / lots);
+  const lot = weigh(lines, charge, allowances, massTarget / lots, batch, formula.materials);
+  return { massTarget, packs, density, lots, charge, lot, cost: costOfLots(formula, lot, lots, packs) };
 }
 
 function unknownDensity(): never {
@@ -120,14 +120,14 @@ function densityOf(lines: readonly FormulaLine[], materials: Formula["materials"
 }
 
 /** Lots so that the charge of each, with the fixed allowances that each needs anew, fits the working volume. */
-function lotsOf(charge: BatchCharge, density: number, { volumeLeast, volumeGreatest }: BatchVessel): number {
+function lotsOf(charge: BatchCharge, density: number, { volumeMin, volumeMax }: BatchVessel): number {
   const fixed = charge.lines.reduce((sum, line) => sum + line.massFixed, 0) / density;
   const scaling = charge.lines.reduce((sum, line) => sum + line.massProportional, 0) / density;
-  if (fixed >= positive(volumeGreatest, "volumeGreatest"))
-    refuse("unreachable", "allowances", `${fixed} m³ of losses`, `less than ${volumeGreatest} m³`);
+  if (fixed >= positive(volumeMax, "volumeMax"))
+    refuse("unreachable", "allowances", `${fixed} m³ of losses`, `less than ${volumeMax} m³`);
   return splitIntoLots({
     volume: result(scaling, "volume"),
-    volumeLeast: Math.max(notNegative(volumeLeast, "volumeLeast") - fixed, Number.MIN_VALUE),
-    volumeGreatest: volumeGreatest - fixed,
+    volumeMin: Math.max(notNegative(volumeMin, "volumeMin") - fixed, Number.MIN_VALUE),
+    volumeMax: volumeMax - fixed,
   }).lots;
 }

@@ -49,7 +49,7 @@ export const batchSchema: GenericSchema<unknown, BatchDocument> = strictObject({
   density: exactOptional(quantity("density", "915 kg/m³")),
   allowances: exactOptional(array(allowance)),
   balances: pipe(
-    array(strictObject({ name: string(), increment: mass, capacity: mass, leastWeight: mass })),
+    array(strictObject({ name: string(), increment: mass, capacity: mass, minimumWeight: mass })),
     minLength(1),
   ),
   tare: exactOptional(mass),

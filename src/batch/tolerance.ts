@@ -4,9 +4,9 @@ import { increment as decimal, multiple, stepsDown, stepsUp } from "../numeric/d
 /** The readings between which a weighing is accepted [kg]. */
 export interface WeighingTolerance {
   /** Least reading [kg]. */
-  readonly least: number;
+  readonly min: number;
   /** Greatest reading [kg]. */
-  readonly greatest: number;
+  readonly max: number;
 }
 
 /**
@@ -19,32 +19,32 @@ export interface WeighingTolerance {
  * @param input.mass - Mass to weigh [kg], above 0: as rounded to the balance.
  * @param input.increment - Smallest step d of the balance [kg], above 0 and below the mass.
  * @param input.relative - Relative tolerance r, above 0 and below 1.
- * @param input.massGreatest - The most of this line that the batch may hold [kg], not below the mass; no limit where it is left out.
+ * @param input.massMax - The most of this line that the batch may hold [kg], not below the mass; no limit where it is left out.
  * @returns Least and greatest reading [kg].
  * @throws CalculationError `input` where an argument is out of range.
  * @source common practice, no source
  * @example
  * ```ts
  * import { weighingTolerance } from "gelwright/batch";
- * weighingTolerance({ mass: 4.2, increment: 0.001, relative: 0.005 }); // => { least: 4.179, greatest: 4.221 }
+ * weighingTolerance({ mass: 4.2, increment: 0.001, relative: 0.005 }); // => { min: 4.179, max: 4.221 }
  * ```
  */
 export function weighingTolerance(input: {
   readonly mass: number;
   readonly increment: number;
   readonly relative: number;
-  readonly massGreatest?: number;
+  readonly massMax?: number;
 }): WeighingTolerance {
-  const { mass, increment, relative, massGreatest = Number.MAX_VALUE } = record(input, "input");
+  const { mass, increment, relative, massMax = Number.MAX_VALUE } = record(input, "input");
   const step = decimal(increment, "increment");
   if (!(increment < positive(mass, "mass")))
     refuse("input", "increment", increment, `a step below the mass, ${mass} kg`);
   if (positive(relative, "relative") >= 1) refuse("input", "relative", relative, "a fraction below 1");
-  if (positive(massGreatest, "massGreatest") * (1 + 1e-12) < mass)
-    refuse("input", "massGreatest", massGreatest, `a limit not below the mass, ${mass} kg`);
+  if (positive(massMax, "massMax") * (1 + 1e-12) < mass)
+    refuse("input", "massMax", massMax, `a limit not below the mass, ${mass} kg`);
   const half = Math.max(relative * mass, increment);
   return {
-    least: multiple(Math.max(1, stepsUp((mass - half) / increment)), step, "least"),
-    greatest: multiple(stepsDown(Math.min(mass + half, massGreatest) / increment), step, "greatest"),
+    min: multiple(Math.max(1, stepsUp((mass - half) / increment)), step, "min"),
+    max: multiple(stepsDown(Math.min(mass + half, massMax) / increment), step, "max"),
   };
 }

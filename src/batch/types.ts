@@ -42,7 +42,7 @@ export interface BalanceDocument {
   /** Greatest load, container included. */
   readonly capacity: Quantity<"mass">;
   /** Least net mass that it weighs closely enough. */
-  readonly leastWeight: Quantity<"mass">;
+  readonly minimumWeight: Quantity<"mass">;
 }
 
 /** A batch as people order it. */

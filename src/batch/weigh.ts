@@ -40,14 +40,14 @@ export interface WeighedLot {
 }
 
 /** So many larger totals are tried until what was asked for arrives; rounding is off by one increment a line at most. */
-const triesMost = 100;
+const triesMax = 100;
 
 /** Chooses balances, rounds, and sets tolerances for one lot. */
 export function weigh(
   lines: readonly FormulaLine[],
   charge: BatchCharge,
   allowances: readonly Allowance[],
-  wanted: number,
+  massTarget: number,
   { balances, tare, tolerance }: Batch,
   materials: Formula["materials"],
 ): WeighedLot {
@@ -58,18 +58,18 @@ export function weigh(
     const line = lines[i];
     const choice = findings.attempt(() => chooseBalance({ name, mass, balances, tare }));
     if (!line || !choice) return [];
-    const limit = materials[line.material]?.massFractionHighest;
-    const massGreatest =
+    const limit = materials[line.material]?.massFractionMax;
+    const massMax =
       limit !== undefined && fraction(limit, `limit of ${line.material}`) >= line.massFraction
         ? (mass * limit) / line.massFraction
         : undefined;
-    return [{ name, line, mass, ...choice, carrier: line === carrier, ...(massGreatest && { massGreatest }) }];
+    return [{ name, line, mass, ...choice, carrier: line === carrier, ...(massMax && { massMax }) }];
   });
   if (findings.faults.length > 0) throw new CalculationError("unreachable", findings.faults);
 
-  const { rounded, delivered } = reaching(planned, charge.total, allowances, wanted);
+  const { rounded, delivered } = reaching(planned, charge.total, allowances, massTarget);
   return {
-    lines: planned.map(({ line, mass: massExact, balance, increment, portions, massGreatest }, i) => {
+    lines: planned.map(({ line, mass: massExact, balance, increment, portions, massMax }, i) => {
       const mass = rounded.lines[i]?.mass ?? Number.NaN;
       return {
         material: line.material,
@@ -79,7 +79,7 @@ export function weigh(
         balance: balance.name,
         increment,
         portions: share(mass, portions, increment),
-        tolerance: weighingTolerance({ mass, increment, relative: tolerance, ...(massGreatest && { massGreatest }) }),
+        tolerance: weighingTolerance({ mass, increment, relative: tolerance, ...(massMax && { massMax }) }),
       };
     }),
     total: rounded.total,
@@ -93,16 +93,16 @@ function reaching(
   lines: Parameters<typeof roundToBalances>[0]["lines"],
   total: number,
   allowances: readonly Allowance[],
-  wanted: number,
+  massTarget: number,
 ): { rounded: RoundedLines; delivered: number } {
   const finest = Math.min(...lines.map((line) => line.increment));
-  let atLeast = total;
-  for (let tries = 0; tries < triesMost; tries++) {
-    const rounded = roundToBalances({ lines, atLeast });
+  let totalMin = total;
+  for (let tries = 0; tries < triesMax; tries++) {
+    const rounded = roundToBalances({ lines, totalMin });
     const delivered = deliveredFrom({ charge: rounded.lines, allowances }).mass;
-    if (delivered >= wanted * (1 - 1e-12)) return { rounded, delivered };
+    if (delivered >= massTarget * (1 - 1e-12)) return { rounded, delivered };
     // A volatile line was rounded up at the cost of one that stays: the next larger total is tried.
-    atLeast = rounded.total + finest / 2;
+    totalMin = rounded.total + finest / 2;
   }
-  return refuse("unreachable", "total", `${wanted} kg`, "finer balances");
+  return refuse("unreachable", "total", `${massTarget} kg`, "finer balances");
 }

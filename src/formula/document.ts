@@ -59,17 +59,17 @@ export class Findings {
     text: string | undefined,
     dimension: Dimension,
     path: string,
-    least: number = Number.NEGATIVE_INFINITY,
+    min: number = Number.NEGATIVE_INFINITY,
   ): number {
     if (text === undefined) return Number.NaN;
     const value = this.attempt(() => readQuantity(text, dimension, path)) ?? Number.NaN;
-    if (value < least) this.note(path, text, least === 0 ? "a quantity that is not negative" : "a quantity above zero");
+    if (value < min) this.note(path, text, min === 0 ? "a quantity that is not negative" : "a quantity above zero");
     return value;
   }
 
   /** The same for a field that may be left out. */
-  optional(text: string | undefined, dimension: Dimension, path: string, least?: number): number | undefined {
-    return text === undefined ? undefined : this.quantity(text, dimension, path, least);
+  optional(text: string | undefined, dimension: Dimension, path: string, min?: number): number | undefined {
+    return text === undefined ? undefined : this.quantity(text, dimension, path, min);
   }
 
   /** Runs a part of a reading and keeps its faults in place of throwing them; `at` stands in for the kernel's own path. */

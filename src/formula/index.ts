@@ -1,7 +1,7 @@
 export type { Check } from "./check.js";
 export type {
+  AgeingKineticsDocument,
   DensityDocument,
-  HeatSensitivityDocument,
   IndicesDocument,
   LimitsDocument,
   MaterialDocument,
@@ -22,11 +22,11 @@ export type {
   Formula,
   FormulaDocument,
   FormulaLine,
-  IndexReading,
   LineDocument,
   Material,
   Particle,
   PremixDocument,
   Price,
+  RefractiveIndex,
   Volatile,
 } from "./types.js";

@@ -31,7 +31,7 @@ export interface MaterialDocument {
   /** Refractive index, for a gel that is to be clear. */
   readonly refractiveIndex?: RefractiveIndexDocument;
   /** How much faster it changes where it is warmer: for the exposure of oils that are to be spared. */
-  readonly heatSensitivity?: HeatSensitivityDocument;
+  readonly ageingKinetics?: AgeingKineticsDocument;
   /** What evaporates from it, where the loss over a run is to be predicted. */
   readonly volatile?: VolatileDocument;
   readonly indices?: IndicesDocument;
@@ -41,8 +41,8 @@ export interface MaterialDocument {
   /** Fatty acids in shorthand (`18:1`) with their share of all fatty acids. */
   readonly fattyAcids?: Readonly<Record<string, Quantity<"massFraction">>>;
   readonly limits?: LimitsDocument;
-  /** `"spare"` for what oxidises or is lost on the heat and is stirred in off it. */
-  readonly heat?: "spare" | "stands heat";
+  /** True for what oxidises or is lost on the heat and is stirred in off it; false for what stands the heat. */
+  readonly heatSensitive?: boolean;
   /** Size and density of glitter, scrub or pigment. */
   readonly particle?: ParticleDocument;
   /** Price per mass, with its currency: `"12.50 EUR/kg"`. */
@@ -85,7 +85,7 @@ export interface MeltingDocument {
 }
 
 /** By an activation energy or by a factor for 10 K: one of the two, as measured on the material. */
-export interface HeatSensitivityDocument {
+export interface AgeingKineticsDocument {
   /** Of the change that matters. */
   readonly activationEnergy?: Quantity<"molarEnergy">;
   /** Factor of the rate for 10 K more. */
@@ -123,9 +123,9 @@ export interface IndicesDocument {
 
 /** What a material may not be taken beyond. */
 export interface LimitsDocument {
-  readonly highestTemperature?: Quantity<"temperature">;
+  readonly temperatureMax?: Quantity<"temperature">;
   readonly flashPoint?: Quantity<"temperature">;
-  readonly highestShare?: Quantity<"massFraction">;
+  readonly shareMax?: Quantity<"massFraction">;
 }
 
 /** The particles of a material that does not dissolve. */

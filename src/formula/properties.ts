@@ -1,12 +1,12 @@
-import { choiOkosFat, glycerin, liquidWater } from "../laws/index.js";
+import { choiOkosFat, liquidGlycerin, liquidWater } from "../laws/index.js";
 import { aboveZero, type Draft, type Findings, join } from "./document.js";
 import type { MaterialDocument, PropertiesOf, RefractiveIndexDocument } from "./material-document.js";
-import type { IndexReading, Material } from "./types.js";
+import type { Material, RefractiveIndex } from "./types.js";
 
 /** The correlations that a material may name. */
 function classOf(name: PropertiesOf | undefined): Pick<Material, "density" | "specificHeat" | "conductivity"> {
   if (name === undefined) return {};
-  return { "fats and oils": choiOkosFat, glycerin, water: liquidWater }[name];
+  return { "fats and oils": choiOkosFat, glycerin: liquidGlycerin, water: liquidWater }[name];
 }
 
 /** Width of a melting range where none is stated [K]: common practice, no source. */
@@ -23,7 +23,7 @@ export function readProperties(
   | "specificHeat"
   | "conductivity"
   | "melting"
-  | "heatSensitivity"
+  | "ageingKinetics"
   | "volatile"
   | "refractiveIndex"
   | "propertiesOf"
@@ -48,8 +48,7 @@ export function readProperties(
     refractiveIndex:
       draft.refractiveIndex && readRefractiveIndex(draft.refractiveIndex, place("refractiveIndex"), findings),
     melting: draft.melting && readMelting(draft.melting, place("melting"), findings),
-    heatSensitivity:
-      draft.heatSensitivity && readSensitivity(draft.heatSensitivity, place("heatSensitivity"), findings),
+    ageingKinetics: draft.ageingKinetics && readAgeingKinetics(draft.ageingKinetics, place("ageingKinetics"), findings),
     volatile: draft.volatile && readVolatile(draft.volatile, place("volatile"), findings),
   };
 }
@@ -59,7 +58,7 @@ export function readRefractiveIndex(
   { value, at: read, perKelvin }: Draft<RefractiveIndexDocument>,
   at: string,
   findings: Findings,
-): IndexReading {
+): RefractiveIndex {
   return {
     refractiveIndex: value ?? Number.NaN,
     temperature: findings.quantity(read, "temperature", join(at, "at")),
@@ -82,11 +81,11 @@ function readMelting(
   };
 }
 
-function readSensitivity(
-  draft: Draft<NonNullable<MaterialDocument["heatSensitivity"]>>,
+function readAgeingKinetics(
+  draft: Draft<NonNullable<MaterialDocument["ageingKinetics"]>>,
   at: string,
   findings: Findings,
-): Material["heatSensitivity"] {
+): Material["ageingKinetics"] {
   const { activationEnergy: text, q10 } = draft;
   const temperatureReference = findings.quantity(draft.reference, "temperature", join(at, "reference"));
   const activationEnergy = findings.optional(text, "molarEnergy", join(at, "activationEnergy"), 0);
@@ -110,8 +109,8 @@ function readVolatile(
   const { antoine } = draft;
   const within = (key: "from" | "to"): number =>
     findings.quantity(antoine?.[key], "temperature", join(join(at, "antoine"), key));
-  const [temperatureLeast, temperatureMost] = [within("from"), within("to")];
-  if (temperatureLeast >= temperatureMost)
+  const [temperatureMin, temperatureMax] = [within("from"), within("to")];
+  if (temperatureMin >= temperatureMax)
     findings.note(join(join(at, "antoine"), "to"), antoine?.to, `above ${antoine?.from}`);
   return {
     molarMass: findings.quantity(draft.molarMass, "molarMass", join(at, "molarMass"), aboveZero),
@@ -122,8 +121,8 @@ function readVolatile(
       constantA: antoine?.a ?? Number.NaN,
       constantB: antoine?.b ?? Number.NaN,
       constantC: antoine?.c ?? Number.NaN,
-      temperatureLeast,
-      temperatureMost,
+      temperatureMin,
+      temperatureMax,
     },
   };
 }

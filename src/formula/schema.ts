@@ -66,7 +66,7 @@ const material = strictObject({
     }),
   ),
   refractiveIndex: exactOptional(refractiveIndexSchema),
-  heatSensitivity: exactOptional(
+  ageingKinetics: exactOptional(
     strictObject({
       activationEnergy: exactOptional(quantity("molarEnergy", "90 kJ/mol")),
       q10: exactOptional(number()),
@@ -101,12 +101,12 @@ const material = strictObject({
   fattyAcids: exactOptional(record(string(), share)),
   limits: exactOptional(
     strictObject({
-      highestTemperature: exactOptional(temperature),
+      temperatureMax: exactOptional(temperature),
       flashPoint: exactOptional(temperature),
-      highestShare: exactOptional(share),
+      shareMax: exactOptional(share),
     }),
   ),
-  heat: exactOptional(picklist(["spare", "stands heat"])),
+  heatSensitive: exactOptional(boolean()),
   particle: exactOptional(
     strictObject({
       diameter: quantity("length", "120 µm"),

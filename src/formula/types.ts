@@ -2,13 +2,13 @@ import type { AntoineLaw, ConductivityLaw, DensityLaw, SmoothSpecificHeatLaw } f
 import type { Quantity } from "../units/index.js";
 import type { IndicesDocument, MaterialDocument, MaterialFunction, PropertiesOf } from "./material-document.js";
 
-/** A refractive index in the units of the kernels. */
-export interface IndexReading {
-  /** At the sodium D line. */
+/** A refractive index, which means nothing without its temperature. */
+export interface RefractiveIndex {
+  /** Refractive index at the sodium D line, 1 to 3. */
   readonly refractiveIndex: number;
   /** Temperature at which it was read [°C]. */
   readonly temperature: number;
-  /** Change with temperature [1/K]. */
+  /** Change with temperature [1/K]; about -3.8e-4 for vegetable oils, from memory. Needed for any other temperature. */
   readonly perKelvin?: number;
 }
 
@@ -54,13 +54,13 @@ export interface Material {
   /** Thermal conductivity against temperature. */
   readonly conductivity?: ConductivityLaw | undefined;
   readonly propertiesOf?: PropertiesOf | undefined;
-  readonly refractiveIndex?: IndexReading | undefined;
+  readonly refractiveIndex?: RefractiveIndex | undefined;
   /** Melting range [°C] and latent heat [J/kg]. */
   readonly melting?:
     | { readonly temperatureOnset: number; readonly temperatureEnd: number; readonly latentHeat: number }
     | undefined;
   /** Activation energy [J/mol] or factor for 10 K, with the temperature at which the rate counts as 1 [°C]. */
-  readonly heatSensitivity?:
+  readonly ageingKinetics?:
     | { readonly law: "arrhenius"; readonly activationEnergy: number; readonly temperatureReference: number }
     | { readonly law: "q10"; readonly q10: number; readonly temperatureReference: number }
     | undefined;
@@ -73,12 +73,12 @@ export interface Material {
   /** Mass fraction of each fatty acid among all. */
   readonly fattyAcids: Readonly<Record<string, number>>;
   /** Highest temperature [°C]. */
-  readonly temperatureHighest?: number | undefined;
+  readonly temperatureMax?: number | undefined;
   /** Flash point [°C]. */
   readonly temperatureFlash?: number | undefined;
   /** Highest mass fraction in the product. */
-  readonly massFractionHighest?: number | undefined;
-  readonly spareFromHeat: boolean;
+  readonly massFractionMax?: number | undefined;
+  readonly heatSensitive: boolean;
   /** The particles, where it has any. */
   readonly particle?: Particle | undefined;
   readonly price?: Price | undefined;

@@ -9,8 +9,8 @@ import { notNegative, record, refuse } from "../guards.js";
  * a percentage decides nothing.
  *
  * @param input.ratio - Oil per gel former by mass, 0 or more.
- * @param input.least - Least ratio of the working range, if there is one.
- * @param input.greatest - Greatest ratio of the working range, if there is one.
+ * @param input.min - Least ratio of the working range, if there is one.
+ * @param input.max - Greatest ratio of the working range, if there is one.
  * @param input.source - Where the working range comes from, in the caller's words.
  * @returns The check, with the ratio and the range as text.
  * @throws CalculationError `input` where an argument is no number or out of range, or the range is the wrong way round.
@@ -18,21 +18,21 @@ import { notNegative, record, refuse } from "../guards.js";
  * @example
  * ```ts
  * import { checkRatio } from "gelwright/gel";
- * checkRatio({ ratio: 11.5, least: 8, greatest: 12, source: "bench trials" }).verdict; // => "met"
+ * checkRatio({ ratio: 11.5, min: 8, max: 12, source: "bench trials" }).verdict; // => "met"
  * ```
  */
 export function checkRatio(input: {
   readonly ratio: number;
-  readonly least?: number;
-  readonly greatest?: number;
+  readonly min?: number;
+  readonly max?: number;
   readonly source?: string;
 }): Check {
-  const { ratio, least, greatest, source = "working range stated by the caller" } = record(input, "input");
+  const { ratio, min, max, source = "working range stated by the caller" } = record(input, "input");
   const found = notNegative(ratio, "ratio");
-  const low = least === undefined ? undefined : notNegative(least, "least");
-  const high = greatest === undefined ? undefined : notNegative(greatest, "greatest");
+  const low = min === undefined ? undefined : notNegative(min, "min");
+  const high = max === undefined ? undefined : notNegative(max, "max");
   if (low !== undefined && high !== undefined && high < low)
-    refuse("input", "greatest", high, `the least ratio (${low}) or more`);
+    refuse("input", "max", high, `the least ratio (${low}) or more`);
   if (typeof source !== "string" || source === "") refuse("input", "source", source, "a text");
 
   const value = `${shown(found, low, high)} parts of oil to 1 of gel former`;

@@ -10,8 +10,8 @@ const limit = 0.75;
  * It waives no test: a gel with water is preserved, and its preservation is shown by a challenge test. Give both values
  * where two laws differ; with the limit between them the answer is `not known`.
  *
- * @param input.least - Least water activity, 0 to 1, measured or computed.
- * @param input.greatest - Greatest water activity, 0 to 1; `least` unless given.
+ * @param input.min - Least water activity, 0 to 1, measured or computed.
+ * @param input.max - Greatest water activity, 0 to 1; `min` unless given.
  * @param input.source - Where the values come from, in the caller's words.
  * @returns The check, with its caution.
  * @throws CalculationError `input` where an argument is no fraction, the two are the wrong way round, or the source no text.
@@ -19,17 +19,17 @@ const limit = 0.75;
  * @example
  * ```ts
  * import { checkWaterActivity } from "gelwright/gel";
- * checkWaterActivity({ least: 0.72, greatest: 0.77, source: "two laws" }).verdict; // => "not known"
+ * checkWaterActivity({ min: 0.72, max: 0.77, source: "two laws" }).verdict; // => "not known"
  * ```
  */
 export function checkWaterActivity(input: {
-  readonly least: number;
-  readonly greatest?: number;
+  readonly min: number;
+  readonly max?: number;
   readonly source: string;
 }): Check {
-  const { least, greatest = input.least, source } = record(input, "input");
-  const [low, high] = [fraction(least, "least"), fraction(greatest, "greatest")];
-  if (high < low) refuse("input", "greatest", high, `the least (${low}) or more`);
+  const { min, max = input.min, source } = record(input, "input");
+  const [low, high] = [fraction(min, "min"), fraction(max, "max")];
+  if (high < low) refuse("input", "max", high, `the least (${low}) or more`);
   if (typeof source !== "string" || source === "") refuse("input", "source", source, "a text");
   const verdict = high < limit ? "met" : low < limit ? "not known" : "not met";
   const where = { met: "lies below", "not known": "may lie on either side of", "not met": "is not below" }[verdict];

@@ -7,13 +7,13 @@ import { type Estimate, varianceOf } from "./estimate.js";
 /** The curve's numbers, checked, since a fit may come back from a file. */
 function curveOf(fit: DoseResponse) {
   record(fit, "fit");
-  const [lowest, highest] = list(fit.doses, "fit.doses", 2) as readonly [number, number];
+  const [doseMin, doseMax] = list(fit.doses, "fit.doses", 2) as readonly [number, number];
   return {
     factor: positive(record(fit.factor, "fit.factor").value, "fit.factor.value"),
     exponent: positive(record(fit.exponent, "fit.exponent").value, "fit.exponent.value"),
     threshold: notNegative(record(fit.threshold, "fit.threshold").value, "fit.threshold.value"),
-    lowest: positive(lowest, "fit.doses[0]"),
-    highest: positive(highest, "fit.doses[1]"),
+    doseMin: positive(doseMin, "fit.doses[0]"),
+    doseMax: positive(doseMax, "fit.doses[1]"),
   };
 }
 
@@ -52,15 +52,15 @@ export function strengthAtDose(input: {
   readonly beyond?: Beyond;
 }): Estimate {
   const { fit, dose, confidence, beyond } = record(input, "input");
-  const { factor, exponent, threshold, lowest, highest } = curveOf(fit);
+  const { factor, exponent, threshold, doseMin, doseMax } = curveOf(fit);
   const free = extending(beyond);
   const above = positive(dose, "dose") - threshold;
   if (!(above > 0)) refuse("range", "dose", dose, `a dose above the threshold, ${threshold}`);
-  if (!free && (dose < lowest || dose > highest))
-    refuse("range", "dose", dose, `a dose tried, ${lowest} to ${highest}`);
+  if (!free && (dose < doseMin || dose > doseMax))
+    refuse("range", "dose", dose, `a dose tried, ${doseMin} to ${doseMax}`);
   const value = result(factor * above ** exponent, "strength");
   const half = halfWidth(fit, exponent, above, confidence);
-  return { value, least: value * Math.exp(-half), greatest: result(value * Math.exp(half), "strength") };
+  return { value, min: value * Math.exp(-half), max: result(value * Math.exp(half), "strength") };
 }
 
 /**
@@ -91,14 +91,14 @@ export function doseForStrength(input: {
   readonly beyond?: Beyond;
 }): Estimate {
   const { fit, strength, confidence, beyond } = record(input, "input");
-  const { factor, exponent, threshold, lowest, highest } = curveOf(fit);
+  const { factor, exponent, threshold, doseMin, doseMax } = curveOf(fit);
   const free = extending(beyond);
   const above = positive((positive(strength, "strength") / factor) ** (1 / exponent), "dose above the threshold");
   const value = finite(threshold + above, "dose");
   // A strength that was tried may come back a rounding outside.
   const slack = 1e-12 * value;
-  if (!free && (value < lowest - slack || value > highest + slack))
-    refuse("range", "strength", strength, `a strength at a dose tried, ${lowest} to ${highest} (this needs ${value})`);
+  if (!free && (value < doseMin - slack || value > doseMax + slack))
+    refuse("range", "strength", strength, `a strength at a dose tried, ${doseMin} to ${doseMax} (this needs ${value})`);
   const half = (halfWidth(fit, exponent, above, confidence) * above) / exponent;
-  return { value, least: result(value - half, "dose"), greatest: result(value + half, "dose") };
+  return { value, min: result(value - half, "dose"), max: result(value + half, "dose") };
 }

@@ -68,7 +68,7 @@ export function fitDoseResponse(input: {
   );
   const logs = Float64Array.from(rows, (trial, i) => Math.log(positive(trial.strength, `trials[${i}].strength`)));
   const sorted = doses.slice().sort();
-  const [lowest, highest] = [sorted[0] as number, sorted[sorted.length - 1] as number];
+  const [doseMin, doseMax] = [sorted[0] as number, sorted[sorted.length - 1] as number];
   if (new Set(doses).size < (known ? 2 : 3))
     refuse(
       "input",
@@ -76,8 +76,8 @@ export function fitDoseResponse(input: {
       "too few different doses",
       `trials at ${known ? "two" : "three"} different doses or more`,
     );
-  const at = known ? notNegative(threshold, "threshold") : thresholdOf(doses, logs, lowest);
-  if (at >= lowest) refuse("input", "threshold", at, `a dose below the lowest trial, ${lowest}`);
+  const at = known ? notNegative(threshold, "threshold") : thresholdOf(doses, logs, doseMin);
+  if (at >= doseMin) refuse("input", "threshold", at, `a dose below the lowest trial, ${doseMin}`);
 
   const { line, steep } = lineFrom(doses, logs, at);
   const exponent = line.coefficients[1] as number;
@@ -92,21 +92,21 @@ export function fitDoseResponse(input: {
   const factor = confidenceFactor(confidence, degreesOfFreedom);
   const within = (value: number, i: number): Estimate => {
     const half = factor * Math.sqrt(of(i, i));
-    return { value, least: result(value - half, "limit"), greatest: result(value + half, "limit") };
+    return { value, min: result(value - half, "limit"), max: result(value + half, "limit") };
   };
   const lnFactor = within(line.coefficients[0] as number, 0);
   return {
     factor: {
       value: result(Math.exp(lnFactor.value), "factor"),
-      least: result(Math.exp(lnFactor.least), "factor"),
-      greatest: result(Math.exp(lnFactor.greatest), "factor"),
+      min: result(Math.exp(lnFactor.min), "factor"),
+      max: result(Math.exp(lnFactor.max), "factor"),
     },
     exponent: within(exponent, 1),
     threshold: within(at, 2),
     scatter: Math.sqrt(variance),
     degreesOfFreedom,
     covariance: [0, 1, 2].map((i) => [0, 1, 2].map((j) => of(i, j))),
-    doses: [lowest, highest],
+    doses: [doseMin, doseMax],
   };
 }
 
@@ -121,7 +121,7 @@ function flat(): never {
 }
 
 /** Where the sum of squares is least: its slope by c₀ is 2 n Σ r/(c − c₀), r being what the line leaves. */
-function thresholdOf(doses: Float64Array, logs: Float64Array, lowest: number): number {
+function thresholdOf(doses: Float64Array, logs: Float64Array, doseMin: number): number {
   const slope = (at: number): number => {
     const { line, steep } = lineFrom(doses, logs, at);
     const [lnFactor, exponent] = line.coefficients as [number, number];
@@ -130,7 +130,7 @@ function thresholdOf(doses: Float64Array, logs: Float64Array, lowest: number): n
       return sum + exponent * left * (steep[i] as number);
     }, 0);
   };
-  const places = gaps.map((gap) => lowest * (1 - gap));
+  const places = gaps.map((gap) => doseMin * (1 - gap));
   const sums = places.map((at) => lineFrom(doses, logs, at).line.sumOfSquares);
   const best = sums.indexOf(Math.min(...sums));
   const before = places[best - 1] ?? 0;

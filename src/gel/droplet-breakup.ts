@@ -16,7 +16,7 @@ export interface ShearedOil {
 }
 
 /** The droplet size by two readings of the stress that breaks it. */
-export interface DropletSizes {
+export interface DropletDiameters {
   /** With the outer phase's viscosity: right for few droplets, far too large for packed ones; absent where none breaks. */
   readonly byOuterPhase?: number;
   /** With the emulsion's own viscosity at that shear rate: for packed droplets; absent where none breaks. */
@@ -97,16 +97,16 @@ export function largestDroplet(input: ShearedOil & { readonly viscosityAround: n
  * @source de-bruijn-1989 second-hand
  * @example
  * ```ts
- * import { dropletsInShear } from "gelwright/gel";
- * const sizes = dropletsInShear({
+ * import { dropletDiameterInShear } from "gelwright/gel";
+ * const sizes = dropletDiameterInShear({
  *   viscosityOil: 0.06, viscosityGelFormer: 0.6, viscosityEmulsion: 12, shearRate: 50, interfacialTension: 0.005,
  * });
  * Object.values(sizes).map((size) => Math.round(size * 1e6)); // => [205, 44]
  * ```
  */
-export function dropletsInShear(
+export function dropletDiameterInShear(
   input: ShearedOil & { readonly viscosityGelFormer: number; readonly viscosityEmulsion: number },
-): DropletSizes {
+): DropletDiameters {
   const { viscosityOil, viscosityGelFormer, viscosityEmulsion } = record(input, "input");
   const outer = positive(viscosityGelFormer, "viscosityGelFormer");
   const emulsion = positive(viscosityEmulsion, "viscosityEmulsion");

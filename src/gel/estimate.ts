@@ -5,9 +5,9 @@ export interface Estimate {
   /** The best estimate. */
   readonly value: number;
   /** Lower confidence limit. */
-  readonly least: number;
+  readonly min: number;
   /** Upper confidence limit. */
-  readonly greatest: number;
+  readonly max: number;
 }
 
 /** The variance of a linear combination, from the covariance of its parts; never below zero by rounding. */

@@ -102,7 +102,7 @@ export function gelPointAtDose(input: {
   const spread = Math.sqrt(varianceOf(line.covariance, [1, inverse], "line.covariance")) / -slope;
   const half = confidenceFactor(confidence, line.degreesOfFreedom) * spread * kelvins * kelvins;
   const value = result(kelvins - kelvin, "gel point");
-  return { value, least: result(value - half, "gel point"), greatest: result(value + half, "gel point") };
+  return { value, min: result(value - half, "gel point"), max: result(value + half, "gel point") };
 }
 
 /**
@@ -135,5 +135,5 @@ export function doseForGelPoint(input: {
   const half =
     confidenceFactor(confidence, line.degreesOfFreedom) *
     Math.sqrt(varianceOf(line.covariance, [1, inverse], "line.covariance"));
-  return { value, least: value * Math.exp(-half), greatest: result(value * Math.exp(half), "dose") };
+  return { value, min: value * Math.exp(-half), max: result(value * Math.exp(half), "dose") };
 }

@@ -20,7 +20,7 @@ export function indexOfGlycerinWater(share: number, warmth: number): number {
 }
 
 /** Where the change with temperature was measured, and how far it may be carried on. */
-export function indexRange(beyond: Beyond | undefined): readonly [least: number, greatest: number] {
+export function indexRange(beyond: Beyond | undefined): readonly [min: number, max: number] {
   return extending(beyond) ? [0, 60] : [20, 30];
 }
 
@@ -51,10 +51,10 @@ export function refractiveIndexGlycerinWater(input: {
   readonly beyond?: Beyond;
 }): number {
   const { massFractionGlycerin, temperature: warmth, beyond } = record(input, "input");
-  const [least, greatest] = indexRange(beyond);
+  const [min, max] = indexRange(beyond);
   const at = temperature(warmth, "temperature");
-  if (at < least || at > greatest)
-    refuse("range", "temperature", at, `${least} to ${greatest} °C${least ? ', or beyond: "extend"' : ""}`);
+  if (at < min || at > max)
+    refuse("range", "temperature", at, `${min} to ${max} °C${min ? ', or beyond: "extend"' : ""}`);
   return result(indexOfGlycerinWater(fraction(massFractionGlycerin, "massFractionGlycerin"), at), "refractive index");
 }
 

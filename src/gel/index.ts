@@ -5,8 +5,8 @@ export { doseForStrength, strengthAtDose } from "./dose-for-strength.js";
 export { type DoseResponse, fitDoseResponse, type Trial } from "./dose-response.js";
 export {
   criticalCapillaryNumber,
-  type DropletSizes,
-  dropletsInShear,
+  type DropletDiameters,
+  dropletDiameterInShear,
   largestDroplet,
   type ShearedOil,
 } from "./droplet-breakup.js";
@@ -14,7 +14,7 @@ export type { Estimate } from "./estimate.js";
 export { doseForGelPoint, fitGelPoint, type GelPointLine, gelPointAtDose } from "./gel-point.js";
 export { densityGlycerinWater, refractiveIndexGlycerinWater } from "./glycerin-water.js";
 export { laplacePressure } from "./laplace-pressure.js";
-export { type DissolvedSolids, glycerinToMatch, type Match, temperatureOfMatch } from "./match.js";
+export { type DissolvedSolids, glycerinForIndexMatch, type IndexMatch, temperatureForIndexMatch } from "./match.js";
 export { type OpenGel, uptakeDuration, waterTakenUpAfter } from "./moisture-uptake.js";
 export {
   modulusOfDroplets,
@@ -33,7 +33,6 @@ export {
   ratioOfShare,
   shareOfRatio,
 } from "./ratio.js";
-export type { RefractiveIndex } from "./refractive-index.js";
 export { type Scatterer, type ScatteringTheory, scatteringEfficiency } from "./scattering.js";
 export { type DosePoint, temperatureAtDose } from "./setting-temperature.js";
 export { stillAirCoefficient } from "./still-air.js";
@@ -44,7 +43,7 @@ export {
   smallestDroplet,
   surfactantForDroplets,
 } from "./surfactant.js";
-export { type AirBubbles, clearShare, type Turbidity, turbidity } from "./turbidity.js";
+export { type AirBubbles, type Turbidity, transmittance, turbidity } from "./turbidity.js";
 export {
   massFractionOfOil,
   type PhaseDensities,

@@ -1,9 +1,10 @@
+import type { RefractiveIndex } from "../formula/index.js";
 import { refractiveIndex, refractiveIndexOfMixture } from "../formula/refraction.js";
 import { fraction, positive, record, refuse, result, temperature } from "../guards.js";
 import type { Beyond } from "../laws/beyond.js";
 import { root } from "../numeric/root.js";
 import { indexOfGlycerinWater, indexRange } from "./glycerin-water.js";
-import { indexAt, type RefractiveIndex } from "./refractive-index.js";
+import { indexAt } from "./refractive-index.js";
 
 /** What is dissolved in the glycerin and water, as a surfactant's solids. */
 export interface DissolvedSolids {
@@ -14,7 +15,7 @@ export interface DissolvedSolids {
 }
 
 /** A gel former of glycerin and water that is as clear as the oil allows. */
-export interface Match {
+export interface IndexMatch {
   /** Glycerin in glycerin and water, by mass. */
   readonly massFractionGlycerin: number;
   /** How much the outer phase's index rises with that mass fraction [1 per unit]: a hundredth of it for 1 %. */
@@ -44,8 +45,8 @@ function outerOf(solids: DissolvedSolids | undefined): Outer {
 
 function within(warmth: number, beyond: Beyond | undefined): number {
   const at = temperature(warmth, "temperature");
-  const [least, greatest] = indexRange(beyond);
-  if (at < least || at > greatest) refuse("range", "temperature", at, `${least} to ${greatest} °C`);
+  const [min, max] = indexRange(beyond);
+  if (at < min || at > max) refuse("range", "temperature", at, `${min} to ${max} °C`);
   return at;
 }
 
@@ -69,29 +70,29 @@ function within(warmth: number, beyond: Beyond | undefined): number {
  * @source lorentz-lorenz-1880 from memory, the solids
  * @example
  * ```ts
- * import { glycerinToMatch } from "gelwright/gel";
+ * import { glycerinForIndexMatch } from "gelwright/gel";
  * const oil = { refractiveIndex: 1.45085, temperature: 20 };
- * Math.round(glycerinToMatch({ oil, temperature: 20, mismatch: 0.001 }).massFractionGlycerin * 1e6); // => 850000
+ * Math.round(glycerinForIndexMatch({ oil, temperature: 20, mismatch: 0.001 }).massFractionGlycerin * 1e6); // => 850000
  * ```
  */
-export function glycerinToMatch(input: {
+export function glycerinForIndexMatch(input: {
   readonly oil: RefractiveIndex;
   readonly temperature: number;
   readonly mismatch: number;
   readonly solids?: DissolvedSolids;
   readonly beyond?: Beyond;
-}): Match {
+}): IndexMatch {
   const { oil, temperature: warmth, mismatch, solids, beyond } = record(input, "input");
   const at = within(warmth, beyond);
   const wanted = indexAt(oil, at, "oil");
   const outer = outerOf(solids);
-  const [least, greatest] = [outer(0, at), outer(1, at)];
-  if (wanted < least || wanted > greatest)
+  const [min, max] = [outer(0, at), outer(1, at)];
+  if (wanted < min || wanted > max)
     refuse(
       "unreachable",
       "oil.refractiveIndex",
       wanted,
-      `${least.toFixed(4)} (water) to ${greatest.toFixed(4)} (glycerin) at ${at} °C`,
+      `${min.toFixed(4)} (water) to ${max.toFixed(4)} (glycerin) at ${at} °C`,
     );
   const massFractionGlycerin = root((share) => outer(share, at) - wanted, 0, 1, "glycerin", 1e-15);
   const low = Math.max(0, massFractionGlycerin - 0.005);
@@ -119,12 +120,12 @@ export function glycerinToMatch(input: {
  * @source gerke-2024 the change with temperature
  * @example
  * ```ts
- * import { temperatureOfMatch } from "gelwright/gel";
+ * import { temperatureForIndexMatch } from "gelwright/gel";
  * const oil = { refractiveIndex: 1.452, temperature: 20, perKelvin: -3.8e-4 };
- * temperatureOfMatch({ oil, massFractionGlycerin: 0.85 }).toFixed(1); // => "27.7"
+ * temperatureForIndexMatch({ oil, massFractionGlycerin: 0.85 }).toFixed(1); // => "27.7"
  * ```
  */
-export function temperatureOfMatch(input: {
+export function temperatureForIndexMatch(input: {
   readonly oil: RefractiveIndex;
   readonly massFractionGlycerin: number;
   readonly solids?: DissolvedSolids;
@@ -134,14 +135,14 @@ export function temperatureOfMatch(input: {
   const share = fraction(massFractionGlycerin, "massFractionGlycerin");
   const outer = outerOf(solids);
   const over = (at: number): number => indexAt(oil, at, "oil") - outer(share, at);
-  const [least, greatest] = indexRange(beyond);
-  const [cold, warm] = [over(least), over(greatest)];
+  const [min, max] = indexRange(beyond);
+  const [cold, warm] = [over(min), over(max)];
   if (cold * warm > 0)
     refuse(
       "unreachable",
       "oil",
-      `${cold.toExponential(1)} over the gel former at ${least} °C and ${warm.toExponential(1)} at ${greatest} °C`,
+      `${cold.toExponential(1)} over the gel former at ${min} °C and ${warm.toExponential(1)} at ${max} °C`,
       "a difference that passes through 0 between them",
     );
-  return root(over, least, greatest, "temperature", 1e-12);
+  return root(over, min, max, "temperature", 1e-12);
 }

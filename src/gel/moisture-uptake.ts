@@ -49,8 +49,8 @@ function waysOf(input: OpenGel): { readonly [Law in keyof ByTwoLaws]: Way } {
   });
   const saturated = vapourPressureAt({ law: vapourPressures.water, temperature });
   const conductance = positive(coefficient, "coefficient") * positive(area, "area");
-  const most = result((conductance * water * saturated) / (gasConstant * (temperature + kelvin)), "uptake");
-  if (most === 0) refuse("range", "coefficient", coefficient, "more: it is lost to rounding");
+  const max = result((conductance * water * saturated) / (gasConstant * (temperature + kelvin)), "uptake");
+  if (max === 0) refuse("range", "coefficient", coefficient, "more: it is lost to rounding");
   const both = laws(temperature, norrishConstant);
   const wayBy = (law: keyof ByTwoLaws): Way => {
     const rest = result(held * (1 / atRest[law] - 1), "water at rest");
@@ -58,7 +58,7 @@ function waysOf(input: OpenGel): { readonly [Law in keyof ByTwoLaws]: Way } {
     // Rounding may leave the activity at rest a hair beside the room's: the way is towards where it comes to rest.
     const level = both[law](moles(held / (held + rest)));
     // Near rest the distance falls by the same share in the same time; so in e-foldings the integrand stays level.
-    const pace = (left: number): number => left / (most * (level - both[law](moles(held / (held + rest - left)))));
+    const pace = (left: number): number => left / (max * (level - both[law](moles(held / (held + rest - left)))));
     const near = roundingFrom * (held + rest);
     const followed = Math.max(0, Math.log(Math.abs(gap) / near));
     const durationTo = (folds: number): number => {
@@ -92,7 +92,7 @@ function waysOf(input: OpenGel): { readonly [Law in keyof ByTwoLaws]: Way } {
 const roundingFrom = 3e-5;
 
 /** E-foldings from rest beyond which nothing can be told apart from rest. */
-const foldsMost = 30;
+const foldsMax = 30;
 
 /**
  * How soon an open gel takes up water from a room (or gives it off), until its gel former has a composition: the one at
@@ -102,7 +102,7 @@ const foldsMost = 30;
  *
  * The air is the only resistance and the gel is alike all through: right for a film on skin or a dish, the least time
  * for a jar, whose depth the water has to reach by diffusion of its own. Heat of the uptake is left out. At which
- * composition a gel hazes, `glycerinToMatch` and its tolerance say.
+ * composition a gel hazes, `glycerinForIndexMatch` and its tolerance say.
  *
  * @param input - The gel, its surface and the room.
  * @param input.massFractionGlycerinEnd - Glycerin in glycerin and water at the end, above 0 and up to 1. This or the next.
@@ -153,7 +153,7 @@ export function uptakeDuration(
     const end = massGlycerin * (1 / positive(ends ? ends[law] : share, path) - 1);
     const folds = Math.log((rest - start) / (rest - end));
     if (end === start) return 0;
-    if (!(folds > 0 && folds <= foldsMost))
+    if (!(folds > 0 && folds <= foldsMax))
       refuse(
         "unreachable",
         path,
@@ -193,8 +193,8 @@ export function waterTakenUpAfter(input: OpenGel & { readonly duration: number }
     const { start, rest, durationTo } = ways[law];
     if (time === 0 || rest === start) return 0;
     // So long after, what is missing to rest is lost to rounding.
-    if (durationTo(foldsMost) <= time) return rest - start;
-    const folds = root((u) => durationTo(u) - time, 0, foldsMost, "water taken up");
+    if (durationTo(foldsMax) <= time) return rest - start;
+    const folds = root((u) => durationTo(u) - time, 0, foldsMax, "water taken up");
     return -(rest - start) * Math.expm1(-folds);
   };
   return { norrish: by("norrish"), wilson: by("wilson") };

@@ -12,7 +12,7 @@ export interface PackedDroplets {
 }
 
 /** Up to where the two laws were measured. */
-const highest = 0.98;
+const oilMax = 0.98;
 const modulusFrom = 0.75;
 /** The yield law crosses zero near 0.80; below this it is no measurement. */
 const yieldFrom = 0.83;
@@ -25,25 +25,25 @@ function scaleOf({ diameter, interfacialTension }: Omit<PackedDroplets, "volumeF
   return (2 * positive(interfacialTension, "interfacialTension")) / positive(diameter, "diameter");
 }
 
-function strengthOf(input: PackedDroplets, factor: (oil: number) => number, lowest: number, what: string): number {
+function strengthOf(input: PackedDroplets, factor: (oil: number) => number, oilMin: number, what: string): number {
   const { volumeFractionOil } = record(input, "input");
   const oil = finite(volumeFractionOil, "volumeFractionOil");
-  if (oil < lowest || oil > highest)
-    refuse("range", "volumeFractionOil", oil, `${lowest} to ${highest} by volume, where the law was measured`);
+  if (oil < oilMin || oil > oilMax)
+    refuse("range", "volumeFractionOil", oil, `${oilMin} to ${oilMax} by volume, where the law was measured`);
   return result(scaleOf(input) * factor(oil), what);
 }
 
-function oilFor(scale: number, strength: number, factor: (oil: number) => number, lowest: number): number {
+function oilFor(scale: number, strength: number, factor: (oil: number) => number, oilMin: number): number {
   const wanted = strength / scale;
-  const [least, greatest] = [factor(lowest), factor(highest)];
-  if (!(wanted >= least && wanted <= greatest))
+  const [min, max] = [factor(oilMin), factor(oilMax)];
+  if (!(wanted >= min && wanted <= max))
     refuse(
       "unreachable",
       "strength",
       strength,
-      `${scale * least} to ${scale * greatest} Pa with these droplets, or finer ones for more`,
+      `${scale * min} to ${scale * max} Pa with these droplets, or finer ones for more`,
     );
-  return root((oil) => factor(oil) - wanted, lowest, highest, "volume fraction of oil");
+  return root((oil) => factor(oil) - wanted, oilMin, oilMax, "volume fraction of oil");
 }
 
 /**

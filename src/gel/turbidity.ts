@@ -94,11 +94,11 @@ function byAir(input: Scatterer, air: AirBubbles): number {
  * @source bohren-huffman-1983 from memory
  * @example
  * ```ts
- * import { clearShare } from "gelwright/gel";
- * clearShare({ turbidity: 20, depth: 0.05 }).toFixed(2); // => "0.37"
+ * import { transmittance } from "gelwright/gel";
+ * transmittance({ turbidity: 20, depth: 0.05 }).toFixed(2); // => "0.37"
  * ```
  */
-export function clearShare(input: { readonly turbidity: number; readonly depth: number }): number {
+export function transmittance(input: { readonly turbidity: number; readonly depth: number }): number {
   const { turbidity: per, depth } = record(input, "input");
   return Math.exp(-result(notNegative(per, "turbidity") * notNegative(depth, "depth"), "turbidity times depth"));
 }

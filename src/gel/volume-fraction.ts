@@ -5,7 +5,7 @@ import { fraction, positive, record, result } from "../guards.js";
  *
  * Droplets of one size touch and begin to deform near here (disordered ones sooner, near 0.64), and from here
  * on an emulsion of oil in gel former has strength. It is not the fraction at which the emulsion inverts: that
- * ceiling is set by surfactant and by the rate of addition, and comes from trials.
+ * maximum oil fraction is set by surfactant and by the rate of addition, and comes from trials.
  */
 export const volumeFractionClosestPacking: number = Math.PI / (3 * Math.SQRT2);
 

@@ -17,7 +17,7 @@ export interface CoolingAtScale {
   /** From the start until the addition may go in [s]. */
   readonly durationToAddition: number;
   /** From then until it sets: the time there is to work in [s]. */
-  readonly durationToSpare: number;
+  readonly durationWorking: number;
 }
 
 /**
@@ -53,7 +53,7 @@ export interface CoolingAtScale {
  *   temperatureStart: 85,
  *   temperatureAddition: 65,
  *   temperatureSetting: 58,
- * }).map(({ durationToSpare }) => Math.round(durationToSpare / 60)); // => [8,43,92]
+ * }).map(({ durationWorking }) => Math.round(durationWorking / 60)); // => [8,43,92]
  * ```
  */
 export function coolingAtScales(input: {
@@ -85,7 +85,7 @@ export function coolingAtScales(input: {
   if (ambient >= setting)
     refuse("unreachable", "temperatureSetting", setting, `above temperatureAmbient (${ambient} °C)`);
   const toAddition = Math.log1p((start - addition) / (addition - ambient));
-  const toSpare = Math.log1p((addition - setting) / (setting - ambient));
+  const working = Math.log1p((addition - setting) / (setting - ambient));
   return list(masses, "masses", 1).map((value, i) => {
     const mass = positive(value, `masses[${i}]`);
     const volume = mass / density;
@@ -101,7 +101,7 @@ export function coolingAtScales(input: {
       area: result(area, "area"),
       surfaceToVolume: result(area / volume, "surfaceToVolume"),
       durationToAddition: result(timeConstant * toAddition, "durationToAddition"),
-      durationToSpare: result(timeConstant * toSpare, "durationToSpare"),
+      durationWorking: result(timeConstant * working, "durationWorking"),
     };
   });
 }

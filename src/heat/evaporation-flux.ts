@@ -21,7 +21,7 @@ export interface EvaporationCoefficient {
  * For a flat plate flush with its surroundings: a rim above the surface lowers it. In air that all but stands, a few
  * centimetres a second, convection of its own carries more off than this says.
  *
- * @param input.airSpeed - Of the air over the surface [m/s], above 0.
+ * @param input.airVelocity - Of the air over the surface [m/s], above 0.
  * @param input.length - Of the surface in the direction of the air [m], above 0.
  * @param input.kinematicViscosity - Of air [m²/s], above 0.
  * @param input.diffusivity - Of the vapour in air [m²/s], above 0.
@@ -32,7 +32,7 @@ export interface EvaporationCoefficient {
  * ```ts
  * import { evaporationCoefficient } from "gelwright/heat";
  * evaporationCoefficient({
- *   airSpeed: 0.2,
+ *   airVelocity: 0.2,
  *   length: 0.5,
  *   kinematicViscosity: 1.9e-5,
  *   diffusivity: 7.5e-6,
@@ -40,16 +40,16 @@ export interface EvaporationCoefficient {
  * ```
  */
 export function evaporationCoefficient(input: {
-  readonly airSpeed: number;
+  readonly airVelocity: number;
   readonly length: number;
   readonly kinematicViscosity: number;
   readonly diffusivity: number;
 }): EvaporationCoefficient {
-  const { airSpeed, length, kinematicViscosity, diffusivity } = record(input, "input");
+  const { airVelocity, length, kinematicViscosity, diffusivity } = record(input, "input");
   const along = positive(length, "length");
   const viscosity = positive(kinematicViscosity, "kinematicViscosity");
   const spread = positive(diffusivity, "diffusivity");
-  const reynolds = result((positive(airSpeed, "airSpeed") * along) / viscosity, "Reynolds number");
+  const reynolds = result((positive(airVelocity, "airVelocity") * along) / viscosity, "Reynolds number");
   const schmidt = result(viscosity / spread, "Schmidt number");
   if (reynolds >= 5e5) refuse("range", "Reynolds number", reynolds, "below 500000, where the air turns turbulent");
   if (schmidt < 0.6) refuse("range", "Schmidt number", schmidt, "0.6 or more");
@@ -119,11 +119,11 @@ export function evaporationFlux(input: Surface & { readonly coefficient: number 
  * @source knudsen-1915
  * @example
  * ```ts
- * import { evaporationFluxMost } from "gelwright/heat";
- * evaporationFluxMost({ temperature: 25, vapourPressure: 3169, molarMass: 0.018015 }); // => 3.4081204785657935
+ * import { evaporationFluxMax } from "gelwright/heat";
+ * evaporationFluxMax({ temperature: 25, vapourPressure: 3169, molarMass: 0.018015 }); // => 3.4081204785657935
  * ```
  */
-export function evaporationFluxMost(input: Surface & { readonly accommodation?: number }): number {
+export function evaporationFluxMax(input: Surface & { readonly accommodation?: number }): number {
   const { molarMass, accommodation = 1 } = record(input, "input");
   const { excess, thermal } = drive(input);
   return result(

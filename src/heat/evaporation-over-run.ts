@@ -3,7 +3,7 @@ import type { Beyond } from "../laws/beyond.js";
 import { gasConstant, kelvin } from "../laws/compile-viscosity.js";
 import { compileVapourPressure, type VapourPressureLaw } from "../laws/vapour-pressure.js";
 import { root } from "../numeric/root.js";
-import { alongStretches, type Stretch } from "./stretches.js";
+import { alongSegments, type Segment } from "./segments.js";
 
 /** A loss of the volatile part, and what the figure rests on. */
 export interface VolatileLoss {
@@ -12,7 +12,7 @@ export interface VolatileLoss {
   /** Share of the volatile part that is lost, 0 to 1. */
   readonly fraction: number;
   /** What the figure rests on, in words. */
-  readonly restsOn: string;
+  readonly basis: string;
 }
 
 /** The loss that was predicted, the most that there could be, and the one that was measured. */
@@ -20,7 +20,7 @@ export interface EvaporationOverRun {
   /** Through the film of air. */
   readonly predicted: VolatileLoss;
   /** As into a vacuum. */
-  readonly most: VolatileLoss;
+  readonly max: VolatileLoss;
   /** As weighed; absent where no measurement was given. */
   readonly measured?: VolatileLoss;
   /** [s]. */
@@ -40,11 +40,11 @@ export interface EvaporationOverRun {
  * @param input.rest - Everything else: mass [kg], and molar mass on average by moles [kg/mol], near 0.88 for triglycerides.
  * @param input.area - Open surface [m²], above 0.
  * @param input.coefficient - Mass-transfer coefficient [m/s], above 0, as by `evaporationCoefficient`; it is held constant.
- * @param input.stretches - Ramps and vessel legs of the run, at least one, one after another.
+ * @param input.segments - Ramps and vessel segments of the run, at least one, one after another.
  * @param input.lossMeasured - Share of the volatile part that was lost by weighing, 0 to 1; left out if unknown.
  * @param input.beyond - Outside the temperatures of the vapour pressure: `"throw"` (default) or `"extend"`.
  * @returns Losses [kg] with their shares and what each rests on; duration [s].
- * @throws CalculationError `input` where an argument is no number or out of range; `range` outside the temperatures of the vapour pressure; what `vesselLeg` throws for a stretch.
+ * @throws CalculationError `input` where an argument is no number or out of range; `range` outside the temperatures of the vapour pressure; what `vesselSegment` throws for a segment.
  * @source bergman-2011 section 6.7 for the film of air, knudsen-1915 for the most; the integral is worked by hand
  * @example
  * ```ts
@@ -55,7 +55,7 @@ export interface EvaporationOverRun {
  *   rest: { mass: 39.6, molarMass: 0.88 },
  *   area: 0.2,
  *   coefficient: 0.000985,
- *   stretches: [{ stretch: "ramp", temperatureStart: 65, temperatureEnd: 65, duration: 1800 }],
+ *   segments: [{ kind: "ramp", temperatureStart: 65, temperatureEnd: 65, duration: 1800 }],
  *   lossMeasured: 0.01,
  * }).predicted.fraction; // => 0.005924516395586576
  * ```
@@ -65,7 +65,7 @@ export function evaporationOverRun(input: {
   readonly rest: { readonly mass: number; readonly molarMass: number };
   readonly area: number;
   readonly coefficient: number;
-  readonly stretches: readonly Stretch[];
+  readonly segments: readonly Segment[];
   readonly lossMeasured?: number;
   readonly beyond?: Beyond;
 }): EvaporationOverRun {
@@ -81,20 +81,20 @@ export function evaporationOverRun(input: {
   const overThermal = (at: number): number => molarMass / (gasConstant * (at + kelvin));
   const throughAir = (at: number): number => area * coefficient * overThermal(at) * pressureAt(at);
   const intoVacuum = (at: number): number => area * Math.sqrt(overThermal(at) / (2 * Math.PI)) * pressureAt(at);
-  const { duration, totals } = alongStretches(input.stretches, { throughAir, intoVacuum }, []);
-  const lost = (asIfPure: number, restsOn: string): VolatileLoss => {
+  const { duration, totals } = alongSegments(input.segments, { throughAir, intoVacuum }, []);
+  const lost = (asIfPure: number, basis: string): VolatileLoss => {
     const share = -Math.expm1(-depth(mass, restAsVolatile, asIfPure));
-    return { mass: mass * share, fraction: share, restsOn };
+    return { mass: mass * share, fraction: share, basis };
   };
   const predicted = lost(
     totals.throughAir,
     "vapour pressure of the pure substance, mole fraction in an ideal solution, film of air of constant thickness",
   );
-  const most = lost(totals.intoVacuum, "vapour pressure of the pure substance, mole fraction, kinetic theory of gases");
-  if (lossMeasured === undefined) return { predicted, most, duration };
+  const max = lost(totals.intoVacuum, "vapour pressure of the pure substance, mole fraction, kinetic theory of gases");
+  if (lossMeasured === undefined) return { predicted, max, duration };
   const share = fraction(lossMeasured, "lossMeasured");
-  const measured = { mass: mass * share, fraction: share, restsOn: "a weighing before and after" };
-  return { predicted, most, measured, duration };
+  const measured = { mass: mass * share, fraction: share, basis: "a weighing before and after" };
+  return { predicted, max, measured, duration };
 }
 
 /** u = ln(m₀/m) from m₀ (1 − e⁻ᵘ) + k u = Φ, which only rises with u. */

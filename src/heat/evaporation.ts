@@ -5,22 +5,22 @@ import { fraction, notNegative, positive, record, refuse, result } from "../guar
  *
  * $$f = \frac{m_0 - m_1}{m_0}$$
  *
- * @param input.before - Mass before, without the vessel [kg], above 0.
- * @param input.after - Mass after, without the vessel [kg], 0 or more and not above the mass before.
+ * @param input.massBefore - Mass before, without the vessel [kg], above 0.
+ * @param input.massAfter - Mass after, without the vessel [kg], 0 or more and not above the mass before.
  * @returns The loss as a mass fraction of what was there before.
  * @throws CalculationError `input` where an argument is no number or out of range, or the mass has grown.
  * @source bp-2013 appendix IX D, loss on drying (European Pharmacopoeia method 2.2.32)
  * @example
  * ```ts
  * import { lossFraction } from "gelwright/heat";
- * lossFraction({ before: 0.25, after: 0.245 }); // => 0.02
+ * lossFraction({ massBefore: 0.25, massAfter: 0.245 }); // => 0.02
  * ```
  */
-export function lossFraction(input: { readonly before: number; readonly after: number }): number {
-  const { before, after } = record(input, "input");
-  const whole = positive(before, "before");
-  const left = notNegative(after, "after");
-  if (left > whole) refuse("input", "after", left, `not more than before (${whole})`);
+export function lossFraction(input: { readonly massBefore: number; readonly massAfter: number }): number {
+  const { massBefore, massAfter } = record(input, "input");
+  const whole = positive(massBefore, "massBefore");
+  const left = notNegative(massAfter, "massAfter");
+  if (left > whole) refuse("input", "massAfter", left, `not more than massBefore (${whole})`);
   return result((whole - left) / whole, "loss fraction");
 }
 

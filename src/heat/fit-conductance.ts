@@ -15,7 +15,7 @@ export interface FittedConductance {
   /** Loss to the room per kelvin [W/K]. */
   readonly conductance: number;
   /** Between which it lies with the confidence asked for [W/K]. Left out for two readings, which leave nothing to judge by. */
-  readonly interval?: { readonly least: number; readonly greatest: number };
+  readonly interval?: { readonly min: number; readonly max: number };
   /** The fitted temperature at the first reading [°C]. */
   readonly temperatureStart: number;
   /** Each reading less the fitted curve [K], in the order of the readings. */
@@ -66,7 +66,7 @@ const fastest = 1024;
  *   heatCapacity: 210000,
  * });
  * fit.conductance; // => 14.81181868563754
- * fit.interval; // => { least: 13.635383445913178, greatest: 15.988253925361903 }
+ * fit.interval; // => { min: 13.635383445913178, max: 15.988253925361903 }
  * ```
  */
 export function fitConductance(input: {
@@ -129,5 +129,5 @@ export function fitConductance(input: {
   const variance = sumOf(count, (i) => (residuals[i] as number) ** 2) / (count - 2);
   const error = (Math.sqrt(variance / spread) / start / span) * capacity;
   const half = result(studentT(confidence, count - 2) * error, "interval");
-  return { ...fit, interval: { least: conductance - half, greatest: conductance + half } };
+  return { ...fit, interval: { min: conductance - half, max: conductance + half } };
 }

@@ -1,12 +1,12 @@
 import { positive, temperature } from "../guards.js";
 import { compileHeatLoss, type HeatLossLaw } from "../laws/heat-loss.js";
 import { root } from "../numeric/root.js";
-import { type CompiledSupply, compileSupply, type Supply } from "./supply.js";
+import { type CompiledHeatSource, compileHeatSource, type HeatSource } from "./heat-source.js";
 
 /** What a vessel is given and what it loses. */
-export interface Balance {
+export interface HeatBalance {
   /** What heats or cools it. */
-  readonly supply: Supply;
+  readonly heatSource: HeatSource;
   /** How fast it loses heat to the room. */
   readonly heatLoss: HeatLossLaw;
   /** Temperature of the room [°C]. */
@@ -14,9 +14,9 @@ export interface Balance {
 }
 
 /** Supply and loss as functions of temperature [°C], checked. */
-export interface CompiledBalance extends Pick<CompiledSupply, "kinks" | "medium"> {
+export interface CompiledHeatBalance extends Pick<CompiledHeatSource, "breakpoints" | "medium"> {
   /** Heat supplied [W]. */
-  readonly supplyAt: (temperature: number) => number;
+  readonly sourceAt: (temperature: number) => number;
   /** Heat lost to the room [W]. */
   readonly lossAt: (temperature: number) => number;
   /** Heat that is left to warm the vessel [W]. */
@@ -25,12 +25,12 @@ export interface CompiledBalance extends Pick<CompiledSupply, "kinks" | "medium"
   readonly ambient: number;
 }
 
-/** Checks supply, loss and room. */
-export function compileBalance({ supply, heatLoss, temperatureAmbient }: Balance): CompiledBalance {
-  const { flowAt, kinks, medium } = compileSupply(supply);
+/** Checks heat source, loss and room. */
+export function compileHeatBalance({ heatSource, heatLoss, temperatureAmbient }: HeatBalance): CompiledHeatBalance {
+  const { flowAt, breakpoints, medium } = compileHeatSource(heatSource);
   const lossOf = compileHeatLoss(heatLoss, "heatLoss");
   const ambient = temperature(temperatureAmbient, "temperatureAmbient");
-  // Net flow and loss are asked for at one temperature after another, and convection costs more than all else in a leg.
+  // Net flow and loss are asked for at one temperature after another, and convection costs more than all else in a segment.
   let last = Number.NaN;
   let lost = Number.NaN;
   const lossAt = (at: number): number => {
@@ -40,18 +40,18 @@ export function compileBalance({ supply, heatLoss, temperatureAmbient }: Balance
     }
     return lost;
   };
-  return { supplyAt: flowAt, lossAt, netAt: (at) => flowAt(at) - lossAt(at), ambient, kinks, medium };
+  return { sourceAt: flowAt, lossAt, netAt: (at) => flowAt(at) - lossAt(at), ambient, breakpoints, medium };
 }
 
 /**
- * Where supply and loss hold each other, between two temperatures at which the net flow has opposite signs, or where
+ * Where heat source and loss hold each other, between two temperatures at which the net flow has opposite signs, or where
  * it is nothing at one of them.
  */
 export function balanceBetween(netAt: (temperature: number) => number, one: number, other: number): number {
   return one === other ? one : root(netAt, one, other, "steady temperature", 1e-12);
 }
 
-/** Heat capacity as a function of temperature [°C], as a leg takes it. */
+/** Heat capacity as a function of temperature [°C], as a segment takes it. */
 export function capacityFunction(
   heatCapacity: number | ((temperature: number) => number),
 ): (temperature: number) => number {

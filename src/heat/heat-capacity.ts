@@ -1,16 +1,16 @@
 import { list, record, result, temperature } from "../guards.js";
 import type { Beyond } from "../laws/beyond.js";
 import type { SpecificHeatLaw } from "../laws/compile-specific-heat.js";
-import { type CompiledPart, compilePart, type PartByLaw } from "./charge-by-law.js";
+import { type CompiledPart, compilePart, type Part } from "./charge.js";
 
 /**
- * The heat capacity of a charge as a function of temperature, for a leg: melting on the way is in it.
+ * The heat capacity of a charge as a function of temperature, for a segment: melting on the way is in it.
  *
  * $$C(T) = \sum_i m_i\,c_i(T)$$
  *
- * Give the leg the kinks of `heatCapacityKinks` as well.
+ * Give the segment the breakpoints of `heatCapacityBreakpoints` as well.
  *
- * @param input.parts - The parts of the charge, at least one; count the vessel as a part if it warms along.
+ * @param input.parts - The parts of the charge: mass [kg] and specific heat [J/(kg·K)] or specific-heat law of each, at least one; count the vessel as a part if it warms along.
  * @param input.beyond - Outside the range of a law: `"throw"` (default) or `"extend"`.
  * @returns A function of temperature [°C] that gives heat capacity [J/K], and throws `range` outside the range of a law.
  * @throws CalculationError `input` where an argument is no number or out of range.
@@ -28,19 +28,23 @@ import { type CompiledPart, compilePart, type PartByLaw } from "./charge-by-law.
  * ```
  */
 export function heatCapacityFunction(input: {
-  readonly parts: readonly PartByLaw[];
+  readonly parts: readonly Part[];
   readonly beyond?: Beyond;
 }): (temperature: number) => number {
   const { parts, beyond } = record(input, "input");
-  // A leg asks for it at hundreds of temperatures: what is constant is summed once, and parts of one law as one.
+  // A segment asks for it at hundreds of temperatures: what is constant is summed once, and parts of one law as one.
   let constant = 0;
   const varying = new Map<SpecificHeatLaw, CompiledPart>();
   list(parts, "parts", 1).forEach((part, i) => {
     const compiled = compilePart(part, `parts[${i}]`, beyond);
     const law = part.specificHeat;
+    if (typeof law === "number" || law.law === "constant") {
+      const specificHeat = typeof law === "number" ? law : law.specificHeat;
+      constant = result(constant + part.mass * specificHeat, "heat capacity");
+      return;
+    }
     const same = varying.get(law);
-    if (law.law === "constant") constant = result(constant + part.mass * law.specificHeat, "heat capacity");
-    else varying.set(law, same ? { ...same, mass: same.mass + part.mass } : compiled);
+    varying.set(law, same ? { ...same, mass: same.mass + part.mass } : compiled);
   });
   const each = [...varying.values()];
   return (at) => {
@@ -52,17 +56,17 @@ export function heatCapacityFunction(input: {
 }
 
 /**
- * The temperatures at which the heat capacity of a charge has a kink: the ends of its melting ranges.
+ * The temperatures at which the heat capacity of a charge has a breakpoint: the ends of its melting ranges.
  *
  * $$T_1 \le T_2 \le \dots$$
  *
- * @param input.parts - The parts of the charge, at least one.
+ * @param input.parts - The parts of the charge: mass [kg] and specific heat [J/(kg·K)] or specific-heat law of each, at least one.
  * @returns Temperatures [°C], rising; empty where nothing melts.
  * @throws CalculationError `input` where an argument is no number or out of range.
  * @source definition
  * @example
  * ```ts
- * import { heatCapacityKinks } from "gelwright/heat";
+ * import { heatCapacityBreakpoints } from "gelwright/heat";
  * const liquid = { law: "constant", specificHeat: 2100 } as const;
  * const wax = {
  *   law: "melting",
@@ -72,11 +76,11 @@ export function heatCapacityFunction(input: {
  *   temperatureOnset: 58,
  *   temperatureEnd: 68,
  * } as const;
- * heatCapacityKinks({ parts: [{ mass: 12, specificHeat: wax }] }); // => [58, 68]
+ * heatCapacityBreakpoints({ parts: [{ mass: 12, specificHeat: wax }] }); // => [58, 68]
  * ```
  */
-export function heatCapacityKinks(input: { readonly parts: readonly PartByLaw[] }): readonly number[] {
+export function heatCapacityBreakpoints(input: { readonly parts: readonly Part[] }): readonly number[] {
   return list(record(input, "input").parts, "parts", 1)
-    .flatMap((part, i) => compilePart(part, `parts[${i}]`).kinks)
+    .flatMap((part, i) => compilePart(part, `parts[${i}]`).breakpoints)
     .sort((one, other) => one - other);
 }

@@ -10,8 +10,8 @@ export interface Melting {
   readonly specificHeatMelt: number;
 }
 
-/** One part of a charge that is warmed or cooled as a whole. */
-export interface Part {
+/** One part of a charge that is warmed or cooled as a whole, and may melt at one temperature. */
+export interface MeltingPart {
   /** Mass [kg], above 0. */
   readonly mass: number;
   /** Specific heat [J/(kg·K)], above 0; below the melting temperature where the part melts. */
@@ -36,7 +36,7 @@ export interface HeatToWarm {
  * $$Q = \sum_i m_i \left[ \int_{T_0}^{T_1} c_i\,dT + L_i\,\bigl(T_0 < T_{m,i} \le T_1\bigr) \right]$$
  *
  * A part counts as molten at its melting temperature and above, so that the heat depends on the two
- * temperatures alone: legs add up, and cooling gives back what warming took, with the sign turned.
+ * temperatures alone: segments add up, and cooling gives back what warming took, with the sign turned.
  *
  * @param input.parts - The parts of the charge, at least one; count the vessel as a part if it warms along.
  * @param input.temperatureStart - Temperature before [°C].
@@ -53,7 +53,7 @@ export interface HeatToWarm {
  * ```
  */
 export function heatToWarm(input: {
-  readonly parts: readonly Part[];
+  readonly parts: readonly MeltingPart[];
   readonly temperatureStart: number;
   readonly temperatureEnd: number;
 }): HeatToWarm {

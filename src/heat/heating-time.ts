@@ -4,8 +4,8 @@ import { notNegative, positive, record, refuse, result, temperature } from "../g
 export interface MeltingOnTheWay {
   /** Melting temperature [°C]. */
   readonly temperature: number;
-  /** Latent heat of all that melts [J], above 0. */
-  readonly latentHeat: number;
+  /** Heat that melts all that melts [J], above 0: its mass times its latent heat. */
+  readonly meltingEnergy: number;
   /** Heat capacity of the whole charge once molten [J/K], above 0. */
   readonly heatCapacityMelt: number;
 }
@@ -33,7 +33,7 @@ export interface HeatingTime {
 /**
  * How long a heater of constant power takes to warm a charge that loses heat to the room, and to melt what melts on the way.
  *
- * $$C \frac{dT}{dt} = P - UA\,(T - T_\mathrm{amb}) \qquad t = \frac{C}{UA} \ln \frac{P - UA\,(T_0 - T_\mathrm{amb})}{P - UA\,(T_1 - T_\mathrm{amb})} \qquad t_\mathrm{melt} = \frac{L}{P - UA\,(T_m - T_\mathrm{amb})}$$
+ * $$C \frac{dT}{dt} = P - UA\,(T - T_\mathrm{amb}) \qquad t = \frac{C}{UA} \ln \frac{P - UA\,(T_0 - T_\mathrm{amb})}{P - UA\,(T_1 - T_\mathrm{amb})} \qquad t_\mathrm{melt} = \frac{Q_\mathrm{melt}}{P - UA\,(T_m - T_\mathrm{amb})}$$
  *
  * The charge has one temperature throughout (stirred, or small). What is at its melting temperature counts as molten.
  *
@@ -57,7 +57,7 @@ export interface HeatingTime {
  *   temperatureStart: 21,
  *   temperatureEnd: 80,
  *   heatCapacity: 2040,
- *   melting: { temperature: 62, latentHeat: 18000, heatCapacityMelt: 2070 },
+ *   melting: { temperature: 62, meltingEnergy: 18000, heatCapacityMelt: 2070 },
  * }).duration; // => 524.9065729601411
  * ```
  */
@@ -74,14 +74,14 @@ export function heatingTime(input: {
     input,
     "input",
   );
-  const supply = notNegative(power, "power");
+  const heating = notNegative(power, "power");
   const loss = notNegative(conductance, "conductance");
   const ambient = temperature(temperatureAmbient, "temperatureAmbient");
   const start = temperature(temperatureStart, "temperatureStart");
   const end = temperature(temperatureEnd, "temperatureEnd");
   const capacity = positive(heatCapacity, "heatCapacity");
-  const flowAt = (at: number): number => supply - loss * (at - ambient);
-  const steady = loss > 0 ? { temperatureSteady: result(ambient + supply / loss, "temperatureSteady") } : {};
+  const flowAt = (at: number): number => heating - loss * (at - ambient);
+  const steady = loss > 0 ? { temperatureSteady: result(ambient + heating / loss, "temperatureSteady") } : {};
 
   if (end < start) refuse("input", "temperatureEnd", end, `temperatureStart (${start} °C) or more`);
   if (end > start && flowAt(end) <= 0)
@@ -109,9 +109,9 @@ export function heatingTime(input: {
   let latent = 0;
   let storedAfter = 0;
   if (melting !== undefined) {
-    const { temperature: point, latentHeat, heatCapacityMelt } = record(melting, "melting");
+    const { temperature: point, meltingEnergy, heatCapacityMelt } = record(melting, "melting");
     const at = temperature(point, "melting.temperature");
-    const all = positive(latentHeat, "melting.latentHeat");
+    const all = positive(meltingEnergy, "melting.meltingEnergy");
     const capacityMelt = positive(heatCapacityMelt, "melting.heatCapacityMelt");
     if (at <= end) {
       melts = Math.max(at, start);
@@ -130,7 +130,7 @@ export function heatingTime(input: {
     durationMelting,
     durationAfter,
     ...steady,
-    energySupplied: result(supply * duration, "energySupplied"),
+    energySupplied: result(heating * duration, "energySupplied"),
     energyStored: result(storedBefore + latent + storedAfter, "energyStored"),
     energyLost: result(lostBefore + loss * (melts - ambient) * durationMelting + lostAfter, "energyLost"),
   };

@@ -1,6 +1,6 @@
-export { additionTemperatureLeast, largestAddition, meltTemperatureLeast } from "./additions.js";
-export { additionTemperatureLeastByLaw, largestAdditionByLaw, meltTemperatureLeastByLaw } from "./additions-by-law.js";
-export type { ChargeByLaw, PartByLaw } from "./charge-by-law.js";
+export { additionTemperatureMin, largestAddition, meltTemperatureMin } from "./additions.js";
+export { type AgeingKinetics, relativeRateFunction } from "./ageing-kinetics.js";
+export type { Charge, Part } from "./charge.js";
 export { type ConductionRoot, conductionRoot } from "./conduction-root.js";
 export type { BiotNumber, ConductionShape } from "./conduction-shape.js";
 export { coolingTime, coolingTimeAtScale, temperatureAfterCooling } from "./cooling.js";
@@ -10,52 +10,48 @@ export {
   type EvaporationCoefficient,
   evaporationCoefficient,
   evaporationFlux,
-  evaporationFluxMost,
+  evaporationFluxMax,
   type Surface,
 } from "./evaporation-flux.js";
 export { type EvaporationOverRun, evaporationOverRun, type VolatileLoss } from "./evaporation-over-run.js";
-export { type Exposure, exposure } from "./exposure.js";
+export { type EqualAdditions, fewestAdditions } from "./fewest-additions.js";
 export { type FittedConductance, fitConductance, type TemperatureReading } from "./fit-conductance.js";
-export type { Balance } from "./heat-balance.js";
-export { heatCapacityFunction, heatCapacityKinks } from "./heat-capacity.js";
-export { type HeatToWarm, heatToWarm, type Melting, type Part } from "./heat-to-warm.js";
+export type { HeatBalance } from "./heat-balance.js";
+export { heatCapacityBreakpoints, heatCapacityFunction } from "./heat-capacity.js";
+export type { HeatSource } from "./heat-source.js";
+export { type HeatToWarm, heatToWarm, type Melting, type MeltingPart } from "./heat-to-warm.js";
 export { type HeatingTime, heatingTime, type MeltingOnTheWay } from "./heating-time.js";
 export { type Hold, holdTemperature } from "./hold-temperature.js";
 export {
   type InsideCoefficient,
   insideCoefficient,
   insideCoefficientFunction,
-  type StirredVessel,
+  type StirredHeatTransfer,
 } from "./inside-coefficient.js";
 export { type JacketTime, jacketConductance, jacketTime } from "./jacket.js";
 export {
   batchMassForDuration,
   capacityFlowForDuration,
   mediumTemperatureForDuration,
-  type Wanted,
-} from "./jacket-wanted.js";
+  type TimeTarget,
+} from "./jacket-target.js";
 export { batchTemperatureAtWall, type JacketedWall, jacketCoefficient, jacketedWall } from "./jacketed-wall.js";
-export { type EqualAdditions, leastAdditions } from "./least-additions.js";
-export { leastAdditionsByLaw } from "./least-additions-by-law.js";
-export { type Charge, mixingTemperature } from "./mixing-temperature.js";
-export { mixingTemperatureByLaw } from "./mixing-temperature-by-law.js";
+export { mixingTemperature } from "./mixing-temperature.js";
 export { moleFraction } from "./mole-fraction.js";
 export type { CoolingPack, Pack, PlaceInPack } from "./pack.js";
-export { type CoolingCurve, packCoolingCurve } from "./pack-cooling-curve.js";
+export { packCoolingCurve } from "./pack-cooling-curve.js";
+export { packCoolingTime } from "./pack-cooling-time.js";
 export { packTemperature } from "./pack-temperature.js";
-export { packTimeUntil } from "./pack-time-until.js";
 export { type PlateHeatingTime, plateHeatingTime } from "./plate-heating-time.js";
 export { powerForDuration } from "./power-for-duration.js";
 export { meanRelativeTemperature, relativeTemperature } from "./relative-temperature.js";
-export { relativeRateFunction, type Sensitivity } from "./sensitivity.js";
+export type { Segment } from "./segments.js";
 export { type Shrinkage, shrinkage } from "./shrinkage.js";
 export { type Stage, type StagedAdditions, type StageResult, stagedAdditions } from "./staged-additions.js";
 export { steadyTemperature } from "./steady-temperature.js";
-export { steadyTemperatureByLaw } from "./steady-temperature-by-law.js";
 export { type StirredCorrelation, type StirredRange, stirredCorrelations } from "./stirred-correlations.js";
 export { type StirredWall, stirredWall } from "./stirred-wall.js";
-export type { Stretch } from "./stretches.js";
-export type { Supply } from "./supply.js";
-export { type Energy, type SuppliedVessel, vesselLeg } from "./vessel-leg.js";
+export { type ThermalExposure, thermalExposure } from "./thermal-exposure.js";
+export { type Energy, type HeatedVessel, vesselSegment } from "./vessel-segment.js";
 export { heatFlowAtWall, jacketTemperatureAtWall, type WallLimit } from "./wall-limits.js";
 export { wallTemperature } from "./wall-temperature.js";

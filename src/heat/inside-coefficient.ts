@@ -2,14 +2,14 @@ import { finite, list, notNegative, positive, record, refuse, result, show, temp
 import { type Beyond, extending } from "../laws/beyond.js";
 import type { StirredCorrelation } from "./stirred-correlations.js";
 
-/** A stirred vessel and what is in it, apart from its viscosity. */
-export interface StirredVessel {
+/** What heat transfer to a stirred batch rests on, apart from its viscosity. */
+export interface StirredHeatTransfer {
   /** The ranges of the correlation, rising. */
   readonly correlation: StirredCorrelation;
-  /** Inner diameter of the vessel [m], above 0. */
-  readonly diameterVessel: number;
-  /** Diameter of the impeller [m], above 0. */
-  readonly diameterImpeller: number;
+  /** The vessel, of which the inner diameter is asked [m], above 0. */
+  readonly vessel: { readonly diameter: number };
+  /** The impeller, of which the diameter is asked [m], above 0 and not above that of the vessel. */
+  readonly impeller: { readonly diameter: number };
   /** Speed of the impeller [rev/s], above 0. */
   readonly speed: number;
   /** Density of the batch [kg/m³], above 0. */
@@ -41,8 +41,8 @@ export interface InsideCoefficient {
  * the viscosity at the shear rate of the impeller. The correlation knows no yield stress, and nothing that sets at the wall.
  *
  * @param input.correlation - Ranges of Reynolds number with their constants, as in `stirredCorrelations`, or your own.
- * @param input.diameterVessel - Inner diameter of the vessel [m], above 0.
- * @param input.diameterImpeller - Diameter of the impeller [m], above 0 and not above that of the vessel.
+ * @param input.vessel - The vessel, of which the inner diameter is asked [m], above 0.
+ * @param input.impeller - The impeller, of which the diameter is asked [m], above 0 and not above that of the vessel.
  * @param input.speed - Speed [rev/s], above 0.
  * @param input.density - Density [kg/m³], above 0.
  * @param input.specificHeat - Specific heat [J/(kg·K)], above 0.
@@ -58,8 +58,8 @@ export interface InsideCoefficient {
  * import { insideCoefficient, stirredCorrelations } from "gelwright/heat";
  * insideCoefficient({
  *   correlation: stirredCorrelations.anchor,
- *   diameterVessel: 0.4,
- *   diameterImpeller: 0.36,
+ *   vessel: { diameter: 0.4 },
+ *   impeller: { diameter: 0.36 },
  *   speed: 1,
  *   density: 900,
  *   specificHeat: 2100,
@@ -70,7 +70,7 @@ export interface InsideCoefficient {
  * ```
  */
 export function insideCoefficient(
-  input: StirredVessel & { readonly viscosity: number; readonly viscosityWall: number; readonly beyond?: Beyond },
+  input: StirredHeatTransfer & { readonly viscosity: number; readonly viscosityWall: number; readonly beyond?: Beyond },
 ): InsideCoefficient {
   const { viscosity, viscosityWall, beyond } = record(input, "input");
   return compileStirred(input, beyond)(positive(viscosity, "viscosity"), positive(viscosityWall, "viscosityWall"));
@@ -78,7 +78,7 @@ export function insideCoefficient(
 
 /**
  * The coefficient between a stirred batch and its wall as a function of both temperatures, its other arguments checked
- * once: for the wall's temperature, and for legs through a heated or cooled wall.
+ * once: for the wall's temperature, and for segments through a heated or cooled wall.
  *
  * $$h(T, T_\mathrm{wall}) = \frac kD\,C\,\mathrm{Re}^a\,\mathrm{Pr}^b \left(\frac{\mu(T)}{\mu(T_\mathrm{wall})}\right)^m$$
  *
@@ -98,8 +98,8 @@ export function insideCoefficient(
  * import { viscosityFunction } from "gelwright/laws";
  * const inside = insideCoefficientFunction({
  *   correlation: stirredCorrelations.anchor,
- *   diameterVessel: 0.4,
- *   diameterImpeller: 0.36,
+ *   vessel: { diameter: 0.4 },
+ *   impeller: { diameter: 0.36 },
  *   speed: 1,
  *   density: 900,
  *   specificHeat: 2100,
@@ -110,7 +110,7 @@ export function insideCoefficient(
  * ```
  */
 export function insideCoefficientFunction(
-  input: StirredVessel & { readonly viscosity: (temperature: number) => number; readonly beyond?: Beyond },
+  input: StirredHeatTransfer & { readonly viscosity: (temperature: number) => number; readonly beyond?: Beyond },
 ): (temperatureBulk: number, temperatureWall: number) => number {
   const { viscosity, beyond } = record(input, "input");
   if (typeof viscosity !== "function")
@@ -125,13 +125,13 @@ export function insideCoefficientFunction(
 
 /** The coefficient as a function of both viscosities, its other arguments checked. */
 export function compileStirred(
-  vessel: StirredVessel,
+  stirred: StirredHeatTransfer,
   beyond: Beyond | undefined,
 ): (viscosity: number, viscosityWall: number) => InsideCoefficient {
   const extended = extending(beyond);
-  const ranges = list(vessel.correlation, "correlation", 1).map((one, i) => {
+  const ranges = list(stirred.correlation, "correlation", 1).map((one, i) => {
     const at = `correlation[${i}]`;
-    const { coefficient, exponentReynolds, exponentPrandtl, exponentViscosity, reynoldsLeast, reynoldsMost } = record(
+    const { coefficient, exponentReynolds, exponentPrandtl, exponentViscosity, reynoldsMin, reynoldsMax } = record(
       one,
       at,
     );
@@ -140,27 +140,27 @@ export function compileStirred(
       exponentReynolds: finite(exponentReynolds, `${at}.exponentReynolds`),
       exponentPrandtl: finite(exponentPrandtl, `${at}.exponentPrandtl`),
       exponentViscosity: finite(exponentViscosity, `${at}.exponentViscosity`),
-      least: notNegative(reynoldsLeast, `${at}.reynoldsLeast`),
-      most: reynoldsMost === undefined ? Number.POSITIVE_INFINITY : positive(reynoldsMost, `${at}.reynoldsMost`),
+      min: notNegative(reynoldsMin, `${at}.reynoldsMin`),
+      max: reynoldsMax === undefined ? Number.POSITIVE_INFINITY : positive(reynoldsMax, `${at}.reynoldsMax`),
     };
   });
-  const diameter = positive(vessel.diameterVessel, "diameterVessel");
-  const impeller = positive(vessel.diameterImpeller, "diameterImpeller");
-  if (impeller > diameter) refuse("input", "diameterImpeller", impeller, `not above diameterVessel (${diameter} m)`);
-  const swirl = positive(vessel.density, "density") * positive(vessel.speed, "speed") * impeller * impeller;
-  const conductivity = positive(vessel.conductivity, "conductivity");
-  const specificHeat = positive(vessel.specificHeat, "specificHeat");
+  const diameter = positive(record(stirred.vessel, "vessel").diameter, "vessel.diameter");
+  const impeller = positive(record(stirred.impeller, "impeller").diameter, "impeller.diameter");
+  if (impeller > diameter) refuse("input", "impeller.diameter", impeller, `not above vessel.diameter (${diameter} m)`);
+  const swirl = positive(stirred.density, "density") * positive(stirred.speed, "speed") * impeller * impeller;
+  const conductivity = positive(stirred.conductivity, "conductivity");
+  const specificHeat = positive(stirred.specificHeat, "specificHeat");
   const first = ranges[0] as (typeof ranges)[number];
   return (viscosity, viscosityWall) => {
     const reynolds = result(swirl / viscosity, "Reynolds number");
     const prandtl = result((specificHeat * viscosity) / conductivity, "Prandtl number");
-    const chosen = ranges.reduce((last, next) => (reynolds >= next.least ? next : last), first);
-    if (!extended && (reynolds < chosen.least || reynolds > chosen.most))
+    const chosen = ranges.reduce((last, next) => (reynolds >= next.min ? next : last), first);
+    if (!extended && (reynolds < chosen.min || reynolds > chosen.max))
       refuse(
         "range",
         "Reynolds number",
         reynolds,
-        `${chosen.least} to ${chosen.most}, as the correlation is known, or beyond: "extend"`,
+        `${chosen.min} to ${chosen.max}, as the correlation is known, or beyond: "extend"`,
       );
     const nusselt = result(
       chosen.coefficient *

@@ -46,7 +46,7 @@ export interface JacketTime {
  *
  * $$\ln\frac{T_1 - t_1}{T_2 - t_1} = \frac{UA}{C}\,\theta \qquad \ln\frac{T_1 - t_1}{T_2 - t_1} = \frac{w c}{C}\,\frac{K - 1}{K}\,\theta,\quad K = e^{UA/wc}$$
  *
- * Nothing is lost to the room and nothing sets: `vesselLeg` has both. U is constant, though a gel that thickens
+ * Nothing is lost to the room and nothing sets: `vesselSegment` has both. U is constant, though a gel that thickens
  * lowers it: take the U of the coldest stretch to be on the late side.
  *
  * @param input.heatCapacity - Heat capacity of the batch [J/K], above 0.

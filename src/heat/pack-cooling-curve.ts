@@ -1,15 +1,7 @@
 import { notNegative, refuse, result, show, temperature, wholeNumber } from "../guards.js";
-import type { LegEnd } from "../leg/index.js";
+import type { SegmentEnd, TemperatureHistory } from "../transient/index.js";
 import { type CoolingPack, compilePack } from "./pack.js";
-import { timeUntil } from "./pack-time-until.js";
-
-/** Temperatures at a place, one for each time, from the start on. */
-export interface CoolingCurve {
-  /** Times [s], rising from 0. */
-  readonly times: readonly number[];
-  /** Temperatures at those times [°C], which never turn back. */
-  readonly temperatures: readonly number[];
-}
+import { timeUntil } from "./pack-cooling-time.js";
 
 /**
  * How a filled pack cools at its centre (or at another place, or in the mean), as points of a curve: to plot, or to let
@@ -22,9 +14,9 @@ export interface CoolingCurve {
  *
  * @param input - The pack and its content: shape and dimensions [m], conductivity [W/(m·K)], density [kg/m³], specific
  *   heat [J/(kg·K)], heat transfer coefficient [W/(m²·K)] or `"infinite"`, start and surroundings [°C], where (default
- *   the centre); either `temperatureEnd` [°C] or `duration` [s]; and `stretches`, into how many the curve is divided, 1 to
+ *   the centre); either `temperatureEnd` [°C] or `duration` [s]; and `segments`, into how many the curve is divided, 1 to
  *   10,000 (default 100).
- * @returns Times [s] and temperatures [°C], one more than stretches; all at once at 0 s where the end is the start.
+ * @returns Times [s] and temperatures [°C], one more than segments; all at once at 0 s where the end is the start.
  * @throws CalculationError `input` where an argument is no number or out of range, `unreachable` where the end does not
  *   lie between start and surroundings.
  * @source bergman-2011 sections 5.5, 5.6 and 5.8
@@ -40,27 +32,27 @@ export interface CoolingCurve {
  *   temperatureStart: 60,
  *   temperatureAmbient: 20,
  *   duration: 7200,
- *   stretches: 2,
+ *   segments: 2,
  * }); // => { times: [0, 1800, 7200], temperatures: [60, 54.03644083305568, 27.08924016238784] }
  * ```
  */
-export function packCoolingCurve(input: CoolingPack & LegEnd & { readonly stretches?: number }): CoolingCurve {
+export function packCoolingCurve(input: CoolingPack & SegmentEnd & { readonly segments?: number }): TemperatureHistory {
   const pack = compilePack(input);
-  const { duration, temperatureEnd, stretches = 100 } = input;
+  const { duration, temperatureEnd, segments = 100 } = input;
   if ((duration === undefined) === (temperatureEnd === undefined))
     refuse("input", "duration", show(duration), "either a duration or a temperatureEnd");
-  wholeNumber(stretches, "stretches", 1, 10_000);
+  wholeNumber(segments, "segments", 1, 10_000);
   const whole =
     duration === undefined
       ? timeUntil(pack, temperature(temperatureEnd, "temperatureEnd"))
       : notNegative(duration, "duration");
-  const times = Array.from({ length: stretches + 1 }, (_, k) => whole * (k / stretches) ** 2);
+  const times = Array.from({ length: segments + 1 }, (_, k) => whole * (k / segments) ** 2);
   // Rounding may let the flat start rise by a last digit; what is left never does.
   let left = 1;
   const temperatures = times.map((time) => {
     left = Math.min(left, pack.leftAt(time));
     return result(pack.ambient + (pack.start - pack.ambient) * left, "temperatures");
   });
-  if (temperatureEnd !== undefined) temperatures[stretches] = temperatureEnd;
+  if (temperatureEnd !== undefined) temperatures[segments] = temperatureEnd;
   return { times, temperatures };
 }

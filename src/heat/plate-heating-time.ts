@@ -16,11 +16,11 @@ export interface PlateHeatingTime {
  *
  * $$q = \min\bigl(P,\;K\,(T_\mathrm{heater} - T)\bigr) \qquad t = \sum \frac{C\,\Delta T}{\ln\text{-mean}(q_0 - q_{\mathrm{loss},0},\;q_1 - q_{\mathrm{loss},1})}$$
  *
- * The closed form of `vesselLeg` for Newton's law of loss and a constant heat capacity.
+ * The closed form of `vesselSegment` for Newton's law of loss and a constant heat capacity.
  *
  * @param input.temperatureHeater - Temperature at which plate or jacket is held [°C].
  * @param input.conductanceHeater - From plate or jacket to the charge [W/K], above 0.
- * @param input.powerMost - Most that it gives [W], above 0; left out where nothing limits it.
+ * @param input.powerMax - Most that it gives [W], above 0; left out where nothing limits it.
  * @param input.conductance - Loss to the room per kelvin [W/K], 0 or more.
  * @param input.temperatureAmbient - Temperature of the room [°C].
  * @param input.temperatureStart - Temperature before [°C].
@@ -35,7 +35,7 @@ export interface PlateHeatingTime {
  * plateHeatingTime({
  *   temperatureHeater: 150,
  *   conductanceHeater: 5,
- *   powerMost: 300,
+ *   powerMax: 300,
  *   conductance: 1.1,
  *   temperatureAmbient: 20,
  *   temperatureStart: 20,
@@ -47,14 +47,14 @@ export interface PlateHeatingTime {
 export function plateHeatingTime(input: {
   readonly temperatureHeater: number;
   readonly conductanceHeater: number;
-  readonly powerMost?: number;
+  readonly powerMax?: number;
   readonly conductance: number;
   readonly temperatureAmbient: number;
   readonly temperatureStart: number;
   readonly temperatureEnd: number;
   readonly heatCapacity: number;
 }): PlateHeatingTime {
-  const { powerMost, temperatureStart, temperatureEnd, heatCapacity } = record(input, "input");
+  const { powerMax, temperatureStart, temperatureEnd, heatCapacity } = record(input, "input");
   const heater = temperature(input.temperatureHeater, "temperatureHeater");
   const conductance = positive(input.conductanceHeater, "conductanceHeater");
   const loss = notNegative(input.conductance, "conductance");
@@ -62,12 +62,12 @@ export function plateHeatingTime(input: {
   const start = temperature(temperatureStart, "temperatureStart");
   const end = temperature(temperatureEnd, "temperatureEnd");
   const capacity = positive(heatCapacity, "heatCapacity");
-  const most = powerMost === undefined ? Number.POSITIVE_INFINITY : positive(powerMost, "powerMost");
+  const max = powerMax === undefined ? Number.POSITIVE_INFINITY : positive(powerMax, "powerMax");
   if (end < start) refuse("input", "temperatureEnd", end, `temperatureStart (${start} °C) or more`);
-  const free = heater - most / conductance;
-  const netAt = (at: number): number => Math.min(most, conductance * (heater - at)) - loss * (at - ambient);
+  const free = heater - max / conductance;
+  const netAt = (at: number): number => Math.min(max, conductance * (heater - at)) - loss * (at - ambient);
   const shared = ambient + (conductance / (conductance + loss)) * (heater - ambient);
-  const temperatureSteady = result(shared < free ? ambient + most / loss : shared, "temperatureSteady");
+  const temperatureSteady = result(shared < free ? ambient + max / loss : shared, "temperatureSteady");
   if (end > start && !(netAt(end) > 0))
     refuse("unreachable", "temperatureEnd", end, `less than ${temperatureSteady} °C, the steady temperature`);
   const warm = (from: number, to: number): number =>

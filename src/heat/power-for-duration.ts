@@ -1,8 +1,8 @@
 import { positive, record, refuse, result, temperature } from "../guards.js";
 import { compileHeatLoss } from "../laws/heat-loss.js";
-import type { CoolingVessel } from "../leg/cooling-leg.js";
-import { runLeg } from "../leg/leg.js";
 import { root } from "../numeric/root.js";
+import type { CoolingVessel } from "../transient/cooling-segment.js";
+import { runSegment } from "../transient/segment.js";
 
 /**
  * The power that brings a vessel to a temperature in a wanted time, against any loss to the room.
@@ -17,10 +17,10 @@ import { root } from "../numeric/root.js";
  * @param input.heatCapacity - Heat capacity of vessel and content [J/K], above 0; a function of temperature [°C] where it varies or something melts.
  * @param input.heatLoss - Heat-loss law.
  * @param input.temperatureAmbient - Temperature of the room [°C].
- * @param input.kinks - Temperatures at which the heat capacity or the loss has a kink [°C].
- * @param input.powerMost - What the heater gives at most [W], above 0; left out where nothing limits it.
+ * @param input.breakpoints - Temperatures at which the heat capacity or the loss has a breakpoint [°C].
+ * @param input.powerMax - What the heater gives at most [W], above 0; left out where nothing limits it.
  * @returns The power [W], above 0.
- * @throws CalculationError `input` where an argument is no number or out of range; `unreachable` where more than `powerMost` would be needed, or where the room alone is faster.
+ * @throws CalculationError `input` where an argument is no number or out of range; `unreachable` where more than `powerMax` would be needed, or where the room alone is faster.
  * @source bergman-2011 section 5.3
  * @example
  * ```ts
@@ -39,11 +39,11 @@ export function powerForDuration(
   input: CoolingVessel & {
     readonly duration: number;
     readonly temperatureEnd: number;
-    readonly kinks?: readonly number[];
-    readonly powerMost?: number;
+    readonly breakpoints?: readonly number[];
+    readonly powerMax?: number;
   },
 ): number {
-  const { temperatureStart, temperatureEnd, heatCapacity, kinks, powerMost } = record(input, "input");
+  const { temperatureStart, temperatureEnd, heatCapacity, breakpoints, powerMax } = record(input, "input");
   const start = temperature(temperatureStart, "temperatureStart");
   const end = temperature(temperatureEnd, "temperatureEnd");
   if (!(end > start)) refuse("input", "temperatureEnd", end, `above temperatureStart (${start} °C)`);
@@ -51,26 +51,26 @@ export function powerForDuration(
   const lossOf = compileHeatLoss(input.heatLoss, "heatLoss");
   const ambient = temperature(input.temperatureAmbient, "temperatureAmbient");
   const timeWith = (heatFlow: (at: number) => number): number =>
-    runLeg({ temperatureStart: start, heatCapacity, heatFlow, kinks }, { temperatureEnd: end }).duration;
+    runSegment({ temperatureStart: start, heatCapacity, heatFlow, breakpoints }, { temperatureEnd: end }).duration;
   const lossEnd = lossOf(end, ambient);
   const time = (power: number): number => timeWith((at) => power - lossOf(at, ambient));
-  const most = powerMost === undefined ? undefined : positive(powerMost, "powerMost");
-  if (most !== undefined && (most <= lossEnd || time(most) > wanted))
+  const max = powerMax === undefined ? undefined : positive(powerMax, "powerMax");
+  if (max !== undefined && (max <= lossEnd || time(max) > wanted))
     refuse(
       "unreachable",
       "duration",
       wanted,
-      most <= lossEnd
-        ? `more power: at temperatureEnd the loss takes ${lossEnd} W, and there are ${most} W`
-        : `${time(most)} s or more, the time with all of powerMost`,
+      max <= lossEnd
+        ? `more power: at temperatureEnd the loss takes ${lossEnd} W, and there are ${max} W`
+        : `${time(max)} s or more, the time with all of powerMax`,
     );
   // One watt takes as many seconds as joules are stored.
   const mean = timeWith(() => 1) / wanted;
   // The loss is least at the start and most at the end, so that the power lies between these two.
-  const least = mean + lossOf(start, ambient);
-  if (least <= 0 && lossEnd < 0 && time(0) <= wanted)
+  const min = mean + lossOf(start, ambient);
+  if (min <= 0 && lossEnd < 0 && time(0) <= wanted)
     refuse("unreachable", "duration", wanted, `less than ${time(0)} s, in which the room alone warms the vessel`);
-  const low = Math.max(0, lossEnd, least * (1 - 1e-9));
+  const low = Math.max(0, lossEnd, min * (1 - 1e-9));
   const high = result((mean + Math.max(0, lossEnd)) * (1 + 1e-9), "power");
   const early = (power: number): number => {
     if (power <= lossEnd) return -1;

@@ -24,7 +24,7 @@ export interface Shrinkage {
  *
  * @param input.density - Density of the content over temperature.
  * @param input.volume - Volume filled, at fill temperature [m³], above 0.
- * @param input.crossSection - Area of the surface in the pack [m²], above 0.
+ * @param input.areaCrossSection - Area of the surface in the pack [m²], above 0.
  * @param input.temperatureFill - Temperature at filling [°C].
  * @param input.temperatureEnd - Temperature after cooling [°C].
  * @returns Volume lost [m³] and its share, depth of the sink [m] and mass of the top-up [kg].
@@ -36,7 +36,7 @@ export interface Shrinkage {
  * shrinkage({
  *   density: { law: "linear", density: 915, temperatureReference: 20, slope: 0.64 },
  *   volume: 0.0002,
- *   crossSection: 0.0038,
+ *   areaCrossSection: 0.0038,
  *   temperatureFill: 70,
  *   temperatureEnd: 20,
  * }).sinkDepth; // => 0.0018406672418751799
@@ -45,14 +45,14 @@ export interface Shrinkage {
 export function shrinkage(input: {
   readonly density: DensityLaw;
   readonly volume: number;
-  readonly crossSection: number;
+  readonly areaCrossSection: number;
   readonly temperatureFill: number;
   readonly temperatureEnd: number;
 }): Shrinkage {
-  const { density, volume, crossSection, temperatureFill, temperatureEnd } = record(input, "input");
+  const { density, volume, areaCrossSection, temperatureFill, temperatureEnd } = record(input, "input");
   const densityOf = compileDensity(density, "density");
   const filled = positive(volume, "volume");
-  const area = positive(crossSection, "crossSection");
+  const area = positive(areaCrossSection, "areaCrossSection");
   const hot = densityOf(temperature(temperatureFill, "temperatureFill"));
   const cold = densityOf(temperature(temperatureEnd, "temperatureEnd"));
   const volumeFractionLost = result((cold - hot) / cold, "volumeFractionLost");

@@ -1,9 +1,9 @@
 /** One range of a correlation for the wall of a stirred vessel, Nu = C Reᵃ Prᵇ (μ/μ_wall)ᵐ. */
 export interface StirredRange {
   /** Least Reynolds number of the impeller, from which the range runs up to the next range. */
-  readonly reynoldsLeast: number;
+  readonly reynoldsMin: number;
   /** Largest Reynolds number; left out for a last range that has no known end. */
-  readonly reynoldsMost?: number;
+  readonly reynoldsMax?: number;
   /** C, above 0. */
   readonly coefficient: number;
   /** a, the power of the Reynolds number. */
@@ -17,10 +17,10 @@ export interface StirredRange {
 /** Ranges of Reynolds number, rising; a caller's own measurements take the same form. */
 export type StirredCorrelation = readonly StirredRange[];
 
-const range = (coefficient: number, exponentReynolds: number, reynoldsLeast: number): StirredRange => ({
+const range = (coefficient: number, exponentReynolds: number, reynoldsMin: number): StirredRange => ({
   coefficient,
   exponentReynolds,
-  reynoldsLeast,
+  reynoldsMin,
   exponentPrandtl: 1 / 3,
   exponentViscosity: 0.14,
 });
@@ -34,23 +34,23 @@ const range = (coefficient: number, exponentReynolds: number, reynoldsLeast: num
  */
 export const stirredCorrelations: Readonly<
   Record<
-    | "discTurbine"
-    | "flatBladeTurbine"
-    | "pitchedBladeTurbine"
+    | "disc turbine"
+    | "flat-blade turbine"
+    | "pitched-blade turbine"
     | "hydrofoil"
     | "propeller"
     | "anchor"
-    | "helicalRibbon"
+    | "helical ribbon"
     | "paddle",
     StirredCorrelation
   >
 > = {
-  discTurbine: [range(0.74, 2 / 3, 400)],
-  flatBladeTurbine: [range(0.66, 2 / 3, 400)],
-  pitchedBladeTurbine: [range(0.45, 2 / 3, 400)],
+  "disc turbine": [range(0.74, 2 / 3, 400)],
+  "flat-blade turbine": [range(0.66, 2 / 3, 400)],
+  "pitched-blade turbine": [range(0.45, 2 / 3, 400)],
   hydrofoil: [range(0.31, 2 / 3, 400)],
   propeller: [range(0.5, 2 / 3, 400)],
   anchor: [range(0.69, 1 / 2, 12), range(0.32, 2 / 3, 100)],
-  helicalRibbon: [range(0.94, 1 / 3, 0), range(0.61, 1 / 2, 13), range(0.25, 2 / 3, 210)],
+  "helical ribbon": [range(0.94, 1 / 3, 0), range(0.61, 1 / 2, 13), range(0.25, 2 / 3, 210)],
   paddle: [range(0.415, 0.67, 20), range(0.36, 0.67, 4000)],
 };

@@ -2,7 +2,7 @@ import { record, result, temperature } from "../guards.js";
 import type { Beyond } from "../laws/beyond.js";
 import { viscosityFunction } from "../laws/viscosity.js";
 import type { ViscosityLaw } from "../laws/viscosity-law.js";
-import { compileStirred, type StirredVessel } from "./inside-coefficient.js";
+import { compileStirred, type StirredHeatTransfer } from "./inside-coefficient.js";
 import { type JacketedWall, jacketedWall } from "./jacketed-wall.js";
 
 /** The wall between a stirred batch and its jacket. */
@@ -35,8 +35,8 @@ export interface StirredWall extends JacketedWall {
  * import { stirredCorrelations, stirredWall } from "gelwright/heat";
  * stirredWall({
  *   correlation: stirredCorrelations.anchor,
- *   diameterVessel: 0.4,
- *   diameterImpeller: 0.36,
+ *   vessel: { diameter: 0.4 },
+ *   impeller: { diameter: 0.36 },
  *   speed: 1,
  *   density: 900,
  *   specificHeat: 2100,
@@ -49,7 +49,7 @@ export interface StirredWall extends JacketedWall {
  * ```
  */
 export function stirredWall(
-  input: StirredVessel & {
+  input: StirredHeatTransfer & {
     readonly viscosity: ViscosityLaw;
     readonly temperatureBulk: number;
     readonly temperatureJacket: number;

@@ -21,21 +21,21 @@ export const choiOkosFat: {
   specificHeat: {
     law: "polynomial",
     coefficients: [1984.2, 1.4733, -4.8008e-3],
-    temperatureLeast: -40,
-    temperatureGreatest: 150,
+    temperatureMin: -40,
+    temperatureMax: 150,
   },
   density: {
     law: "linear",
     density: 925.59,
     temperatureReference: 0,
     slope: 0.41757,
-    temperatureLeast: -40,
-    temperatureGreatest: 150,
+    temperatureMin: -40,
+    temperatureMax: 150,
   },
   conductivity: {
     law: "polynomial",
     coefficients: [0.18071, -2.7604e-4, -1.7749e-7],
-    temperatureLeast: -40,
-    temperatureGreatest: 150,
+    temperatureMin: -40,
+    temperatureMax: 150,
   },
 };

@@ -23,7 +23,7 @@ function herschelBulkley(yieldStress: number, consistency: number, index: number
 }
 
 function carreau(zero: number, infinite: number, time: number, index: number, bend: number): CompiledFlowCurve {
-  const slopeLeast = Math.min(1, index);
+  const slopeMin = Math.min(1, index);
   const stressOf = (rate: number): number =>
     rate * (infinite + (zero - infinite) * (1 + (time * rate) ** bend) ** ((index - 1) / bend));
   return {
@@ -34,8 +34,8 @@ function carreau(zero: number, infinite: number, time: number, index: number, be
       if (!(stress > 0)) return 0;
       const guess = Math.log(stress / zero);
       const off = (logRate: number): number => Math.log(stressOf(Math.exp(logRate)) / stress);
-      // On logarithmic axes the curve rises by at least `slopeLeast`, so the answer is no further off than this.
-      const reach = (Math.abs(off(guess)) / slopeLeast) * (1 + 1e-9) + 1e-9;
+      // On logarithmic axes the curve rises by at least `slopeMin`, so the answer is no further off than this.
+      const reach = (Math.abs(off(guess)) / slopeMin) * (1 + 1e-9) + 1e-9;
       return Math.exp(root(off, guess - reach, guess + reach, "shear rate", 1e-15));
     },
   };

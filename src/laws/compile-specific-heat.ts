@@ -51,7 +51,7 @@ export interface CompiledSpecificHeat {
   /** Heat from one temperature to another [J/kg], negative downwards. */
   readonly heatBetween: (from: number, to: number) => number;
   /** Where a stretch ends [°C], rising. */
-  readonly kinks: readonly number[];
+  readonly breakpoints: readonly number[];
 }
 
 /** The share that has melted, 10x³ − 15x⁴ + 6x⁵, and its slope: both flat at the ends of the melting range. */
@@ -138,5 +138,5 @@ export function compileSpecificHeat(
     }
     return from < to ? heat : -heat;
   };
-  return { specificHeatOf, heatBetween, kinks: pieces.slice(0, -1).map(({ to }) => to) };
+  return { specificHeatOf, heatBetween, breakpoints: pieces.slice(0, -1).map(({ to }) => to) };
 }

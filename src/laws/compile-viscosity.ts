@@ -13,8 +13,8 @@ export interface CompiledViscosity {
   readonly viscosityOf: (temperature: number) => number;
   /** Temperatures of the readings [°C], rising; empty for a law that has none. */
   readonly readings: readonly number[];
-  /** Where the law has a kink or a reading [°C], rising. */
-  readonly kinks: readonly number[];
+  /** Where the law has a breakpoint or a reading [°C], rising. */
+  readonly breakpoints: readonly number[];
 }
 
 /** Readings as a curve that rises in ln viscosity over 1/T, so from the warmest to the coldest. */
@@ -46,9 +46,9 @@ export function fitReadings(
   };
 }
 
-/** A law without readings and kinks. */
+/** A law without readings and breakpoints. */
 function smooth(viscosityOf: CompiledViscosity["viscosityOf"]): CompiledViscosity {
-  return { viscosityOf, readings: [], kinks: [] };
+  return { viscosityOf, readings: [], breakpoints: [] };
 }
 
 function compileMelt(law: MeltLaw, extended: boolean, path: string): CompiledViscosity {
@@ -79,7 +79,7 @@ function compileMelt(law: MeltLaw, extended: boolean, path: string): CompiledVis
       const warmest = temperatures[temperatures.length - 1] as number;
       return {
         readings: temperatures,
-        kinks: temperatures,
+        breakpoints: temperatures,
         viscosityOf: (at) =>
           extended || (at >= coldest && at <= warmest)
             ? Math.exp(curveAt(curve, 1 / (at + kelvin)))
@@ -101,7 +101,9 @@ export function compileViscosity(law: ViscosityLaw, beyond: Beyond | undefined, 
   const steepness = setting ? positive(law.steepness, `${path}.steepness`) : 0;
   return {
     readings: melt.readings,
-    kinks: setting ? [...melt.kinks, temperatureSetting].sort((one, other) => one - other) : melt.kinks,
+    breakpoints: setting
+      ? [...melt.breakpoints, temperatureSetting].sort((one, other) => one - other)
+      : melt.breakpoints,
     viscosityOf: (at) => {
       const viscosity = melt.viscosityOf(temperature(at, "temperature"));
       const set = at < temperatureSetting ? viscosity * Math.exp(steepness * (temperatureSetting - at)) : viscosity;

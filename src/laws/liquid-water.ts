@@ -21,19 +21,19 @@ export const liquidWater: {
   specificHeat: {
     law: "polynomial",
     coefficients: [4218.46, -2.90565, 7.22456e-2, -7.22562e-4, 2.88485e-6],
-    temperatureLeast: 0,
-    temperatureGreatest: 100,
+    temperatureMin: 0,
+    temperatureMax: 100,
   },
   density: {
     law: "polynomial",
     coefficients: [999.873, 5.16511e-2, -7.51519e-3, 4.13708e-5, -1.29266e-7],
-    temperatureLeast: 0,
-    temperatureGreatest: 100,
+    temperatureMin: 0,
+    temperatureMax: 100,
   },
   conductivity: {
     law: "polynomial",
     coefficients: [0.555778, 2.48818e-3, -2.11428e-5, 1.28155e-7, -4.42117e-10],
-    temperatureLeast: 0,
-    temperatureGreatest: 100,
+    temperatureMin: 0,
+    temperatureMax: 100,
   },
 };

@@ -10,10 +10,10 @@ export const verticalRange: Range = [0, 1e12];
 export const horizontalRange: Readonly<Record<Facing, Range>> = { up: [1, 1e11], down: [1e5, 1e10] };
 
 /** The Rayleigh number, if a correlation holds there or may be extended. */
-export function ranged(rayleigh: number, [least, greatest]: Range, extended: boolean): number {
-  return extended || (rayleigh >= least && rayleigh <= greatest)
+export function ranged(rayleigh: number, [min, max]: Range, extended: boolean): number {
+  return extended || (rayleigh >= min && rayleigh <= max)
     ? rayleigh
-    : refuse("range", "rayleigh", rayleigh, `${least} to ${greatest}, or beyond: "extend"`);
+    : refuse("range", "rayleigh", rayleigh, `${min} to ${max}, or beyond: "extend"`);
 }
 
 export function vertical(rayleigh: number, prandtl: number): number {

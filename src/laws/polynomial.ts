@@ -4,9 +4,9 @@ import { type Beyond, extending } from "./beyond.js";
 /** The temperatures between which a law was measured. Left out, it holds wherever it gives a positive figure. */
 export interface LawRange {
   /** Lowest temperature [°C]. */
-  readonly temperatureLeast?: number;
+  readonly temperatureMin?: number;
   /** Highest temperature [°C]. */
-  readonly temperatureGreatest?: number;
+  readonly temperatureMax?: number;
 }
 
 /** The sum of the coefficients, from the constant term up, times the powers of x. */
@@ -32,18 +32,16 @@ export function checkCoefficients(coefficients: readonly number[], path: string)
 /** Gives the temperature back where it lies within the range of a law, or where that may be left. */
 export function compileRange(law: LawRange, beyond: Beyond | undefined, path: string): (temperature: number) => number {
   const extended = extending(beyond);
-  const { temperatureLeast = -273.15, temperatureGreatest } = law;
-  const least = finite(temperatureLeast, `${path}.temperatureLeast`);
-  const greatest =
-    temperatureGreatest === undefined
-      ? Number.POSITIVE_INFINITY
-      : temperature(temperatureGreatest, `${path}.temperatureGreatest`);
-  if (least >= greatest) refuse("input", `${path}.temperatureLeast`, least, `less than ${greatest} °C`);
+  const { temperatureMin = -273.15, temperatureMax } = law;
+  const min = finite(temperatureMin, `${path}.temperatureMin`);
+  const max =
+    temperatureMax === undefined ? Number.POSITIVE_INFINITY : temperature(temperatureMax, `${path}.temperatureMax`);
+  if (min >= max) refuse("input", `${path}.temperatureMin`, min, `less than ${max} °C`);
   return (at) => {
     temperature(at, "temperature");
-    return extended || (at >= least && at <= greatest)
+    return extended || (at >= min && at <= max)
       ? at
-      : refuse("range", "temperature", at, `${least} to ${greatest} °C, or beyond: "extend"`);
+      : refuse("range", "temperature", at, `${min} to ${max} °C, or beyond: "extend"`);
   };
 }
 

@@ -59,7 +59,7 @@ export function specificHeatAt(input: {
 }
 
 /**
- * The temperatures at which a specific-heat law has a kink, where an integral over temperature is split.
+ * The temperatures at which a specific-heat law has a breakpoint, where an integral over temperature is split.
  *
  * $$T_1 < T_2$$
  *
@@ -69,8 +69,8 @@ export function specificHeatAt(input: {
  * @source definition
  * @example
  * ```ts
- * import { specificHeatKinks } from "gelwright/laws";
- * specificHeatKinks({
+ * import { specificHeatBreakpoints } from "gelwright/laws";
+ * specificHeatBreakpoints({
  *   law: "melting",
  *   solid: { law: "constant", specificHeat: 2100 },
  *   liquid: { law: "constant", specificHeat: 2350 },
@@ -80,6 +80,6 @@ export function specificHeatAt(input: {
  * }); // => [58, 68]
  * ```
  */
-export function specificHeatKinks(law: SpecificHeatLaw): readonly number[] {
-  return compileSpecificHeat(law, "law").kinks;
+export function specificHeatBreakpoints(law: SpecificHeatLaw): readonly number[] {
+  return compileSpecificHeat(law, "law").breakpoints;
 }

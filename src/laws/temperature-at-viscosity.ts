@@ -41,11 +41,11 @@ export function temperatureAtViscosity(input: {
   if (melt.law === "constant") return found(bySetting);
   const bounded = melt.law === "readings" && !extending(beyond);
   const byMelt = bounded ? (readings[0] as number) : ofMelt(melt, wanted, true);
-  const least = Math.max(bySetting, byMelt);
+  const min = Math.max(bySetting, byMelt);
   const off = (at: number): number => Math.log(viscosityOf(at)) - wanted;
   // The bound stands to rounding only, so an answer that lies on it must not fail for want of a sign.
-  if (off(least) < 0) return off(least) > -1e-12 ? least : outside(wanted, viscosityOf(least));
-  return root(off, least, temperatureSetting, "temperature", 1e-12);
+  if (off(min) < 0) return off(min) > -1e-12 ? min : outside(wanted, viscosityOf(min));
+  return root(off, min, temperatureSetting, "temperature", 1e-12);
 }
 
 function ofMelt(law: MeltLaw, wanted: number, extended: boolean): number {

@@ -5,9 +5,9 @@ import { kelvin } from "./compile-viscosity.js";
 /** Between which temperatures the constants of a vapour pressure were fitted. */
 export interface FittedRange {
   /** [°C]. */
-  readonly temperatureLeast: number;
+  readonly temperatureMin: number;
   /** [°C], above the least. */
-  readonly temperatureMost: number;
+  readonly temperatureMax: number;
 }
 
 /** Antoine's law, log p = A − B/(T + C), for pascals and kelvins. */
@@ -67,15 +67,15 @@ export function compileVapourPressure(
   path: string,
 ): (temperature: number) => number {
   const extended = extending(beyond);
-  const { temperatureLeast, temperatureMost } = record(law, path);
-  const least = temperature(temperatureLeast, `${path}.temperatureLeast`);
-  const most = temperature(temperatureMost, `${path}.temperatureMost`);
-  if (most <= least) refuse("input", `${path}.temperatureMost`, most, `above temperatureLeast (${least} °C)`);
+  const { temperatureMin, temperatureMax } = record(law, path);
+  const min = temperature(temperatureMin, `${path}.temperatureMin`);
+  const max = temperature(temperatureMax, `${path}.temperatureMax`);
+  if (max <= min) refuse("input", `${path}.temperatureMax`, max, `above temperatureMin (${min} °C)`);
   const logarithm = logarithmOf(law, path);
   return (at) =>
-    extended || (temperature(at, "temperature") >= least && at <= most)
+    extended || (temperature(at, "temperature") >= min && at <= max)
       ? result(Math.exp(logarithm(temperature(at, "temperature") + kelvin)), "vapour pressure")
-      : refuse("range", "temperature", at, `${least} to ${most} °C, as fitted, or beyond: "extend"`);
+      : refuse("range", "temperature", at, `${min} to ${max} °C, as fitted, or beyond: "extend"`);
 }
 
 /**

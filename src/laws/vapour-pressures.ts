@@ -5,15 +5,15 @@ const kelvin = 273.15;
 const antoine = (
   logarithm: "decimal" | "natural",
   [constantA, constantB, constantC]: readonly [number, number, number],
-  [least, most]: readonly [number, number],
+  [min, max]: readonly [number, number],
 ): AntoineLaw => ({
   law: "antoine",
   logarithm,
   constantA,
   constantB,
   constantC,
-  temperatureLeast: least - kelvin,
-  temperatureMost: most - kelvin,
+  temperatureMin: min - kelvin,
+  temperatureMax: max - kelvin,
 });
 
 /**

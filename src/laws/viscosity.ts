@@ -78,21 +78,19 @@ export function viscosityAt(input: {
  *   { temperature: 25, viscosity: 0.055 },
  *   { temperature: 80, viscosity: 0.0105 },
  * ];
- * viscosityRange({ law: "readings", points }); // => { temperatureLeast: 25, temperatureGreatest: 80 }
+ * viscosityRange({ law: "readings", points }); // => { temperatureMin: 25, temperatureMax: 80 }
  * ```
  */
 export function viscosityRange(law: ViscosityLaw): {
-  readonly temperatureLeast?: number;
-  readonly temperatureGreatest?: number;
+  readonly temperatureMin?: number;
+  readonly temperatureMax?: number;
 } {
   const { readings } = compileViscosity(law, undefined, "law");
-  return readings.length > 0
-    ? { temperatureLeast: Math.min(...readings), temperatureGreatest: Math.max(...readings) }
-    : {};
+  return readings.length > 0 ? { temperatureMin: Math.min(...readings), temperatureMax: Math.max(...readings) } : {};
 }
 
 /**
- * The temperatures at which a law has a kink or a reading, where an integral over temperature is split.
+ * The temperatures at which a law has a breakpoint or a reading, where an integral over temperature is split.
  *
  * $$T_1 \le T_2 \le \dots$$
  *
@@ -102,11 +100,11 @@ export function viscosityRange(law: ViscosityLaw): {
  * @source definition
  * @example
  * ```ts
- * import { viscosityKinks } from "gelwright/laws";
+ * import { viscosityBreakpoints } from "gelwright/laws";
  * const melt = { law: "andrade", factor: 1.3e-6, activationEnergy: 26400 } as const;
- * viscosityKinks({ law: "setting", melt, temperatureSetting: 62, steepness: 0.4 }); // => [62]
+ * viscosityBreakpoints({ law: "setting", melt, temperatureSetting: 62, steepness: 0.4 }); // => [62]
  * ```
  */
-export function viscosityKinks(law: ViscosityLaw): readonly number[] {
-  return compileViscosity(law, undefined, "law").kinks;
+export function viscosityBreakpoints(law: ViscosityLaw): readonly number[] {
+  return compileViscosity(law, undefined, "law").breakpoints;
 }

@@ -9,14 +9,14 @@ export interface Addition extends VesselWithOil {
   /** As a share of what was in the vessel. */
   readonly share: number;
   /** The greatest share that the law allows there. */
-  readonly shareGreatest: number;
+  readonly shareMax: number;
 }
 
 /** How the additions of a schedule grow. */
 export type ScheduleForm = "largest" | "equal" | "geometric";
 
 /** More additions than this are no schedule: stream the oil in. */
-export const additionsMost = 10_000;
+export const additionsMax = 10_000;
 /** Masses and shares carry the noise of doubles. */
 const slack = 1e-12;
 
@@ -30,11 +30,11 @@ const slack = 1e-12;
  * rounded down, so that none passes its share, and the last takes what is left, so that the total is exact; where that
  * would pass its share, there is one addition more.
  *
- * @param input - The oil to add: masses [kg], densities [kg/m³], the law of the share, the ceiling.
+ * @param input - The oil to add: masses [kg], densities [kg/m³], the law of the share, the maximum oil fraction.
  * @param input.form - `"largest"` (default), `"equal"` or `"geometric"`.
  * @param input.increment - Smallest step of the balance [kg], above 0; none unless given. A total between two steps is kept: it stays with the last addition.
  * @returns The additions in order, at most 10,000.
- * @throws CalculationError `input` where an argument is out of range; `unreachable` where the oil passes the ceiling, or a share is less than the balance can read; `range` where the law does not reach, or there would be too many.
+ * @throws CalculationError `input` where an argument is out of range; `unreachable` where the oil passes the maximum oil fraction, or a share is less than the balance can read; `range` where the law does not reach, or there would be too many.
  * @source definition: the geometric series
  * @example
  * ```ts
@@ -62,7 +62,7 @@ export function additionSchedule(
   if (form !== "equal" && form !== "geometric")
     return refuse("input", "form", form, '"largest", "equal" or "geometric"');
   // No form does with fewer than the largest additions do; the balance may ask for one more.
-  for (let count = largest(oil, portions).length; count <= additionsMost; count += 1) {
+  for (let count = largest(oil, portions).length; count <= additionsMax; count += 1) {
     const found = evenly(oil, portions, form, count);
     if (found) return found;
   }
@@ -70,22 +70,22 @@ export function additionSchedule(
 }
 
 function tooMany(): never {
-  return refuse("range", "share", `more than ${additionsMost} additions`, "a larger share, or a continuous feed");
+  return refuse("range", "share", `more than ${additionsMax} additions`, "a larger share, or a continuous feed");
 }
 
 /** The vessel before an addition, and the most of it [units] that goes in at once. */
 function before({ after, share }: CheckedOil, { mass, of }: Portions, done: number) {
   const vessel = after(mass(done));
-  const shareGreatest = share.at(vessel.volumeFractionOil);
-  return { vessel, shareGreatest, most: of(shareGreatest * vessel.massInVessel) };
+  const shareMax = share.at(vessel.volumeFractionOil);
+  return { vessel, shareMax, max: of(shareMax * vessel.massInVessel) };
 }
 
-function addition(oil: CheckedOil, { mass }: Portions, done: number, units: number, shareGreatest: number): Addition {
+function addition(oil: CheckedOil, { mass }: Portions, done: number, units: number, shareMax: number): Addition {
   const added = mass(units);
   return {
     mass: added,
     share: added / oil.after(mass(done)).massInVessel,
-    shareGreatest,
+    shareMax,
     ...oil.after(mass(done + units)),
   };
 }
@@ -94,20 +94,20 @@ function largest(oil: CheckedOil, portions: Portions): readonly Addition[] {
   const { total, step, down, mass } = portions;
   const additions: Addition[] = [];
   for (let done = 0; done < total; ) {
-    if (additions.length === additionsMost) return tooMany();
-    const { most, shareGreatest } = before(oil, portions, done);
+    if (additions.length === additionsMax) return tooMany();
+    const { max, shareMax } = before(oil, portions, done);
     const left = total - done;
-    const units = left <= most * (1 + slack) ? left : down(most);
+    const units = left <= max * (1 + slack) ? left : down(max);
     if (!(units > 0))
       return refuse(
         "unreachable",
         "increment",
-        `a share of ${shareGreatest}, less than one step of ${mass(step)} kg`,
+        `a share of ${shareMax}, less than one step of ${mass(step)} kg`,
         "a balance with smaller steps, or a larger share",
       );
     // A share too small to move a double would never end.
     if (done + units === done) return tooMany();
-    additions.push(addition(oil, portions, done, units, shareGreatest));
+    additions.push(addition(oil, portions, done, units, shareMax));
     // What is left and what was done may add up to a double short of the total, which is no addition of its own.
     done = units === left ? total : done + units;
   }
@@ -124,13 +124,13 @@ function evenly(
   const { total, step, of, down } = portions;
   const additions: Addition[] = [];
   for (let done = 0; done < total; ) {
-    const { vessel, most, shareGreatest } = before(oil, portions, done);
+    const { vessel, max, shareMax } = before(oil, portions, done);
     const [left, inVessel] = [total - done, of(vessel.massInVessel)];
     const ahead = count - additions.length;
     const wanted = form === "equal" ? left / ahead : inVessel * Math.expm1(Math.log1p(left / inVessel) / ahead);
     const units = ahead <= 1 ? left : Math.min(left, Math.max(step, down(wanted)));
-    if (units > most * (1 + slack) || done + units === done) return undefined;
-    additions.push(addition(oil, portions, done, units, shareGreatest));
+    if (units > max * (1 + slack) || done + units === done) return undefined;
+    additions.push(addition(oil, portions, done, units, shareMax));
     done = units === left ? total : done + units;
   }
   return additions;

@@ -2,13 +2,13 @@ import { fraction, list, positive, record, result } from "../guards.js";
 import { type CompiledOilLaw, compileOilLaw, type OilLaw } from "./oil-law.js";
 
 /** How long the gel takes with each addition. */
-export interface Uptake {
+export interface Incorporation {
   /** Time until an addition is taken up at the bench [s], against the oil fraction once it is in. */
-  readonly uptake: OilLaw;
-  /** Factor on the bench's times, as `uptakeScale` gives it, above 0, or against the oil fraction; 1 unless given. */
-  readonly uptakeFactor?: number | OilLaw;
+  readonly incorporationTime: OilLaw;
+  /** Factor on the bench's times, as `incorporationTimeScale` gives it, above 0, or against the oil fraction; 1 unless given. */
+  readonly incorporationTimeFactor?: number | OilLaw;
   /** The most that the pump or the hand delivers [kg/s], above 0; unless given, an addition goes in at once. */
-  readonly rateGreatest?: number;
+  readonly rateMax?: number;
 }
 
 /** When one addition goes in, and until when it is waited for [s]. */
@@ -29,9 +29,9 @@ export interface AdditionTime {
  * Times are for planning. At the vessel the next addition follows when the last is uniform and glossy, and not before.
  *
  * @param input.additions - Additions as `additionSchedule` gives them: mass [kg] and the oil fraction after each.
- * @param input.uptake - Time that the bench measured [s] against the oil fraction after the addition.
- * @param input.uptakeFactor - Factor on it, above 0, or a law of it against the oil fraction; 1 unless given.
- * @param input.rateGreatest - The most that the pump delivers [kg/s], above 0; at once unless given.
+ * @param input.incorporationTime - Time that the bench measured [s] against the oil fraction after the addition.
+ * @param input.incorporationTimeFactor - Factor on it, above 0, or a law of it against the oil fraction; 1 unless given.
+ * @param input.rateMax - The most that the pump delivers [kg/s], above 0; at once unless given.
  * @returns The three times of each addition, since the first began [s].
  * @throws CalculationError `input` where an argument is out of range; `range` where the law does not reach.
  * @source definition
@@ -40,15 +40,15 @@ export interface AdditionTime {
  * import { additionTimes } from "gelwright/mixing";
  * const times = additionTimes({
  *   additions: [{ mass: 1, volumeFractionOil: 0.1 }, { mass: 1.2, volumeFractionOil: 0.2 }],
- *   uptake: { law: "constant", value: 90 },
- *   uptakeFactor: 2,
- *   rateGreatest: 0.1,
+ *   incorporationTime: { law: "constant", value: 90 },
+ *   incorporationTimeFactor: 2,
+ *   rateMax: 0.1,
  * });
  * times.map((addition) => addition.timeEnd); // => [190, 382]
  * ```
  */
 export function additionTimes(
-  input: Uptake & {
+  input: Incorporation & {
     readonly additions: readonly {
       /** Oil of the addition [kg]. */
       readonly mass: number;
@@ -57,9 +57,9 @@ export function additionTimes(
     }[];
   },
 ): readonly AdditionTime[] {
-  const { additions, rateGreatest } = record(input, "input");
-  const { at } = compileUptake(input);
-  const rate = rateGreatest === undefined ? Number.POSITIVE_INFINITY : positive(rateGreatest, "rateGreatest");
+  const { additions, rateMax } = record(input, "input");
+  const { at } = compileIncorporationTime(input);
+  const rate = rateMax === undefined ? Number.POSITIVE_INFINITY : positive(rateMax, "rateMax");
   let time = 0;
   return list(additions, "additions", 1).map((addition, i) => {
     const path = `additions[${i}]`;
@@ -73,13 +73,16 @@ export function additionTimes(
 }
 
 /** The bench's times with their factor, checked once. */
-export function compileUptake({ uptake, uptakeFactor = 1 }: Uptake): CompiledOilLaw {
-  const taken = compileOilLaw(uptake, "uptake");
+export function compileIncorporationTime({
+  incorporationTime,
+  incorporationTimeFactor = 1,
+}: Incorporation): CompiledOilLaw {
+  const taken = compileOilLaw(incorporationTime, "incorporationTime");
   const factor = compileOilLaw(
-    typeof uptakeFactor === "object"
-      ? uptakeFactor
-      : { law: "constant", value: positive(uptakeFactor, "uptakeFactor") },
-    "uptakeFactor",
+    typeof incorporationTimeFactor === "object"
+      ? incorporationTimeFactor
+      : { law: "constant", value: positive(incorporationTimeFactor, "incorporationTimeFactor") },
+    "incorporationTimeFactor",
   );
   return { at: (oil) => factor.at(oil) * taken.at(oil), corners: [...taken.corners, ...factor.corners] };
 }

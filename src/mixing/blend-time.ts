@@ -1,5 +1,7 @@
 import { positive, record, refuse, result } from "../guards.js";
+import type { StirredVessel } from "./impeller.js";
 import { impellerReynolds, type Stirring } from "./reynolds.js";
+import { vesselDiameter } from "./sizes.js";
 
 /** How long it takes until a batch is even, and how that was found. */
 export interface BlendTime {
@@ -14,7 +16,7 @@ export interface BlendTime {
 }
 
 /** The correlation ends here. */
-export const leastBlendReynolds = 200;
+export const blendReynoldsMin = 200;
 
 /** Where its two ranges meet: 183²/5.2, to the last digit of a double. */
 const meeting = 6440.192307692308;
@@ -43,9 +45,8 @@ function evenness(value: unknown, path: string): number {
  *
  * @param input.powerNumber - Power number, above 0.
  * @param input.speed - Speed [rev/s], above 0.
- * @param input.diameterImpeller - Diameter of the impeller [m], above 0.
- * @param input.diameterVessel - Inner diameter of the vessel [m], above 0.
- * @param input.level - Level of the filling [m], above 0.
+ * @param input.impeller - The impeller, of which the diameter is asked [m], above 0.
+ * @param input.vessel - The vessel, of which the inner diameter and the level of the filling are asked [m], above 0.
  * @param input.density - Density [kg/m³], above 0.
  * @param input.viscosity - Viscosity [Pa·s], above 0.
  * @param input.uniformity - Share of the way to even, above 0 and below 1; left out for 0.95.
@@ -56,32 +57,31 @@ function evenness(value: unknown, path: string): number {
  * ```ts
  * import { blendTime } from "gelwright/mixing";
  * const melt = { density: 910, viscosity: 0.05 };
- * const propeller = { powerNumber: 0.35, speed: 3, diameterImpeller: 0.25 };
- * blendTime({ ...melt, ...propeller, diameterVessel: 0.6, level: 0.6 }).duration; // => 37.93895681818461
+ * const propeller = { powerNumber: 0.35, speed: 3, impeller: { diameter: 0.25 } };
+ * blendTime({ ...melt, ...propeller, vessel: { diameter: 0.6, level: 0.6 } }).duration; // => 37.93895681818461
  * ```
  */
 export function blendTime(
   input: Stirring & {
     readonly powerNumber: number;
-    readonly diameterVessel: number;
-    readonly level: number;
+    readonly vessel: Pick<StirredVessel, "diameter" | "level">;
     readonly uniformity?: number;
   },
 ): BlendTime {
-  const { uniformity = 0.95 } = record(input, "input");
+  const { vessel, uniformity = 0.95 } = record(input, "input");
   const reynolds = impellerReynolds(input);
   const { speed, viscosity, density } = input;
-  if (!(reynolds >= leastBlendReynolds))
+  if (!(reynolds >= blendReynoldsMin))
     refuse(
       "range",
       "Reynolds number",
       reynolds,
-      `${leastBlendReynolds} or more; below it count revolutions and use blendTimeByRevolutions`,
+      `${blendReynoldsMin} or more; below it count revolutions and use blendTimeByRevolutions`,
     );
   const group = Math.cbrt(positive(input.powerNumber, "powerNumber")) * reynolds;
   const fourier = blendFourier(group);
-  const width = positive(input.diameterVessel, "diameterVessel");
-  const size = width * Math.sqrt(width * positive(input.level, "level"));
+  const width = vesselDiameter(vessel);
+  const size = width * Math.sqrt(width * positive(vessel.level, "vessel.level"));
   const share = Math.log1p(-evenness(uniformity, "uniformity")) / Math.log(0.05);
   const duration = result((fourier * size * share * density) / viscosity, "blend time");
   return {
@@ -121,17 +121,17 @@ export function blendTimeByRevolutions(input: { readonly revolutions: number; re
  *
  * $$N\theta = 896\,000\,K^{-1.69}$$
  *
- * @param input.constant - Power number times Reynolds number in creeping flow, above 0.
+ * @param input.laminarPowerConstant - Power number times Reynolds number in creeping flow, above 0.
  * @returns Revolutions, for `blendTimeByRevolutions`.
  * @throws CalculationError `input` where the constant is out of range.
  * @source paul-2004 example 9-6 as restated in fluids-1.0
  * @example
  * ```ts
  * import { ribbonRevolutions } from "gelwright/mixing";
- * ribbonRevolutions({ constant: 357.4 }); // => 43.39871026859293
+ * ribbonRevolutions({ laminarPowerConstant: 357.4 }); // => 43.39871026859293
  * ```
  */
-export function ribbonRevolutions(input: { readonly constant: number }): number {
-  const { constant } = record(input, "input");
-  return result(896_000 * positive(constant, "constant") ** -1.69, "revolutions");
+export function ribbonRevolutions(input: { readonly laminarPowerConstant: number }): number {
+  const { laminarPowerConstant } = record(input, "input");
+  return result(896_000 * positive(laminarPowerConstant, "laminarPowerConstant") ** -1.69, "revolutions");
 }

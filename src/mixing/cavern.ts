@@ -1,6 +1,8 @@
 import { positive, record, refuse, result } from "../guards.js";
 import type { Beyond } from "../laws/beyond.js";
 import { root } from "../numeric/root.js";
+import type { StirredVessel } from "./impeller.js";
+import { diameterAround, type ImpellerSize, impellerDiameter, type VesselSize } from "./sizes.js";
 import { compileStirring, type StirredBatch } from "./stirring.js";
 
 /** The part of a gel with a yield stress that an impeller moves. */
@@ -40,10 +42,10 @@ function cubed(load: number, yieldStress: number, slender: number): number {
  *
  * @param input.powerNumber - Power number of the impeller in the gel, above 0.
  * @param input.speed - Speed [rev/s], above 0.
- * @param input.diameterImpeller - Diameter of the impeller [m], above 0.
+ * @param input.impeller - The impeller, of which the diameter is asked [m], above 0.
  * @param input.density - Density [kg/m³], above 0.
  * @param input.yieldStress - Yield stress [Pa], above 0.
- * @param input.diameterVessel - Inner diameter of the vessel [m], at least that of the impeller.
+ * @param input.vessel - The vessel, of which the inner diameter is asked [m], at least that of the impeller.
  * @param input.heightToDiameter - Height over diameter of the cavern, a, above 0; left out for 0.4.
  * @returns Diameter and height [m], diameter over that of the impeller, whether it reaches the wall.
  * @throws CalculationError `input` where an argument is out of range.
@@ -52,43 +54,39 @@ function cubed(load: number, yieldStress: number, slender: number): number {
  * ```ts
  * import { cavern } from "gelwright/mixing";
  * const gel = { density: 915, yieldStress: 30 };
- * const bench = { powerNumber: 1.8, speed: 12, diameterImpeller: 0.05, diameterVessel: 0.12 };
+ * const bench = { powerNumber: 1.8, speed: 12, impeller: { diameter: 0.05 }, vessel: { diameter: 0.12 } };
  * cavern({ ...gel, ...bench }).reachesWall; // => false
  * ```
  */
 export function cavern(input: {
   readonly powerNumber: number;
   readonly speed: number;
-  readonly diameterImpeller: number;
+  readonly impeller: ImpellerSize;
   readonly density: number;
   readonly yieldStress: number;
-  readonly diameterVessel: number;
+  readonly vessel: VesselSize;
   readonly heightToDiameter?: number;
 }): Cavern {
-  const { powerNumber, speed, diameterImpeller, density, yieldStress, diameterVessel, heightToDiameter } = record(
-    input,
-    "input",
-  );
+  const { powerNumber, speed, impeller, density, yieldStress, vessel, heightToDiameter } = record(input, "input");
   const slender = slenderness(heightToDiameter);
-  const impeller = positive(diameterImpeller, "diameterImpeller");
-  const vessel = vesselAround(diameterVessel, impeller);
+  const blades = impellerDiameter(impeller);
+  const wall = diameterAround(vessel, blades);
   const load =
-    positive(powerNumber, "powerNumber") * positive(density, "density") * (positive(speed, "speed") * impeller) ** 2;
+    positive(powerNumber, "powerNumber") * positive(density, "density") * (positive(speed, "speed") * blades) ** 2;
   const diameterRatio = result(Math.cbrt(cubed(load, positive(yieldStress, "yieldStress"), slender)), "cavern");
-  const diameter = result(diameterRatio * impeller, "diameter of the cavern");
+  const diameter = result(diameterRatio * blades, "diameter of the cavern");
   return {
     diameter,
     height: result(slender * diameter, "height of the cavern"),
     diameterRatio,
-    reachesWall: diameter >= vessel,
+    reachesWall: diameter >= wall,
   };
 }
 
-function vesselAround(diameter: number, impeller: number): number {
-  const vessel = positive(diameter, "diameterVessel");
-  if (vessel < impeller)
-    refuse("input", "diameterVessel", vessel, `at least the diameter of the impeller, ${impeller} m`);
-  return vessel;
+/** Whether more than the width of a vessel is told, so that a power curve is to come from it. */
+function isFilled(vessel: VesselSize | StirredVessel): vessel is StirredVessel {
+  const { level, baffles, baffleWidth } = vessel as Partial<StirredVessel>;
+  return level !== undefined || baffles !== undefined || baffleWidth !== undefined;
 }
 
 /**
@@ -98,8 +96,9 @@ function vesselAround(diameter: number, impeller: number): number {
  *
  * with the power number and the effective viscosity that go with each speed. Below it no blend time exists.
  *
- * @param input - Impeller, vessel, density and flow curve as for `stirring`; the flow curve with a yield stress.
- * @param input.diameterVessel - Inner diameter of the vessel [m], at least that of the impeller.
+ * @param input - Impeller, density and flow curve as for `stirring`; the flow curve with a yield stress.
+ * @param input.vessel - The vessel [m], at least as wide as the impeller; with its level blades and anchors have their
+ *   power curve from it, and by its inner diameter alone the constants of the kind hold.
  * @param input.heightToDiameter - Height over diameter of the cavern, above 0; left out for 0.4.
  * @param input.beyond - Outside the Reynolds numbers of the power curve: `"throw"` (default) or `"extend"` it.
  * @returns Speed [rev/s].
@@ -108,23 +107,25 @@ function vesselAround(diameter: number, impeller: number): number {
  * @source elson-1986 from memory
  * @example
  * ```ts
- * import { speedToMoveWall } from "gelwright/mixing";
+ * import { speedToMoveGelAtWall } from "gelwright/mixing";
  * const curve = { law: "herschel-bulkley", yieldStress: 30, consistency: 12, flowIndex: 0.5 } as const;
- * const impeller = { kind: "pitched-blade", diameter: 0.05 } as const;
- * speedToMoveWall({ impeller, density: 915, curve, diameterVessel: 0.12 }); // => 26.196057489658056
+ * const impeller = { kind: "pitched-blade turbine", diameter: 0.05 } as const;
+ * speedToMoveGelAtWall({ impeller, density: 915, curve, vessel: { diameter: 0.12 } }); // => 26.196057489658056
  * ```
  */
-export function speedToMoveWall(
-  input: StirredBatch & {
-    readonly diameterVessel: number;
+export function speedToMoveGelAtWall(
+  input: Omit<StirredBatch, "vessel"> & {
+    readonly vessel: VesselSize | StirredVessel;
     readonly heightToDiameter?: number;
     readonly beyond?: Beyond;
   },
 ): number {
-  const { diameterVessel, heightToDiameter, beyond } = record(input, "input");
+  const { vessel, heightToDiameter, beyond, ...batch } = record(input, "input");
   const slender = slenderness(heightToDiameter);
-  const { at, flow, density, diameter } = compileStirring(input, beyond);
-  const wide = vesselAround(diameterVessel, diameter) / diameter;
+  const around = record(vessel, "vessel");
+  const stirred = isFilled(around) ? { ...batch, vessel: around } : batch;
+  const { at, flow, density, diameter } = compileStirring(stirred, beyond);
+  const wide = diameterAround(around, diameter) / diameter;
   if (!(flow.yieldStress > 0)) refuse("input", "curve", "no yield stress", "a flow curve with a yield stress");
   const short = (logSpeed: number): number => {
     const speed = Math.exp(logSpeed);

@@ -7,7 +7,7 @@ import { reynoldsTurbulent } from "./regime.js";
 /** What an impeller moves. */
 export interface Circulation {
   /** [m³/s]. */
-  readonly flow: number;
+  readonly flowRate: number;
   /** In which it moves as much as the batch holds [s]. */
   readonly duration: number;
   /** Of the batch in a minute. */
@@ -51,7 +51,7 @@ export function circulation(input: {
   const flowNumber = constantOf(impeller, "flowNumber", "impeller");
   if (positive(reynolds, "reynolds") < reynoldsTurbulent && !extended)
     refuse("range", "reynolds", reynolds, `${reynoldsTurbulent} or more, or beyond: "extend"`);
-  const flow = result(flowNumber * positive(speed, "speed") * impeller.diameter ** 3, "flow");
-  const duration = result(positive(volume, "volume") / flow, "turnover");
-  return { flow, duration, turnoversPerMinute: result(60 / duration, "turnovers") };
+  const flowRate = result(flowNumber * positive(speed, "speed") * impeller.diameter ** 3, "flowRate");
+  const duration = result(positive(volume, "volume") / flowRate, "turnover");
+  return { flowRate, duration, turnoversPerMinute: result(60 / duration, "turnovers") };
 }

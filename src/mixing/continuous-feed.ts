@@ -1,11 +1,11 @@
 import { notNegative, positive, record, refuse, result } from "../guards.js";
 import { integrate } from "../numeric/quadrature.js";
 import { root } from "../numeric/root.js";
-import { compileUptake, type Uptake } from "./addition-times.js";
+import { compileIncorporationTime, type Incorporation } from "./addition-times.js";
 import { checkOil, type OilToAdd, type VesselWithOil } from "./oil-to-add.js";
 
 /** Oil that is streamed in: what would be one addition goes in over the time that its uptake takes. */
-export interface OilFeed extends OilToAdd, Uptake {}
+export interface OilFeed extends OilToAdd, Incorporation {}
 
 /** A moment of a feed, and the vessel then. */
 export interface FeedMoment extends VesselWithOil {
@@ -15,9 +15,9 @@ export interface FeedMoment extends VesselWithOil {
 
 function compile(input: OilFeed) {
   const oil = checkOil(input);
-  const { rateGreatest } = input;
-  const taken = compileUptake(input);
-  const pump = rateGreatest === undefined ? Number.POSITIVE_INFINITY : positive(rateGreatest, "rateGreatest");
+  const { rateMax } = input;
+  const taken = compileIncorporationTime(input);
+  const pump = rateMax === undefined ? Number.POSITIVE_INFINITY : positive(rateMax, "rateMax");
   const start = oil.after(0);
   const end = oil.after(oil.massToAdd);
   const between = (volumeFraction: number): boolean =>
@@ -57,22 +57,22 @@ function compile(input: OilFeed) {
  * The last form holds where share and uptake are constant and the pump never limits. The trials were made with additions:
  * that a stream of the same mean rate does as well is a supposition, to be tried at the bench.
  *
- * @param input - The oil to add: masses [kg], densities [kg/m³], the law of the share, the ceiling.
- * @param input.uptake - Time in which the bench takes up an addition of that share [s].
- * @param input.uptakeFactor - Factor on it, above 0, or a law of it against the oil fraction; 1 unless given.
- * @param input.rateGreatest - The most that the pump delivers [kg/s], above 0; no limit unless given.
+ * @param input - The oil to add: masses [kg], densities [kg/m³], the law of the share, the maximum oil fraction.
+ * @param input.incorporationTime - Time in which the bench takes up an addition of that share [s].
+ * @param input.incorporationTimeFactor - Factor on it, above 0, or a law of it against the oil fraction; 1 unless given.
+ * @param input.rateMax - The most that the pump delivers [kg/s], above 0; no limit unless given.
  * @returns Time for all of the oil [s].
- * @throws CalculationError `input` where an argument is out of range; `unreachable` where the oil passes the ceiling; `range` where a law does not reach.
+ * @throws CalculationError `input` where an argument is out of range; `unreachable` where the oil passes the maximum oil fraction; `range` where a law does not reach.
  * @source definition, growth in proportion
  * @example
  * ```ts
  * import { feedDuration } from "gelwright/mixing";
  * const feed = {
  *   massGelFormer: 10, massToAdd: 90, densityOil: 915, densityGelFormer: 1250,
- *   share: { law: "constant", value: 0.05 }, uptake: { law: "constant", value: 60 },
+ *   share: { law: "constant", value: 0.05 }, incorporationTime: { law: "constant", value: 60 },
  * } as const;
  * Math.round(feedDuration(feed)); // => 2763
- * Math.round(feedDuration({ ...feed, rateGreatest: 0.03 })); // => 3670
+ * Math.round(feedDuration({ ...feed, rateMax: 0.03 })); // => 3670
  * ```
  */
 export function feedDuration(input: OilFeed): number {
@@ -95,7 +95,7 @@ export function feedDuration(input: OilFeed): number {
  * import { feedAt } from "gelwright/mixing";
  * const half = feedAt({
  *   massGelFormer: 10, massToAdd: 90, densityOil: 915, densityGelFormer: 1250,
- *   share: { law: "constant", value: 0.05 }, uptake: { law: "constant", value: 60 },
+ *   share: { law: "constant", value: 0.05 }, incorporationTime: { law: "constant", value: 60 },
  *   time: 600 * Math.log(10),
  * });
  * half.massInVessel.toFixed(3); // => "31.623"

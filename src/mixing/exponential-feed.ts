@@ -3,7 +3,7 @@ import { notNegative, positive, record, refuse, result } from "../guards.js";
 /** A stream of oil that grows with what is in the vessel. */
 export interface ExponentialFeed {
   /** Share of the vessel's content that goes in each second [1/s]. */
-  readonly perSecond: number;
+  readonly specificRate: number;
   /** Feed rate at the start [kg/s]. */
   readonly rateStart: number;
   /** Feed rate at the end [kg/s]. */
@@ -49,8 +49,8 @@ export function exponentialFeed(input: {
   if (at > whole) refuse("input", "time", at, `0 to the duration, ${whole}`);
   // As a difference of logarithms a small growth would lose its digits, as a logarithm of the growth a large one overflows.
   const growth = end < 2 * start ? Math.log1p((end - start) / start) : Math.log(end) - Math.log(start);
-  const perSecond = result(growth / whole, "feed");
+  const specificRate = result(growth / whole, "feed");
   const massInVessel = at === whole ? end : Math.min(end, start * Math.exp(growth * (at / whole)));
-  const rate = (mass: number): number => result(perSecond * mass, "feed rate");
-  return { perSecond, rateStart: rate(start), rateEnd: rate(end), massInVessel, rate: rate(massInVessel) };
+  const rate = (mass: number): number => result(specificRate * mass, "feed rate");
+  return { specificRate, rateStart: rate(start), rateEnd: rate(end), massInVessel, rate: rate(massInVessel) };
 }

@@ -77,11 +77,11 @@ export function levelOfVolume(input: { readonly vessel: VesselShape; readonly vo
  * @source definition
  * @example
  * ```ts
- * import { leastWorkingVolume } from "gelwright/mixing";
- * leastWorkingVolume({ vessel: { diameter: 0.5 }, heightTop: 0.15, cover: 0.1 }); // => 0.04908738521234052
+ * import { minimumWorkingVolume } from "gelwright/mixing";
+ * minimumWorkingVolume({ vessel: { diameter: 0.5 }, heightTop: 0.15, cover: 0.1 }); // => 0.04908738521234052
  * ```
  */
-export function leastWorkingVolume(input: {
+export function minimumWorkingVolume(input: {
   readonly vessel: VesselShape;
   readonly heightTop: number;
   readonly cover: number;

@@ -1,5 +1,6 @@
-import { positive, record, refuse, result } from "../guards.js";
+import { positive, record, result } from "../guards.js";
 import { gravity } from "../laws/gravity.js";
+import { diameterAround, type ImpellerSize, impellerDiameter, type VesselSize } from "./sizes.js";
 
 /**
  * The Froude number of an impeller: how hard it throws the batch outwards, over the weight that holds the surface flat.
@@ -10,22 +11,19 @@ import { gravity } from "../laws/gravity.js";
  * seen at the bench holds for the same shape at the plant, so that speed there goes as $D^{-1/2}$.
  *
  * @param input.speed - Speed [rev/s], above 0.
- * @param input.diameterImpeller - Diameter of the impeller [m], above 0.
+ * @param input.impeller - The impeller, of which the diameter is asked [m], above 0.
  * @returns Froude number.
  * @throws CalculationError `input` where an argument is out of range.
  * @source definition
  * @example
  * ```ts
  * import { impellerFroude } from "gelwright/mixing";
- * impellerFroude({ speed: 5, diameterImpeller: 0.1 }); // => 0.25492905324448207
+ * impellerFroude({ speed: 5, impeller: { diameter: 0.1 } }); // => 0.25492905324448207
  * ```
  */
-export function impellerFroude(input: { readonly speed: number; readonly diameterImpeller: number }): number {
-  const { speed, diameterImpeller } = record(input, "input");
-  return result(
-    (positive(speed, "speed") ** 2 * positive(diameterImpeller, "diameterImpeller")) / gravity,
-    "Froude number",
-  );
+export function impellerFroude(input: { readonly speed: number; readonly impeller: ImpellerSize }): number {
+  const { speed, impeller } = record(input, "input");
+  return result((positive(speed, "speed") ** 2 * impellerDiameter(impeller)) / gravity, "Froude number");
 }
 
 /**
@@ -39,28 +37,25 @@ export function impellerFroude(input: { readonly speed: number; readonly diamete
  * ragged surface, and with anything poured in: of that no number says anything.
  *
  * @param input.speed - Speed [rev/s], above 0.
- * @param input.diameterImpeller - Diameter of the impeller [m], above 0.
- * @param input.diameterVessel - Inner diameter of the vessel [m], at least that of the impeller.
+ * @param input.impeller - The impeller, of which the diameter is asked [m], above 0.
+ * @param input.vessel - The vessel, of which the inner diameter is asked [m], at least that of the impeller.
  * @returns Depth at most [m].
  * @throws CalculationError `input` where an argument is out of range.
  * @source nagata-1975 from memory for a forced vortex within a free one; its depth derived here
  * @example
  * ```ts
- * import { vortexDepthAtMost } from "gelwright/mixing";
- * vortexDepthAtMost({ speed: 2, diameterImpeller: 0.2, diameterVessel: 0.4 }); // => 0.1408987387285679
+ * import { vortexDepthMax } from "gelwright/mixing";
+ * vortexDepthMax({ speed: 2, impeller: { diameter: 0.2 }, vessel: { diameter: 0.4 } }); // => 0.1408987387285679
  * ```
  */
-export function vortexDepthAtMost(input: {
+export function vortexDepthMax(input: {
   readonly speed: number;
-  readonly diameterImpeller: number;
-  readonly diameterVessel: number;
+  readonly impeller: ImpellerSize;
+  readonly vessel: VesselSize;
 }): number {
-  const { diameterVessel } = record(input, "input");
+  const { vessel } = record(input, "input");
   const froude = impellerFroude(input);
-  const { diameterImpeller } = input;
-  const vessel = positive(diameterVessel, "diameterVessel");
-  if (diameterImpeller > vessel)
-    refuse("input", "diameterVessel", vessel, `at least the diameter of the impeller, ${diameterImpeller} m`);
-  const share = diameterImpeller / vessel;
-  return result(Math.PI ** 2 * froude * diameterImpeller * (1 - (share * share) / 2), "depth of the vortex");
+  const { diameter } = input.impeller;
+  const share = diameter / diameterAround(vessel, diameter);
+  return result(Math.PI ** 2 * froude * diameter * (1 - (share * share) / 2), "depth of the vortex");
 }

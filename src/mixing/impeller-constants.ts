@@ -4,18 +4,18 @@ import type { Impeller } from "./impeller.js";
 /** What is known of a kind of impeller, where anything is. */
 export interface KnownConstants {
   /** Power number times Reynolds number in creeping flow. */
-  readonly constant?: number;
+  readonly laminarPowerConstant?: number;
   /** In turbulent flow, with baffles. */
   readonly powerNumber?: number;
   /** Mean shear rate over speed. */
-  readonly shearConstant?: number;
+  readonly metznerOttoConstant?: number;
   /** Flow over N D³, in turbulent flow. */
   readonly flowNumber?: number;
 }
 
 /**
  * Constants by kind of impeller: `constant` (power number times Reynolds number in creeping flow), `powerNumber` (in
- * turbulent flow with baffles), `shearConstant` (Metzner and Otto), `flowNumber` (turbulent).
+ * turbulent flow with baffles), `metznerOttoConstant` (Metzner and Otto), `flowNumber` (turbulent).
  *
  * Propeller: 41 from raju-2011, which restates it; the rest from memory. Pitched blade, four at 45°, D/5 wide: 1.37
  * from dickey-2004, 44 from the correlation in furukawa-2012, the rest from memory; published shear constants lie from
@@ -28,19 +28,19 @@ export interface KnownConstants {
  */
 export const impellerConstants: {
   readonly propeller: KnownConstants;
-  readonly "pitched-blade": KnownConstants;
+  readonly "pitched-blade turbine": KnownConstants;
   readonly "flat-blade": KnownConstants;
-  readonly "disperser-disc": KnownConstants;
+  readonly "disperser disc": KnownConstants;
   readonly anchor: KnownConstants;
-  readonly "helical-ribbon": KnownConstants;
+  readonly "helical ribbon": KnownConstants;
   readonly "rotor-stator": KnownConstants;
   readonly other: KnownConstants;
 } = {
-  propeller: { constant: 41, powerNumber: 0.32, shearConstant: 10, flowNumber: 0.5 },
-  "pitched-blade": { constant: 44, powerNumber: 1.37, shearConstant: 13, flowNumber: 0.79 },
-  "disperser-disc": { powerNumber: 0.45 },
-  anchor: { constant: 200, powerNumber: 0.35, shearConstant: 25 },
-  "helical-ribbon": { constant: 350, shearConstant: 30 },
+  propeller: { laminarPowerConstant: 41, powerNumber: 0.32, metznerOttoConstant: 10, flowNumber: 0.5 },
+  "pitched-blade turbine": { laminarPowerConstant: 44, powerNumber: 1.37, metznerOttoConstant: 13, flowNumber: 0.79 },
+  "disperser disc": { powerNumber: 0.45 },
+  anchor: { laminarPowerConstant: 200, powerNumber: 0.35, metznerOttoConstant: 25 },
+  "helical ribbon": { laminarPowerConstant: 350, metznerOttoConstant: 30 },
   "flat-blade": {},
   "rotor-stator": {},
   other: {},
@@ -56,7 +56,7 @@ export function knownOf(impeller: Impeller, path: string): KnownConstants {
 }
 
 /** A constant of an impeller: its own, or that of its kind. */
-export function constantOf(impeller: Impeller, name: "shearConstant" | "flowNumber", path: string): number {
+export function constantOf(impeller: Impeller, name: "metznerOttoConstant" | "flowNumber", path: string): number {
   const known = knownOf(impeller, path)[name];
   const own = impeller[name];
   if (own !== undefined) return positive(own, `${path}.${name}`);
@@ -75,7 +75,7 @@ export const nameOf = ({ kind }: Impeller): string => (kind === "other" ? "impel
  * Found where flow creeps, and held to work up to Re 100 or so; the constant is one of the impeller and its vessel, not
  * of the gel. At the blades themselves the shear is many times higher.
  *
- * @param input.impeller - The impeller: its own `shearConstant`, or that of its kind.
+ * @param input.impeller - The impeller: its own `metznerOttoConstant`, or that of its kind.
  * @param input.speed - Speed [rev/s], above 0.
  * @returns Shear rate [1/s].
  * @throws CalculationError `input` where an argument is out of range; `unreachable` where no constant is known.
@@ -88,5 +88,5 @@ export const nameOf = ({ kind }: Impeller): string => (kind === "other" ? "impel
  */
 export function stirringShearRate(input: { readonly impeller: Impeller; readonly speed: number }): number {
   const { impeller, speed } = record(input, "input");
-  return result(constantOf(impeller, "shearConstant", "impeller") * positive(speed, "speed"), "shear rate");
+  return result(constantOf(impeller, "metznerOttoConstant", "impeller") * positive(speed, "speed"), "shear rate");
 }

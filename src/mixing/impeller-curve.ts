@@ -25,7 +25,7 @@ function bladesIn(impeller: Impeller, vessel: StirredVessel, at: string): PowerC
     const width = positive(impeller.bladeWidth, `${path}.bladeWidth`);
     return { ...inVessel, blades: impeller.blades, bladeAngle: 90, widthToDiameter: width / impeller.diameter };
   }
-  if (impeller.kind !== "pitched-blade") return undefined;
+  if (impeller.kind !== "pitched-blade turbine") return undefined;
   const { blades = 4, bladeAngle = 45, bladeWidth = impeller.diameter / 5 } = impeller;
   const widthToDiameter = positive(bladeWidth, `${path}.bladeWidth`) / impeller.diameter;
   return { ...inVessel, blades, bladeAngle, widthToDiameter };
@@ -44,8 +44,8 @@ function bladesIn(impeller: Impeller, vessel: StirredVessel, at: string): PowerC
  * @example
  * ```ts
  * import { powerCurveOf, powerNumber } from "gelwright/mixing";
- * const impeller = { kind: "pitched-blade", diameter: 0.2 } as const;
- * powerCurveOf({ impeller }); // => { law: "sum", constant: 44, powerNumber: 1.37 }
+ * const impeller = { kind: "pitched-blade turbine", diameter: 0.2 } as const;
+ * powerCurveOf({ impeller }); // => { law: "sum", laminarPowerConstant: 44, powerNumber: 1.37 }
  * const power = powerCurveOf({ impeller, vessel: { diameter: 0.6, level: 0.6 } });
  * powerNumber({ power, reynolds: 1 }); // => 44.59518268097394
  * ```
@@ -60,13 +60,14 @@ export function powerCurveOf(input: { readonly impeller: Impeller; readonly vess
 /** As `powerCurveOf`; where impeller and vessel stand within something else, faults name that first. */
 export function curveOf(impeller: Impeller, vessel: StirredVessel | undefined, at = ""): PowerCurve {
   const path = `${at}impeller`;
-  const { constant, powerNumber } = knownOf(impeller, path);
+  const { laminarPowerConstant, powerNumber } = knownOf(impeller, path);
   const blades = vessel === undefined ? undefined : bladesIn(impeller, vessel, at);
   if (impeller.power !== undefined) return impeller.power;
   if (blades !== undefined) return blades;
-  if (constant !== undefined && powerNumber !== undefined) return { law: "sum", constant, powerNumber };
+  if (laminarPowerConstant !== undefined && powerNumber !== undefined)
+    return { law: "sum", laminarPowerConstant, powerNumber };
   if (powerNumber !== undefined) return { law: "turbulent", powerNumber };
-  if (constant !== undefined) return { law: "laminar", constant };
+  if (laminarPowerConstant !== undefined) return { law: "laminar", laminarPowerConstant };
   const wanted = `a power curve of your own for this ${nameOf(impeller)}`;
   return refuse(
     "unreachable",

@@ -5,7 +5,7 @@ export interface ImpellerConstants {
   /** Its power curve: measured, or from its maker. */
   readonly power?: PowerCurve;
   /** Mean shear rate in the batch over speed (Metzner and Otto), above 0. */
-  readonly shearConstant?: number;
+  readonly metznerOttoConstant?: number;
   /** Flow that it moves over N D³, in turbulent flow, above 0. */
   readonly flowNumber?: number;
 }
@@ -21,7 +21,7 @@ export type Impeller = ImpellerConstants &
       }
     | {
         /** Flat blades at a slant; four at 45° with a width of a fifth of the diameter, unless said otherwise. */
-        readonly kind: "pitched-blade";
+        readonly kind: "pitched-blade turbine";
         /** [m], above 0. */
         readonly diameter: number;
         /** Number of blades, 2 or more. */
@@ -43,7 +43,7 @@ export type Impeller = ImpellerConstants &
       }
     | {
         /** A disc with teeth bent up and down at its rim. */
-        readonly kind: "disperser-disc";
+        readonly kind: "disperser disc";
         /** [m], above 0. */
         readonly diameter: number;
       }
@@ -57,7 +57,7 @@ export type Impeller = ImpellerConstants &
       }
     | {
         /** A ribbon that winds up along the wall once in its own diameter, 0.9 to 0.95 of the vessel's. */
-        readonly kind: "helical-ribbon";
+        readonly kind: "helical ribbon";
         /** [m], above 0. */
         readonly diameter: number;
       }

@@ -6,9 +6,9 @@ const steep = 7.8;
 /** The lesser of two, rounded off where they are alike. */
 const lesser = (a: number, b: number): number => (a ** -steep + b ** -steep) ** (-1 / steep);
 
-function within(value: number, path: string, least: number, most: number): number {
+function within(value: number, path: string, min: number, max: number): number {
   const given = positive(value, path);
-  return given >= least && given <= most ? given : refuse("input", path, given, `${least} to ${most}`);
+  return given >= min && given <= max ? given : refuse("input", path, given, `${min} to ${max}`);
 }
 
 /** The power number as a function of the Reynolds number, by Kamei and Hiraoka; the shape is checked once. */
@@ -38,15 +38,15 @@ export function compileBlades(curve: BladedCurve, path: string): (reynolds: numb
   const end = (0.0151 * d * turbulent ** 0.308) / turbulent;
   const toGeneral = (Math.PI * eta * spread * beta) / (4 * d);
   const toPowerNumber = (1.2 * Math.PI ** 4 * beta * beta * level) / (8 * d ** 3);
-  const most = fullyBaffled(angle, solid / d, (blades ** 0.7 * b) / d);
+  const max = fullyBaffled(angle, solid / d, (blades ** 0.7 * b) / d);
   return (reynolds) => {
     const general = toGeneral * reynolds;
     const friction = creeping / general + turbulent * (1 / (early / general + general) + end ** (1 / m)) ** m;
     const free = toPowerNumber * friction;
     if (baffles === 0) return free;
-    const held = (4.5 * baffle * baffles ** 0.8) / (((2 * angle) / Math.PI) ** 0.72 * most ** 0.2) + free / most;
+    const held = (4.5 * baffle * baffles ** 0.8) / (((2 * angle) / Math.PI) ** 0.72 * max ** 0.2) + free / max;
     // The correlation is that of whirling flow: where the batch creeps past them, baffles take nothing off the power.
-    return Math.max(free, most * (1 + held ** -3) ** (-1 / 3));
+    return Math.max(free, max * (1 + held ** -3) ** (-1 / 3));
   };
 }
 

@@ -23,7 +23,7 @@ export interface MotorMargin {
  * @param input.speed - Speed of the shaft [rev/s], above 0.
  * @param input.powerMotor - What the motor gives at this speed [W], above 0.
  * @param input.efficiency - Of gear and seal, above 0 and up to 1; left out for 1.
- * @param input.torqueMost - The greatest torque that shaft or gear allow [N·m], above 0.
+ * @param input.torqueMax - The greatest torque that shaft or gear allow [N·m], above 0.
  * @returns Margin of power, torque [N·m], margin of torque.
  * @throws CalculationError `input` where an argument is out of range.
  * @source definition
@@ -38,14 +38,14 @@ export function motorMargin(input: {
   readonly speed: number;
   readonly powerMotor: number;
   readonly efficiency?: number;
-  readonly torqueMost?: number;
+  readonly torqueMax?: number;
 }): MotorMargin {
-  const { power, speed, powerMotor, efficiency = 1, torqueMost } = record(input, "input");
+  const { power, speed, powerMotor, efficiency = 1, torqueMax } = record(input, "input");
   const taken = positive(power, "power");
   const passed = positive(efficiency, "efficiency");
   if (passed > 1) refuse("input", "efficiency", passed, "above 0 and up to 1");
   const torque = result(taken / (2 * Math.PI * positive(speed, "speed")), "torque");
   const margin = result((passed * positive(powerMotor, "powerMotor")) / taken, "margin");
-  if (torqueMost === undefined) return { margin, torque };
-  return { margin, torque, marginTorque: result(positive(torqueMost, "torqueMost") / torque, "margin of torque") };
+  if (torqueMax === undefined) return { margin, torque };
+  return { margin, torque, marginTorque: result(positive(torqueMax, "torqueMax") / torque, "margin of torque") };
 }

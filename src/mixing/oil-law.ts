@@ -74,17 +74,17 @@ function compileTable(points: readonly OilPoint[], path: string): CompiledOilLaw
     corners.push(oil);
     values.push(positive(point.value, `${at}.value`));
   });
-  const [least = 0, greatest = 0] = [corners[0], corners.at(-1)];
+  const [min = 0, max = 0] = [corners[0], corners.at(-1)];
   return {
     corners,
     at: (oil) => {
       // Volumes carry the noise of doubles: a hair past the last point is the last point.
-      if (oil < least - 1e-12 || oil > greatest + 1e-12)
+      if (oil < min - 1e-12 || oil > max + 1e-12)
         refuse(
           "range",
           path,
           `an oil fraction of ${oil}`,
-          `a table that reaches it; this one goes from ${least} to ${greatest}`,
+          `a table that reaches it; this one goes from ${min} to ${max}`,
         );
       return polyline(corners, values, oil);
     },
@@ -103,15 +103,15 @@ function compileTable(points: readonly OilPoint[], path: string): CompiledOilLaw
  * @source definition
  * @example
  * ```ts
- * import { oilLawAt } from "gelwright/mixing";
+ * import { interpolateAtOilFraction } from "gelwright/mixing";
  * const share = {
  *   law: "table",
  *   points: [{ volumeFractionOil: 0, value: 0.02 }, { volumeFractionOil: 0.5, value: 0.05 }, { volumeFractionOil: 0.9, value: 0.1 }],
  * } as const;
- * oilLawAt({ law: share, volumeFractionOil: 0.7 }).toFixed(3); // => "0.075"
+ * interpolateAtOilFraction({ law: share, volumeFractionOil: 0.7 }).toFixed(3); // => "0.075"
  * ```
  */
-export function oilLawAt(input: { readonly law: OilLaw; readonly volumeFractionOil: number }): number {
+export function interpolateAtOilFraction(input: { readonly law: OilLaw; readonly volumeFractionOil: number }): number {
   const { law, volumeFractionOil } = record(input, "input");
   const { at } = compileOilLaw(law, "law");
   return at(fraction(volumeFractionOil, "volumeFractionOil"));

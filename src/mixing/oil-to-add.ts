@@ -16,7 +16,7 @@ export interface OilToAdd {
   /** The most that is taken up at once, as a share of what is in the vessel, against the oil fraction. */
   readonly share: OilLaw;
   /** The greatest volume fraction of oil that trials allow, above 0 and below 1; none unless given. */
-  readonly volumeFractionGreatest?: number;
+  readonly volumeFractionOilMax?: number;
 }
 
 /** What is in the vessel once so much oil is in. */
@@ -42,7 +42,7 @@ export interface CheckedOil {
 
 /** Checks what is to be added, and that it stays within the oil fraction that trials allow. */
 export function checkOil(input: OilToAdd): CheckedOil {
-  const { massOil = 0, volumeFractionGreatest: ceiling } = record(input, "input");
+  const { massOil = 0, volumeFractionOilMax: limit } = record(input, "input");
   const massGelFormer = positive(input.massGelFormer, "massGelFormer");
   const before = notNegative(massOil, "massOil");
   const massToAdd = positive(input.massToAdd, "massToAdd");
@@ -56,16 +56,16 @@ export function checkOil(input: OilToAdd): CheckedOil {
   };
   const oilAt = (volumeFraction: number): number => (even * volumeFraction) / (1 - volumeFraction);
   result(massGelFormer + before + massToAdd + even, "mass in the vessel");
-  if (ceiling !== undefined) {
-    if (!(positive(fraction(ceiling, "volumeFractionGreatest"), "volumeFractionGreatest") < 1))
-      refuse("input", "volumeFractionGreatest", ceiling, "below 1");
-    const most = oilAt(ceiling) - before;
-    if (massToAdd > most * (1 + 1e-12))
+  if (limit !== undefined) {
+    if (!(positive(fraction(limit, "volumeFractionOilMax"), "volumeFractionOilMax") < 1))
+      refuse("input", "volumeFractionOilMax", limit, "below 1");
+    const max = oilAt(limit) - before;
+    if (massToAdd > max * (1 + 1e-12))
       refuse(
         "unreachable",
         "massToAdd",
         `${massToAdd} kg, which makes an oil fraction of ${after(massToAdd).volumeFractionOil}`,
-        `at most ${Math.max(0, most)} kg more, so that it stays within ${ceiling}`,
+        `at most ${Math.max(0, max)} kg more, so that it stays within ${limit}`,
       );
   }
   const share = compileOilLaw(input.share, "share");

@@ -8,7 +8,7 @@ export type PowerCurve =
       /** Creeping flow alone: Po = constant/Re. */
       readonly law: "laminar";
       /** Power number times Reynolds number, above 0. */
-      readonly constant: number;
+      readonly laminarPowerConstant: number;
     }
   | {
       /** Turbulent flow alone: a power number that no longer changes. */
@@ -24,7 +24,7 @@ export type PowerCurve =
        */
       readonly law: "sum";
       /** Power number times Reynolds number in creeping flow, above 0. */
-      readonly constant: number;
+      readonly laminarPowerConstant: number;
       /** In turbulent flow, above 0. */
       readonly powerNumber: number;
     }

@@ -8,10 +8,9 @@ import { reynoldsLaminar, reynoldsTurbulent } from "./regime.js";
 /** A power curve that has been checked, ready to be evaluated at any Reynolds number above 0. */
 export type CompiledPowerCurve = (reynolds: number) => number;
 
-function within(reynolds: number, least: number, most: number, extended: boolean): number {
-  if (extended || (reynolds >= least && reynolds <= most)) return reynolds;
-  const range =
-    least > 0 ? `${least}${most < Number.POSITIVE_INFINITY ? ` to ${most}` : " or more"}` : `at most ${most}`;
+function within(reynolds: number, min: number, max: number, extended: boolean): number {
+  if (extended || (reynolds >= min && reynolds <= max)) return reynolds;
+  const range = min > 0 ? `${min}${max < Number.POSITIVE_INFINITY ? ` to ${max}` : " or more"}` : `at most ${max}`;
   return refuse("range", "Reynolds number", reynolds, `${range}, as the power curve is known, or beyond: "extend"`);
 }
 
@@ -35,8 +34,8 @@ export function compilePower(curve: PowerCurve, path: string, extended: boolean)
   record(curve, path);
   switch (curve.law) {
     case "laminar": {
-      const constant = positive(curve.constant, `${path}.constant`);
-      return (reynolds) => constant / within(reynolds, 0, reynoldsLaminar, extended);
+      const laminarPowerConstant = positive(curve.laminarPowerConstant, `${path}.laminarPowerConstant`);
+      return (reynolds) => laminarPowerConstant / within(reynolds, 0, reynoldsLaminar, extended);
     }
     case "turbulent": {
       const number = positive(curve.powerNumber, `${path}.powerNumber`);
@@ -46,9 +45,9 @@ export function compilePower(curve: PowerCurve, path: string, extended: boolean)
       };
     }
     case "sum": {
-      const constant = positive(curve.constant, `${path}.constant`);
+      const laminarPowerConstant = positive(curve.laminarPowerConstant, `${path}.laminarPowerConstant`);
       const number = positive(curve.powerNumber, `${path}.powerNumber`);
-      return (reynolds) => constant / reynolds + number;
+      return (reynolds) => laminarPowerConstant / reynolds + number;
     }
     case "points": {
       const numberAt = compilePoints(curve, path);
@@ -85,7 +84,7 @@ export function compilePower(curve: PowerCurve, path: string, extended: boolean)
  * @example
  * ```ts
  * import { powerNumber } from "gelwright/mixing";
- * const power = { law: "sum", constant: 44, powerNumber: 1.37 } as const;
+ * const power = { law: "sum", laminarPowerConstant: 44, powerNumber: 1.37 } as const;
  * powerNumber({ power, reynolds: 10 }); // => 5.77
  * ```
  */

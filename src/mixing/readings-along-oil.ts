@@ -18,10 +18,10 @@ export function readingsAlongOil(
     const value = positive(reading.value, `${at}.value`);
     return as === "logarithm" ? Math.log(value) : value;
   });
-  const [least = 0, greatest = 0] = [places[0], places.at(-1)];
+  const [min = 0, max = 0] = [places[0], places.at(-1)];
   return (oil) => {
     // Volumes carry the noise of doubles: a hair past the last reading is the last reading.
-    if (oil < least - 1e-12 || oil > greatest + 1e-12) return undefined;
+    if (oil < min - 1e-12 || oil > max + 1e-12) return undefined;
     const between = polyline(places, values, oil);
     return result(as === "logarithm" ? Math.exp(between) : between, path);
   };

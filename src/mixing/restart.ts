@@ -7,7 +7,7 @@ export interface Restart {
   /** The failed mass, added as if it were oil. */
   readonly failed: readonly Addition[];
   /** Oil that goes in after it, so that oil and gel former come to the ratio wanted [kg]. */
-  readonly oilMore: number;
+  readonly massOilFurther: number;
   /** In the vessel at the end [kg]. */
   readonly massEnd: number;
 }
@@ -27,7 +27,7 @@ export interface Restart {
  * @param input.densityGelFormer - Density of the gel former [kg/m³], above 0.
  * @param input.share - The most that is taken up at once, against the fraction of what counts as oil.
  * @param input.increment - Smallest step of the balance [kg], above 0; none unless given.
- * @param input.volumeFractionGreatest - Greatest volume fraction of oil that trials allow, if there is one; the failed mass counts whole.
+ * @param input.volumeFractionOilMax - Greatest volume fraction of oil that trials allow, if there is one; the failed mass counts whole.
  * @returns The additions of failed mass, the oil that follows, and the mass in the end [kg].
  * @throws CalculationError `input` where an argument is out of range; `unreachable` where the fresh gel former is too little, or the failed mass has too much oil for the ratio.
  * @source common practice, no source
@@ -42,7 +42,7 @@ export interface Restart {
  *   densityGelFormer: 1250,
  *   share: { law: "constant", value: 0.05 },
  * });
- * restart.oilMore; // => 22
+ * restart.massOilFurther; // => 22
  * restart.failed.length; // => 21
  * ```
  */
@@ -59,7 +59,7 @@ export function restartAfterOvershoot(input: {
   readonly densityGelFormer: number;
   readonly share: OilLaw;
   readonly increment?: number;
-  readonly volumeFractionGreatest?: number;
+  readonly volumeFractionOilMax?: number;
 }): Restart {
   const { failed, massFresh, oilPerGelFormer, densityOil, densityGelFormer, ...rest } = record(input, "input");
   const gelFormer = positive(record(failed, "failed").massGelFormer, "failed.massGelFormer");
@@ -73,7 +73,7 @@ export function restartAfterOvershoot(input: {
       `${fresh} kg, which with the failed mass asks for ${wanted} kg of oil`,
       `at least ${oil / oilPerGelFormer - gelFormer} kg: there are ${oil} kg of oil already`,
     );
-  const oilMore = Math.max(0, wanted - oil);
+  const massOilFurther = Math.max(0, wanted - oil);
   const volume = oil / positive(densityOil, "densityOil") + gelFormer / positive(densityGelFormer, "densityGelFormer");
   const additions = additionSchedule({
     ...rest,
@@ -82,5 +82,9 @@ export function restartAfterOvershoot(input: {
     densityOil: positive(result((oil + gelFormer) / volume, "density"), "density of the failed mass"),
     densityGelFormer,
   });
-  return { failed: additions, oilMore, massEnd: result(fresh + gelFormer + oil + oilMore, "mass in the end") };
+  return {
+    failed: additions,
+    massOilFurther,
+    massEnd: result(fresh + gelFormer + oil + massOilFurther, "mass in the end"),
+  };
 }

@@ -1,11 +1,12 @@
 import { positive, record, result } from "../guards.js";
+import { type ImpellerSize, impellerDiameter } from "./sizes.js";
 
 /** What turns, how fast, and in what: the arguments that most of stirring asks for. */
 export interface Stirring {
   /** Speed of the impeller [rev/s], above 0. */
   readonly speed: number;
-  /** Diameter of the impeller [m], above 0. */
-  readonly diameterImpeller: number;
+  /** The impeller, of which the diameter is asked [m], above 0. */
+  readonly impeller: ImpellerSize;
   /** Density of the batch [kg/m³], above 0. */
   readonly density: number;
   /** Viscosity of the batch [Pa·s], above 0; of a gel, that at the shear rate of the impeller. */
@@ -20,7 +21,7 @@ export interface Stirring {
  * The speed is in revolutions and not in radians, and the length is the diameter: published curves mean this number.
  *
  * @param input.speed - Speed of the impeller [rev/s], above 0.
- * @param input.diameterImpeller - Diameter of the impeller [m], above 0.
+ * @param input.impeller - The impeller, of which the diameter is asked [m], above 0.
  * @param input.density - Density of the batch [kg/m³], above 0.
  * @param input.viscosity - Viscosity of the batch [Pa·s], above 0; of a gel, that at the shear rate of the impeller.
  * @returns Reynolds number.
@@ -29,13 +30,13 @@ export interface Stirring {
  * @example
  * ```ts
  * import { impellerReynolds } from "gelwright/mixing";
- * impellerReynolds({ speed: 5, diameterImpeller: 0.1, density: 910, viscosity: 0.05 }); // => 910
+ * impellerReynolds({ speed: 5, impeller: { diameter: 0.1 }, density: 910, viscosity: 0.05 }); // => 910
  * ```
  */
 export function impellerReynolds(input: Stirring): number {
-  const { speed, diameterImpeller, density, viscosity } = record(input, "input");
+  const { speed, impeller, density, viscosity } = record(input, "input");
   return result(
-    (positive(density, "density") * positive(speed, "speed") * positive(diameterImpeller, "diameterImpeller") ** 2) /
+    (positive(density, "density") * positive(speed, "speed") * impellerDiameter(impeller) ** 2) /
       positive(viscosity, "viscosity"),
     "Reynolds number",
   );

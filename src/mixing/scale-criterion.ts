@@ -1,6 +1,6 @@
 import { refuse, show } from "../guards.js";
 import { root } from "../numeric/root.js";
-import { leastBlendReynolds } from "./blend-time.js";
+import { blendReynoldsMin } from "./blend-time.js";
 import type { Plant } from "./scale-plant.js";
 import type { StirringAtScale } from "./stirring-at-scale.js";
 
@@ -61,4 +61,4 @@ export function speedThatKeeps(criterion: ScaleCriterion, bench: StirringAtScale
 
 /** Whether the revolutions until even are the same at both scales, as they are where one shape creeps at both. */
 const creepsInBoth = (bench: StirringAtScale, { search, sameShape }: Plant): boolean =>
-  sameShape && bench.reynolds < leastBlendReynolds && search.at(bench.speed).reynolds < leastBlendReynolds;
+  sameShape && bench.reynolds < blendReynoldsMin && search.at(bench.speed).reynolds < blendReynoldsMin;

@@ -1,6 +1,7 @@
-import { positive, record, refuse, result } from "../guards.js";
+import { positive, record, result } from "../guards.js";
 import type { Beyond } from "../laws/beyond.js";
 import type { Impeller, StirredVessel } from "./impeller.js";
+import { type ImpellerSize, impellerDiameter } from "./sizes.js";
 import type { StirredBatch } from "./stirring.js";
 import { type AtScale, sameShape, stirringAtScale } from "./stirring-at-scale.js";
 
@@ -14,12 +15,16 @@ export interface StirredPlant {
   readonly volume: number;
 }
 
+/** A plant of the bench's shape, which one length tells. */
+export interface PlantOfSameShape {
+  /** Its impeller by its diameter alone [m], above 0. */
+  readonly impeller: ImpellerSize;
+}
+
 /** The plant of a scale-up, told in one of two ways. */
 export interface PlantOfScaleUp {
-  /** Diameter of its impeller, in a plant of the bench's shape [m], above 0. */
-  readonly diameterImpellerPlant?: number;
-  /** Or a plant of another shape. */
-  readonly plant?: StirredPlant;
+  /** Of the bench's shape, told by the diameter of its impeller alone, or of another. */
+  readonly plant: PlantOfSameShape | StirredPlant;
 }
 
 /** A plant that has been checked. */
@@ -35,27 +40,33 @@ export interface Plant {
   readonly sameShape: boolean;
 }
 
+/** Whether more is told than the diameter of the impeller: then it is a plant of another shape, and told in full. */
+function isOther(plant: PlantOfSameShape | StirredPlant): plant is StirredPlant {
+  const told = (what: object) => Object.entries(what).flatMap(([name, value]) => (value === undefined ? [] : [name]));
+  const ofImpeller = told(record(plant.impeller, "plant.impeller"));
+  return [...told(plant), ...ofImpeller].some((name) => name !== "impeller" && name !== "diameter");
+}
+
 /** Checks the plant for a batch that has been checked at the bench. */
 export function compilePlant(
   input: StirredBatch & { readonly volume: number } & PlantOfScaleUp,
   beyond: Beyond | undefined,
 ): Plant {
-  const { impeller, vessel, density, curve, volume, plant, diameterImpellerPlant } = input;
+  const { impeller, vessel, density, curve, volume } = input;
+  const plant = record(input.plant, "plant");
   const scales = (batch: StirredBatch, held: number, path?: string) => ({
     at: stirringAtScale(batch, held, beyond, path),
     search: stirringAtScale(batch, held, "extend", path),
   });
-  if (plant === undefined) {
-    const s = positive(diameterImpellerPlant, "diameterImpellerPlant") / impeller.diameter;
+  if (!isOther(plant)) {
+    const s = impellerDiameter(plant.impeller, "plant.impeller") / impeller.diameter;
     const [large, around] = sameShape(impeller, vessel, result(s, "scale"));
     const batch = { impeller: large, density, curve, ...(around === undefined ? {} : { vessel: around }) };
     const volumeRatio = s ** 3;
     const held = result(volume * volumeRatio, "volume");
     return { ...scales(batch, held), diameterRatio: s, volumeRatio, sameShape: true };
   }
-  if (diameterImpellerPlant !== undefined)
-    refuse("input", "diameterImpellerPlant", diameterImpellerPlant, "nothing beside a plant of its own shape");
-  const { impeller: other, vessel: around, volume: held } = record(plant, "plant");
+  const { impeller: other, vessel: around, volume: held } = plant;
   const batch = { impeller: other, density, curve, ...(around === undefined ? {} : { vessel: around }) };
   return {
     ...scales(batch, positive(held, "plant.volume"), "plant."),

@@ -56,8 +56,8 @@ export interface ScaleUp {
  * @param input - Impeller, vessel, density and flow curve at the bench, as for `stirring`.
  * @param input.speed - Speed at the bench [rev/s], above 0.
  * @param input.volume - Volume of the batch at the bench [m³], above 0.
- * @param input.diameterImpellerPlant - Diameter of the impeller in a plant of the same shape [m], above 0.
- * @param input.plant - A plant of another shape in its place, one of the two: impeller, vessel and volume [m³].
+ * @param input.plant - A plant of the bench's shape, `{ impeller: { diameter } }` [m] and nothing else; or one of
+ *   another shape: impeller, vessel and volume [m³].
  * @param input.criteria - What to keep, a row each; left out for all.
  * @param input.beyond - Outside the Reynolds numbers of the power curve: `"throw"` (default) or `"extend"` it.
  * @returns Bench, and a row a criterion with the ratio of every figure to the bench's.
@@ -67,9 +67,9 @@ export interface ScaleUp {
  * @example
  * ```ts
  * import { scaleUp } from "gelwright/mixing";
- * const impeller = { kind: "pitched-blade", diameter: 0.06 } as const;
+ * const impeller = { kind: "pitched-blade turbine", diameter: 0.06 } as const;
  * const melt = { density: 900, curve: { law: "newton", viscosity: 20 } } as const;
- * const { plant } = scaleUp({ ...melt, impeller, speed: 5, volume: 0.001, diameterImpellerPlant: 0.3 });
+ * const { plant } = scaleUp({ ...melt, impeller, speed: 5, volume: 0.001, plant: { impeller: { diameter: 0.3 } } });
  * plant.map(({ criterion, speed }) => `${criterion} ${speed.toPrecision(3)}`); // => ["tip-speed 1.00",
  * // "power-per-volume 4.11", "reynolds 0.200", "blend-time 5.00", "shear-rate 5.00", "froude 2.24"]
  * ```

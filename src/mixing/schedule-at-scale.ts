@@ -1,5 +1,5 @@
 import { list, positive, record, refuse, result } from "../guards.js";
-import { type Addition, additionsMost } from "./addition-schedule.js";
+import { type Addition, additionsMax } from "./addition-schedule.js";
 import { checkOil } from "./oil-to-add.js";
 import { portionsOf } from "./portions.js";
 
@@ -20,7 +20,7 @@ export interface BenchSchedule {
  * $$m_i \le \frac{m_{i,\mathrm{bench}}}{M_{i-1,\mathrm{bench}}}\,M_{i-1} \qquad \varphi_i \to \varphi_{i,\mathrm{bench}}$$
  *
  * Each addition is at most the same share of the content as at the bench, rounded down on the plant's balance; what
- * rounding leaves behind goes in at the end, at the bench's last share. Times are scaled apart: `uptakeScale`.
+ * rounding leaves behind goes in at the end, at the bench's last share. Times are scaled apart: `incorporationTimeScale`.
  *
  * @param input.bench - Gel former [kg] and additions [kg] of the bench.
  * @param input.massGelFormer - Gel former in the plant [kg], above 0.
@@ -28,9 +28,9 @@ export interface BenchSchedule {
  * @param input.densityGelFormer - Density of the gel former [kg/m³], above 0.
  * @param input.massToAdd - Oil to add [kg], if it was weighed; the bench's ratio unless given.
  * @param input.increment - Smallest step of the plant's balance [kg], above 0; none unless given.
- * @param input.volumeFractionGreatest - Greatest volume fraction of oil that trials allow, if there is one.
+ * @param input.volumeFractionOilMax - Greatest volume fraction of oil that trials allow, if there is one.
  * @returns The additions, with the bench's shares as their limits.
- * @throws CalculationError `input` where an argument is out of range; `unreachable` where the balance cannot read so small an addition, or the oil is more than the bench's or passes the ceiling.
+ * @throws CalculationError `input` where an argument is out of range; `unreachable` where the balance cannot read so small an addition, or the oil is more than the bench's or passes the maximum oil fraction.
  * @source definition
  * @example
  * ```ts
@@ -51,15 +51,15 @@ export function scheduleAtScale(input: {
   readonly densityGelFormer: number;
   readonly massToAdd?: number;
   readonly increment?: number;
-  readonly volumeFractionGreatest?: number;
+  readonly volumeFractionOilMax?: number;
 }): readonly Addition[] {
   const { bench, massGelFormer, massToAdd, increment, ...rest } = record(input, "input");
   const steps = readBench(bench);
   const ratio = positive(massGelFormer, "massGelFormer") / bench.massGelFormer;
-  const most = result(ratio * (steps.at(-1)?.oil ?? 0), "oil to add");
-  const whole = massToAdd === undefined ? most : positive(massToAdd, "massToAdd");
-  if (whole > most * (1 + tried))
-    refuse("unreachable", "massToAdd", whole, `at most ${most} kg, as much oil to the gel former as at the bench`);
+  const max = result(ratio * (steps.at(-1)?.oil ?? 0), "oil to add");
+  const whole = massToAdd === undefined ? max : positive(massToAdd, "massToAdd");
+  if (whole > max * (1 + tried))
+    refuse("unreachable", "massToAdd", whole, `at most ${max} kg, as much oil to the gel former as at the bench`);
   const oil = checkOil({ ...rest, massGelFormer, massToAdd: whole, share: { law: "constant", value: 1 } });
   const { total, of, mass, down, step } = portionsOf(oil.massToAdd, increment);
   const additions: Addition[] = [];
@@ -71,7 +71,7 @@ export function scheduleAtScale(input: {
     if (!(units > 0) || done + units === done) return;
     const added = mass(units);
     done += units;
-    additions.push({ mass: added, share: added / inVessel, shareGreatest: share, ...oil.after(mass(done)) });
+    additions.push({ mass: added, share: added / inVessel, shareMax: share, ...oil.after(mass(done)) });
   };
   for (const { oil: target, share } of steps) {
     if (of(share * oil.after(mass(done)).massInVessel) < step)
@@ -81,7 +81,7 @@ export function scheduleAtScale(input: {
   const last = steps.at(-1)?.share ?? 0;
   while (done < total) {
     const before = done;
-    if (additions.length < additionsMost) add(total - done, last);
+    if (additions.length < additionsMax) add(total - done, last);
     if (done === before)
       refuse(
         "range",

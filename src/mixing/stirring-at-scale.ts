@@ -1,6 +1,6 @@
 import { result } from "../guards.js";
 import type { Beyond } from "../laws/beyond.js";
-import { blendFourier, leastBlendReynolds } from "./blend-time.js";
+import { blendFourier, blendReynoldsMin } from "./blend-time.js";
 import { impellerFroude } from "./froude.js";
 import type { Impeller, StirredVessel } from "./impeller.js";
 import { compileStirring, type StirredBatch, type StirredState } from "./stirring.js";
@@ -51,20 +51,20 @@ export function stirringAtScale(
   beyond: Beyond | undefined,
   path?: string,
 ): AtScale {
-  const { at, diameter, density } = compileStirring(batch, beyond, path);
-  const { vessel } = batch;
+  const { at, density } = compileStirring(batch, beyond, path);
+  const { impeller, vessel } = batch;
   const size = vessel === undefined ? undefined : vessel.diameter * Math.sqrt(vessel.diameter * vessel.level);
   const blend = ({ powerNumber, reynolds, viscosity }: StirredState): number | undefined =>
     size === undefined ? undefined : (blendFourier(Math.cbrt(powerNumber) * reynolds) * size * density) / viscosity;
   const full = (speed: number): StirringAtScale => {
     const state = at(speed);
-    const time = state.reynolds < leastBlendReynolds ? undefined : blend(state);
+    const time = state.reynolds < blendReynoldsMin ? undefined : blend(state);
     return {
       ...state,
       speed,
-      tipSpeed: tipSpeed({ speed, diameterImpeller: diameter }),
+      tipSpeed: tipSpeed({ speed, impeller }),
       powerPerVolume: result(state.power / volume, "power per volume"),
-      froude: impellerFroude({ speed, diameterImpeller: diameter }),
+      froude: impellerFroude({ speed, impeller }),
       ...(time === undefined ? {} : { blendTime: result(time, "blend time") }),
     };
   };

@@ -9,7 +9,7 @@ import { compilePower } from "./power-number.js";
  *
  * $$P(\mu) = \mathrm{Po}\!\left(\frac{\rho N D^2}{\mu}\right)\rho N^3 D^5$$
  *
- * Impeller and vessel are checked once, so that a leg of heating or cooling may ask at every temperature.
+ * Impeller and vessel are checked once, so that a segment of heating or cooling may ask at every temperature.
  *
  * @param input.impeller - The impeller, as plain data.
  * @param input.vessel - The vessel [m], from which blades and anchors have their power curve.

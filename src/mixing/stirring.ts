@@ -55,10 +55,10 @@ export function compileStirring(batch: StirredBatch, beyond: Beyond | undefined,
   const heavy = positive(density, "density");
   const flow = compileFlowCurve(curve, "curve");
   // A Newtonian batch has one viscosity, so that its shear rate may stay unknown.
-  const newton = curve.law === "newton" && impeller.shearConstant === undefined;
+  const newton = curve.law === "newton" && impeller.metznerOttoConstant === undefined;
   const rateOf = newton
-    ? impellerConstants[impeller.kind].shearConstant
-    : constantOf(impeller, "shearConstant", `${at}impeller`);
+    ? impellerConstants[impeller.kind].metznerOttoConstant
+    : constantOf(impeller, "metznerOttoConstant", `${at}impeller`);
   return {
     diameter,
     density: heavy,

@@ -3,7 +3,7 @@ import { levelOfVolume } from "./filling.js";
 import { compileBottom, type VesselShape } from "./vessel-bottom.js";
 
 /** The bottom of a vessel by itself, up to where the wall is upright. */
-export interface BottomSize {
+export interface BottomGeometry {
   /** [m]; 0 for a flat one. */
   readonly depth: number;
   /** What it holds [m³]. */
@@ -26,11 +26,11 @@ export interface BottomSize {
  * @source definition
  * @example
  * ```ts
- * import { bottomSize } from "gelwright/mixing";
- * bottomSize({ vessel: { diameter: 0.6, bottom: { shape: "dished" } } }).depth; // => 0.11626453510208704
+ * import { bottomGeometry } from "gelwright/mixing";
+ * bottomGeometry({ vessel: { diameter: 0.6, bottom: { shape: "dished" } } }).depth; // => 0.11626453510208704
  * ```
  */
-export function bottomSize(input: { readonly vessel: VesselShape }): BottomSize {
+export function bottomGeometry(input: { readonly vessel: VesselShape }): BottomGeometry {
   const { vessel } = record(input, "input");
   const { depth, below, wetted } = compileBottom(vessel, "vessel");
   return { depth, volume: result(below(depth), "volume"), area: result(wetted(depth), "area") };

@@ -27,9 +27,9 @@ export interface Ingredient {
 }
 
 /** Between which values a figure lies [0 to 1]; both are equal where it is known. */
-export interface Bounds {
-  readonly least: number;
-  readonly greatest: number;
+export interface ContentBounds {
+  readonly min: number;
+  readonly max: number;
 }
 
 /** An ingredient after its checks, with the bounds of its indices. */
@@ -37,8 +37,8 @@ export interface Line {
   readonly name: string | undefined;
   readonly mass: number;
   readonly water: boolean;
-  readonly least: Readonly<Record<IndexName, number>>;
-  readonly greatest: Readonly<Record<IndexName, number>>;
+  readonly min: Readonly<Record<IndexName, number>>;
+  readonly max: Readonly<Record<IndexName, number>>;
 }
 
 /** The indices of formulation water. */
@@ -63,24 +63,23 @@ function lineOf(ingredient: Ingredient, path: string): Line {
   const { name, mass, formulationWater: water = false } = record(ingredient, path);
   if (name !== undefined && typeof name !== "string") refuse("input", `${path}.name`, name, "a text");
   if (typeof water !== "boolean") refuse("input", `${path}.formulationWater`, water, "true or false");
-  const least = { ...ofWater };
-  const greatest = { ...ofWater };
+  const min = { ...ofWater };
+  const max = { ...ofWater };
   for (const key of names) {
     const index = ingredient[key];
     if (index !== undefined) fraction(index, `${path}.${key}`);
     if (!water) {
-      least[key] = index ?? 0;
-      greatest[key] = index ?? 1;
+      min[key] = index ?? 0;
+      max[key] = index ?? 1;
     } else if (index !== undefined && index !== ofWater[key])
       refuse("input", `${path}.${key}`, index, `${ofWater[key]} for formulation water`);
   }
   for (const [part, whole] of parts) {
-    if (least[part] > greatest[whole])
-      refuse("input", `${path}.${part}`, least[part], `at most ${whole}, ${greatest[whole]}`);
-    greatest[part] = Math.min(greatest[part], greatest[whole]);
-    least[whole] = Math.max(least[whole], least[part]);
+    if (min[part] > max[whole]) refuse("input", `${path}.${part}`, min[part], `at most ${whole}, ${max[whole]}`);
+    max[part] = Math.min(max[part], max[whole]);
+    min[whole] = Math.max(min[whole], min[part]);
   }
-  return { name, mass: notNegative(mass, `${path}.mass`), water, least, greatest };
+  return { name, mass: notNegative(mass, `${path}.mass`), water, min, max };
 }
 
 /** The checked lines of a product that has a mass. */
@@ -102,6 +101,6 @@ export function massOf(lines: readonly Line[], path = "ingredients"): number {
 }
 
 /** The least or the greatest content of some lines that have a mass. */
-export function contentOf(lines: readonly Line[], index: IndexName, bound: keyof Bounds): number {
+export function contentOf(lines: readonly Line[], index: IndexName, bound: keyof ContentBounds): number {
   return lines.reduce((sum, line) => sum + line.mass * line[bound][index], 0) / massOf(lines);
 }

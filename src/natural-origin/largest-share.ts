@@ -36,7 +36,7 @@ const rounding = 1e-12;
  * @example
  * ```ts
  * import { largestShare } from "gelwright/natural-origin";
- * const most = largestShare({
+ * const max = largestShare({
  *   ingredients: [
  *     { name: "sunflower oil", mass: 91, naturalOrigin: 1 },
  *     { name: "gel former", mass: 9, naturalOrigin: 0.75 },
@@ -44,8 +44,8 @@ const rounding = 1e-12;
  *   ingredient: "gel former",
  *   claim: 0.95,
  * });
- * most.share; // => 0.2
- * most.limitedBy; // => "claim"
+ * max.share; // => 0.2
+ * max.limitedBy; // => "claim"
  * ```
  */
 export function largestShare(input: {
@@ -63,17 +63,17 @@ export function largestShare(input: {
   const raised = named(lines, ingredient, "ingredient");
   const others = lines.filter((line) => line !== raised);
   let room = 1;
-  let full = raised.least[index];
+  let full = raised.min[index];
   let none: number;
   if (replacing === undefined) {
     massOf(others, "others");
-    none = contentOf(others, index, "least");
+    none = contentOf(others, index, "min");
   } else {
     const replaced = named(others, replacing, "replacing");
     const mass = massOf(lines);
-    const step = full - replaced.least[index];
+    const step = full - replaced.min[index];
     room = (raised.mass + replaced.mass) / mass;
-    none = contentOf(lines, index, "least") - (raised.mass / mass) * step;
+    none = contentOf(lines, index, "min") - (raised.mass / mass) * step;
     full = none + room * step;
   }
   const enough = claim - rounding;

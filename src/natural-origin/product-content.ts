@@ -1,12 +1,12 @@
 import { record } from "../guards.js";
-import { type Bounds, contentOf, type IndexName, type Ingredient, type Line, linesOf } from "./ingredient.js";
+import { type ContentBounds, contentOf, type IndexName, type Ingredient, type Line, linesOf } from "./ingredient.js";
 
 /** One content of a product, as fractions from 0 to 1. */
 export interface Content {
   /** Over the whole product. */
-  readonly withFormulationWater: Bounds;
+  readonly withFormulationWater: ContentBounds;
   /** Over the product less its formulation water; absent where nothing else is in it. */
-  readonly withoutFormulationWater?: Bounds;
+  readonly withoutFormulationWater?: ContentBounds;
 }
 
 /**
@@ -38,8 +38,8 @@ export interface Content {
  *     { name: "fragrance", mass: 3 },
  *   ],
  * });
- * gel.naturalOrigin.withFormulationWater.least; // => 0.943
- * gel.naturalOrigin.withFormulationWater.greatest; // => 0.973
+ * gel.naturalOrigin.withFormulationWater.min; // => 0.943
+ * gel.naturalOrigin.withFormulationWater.max; // => 0.973
  * ```
  */
 export function productContent(input: {
@@ -47,9 +47,9 @@ export function productContent(input: {
 }): Readonly<Record<IndexName, Content>> {
   const lines = linesOf(record(input, "input").ingredients);
   const rest = lines.filter((line) => !line.water);
-  const bounds = (of: readonly Line[], index: IndexName): Bounds => ({
-    least: contentOf(of, index, "least"),
-    greatest: contentOf(of, index, "greatest"),
+  const bounds = (of: readonly Line[], index: IndexName): ContentBounds => ({
+    min: contentOf(of, index, "min"),
+    max: contentOf(of, index, "max"),
   });
   const content = (index: IndexName): Content => ({
     withFormulationWater: bounds(lines, index),

@@ -8,9 +8,9 @@ export interface Shortfall {
   /** Its name, if it has one. */
   readonly name?: string;
   /** What it costs the figure for certain [0 to 1]. */
-  readonly least: number;
-  /** What it may cost the figure while its index is unknown [0 to 1]; equal to `least` where it is known. */
-  readonly greatest: number;
+  readonly min: number;
+  /** What it may cost the figure while its index is unknown [0 to 1]; equal to `min` where it is known. */
+  readonly max: number;
 }
 
 /**
@@ -24,7 +24,7 @@ export interface Shortfall {
  *
  * @param input.ingredients - What is in the product, as for `productContent`.
  * @param input.content - Which of the four figures; natural origin by default.
- * @returns The ingredients that keep the figure below 1; all `greatest` add up to 1 less the least figure, all `least` to 1 less the greatest.
+ * @returns The ingredients that keep the figure below 1; all `max` add up to 1 less the least figure, all `min` to 1 less the greatest.
  * @throws CalculationError `input` where an argument is out of range or two indices contradict each other.
  * @source definition
  * @example
@@ -37,7 +37,7 @@ export interface Shortfall {
  *   ],
  * });
  * first?.name; // => "gel former"
- * first?.greatest; // => 0.025
+ * first?.max; // => 0.025
  * ```
  */
 export function shortfalls(input: {
@@ -52,9 +52,9 @@ export function shortfalls(input: {
     .map(({ name, ...line }, position) => ({
       position,
       ...(name !== undefined && { name }),
-      least: (line.mass / mass) * (1 - line.greatest[index]),
-      greatest: (line.mass / mass) * (1 - line.least[index]),
+      min: (line.mass / mass) * (1 - line.max[index]),
+      max: (line.mass / mass) * (1 - line.min[index]),
     }))
-    .filter((line) => line.greatest > 0)
-    .sort((a, b) => b.greatest - a.greatest || b.least - a.least);
+    .filter((line) => line.max > 0)
+    .sort((a, b) => b.max - a.max || b.min - a.min);
 }

@@ -21,12 +21,12 @@ const dot = (one: Float64Array, other: Float64Array): number => {
 
 /** Length of a column, whatever the size of its numbers. */
 export function lengthOf(column: Float64Array): number {
-  let greatest = 0;
-  for (let i = 0; i < column.length; i += 1) greatest = Math.max(greatest, Math.abs(column[i] as number));
-  if (!(greatest > 0 && greatest < Number.POSITIVE_INFINITY)) return greatest;
+  let max = 0;
+  for (let i = 0; i < column.length; i += 1) max = Math.max(max, Math.abs(column[i] as number));
+  if (!(max > 0 && max < Number.POSITIVE_INFINITY)) return max;
   let sum = 0;
-  for (let i = 0; i < column.length; i += 1) sum += ((column[i] as number) / greatest) ** 2;
-  return greatest * Math.sqrt(sum);
+  for (let i = 0; i < column.length; i += 1) sum += ((column[i] as number) / max) ** 2;
+  return max * Math.sqrt(sum);
 }
 
 /** Makes a column shorter by a factor. */

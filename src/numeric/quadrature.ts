@@ -7,7 +7,7 @@ export type Integrand = (x: number, values: Float64Array) => void;
 export const nodes = { wide: 24, narrow: 12, slim: 6 } as const;
 /** How much of the whole integral a panel may leave in its last two Legendre coefficients. */
 const resolution = 1e-10;
-const halvingsMost = 500;
+const halvingsMax = 500;
 
 /** By number of nodes, four numbers a node of the positive half: place, weight, part in each of the two last coefficients. */
 const rules: Float64Array[] = [];
@@ -72,7 +72,7 @@ function measure(
  * Gauss–Legendre with 24 nodes a panel, or fewer where panels are narrow already. All panels are looked at once, so that
  * the size of the whole is known; then one counts as resolved when its two highest Legendre coefficients have died away
  * to 1e-10 of the whole; the error is then about the square of that where the functions are smooth, and about 1e-10
- * where they have a kink that is no edge. A panel that is not resolved is halved.
+ * where they have a breakpoint that is no edge. A panel that is not resolved is halved.
  *
  * Sums that overflow come back as they are: the caller puts them through `result`.
  *
@@ -115,8 +115,8 @@ export function integrate(
       }
     } else {
       halvings += 1;
-      if (halvings > halvingsMost)
-        refuse("not-converged", path, `no end near ${from} after ${halvingsMost} halvings`, "a smoother function");
+      if (halvings > halvingsMax)
+        refuse("not-converged", path, `no end near ${from} after ${halvingsMax} halvings`, "a smoother function");
       const middle = (from + to) / 2;
       const near = look(from, middle);
       ahead.push(look(middle, to), near);

@@ -43,8 +43,8 @@ export function root(
     here = next;
     valueHere = valueNext;
     const best = Math.abs(valueHere) < Math.abs(valueFar) ? here : far;
-    const least = (2 * Number.EPSILON * Math.abs(best) + tolerance / 2) / Math.abs(far - here);
-    if (valueHere === 0 || !(least < 0.5)) {
+    const min = (2 * Number.EPSILON * Math.abs(best) + tolerance / 2) / Math.abs(far - here);
+    if (valueHere === 0 || !(min < 0.5)) {
       if (Number.isNaN(valueHere)) break;
       return best;
     }
@@ -55,7 +55,7 @@ export function root(
       const interpolated =
         (valueHere / (valueFar - valueHere)) * (valueThird / (valueFar - valueThird)) +
         ((third - here) / (far - here)) * (valueHere / (valueThird - valueHere)) * (valueFar / (valueThird - valueFar));
-      share = Math.min(1 - least, Math.max(least, interpolated)) || 0.5;
+      share = Math.min(1 - min, Math.max(min, interpolated)) || 0.5;
     }
   }
   return refuse("not-converged", path, `${valueHere} at ${here}`, "a function that passes through zero");

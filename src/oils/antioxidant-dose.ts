@@ -19,8 +19,8 @@ export interface AntioxidantDose {
  * oil that was already partly oxidised go off sooner.
  *
  * @param input.massOil - The oil, or the whole where the antioxidant takes the place of oil [kg], above 0.
- * @param input.massFractionWanted - Content of active wanted in the whole [kg/kg], 0 to 1; 1 ppm is 1e-6.
- * @param input.massFractionHeld - Content that the oil already holds [kg/kg], by default 0.
+ * @param input.massFractionTarget - Content of active wanted in the whole [kg/kg], 0 to 1; 1 ppm is 1e-6.
+ * @param input.massFractionPresent - Content that the oil already holds [kg/kg], by default 0.
  * @param input.strength - Active part of the antioxidant as supplied, or of its dry mass where a loss on drying is given [kg/kg], above 0 to 1.
  * @param input.lossOnDrying - Moisture of the antioxidant as supplied, for a strength of the dry mass [kg/kg], by default 0.
  * @param input.inPlaceOf - `"oil"` keeps the whole at its mass, `"nothing"` adds on top; by default `"oil"`.
@@ -31,34 +31,34 @@ export interface AntioxidantDose {
  * @example
  * ```ts
  * import { antioxidantDose } from "gelwright/oils";
- * const wanted = { massOil: 25, massFractionHeld: 450e-6, massFractionWanted: 1000e-6, strength: 0.7 };
+ * const wanted = { massOil: 25, massFractionPresent: 450e-6, massFractionTarget: 1000e-6, strength: 0.7 };
  * antioxidantDose(wanted).mass; // => 0.019655492816810807
  * ```
  */
 export function antioxidantDose(input: {
   readonly massOil: number;
-  readonly massFractionWanted: number;
-  readonly massFractionHeld?: number;
+  readonly massFractionTarget: number;
+  readonly massFractionPresent?: number;
   readonly strength: number;
   readonly lossOnDrying?: number;
   readonly inPlaceOf?: "oil" | "nothing";
 }): AntioxidantDose {
   const {
     massOil,
-    massFractionWanted,
-    massFractionHeld = 0,
+    massFractionTarget,
+    massFractionPresent = 0,
     strength,
     lossOnDrying = 0,
     inPlaceOf = "oil",
   } = record(input, "input");
   const oil = positive(massOil, "massOil");
-  const wanted = fraction(massFractionWanted, "massFractionWanted");
-  const held = fraction(massFractionHeld, "massFractionHeld");
+  const wanted = fraction(massFractionTarget, "massFractionTarget");
+  const held = fraction(massFractionPresent, "massFractionPresent");
   const active = fraction(strength, "strength") * (1 - fraction(lossOnDrying, "lossOnDrying"));
   if (inPlaceOf !== "oil" && inPlaceOf !== "nothing")
     refuse("input", "inPlaceOf", show(inPlaceOf), '"oil" or "nothing"');
   if (wanted < held)
-    refuse("unreachable", "massFractionWanted", wanted, `what the oil holds already, ${held}, or more`);
+    refuse("unreachable", "massFractionTarget", wanted, `what the oil holds already, ${held}, or more`);
   if (active <= wanted) refuse("unreachable", "strength", active, `more active than is wanted in the oil, ${wanted}`);
   const replaces = inPlaceOf === "oil";
   const mass = result((oil * (wanted - held)) / (active - (replaces ? held : wanted)), "mass");

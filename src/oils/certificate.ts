@@ -2,7 +2,7 @@ import { CalculationError, type Fault } from "../error.js";
 import type { Check } from "../formula/check.js";
 import { finite, list, notNegative, record, refuse, show, temperature } from "../guards.js";
 import { entriesOf, type Profile, type ProfileRanges, type Range, range } from "./profile.js";
-import type { RangeAtTemperature, StandardOil, Trust } from "./standard-oil.js";
+import type { Provenance, RangeAtTemperature, StandardOil } from "./standard-oil.js";
 
 /** A figure that means nothing without its temperature. */
 export interface ValueAtTemperature {
@@ -175,7 +175,7 @@ function heldAt(
   };
 }
 
-function trusted(trust: Trust | undefined, path: string): Trust {
+function trusted(trust: Provenance | undefined, path: string): Provenance {
   return trust === "first-hand" || trust === "second-hand" || trust === "from memory"
     ? trust
     : refuse("input", path, show(trust), '"first-hand", "second-hand" or "from memory"');

@@ -1,4 +1,4 @@
-import type { Trust } from "./standard-oil.js";
+import type { Provenance } from "./standard-oil.js";
 
 /** A carrier that is a single substance, with its physical data. */
 export interface Compound {
@@ -13,7 +13,7 @@ export interface Compound {
   /** Refractive index at the sodium D line at its temperature [°C]. */
   readonly refractiveIndex: { readonly value: number; readonly temperature: number };
   /** How the figures were had. */
-  readonly read: Trust;
+  readonly read: Provenance;
 }
 
 /**

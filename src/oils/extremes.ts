@@ -35,9 +35,9 @@ function filled(entries: readonly Entry<Range>[], weights: readonly number[]): r
   let rest = 100 - amounts.reduce((sum, amount) => sum + amount, 0);
   const order = entries.map((_, i) => i).sort((a, b) => (weights[b] ?? 0) - (weights[a] ?? 0));
   for (const i of order) {
-    const [least, greatest] = entries[i]?.value ?? [0, 0];
-    const more = Math.min(Math.max(rest, 0), greatest - least);
-    amounts[i] = least + more;
+    const [min, max] = entries[i]?.value ?? [0, 0];
+    const more = Math.min(Math.max(rest, 0), max - min);
+    amounts[i] = min + more;
     rest -= more;
   }
   return amounts;
@@ -45,9 +45,9 @@ function filled(entries: readonly Entry<Range>[], weights: readonly number[]): r
 
 /** The limits, if some profile within them adds up to 100 %. */
 export function feasible(entries: readonly Entry<Range>[], path: string): readonly Entry<Range>[] {
-  const least = entries.reduce((sum, { value }) => sum + value[0], 0);
-  const greatest = entries.reduce((sum, { value }) => sum + value[1], 0);
-  return least <= 100 + 1e-9 && greatest >= 100 - 1e-9
+  const min = entries.reduce((sum, { value }) => sum + value[0], 0);
+  const max = entries.reduce((sum, { value }) => sum + value[1], 0);
+  return min <= 100 + 1e-9 && max >= 100 - 1e-9
     ? entries
-    : refuse("unreachable", path, `sums from ${least} to ${greatest} %`, "limits between which 100 % can be reached");
+    : refuse("unreachable", path, `sums from ${min} to ${max} %`, "limits between which 100 % can be reached");
 }

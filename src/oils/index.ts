@@ -1,4 +1,3 @@
-export { additionOrder, type HeatedOil, type OilBurden } from "./addition-order.js";
 export { type AntioxidantDose, antioxidantDose } from "./antioxidant-dose.js";
 export { type Certificate, checkCertificate, type ValueAtTemperature } from "./certificate.js";
 export { type Compound, glycerin, squalane } from "./compounds.js";
@@ -8,6 +7,7 @@ export { hlbOfBlend, requiredHlb, surfactantShare } from "./hlb.js";
 export { type InductionEstimate, type InductionReading, type InductionTime, inductionTime } from "./induction-time.js";
 export { mediumChainTriglycerides } from "./medium-chain-triglycerides.js";
 export { type NearestBlend, nearestBlend } from "./nearest-blend.js";
+export { type HeatedOil, type OxidationBurden, oxidationRanking } from "./oxidation-ranking.js";
 export { type PeroxideReading, type PeroxideRise, peroxideRise } from "./peroxide-rise.js";
 export type { Profile, ProfileRanges, Range } from "./profile.js";
 export { profileOfBlend } from "./profile-of-blend.js";
@@ -24,13 +24,13 @@ export { safflowerOilHighOleic, sunflowerOilHighOleic, sunflowerOilMidOleic } fr
 export { coconutOil, palmKernelOil } from "./standard-lauric.js";
 export { grapeseedOil, safflowerOil, soyaOil, sunflowerOil } from "./standard-linoleic.js";
 export { flaxseedOil, walnutOil } from "./standard-linolenic.js";
-export type { RangeAtTemperature, StandardOil, Trust } from "./standard-oil.js";
+export type { Provenance, RangeAtTemperature, StandardOil } from "./standard-oil.js";
 export { almondOil, oliveOil, rapeseedOil } from "./standard-oleic.js";
 export { cottonseedOil, maizeOil, riceBranOil, sesameOil } from "./standard-oleic-linoleic.js";
 export {
   type OilProperties,
+  type OilProperty,
   type PhasePart,
-  type Quantity,
   type Substitution,
   type SubstitutionRow,
   substitute,

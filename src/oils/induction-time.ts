@@ -14,7 +14,7 @@ export interface InductionEstimate {
   /** Time until oxidation sets in [s]. */
   readonly duration: number;
   /** Between which the fitted line lies there with the confidence asked for [s]; it speaks of scatter and not of whether the rule holds. Left out for two readings. */
-  readonly interval?: { readonly least: number; readonly greatest: number };
+  readonly interval?: { readonly min: number; readonly max: number };
 }
 
 /** Both rules side by side. */
@@ -102,5 +102,5 @@ function estimate(line: StraightLine, place: number, confidence: number): Induct
   const durationAt = (logarithm: number) => positive(result(Math.exp(logarithm), "duration"), "duration");
   const duration = durationAt(middle);
   if (doubt === undefined) return { duration };
-  return { duration, interval: { least: durationAt(middle - doubt), greatest: durationAt(middle + doubt) } };
+  return { duration, interval: { min: durationAt(middle - doubt), max: durationAt(middle + doubt) } };
 }

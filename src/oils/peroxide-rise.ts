@@ -16,7 +16,7 @@ export interface PeroxideRise {
   /** The fitted value at the first reading [meq O2/kg]. */
   readonly peroxideValueStart: number;
   /** Between which the rate lies with the confidence asked for [meq O2/(kg·s)]. */
-  readonly interval: { readonly least: number; readonly greatest: number };
+  readonly interval: { readonly min: number; readonly max: number };
 }
 
 /**
@@ -75,6 +75,6 @@ export function peroxideRise(input: {
   return {
     rate: rate(line.slope),
     peroxideValueStart: line.at(0),
-    interval: { least: rate(line.slope - slack), greatest: rate(line.slope + slack) },
+    interval: { min: rate(line.slope - slack), max: rate(line.slope + slack) },
   };
 }

@@ -83,8 +83,8 @@ export function profileValueRanges(input: { readonly ranges: ProfileRanges }): P
 }
 
 function faultOfLimits(limits: Range): string | undefined {
-  const [least, greatest] = Array.isArray(limits) ? limits : [];
-  return typeof least === "number" && typeof greatest === "number" && 0 <= least && least <= greatest && greatest <= 100
+  const [min, max] = Array.isArray(limits) ? limits : [];
+  return typeof min === "number" && typeof max === "number" && 0 <= min && min <= max && max <= 100
     ? undefined
     : "two percentages from 0 to 100, the least first";
 }

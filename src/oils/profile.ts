@@ -6,7 +6,7 @@ import { type Acid, acidOf, shorthandWanted } from "./shorthand.js";
 export type Profile = Readonly<Record<string, number>>;
 
 /** The least and the greatest of something, ends included. */
-export type Range = readonly [least: number, greatest: number];
+export type Range = readonly [min: number, max: number];
 
 /** Fatty acids by their shorthand, each with its limits in percent by mass of all fatty acids of the oil. */
 export type ProfileRanges = Readonly<Record<string, Range>>;
@@ -62,8 +62,8 @@ export function sharesOf(
 
 /** The range, if it is one within the limits. */
 export function range(value: Range, path: string, limits: Range = [-Number.MAX_VALUE, Number.MAX_VALUE]): Range {
-  const [least, greatest] = list(value, path, 2) as Range;
-  if (finite(least, `${path}[0]`) < limits[0] || finite(greatest, `${path}[1]`) > limits[1] || least > greatest)
-    return refuse("input", path, `${least} to ${greatest}`, "the least before the greatest, each within its limits");
+  const [min, max] = list(value, path, 2) as Range;
+  if (finite(min, `${path}[0]`) < limits[0] || finite(max, `${path}[1]`) > limits[1] || min > max)
+    return refuse("input", path, `${min} to ${max}`, "the least before the greatest, each within its limits");
   return value;
 }

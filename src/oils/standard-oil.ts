@@ -1,7 +1,7 @@
 import type { ProfileRanges, Range } from "./profile.js";
 
 /** How a figure was had: read in the standard itself, read in somebody's transcription of it, or from memory. */
-export type Trust = "first-hand" | "second-hand" | "from memory";
+export type Provenance = "first-hand" | "second-hand" | "from memory";
 
 /** Limits of a figure that depends on temperature. */
 export interface RangeAtTemperature {
@@ -33,12 +33,12 @@ export interface StandardOil {
   readonly tocols?: Range;
   /** How each of the figures was had. */
   readonly read: {
-    readonly profile: Trust;
-    readonly iodineValue: Trust;
-    readonly saponificationValue: Trust;
-    readonly relativeDensity: Trust;
-    readonly refractiveIndex: Trust;
-    readonly tocols?: Trust;
+    readonly profile: Provenance;
+    readonly iodineValue: Provenance;
+    readonly saponificationValue: Provenance;
+    readonly relativeDensity: Provenance;
+    readonly refractiveIndex: Provenance;
+    readonly tocols?: Provenance;
   };
   /** What else must be known of the row. */
   readonly note?: string;

@@ -34,7 +34,7 @@ export interface OilProperties {
 /** One quantity of the oil phase before and after. */
 export interface SubstitutionRow {
   /** The property, as it is called in `OilProperties`. */
-  readonly quantity: Quantity;
+  readonly quantity: OilProperty;
   /** Its unit; empty for a plain number. */
   readonly unit: string;
   /** The rule by which the phase has it from its oils. */
@@ -58,7 +58,7 @@ export interface Substitution {
 }
 
 /** The quantities of the table. */
-export type Quantity = Exclude<keyof OilProperties, "name" | "allergens">;
+export type OilProperty = Exclude<keyof OilProperties, "name" | "allergens">;
 
 /** An oil of a phase with its mass. */
 export interface PhasePart {
@@ -69,7 +69,7 @@ export interface PhasePart {
 }
 
 const byMass = "mean by mass";
-const quantities: Readonly<Record<Quantity, readonly [unit: string, rule: string]>> = {
+const quantities: Readonly<Record<OilProperty, readonly [unit: string, rule: string]>> = {
   density: ["kg/m³", "volumes add up"],
   viscosity: ["Pa·s", "Arrhenius, by mass"],
   refractiveIndex: ["", "Lorentz-Lorenz, by volume"],
@@ -125,7 +125,7 @@ export function substitute(input: {
   if (!names.includes(replaced)) refuse("input", "replaced", show(replaced), "the name of an oil of the phase");
   const newcomer = checked({ mass: 1, oil: by }, "by").oil;
   const after = before.map((part) => (part.oil.name === replaced ? { ...part, oil: newcomer } : part));
-  const rows = (Object.keys(quantities) as Quantity[]).map((quantity) => {
+  const rows = (Object.keys(quantities) as OilProperty[]).map((quantity) => {
     const [unit, rule] = quantities[quantity];
     const old = quantityOf(quantity, before, warmth);
     const now = quantityOf(quantity, after, warmth);
@@ -153,7 +153,7 @@ function checked(part: PhasePart, path: string): PhasePart {
   const { name, allergens } = record(oil, `${path}.oil`);
   positive(mass, `${path}.mass`);
   if (typeof name !== "string" || name === "") refuse("input", `${path}.oil.name`, show(name), "a name");
-  for (const quantity of Object.keys(quantities) as Quantity[])
+  for (const quantity of Object.keys(quantities) as OilProperty[])
     if (oil[quantity] !== undefined) notNegative(oil[quantity], `${path}.oil.${quantity}`);
   if (allergens !== undefined && list(allergens, `${path}.oil.allergens`).some((one) => typeof one !== "string"))
     refuse("input", `${path}.oil.allergens`, "something else", "a list of names");
@@ -166,7 +166,7 @@ function allergensOf(parts: readonly PhasePart[]): readonly string[] | undefined
 }
 
 /** The quantity of the whole phase, or undefined where an oil lacks what its rule needs. */
-function quantityOf(quantity: Quantity, parts: readonly PhasePart[], warmth: number): number | undefined {
+function quantityOf(quantity: OilProperty, parts: readonly PhasePart[], warmth: number): number | undefined {
   const own = parts.flatMap(({ mass, oil }) => {
     const value = oil[quantity];
     return value === undefined ? [] : [{ mass, value, oil }];

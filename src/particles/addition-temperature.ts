@@ -1,10 +1,10 @@
 import { positive, record, refuse, temperature } from "../guards.js";
-import { type CoolingVessel, cool } from "../leg/cooling-leg.js";
 import { root } from "../numeric/root.js";
+import { type CoolingVessel, cool } from "../transient/cooling-segment.js";
 import { type Suspension, velocityCurve } from "./velocity-curve.js";
 
 /** When particles may go in. */
-export interface Addition {
+export interface AdditionTemperature {
   /** The warmest temperature at which they may go in [°C]. */
   readonly temperature: number;
   /** Time from the start until that temperature is reached [s]. */
@@ -53,14 +53,14 @@ export interface Addition {
  */
 export function additionTemperature(
   input: Suspension & CoolingVessel & { readonly temperatureEnd: number; readonly settlingAllowed: number },
-): Addition {
+): AdditionTemperature {
   const { temperatureStart, temperatureEnd, heatCapacity, heatLoss, temperatureAmbient } = record(input, "input");
   const allowed = positive(input.settlingAllowed, "settlingAllowed");
   const start = temperature(temperatureStart, "temperatureStart");
   const end = temperature(temperatureEnd, "temperatureEnd");
   if (end >= start) refuse("input", "temperatureEnd", end, `less than temperatureStart, ${start} °C`);
   // The search may look at temperatures that the answer will not need; only the answer has to lie within the range.
-  const { velocityAt, kinks } = velocityCurve(input, "extend");
+  const { velocityAt, breakpoints } = velocityCurve(input, "extend");
   const strict = velocityCurve(input, input.beyond);
   const way = (
     from: number,
@@ -69,7 +69,7 @@ export function additionTemperature(
   ): { duration: number; distance: number } => {
     const vessel = { temperatureStart: from, heatCapacity, heatLoss, temperatureAmbient };
     const rates = { distance: (warmth: number) => Math.abs(at(warmth)) };
-    const { duration, totals } = cool(vessel, { temperatureEnd: to }, rates, kinks);
+    const { duration, totals } = cool(vessel, { temperatureEnd: to }, rates, breakpoints);
     return { duration, distance: totals.distance };
   };
   // The search adds to the way from the warmest temperature that was found cool enough: no stretch is summed up twice.
@@ -79,8 +79,11 @@ export function additionTemperature(
     if (distance <= allowed) enough = { from, distance };
     return Math.log(distance / allowed);
   };
-  // From the coldest up, stretch by stretch between kinks, until one holds the answer; the search stays within it.
-  const stops = [...kinks.filter((kink) => kink > end && kink < start).sort((one, other) => one - other), start];
+  // From the coldest up, stretch by stretch between breakpoints, until one holds the answer; the search stays within it.
+  const stops = [
+    ...breakpoints.filter((breakpoint) => breakpoint > end && breakpoint < start).sort((one, other) => one - other),
+    start,
+  ];
   const beyond = stops.find((stop) => beyondAllowed(stop) > 0);
   const warmest = beyond === undefined ? start : root(beyondAllowed, enough.from, beyond, "temperature", 1e-12);
   const after = way(warmest, end, strict.velocityAt);

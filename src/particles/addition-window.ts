@@ -1,7 +1,7 @@
 import { positive, record } from "../guards.js";
 import { compileViscosity } from "../laws/compile-viscosity.js";
 import { temperatureAtViscosity } from "../laws/temperature-at-viscosity.js";
-import { type CoolingVessel, cool } from "../leg/cooling-leg.js";
+import { type CoolingVessel, cool } from "../transient/cooling-segment.js";
 import { additionTemperature } from "./addition-temperature.js";
 import type { Suspension } from "./velocity-curve.js";
 
@@ -10,9 +10,9 @@ export interface AdditionWindow {
   /** Whether there is such a time at all: whether the melt is thick enough before it is too thick. */
   readonly isOpen: boolean;
   /** From here on down the particles settle no further than allowed [°C]. */
-  readonly temperatureWarmest: number;
+  readonly temperatureMax: number;
   /** Down to here the melt can be stirred [°C]; never warmer than the start, never colder than the end. */
-  readonly temperatureColdest: number;
+  readonly temperatureMin: number;
   /** Time from the start until the melt carries the particles [s]. */
   readonly durationUntilOpen: number;
   /** Time from the start until the melt is too thick to stir [s]. */
@@ -30,7 +30,7 @@ export interface AdditionWindow {
  *
  * @param input - The suspension (diameter [m], densities [kg/m³], viscosity law, volume fraction, drag law), the vessel
  *   (heat capacity [J/K], heat-loss law, room [°C]), `temperatureStart` [°C] off the heat, `temperatureEnd` [°C] at
- *   which the gel has set, `settlingAllowed` [m], above 0, and `viscosityStirrable` [Pa·s], above 0: the most that can
+ *   which the gel has set, `settlingAllowed` [m], above 0, and `stirrableViscosityMax` [Pa·s], above 0: the most that can
  *   still be stirred and filled.
  * @returns The temperatures [°C] and times [s] between which the particles may go in.
  * @throws CalculationError `input` where an argument is out of range, `range` where the drag law or the readings end,
@@ -51,10 +51,10 @@ export interface AdditionWindow {
  *   temperatureStart: 85,
  *   temperatureEnd: 30,
  *   settlingAllowed: 0.005,
- *   viscosityStirrable: 5,
+ *   stirrableViscosityMax: 5,
  * });
- * window.temperatureWarmest; // => 54.956208404790374
- * window.temperatureColdest; // => 48.42840399711939
+ * window.temperatureMax; // => 54.956208404790374
+ * window.temperatureMin; // => 48.42840399711939
  * (window.durationUntilClosed - window.durationUntilOpen) / 60; // => 25.838412945227294
  * ```
  */
@@ -63,19 +63,19 @@ export function additionWindow(
     CoolingVessel & {
       readonly temperatureEnd: number;
       readonly settlingAllowed: number;
-      readonly viscosityStirrable: number;
+      readonly stirrableViscosityMax: number;
     },
 ): AdditionWindow {
-  const { viscosity: law, viscosityStirrable, beyond, temperatureStart, temperatureEnd } = record(input, "input");
-  const most = positive(viscosityStirrable, "viscosityStirrable");
-  const { temperature: temperatureWarmest, durationUntil: durationUntilOpen } = additionTemperature(input);
+  const { viscosity: law, stirrableViscosityMax, beyond, temperatureStart, temperatureEnd } = record(input, "input");
+  const max = positive(stirrableViscosityMax, "stirrableViscosityMax");
+  const { temperature: temperatureMax, durationUntil: durationUntilOpen } = additionTemperature(input);
   const { viscosityOf } = compileViscosity(law, "extend", "viscosity");
   // Readings that end before the melt is too thick, or begin when it already is, need not be inverted.
-  let temperatureColdest = temperatureEnd;
-  if (viscosityOf(temperatureStart) >= most) temperatureColdest = temperatureStart;
-  else if (viscosityOf(temperatureEnd) > most)
-    temperatureColdest = temperatureAtViscosity({ law, viscosity: most, ...(beyond && { beyond }) });
-  const durationUntilClosed = cool(input, { temperatureEnd: temperatureColdest }, {}, []).duration;
-  const isOpen = temperatureWarmest > temperatureColdest;
-  return { isOpen, temperatureWarmest, temperatureColdest, durationUntilOpen, durationUntilClosed };
+  let temperatureMin = temperatureEnd;
+  if (viscosityOf(temperatureStart) >= max) temperatureMin = temperatureStart;
+  else if (viscosityOf(temperatureEnd) > max)
+    temperatureMin = temperatureAtViscosity({ law, viscosity: max, ...(beyond && { beyond }) });
+  const durationUntilClosed = cool(input, { temperatureEnd: temperatureMin }, {}, []).duration;
+  const isOpen = temperatureMax > temperatureMin;
+  return { isOpen, temperatureMax, temperatureMin, durationUntilOpen, durationUntilClosed };
 }

@@ -4,7 +4,7 @@ import { kelvin } from "../laws/compile-viscosity.js";
 import { type AntoineLaw, compileVapourPressure } from "../laws/vapour-pressure.js";
 
 /** The volatile part of a liquid. */
-export interface Volatile {
+export interface VolatilePart {
   /** Its vapour pressure when pure. */
   readonly vapourPressure: AntoineLaw;
   /** Moles of it per mole of the liquid, above 0 and up to 1; 1 where it is left out. */
@@ -13,7 +13,10 @@ export interface Volatile {
   readonly beyond?: Beyond;
 }
 
-function compile(input: Volatile): { readonly share: number; readonly pressureAt: (temperature: number) => number } {
+function compile(input: VolatilePart): {
+  readonly share: number;
+  readonly pressureAt: (temperature: number) => number;
+} {
   const { vapourPressure, moleFraction = 1, beyond } = record(input, "input");
   const pressureAt = compileVapourPressure(vapourPressure, beyond, "vapourPressure");
   if (vapourPressure.law !== "antoine") refuse("input", "vapourPressure.law", show(vapourPressure.law), '"antoine"');
@@ -37,11 +40,11 @@ function compile(input: Volatile): { readonly share: number; readonly pressureAt
  * import { boilingPressure } from "gelwright/particles";
  * const antoine = { law: "antoine", logarithm: "decimal" } as const;
  * const water = { ...antoine, constantA: 10.11564, constantB: 1687.537, constantC: -42.98 };
- * const vapourPressure = { ...water, temperatureLeast: 0.05, temperatureMost: 200.05 };
+ * const vapourPressure = { ...water, temperatureMin: 0.05, temperatureMax: 200.05 };
  * boilingPressure({ vapourPressure, temperature: 60 }); // => 19950.60593762218
  * ```
  */
-export function boilingPressure(input: Volatile & { readonly temperature: number }): number {
+export function boilingPressure(input: VolatilePart & { readonly temperature: number }): number {
   const { share, pressureAt } = compile(input);
   return result(share * pressureAt(input.temperature), "pressure");
 }
@@ -61,11 +64,11 @@ export function boilingPressure(input: Volatile & { readonly temperature: number
  * import { boilingTemperature } from "gelwright/particles";
  * const antoine = { law: "antoine", logarithm: "decimal" } as const;
  * const water = { ...antoine, constantA: 10.11564, constantB: 1687.537, constantC: -42.98 };
- * const vapourPressure = { ...water, temperatureLeast: 0.05, temperatureMost: 200.05 };
+ * const vapourPressure = { ...water, temperatureMin: 0.05, temperatureMax: 200.05 };
  * boilingTemperature({ vapourPressure, pressure: 5000 }); // => 32.822642778940065
  * ```
  */
-export function boilingTemperature(input: Volatile & { readonly pressure: number }): number {
+export function boilingTemperature(input: VolatilePart & { readonly pressure: number }): number {
   const { share, pressureAt } = compile(input);
   const { logarithm, constantA, constantB, constantC } = input.vapourPressure;
   const natural = Math.log(positive(input.pressure, "pressure") / share);

@@ -55,7 +55,7 @@ function checkSurface(input: Bubble & Layer, pressure: number, pressureOfDiamete
  *
  * Without `pressure` the bubbles keep their diameter. With it, their diameter goes as the pressure to the power −1/3,
  * with the weight of the liquid above them: under vacuum they grow and leave sooner. A gel with a yield stress keeps
- * some for ever: `largestHeld`.
+ * some for ever: `largestSuspendedDiameter`.
  *
  * @param input - The bubble (diameter [m], densities [kg/m³], surface), the layer (`depth` [m], `viscosity` [Pa·s],
  *   `pressureOfDiameter` [Pa]), and the absolute `pressure` above the layer [Pa], above 0.
@@ -101,11 +101,11 @@ export function pressureToClear(input: Bubble & Layer & { readonly duration: num
   const { duration } = record(input, "input");
   const wanted = positive(duration, "duration");
   const { timeAt, unchanged, pressureOfDiameter } = timeOver(input);
-  const least = timeAt(0);
-  if (wanted <= least) refuse("unreachable", "duration", wanted, `more than ${least} s, which an empty space takes`);
+  const min = timeAt(0);
+  if (wanted <= min) refuse("unreachable", "duration", wanted, `more than ${min} s, which an empty space takes`);
   // Without the liquid's weight the bubbles would need this pressure, so with it they need less.
-  const most = result(pressureOfDiameter * (wanted / unchanged) ** 1.5 * (1 + 1e-12), "pressure");
-  const pressure = root((at) => timeAt(at) - wanted, 0, most, "pressure");
+  const max = result(pressureOfDiameter * (wanted / unchanged) ** 1.5 * (1 + 1e-12), "pressure");
+  const pressure = root((at) => timeAt(at) - wanted, 0, max, "pressure");
   checkSurface(input, positive(pressure, "pressure"), pressureOfDiameter);
   return pressure;
 }

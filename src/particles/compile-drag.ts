@@ -19,12 +19,11 @@ export interface CompiledDrag {
 
 const stokesLaw: CompiledDrag = { ...stokes, creeping: 1 };
 
-/** A number above 0 and up to 1, not below `least` unless the law is to be extended. */
-function shape(value: unknown, path: string, least: number, most: number, extended: boolean): number {
+/** A number above 0 and up to 1, not below `min` unless the law is to be extended. */
+function shape(value: unknown, path: string, min: number, max: number, extended: boolean): number {
   const ratio = positive(value, path);
   if (ratio > 1) refuse("input", path, ratio, "at most 1");
-  if (!extended && (ratio < least || ratio > most))
-    refuse("range", path, ratio, `${least} to ${most}, or beyond: "extend"`);
+  if (!extended && (ratio < min || ratio > max)) refuse("range", path, ratio, `${min} to ${max}, or beyond: "extend"`);
   return ratio;
 }
 

@@ -48,7 +48,7 @@ export function foamHead(input: Foam & { readonly pressure: number }): number {
  *
  * $$p = \frac{\varphi\,p_0}{h/h_0 - 1 + \varphi}$$
  *
- * @param input - The foam (`level` [m], `volumeFractionGas`, `pressureBefore` [Pa]) and `levelGreatest`, the height up
+ * @param input - The foam (`level` [m], `volumeFractionGas`, `pressureBefore` [Pa]) and `levelMax`, the height up
  *   to which it may rise [m], above that without its gas.
  * @returns Absolute pressure [Pa], 0 where there is no gas.
  * @throws CalculationError `input` where an argument is out of range.
@@ -56,13 +56,13 @@ export function foamHead(input: Foam & { readonly pressure: number }): number {
  * @example
  * ```ts
  * import { pressureForFoamHead } from "gelwright/particles";
- * pressureForFoamHead({ level: 0.4, volumeFractionGas: 0.05, levelGreatest: 0.6 }); // => 9211.36363636364
+ * pressureForFoamHead({ level: 0.4, volumeFractionGas: 0.05, levelMax: 0.6 }); // => 9211.36363636364
  * ```
  */
-export function pressureForFoamHead(input: Foam & { readonly levelGreatest: number }): number {
+export function pressureForFoamHead(input: Foam & { readonly levelMax: number }): number {
   const { height, gas, before } = checked(input);
-  const room = positive(input.levelGreatest, "levelGreatest") / height - 1 + gas;
+  const room = positive(input.levelMax, "levelMax") / height - 1 + gas;
   if (!(room > 0))
-    refuse("input", "levelGreatest", input.levelGreatest, `more than ${height * (1 - gas)} m, the liquid by itself`);
+    refuse("input", "levelMax", input.levelMax, `more than ${height * (1 - gas)} m, the liquid by itself`);
   return result((gas * before) / room, "pressure");
 }

@@ -1,7 +1,7 @@
 import { fraction, notNegative, record, refuse } from "../guards.js";
 
 /** Above this share of the volume the particles touch rather than settle past one another. */
-const volumeFractionGreatest = 0.5;
+const volumeFractionMax = 0.5;
 
 /** Richardson and Zaki's exponent, with the small steps that it has in the original. */
 function exponentAt(reynolds: number): number {
@@ -13,7 +13,7 @@ function exponentAt(reynolds: number): number {
 /** Checks a share of the volume and gives the factor over the Reynolds number. */
 export function compileHindrance(volumeFraction: number): (reynolds: number) => number {
   const share = fraction(volumeFraction, "volumeFraction");
-  if (share > volumeFractionGreatest) refuse("range", "volumeFraction", share, `at most ${volumeFractionGreatest}`);
+  if (share > volumeFractionMax) refuse("range", "volumeFraction", share, `at most ${volumeFractionMax}`);
   return (reynolds) => (1 - share) ** exponentAt(reynolds);
 }
 

@@ -4,9 +4,9 @@ import { compileViscosity, kelvin } from "../laws/compile-viscosity.js";
 import { compileDensity, type DensityLaw } from "../laws/density.js";
 import { gravity } from "../laws/gravity.js";
 import type { ViscosityLaw } from "../laws/viscosity-law.js";
-import { type CoolingVessel, cool } from "../leg/cooling-leg.js";
-import type { Leg, LegEnd } from "../leg/leg.js";
 import { root } from "../numeric/root.js";
+import { type CoolingVessel, cool } from "../transient/cooling-segment.js";
+import type { SegmentEnd, SegmentResult } from "../transient/segment.js";
 import { type BubbleSurface, fasterBy } from "./bubble-rise.js";
 import { withinReynolds } from "./reynolds-limit.js";
 import { stokes } from "./stokes-velocity.js";
@@ -35,11 +35,11 @@ export interface BubbleRise {
   readonly temperatureEnd: number;
 }
 
-/** Checks a bubble and gives its rise over a leg. */
-function compileRise(input: BubbleInMelt & CoolingVessel): (until: LegEnd) => Leg<"distance"> {
+/** Checks a bubble and gives its rise over a segment. */
+function compileRise(input: BubbleInMelt & CoolingVessel): (until: SegmentEnd) => SegmentResult<"distance"> {
   const { diameter, surface, densityFluid, viscosity, beyond, temperatureStart } = record(input, "input");
   const densityOf = compileDensity(densityFluid, "densityFluid");
-  const { viscosityOf, kinks } = compileViscosity(viscosity, beyond, "viscosity");
+  const { viscosityOf, breakpoints } = compileViscosity(viscosity, beyond, "viscosity");
   const extended = extending(beyond);
   const start = temperature(temperatureStart, "temperatureStart") + kelvin;
   const width = positive(diameter, "diameter");
@@ -53,7 +53,7 @@ function compileRise(input: BubbleInMelt & CoolingVessel): (until: LegEnd) => Le
     withinReynolds((density * velocity * now) / thickness, stokes.limit, stokes.name, extended);
     return velocity;
   };
-  return (until) => cool(input, until, { distance: velocityAt }, kinks);
+  return (until) => cool(input, until, { distance: velocityAt }, breakpoints);
 }
 
 /**
@@ -86,7 +86,7 @@ function compileRise(input: BubbleInMelt & CoolingVessel): (until: LegEnd) => Le
  * }).distance; // => 1.0550716487712648
  * ```
  */
-export function riseOverCooling(input: BubbleInMelt & CoolingVessel & LegEnd): BubbleRise {
+export function riseOverCooling(input: BubbleInMelt & CoolingVessel & SegmentEnd): BubbleRise {
   const { totals, duration, temperatureEnd } = compileRise(input)(input);
   return { distance: totals.distance, duration, temperatureEnd };
 }
@@ -129,9 +129,8 @@ export function clearingOverCooling(
   if (end >= temperatureStart)
     refuse("input", "temperatureEnd", end, `less than temperatureStart, ${temperatureStart} °C`);
   const distanceTo = (at: number): number => rise({ temperatureEnd: at }).totals.distance;
-  const most = distanceTo(end);
-  if (most < wanted)
-    refuse("unreachable", "depth", wanted, `at most ${most} m, from which bubbles rise before the end`);
+  const max = distanceTo(end);
+  if (max < wanted) refuse("unreachable", "depth", wanted, `at most ${max} m, from which bubbles rise before the end`);
   const at = root((place) => distanceTo(place) - wanted, end, temperatureStart, "temperature", 1e-12);
   return { duration: rise({ temperatureEnd: at }).duration, temperature: at };
 }

@@ -1,6 +1,6 @@
 import { fraction, list, positive, record, refuse } from "../guards.js";
-import { type CoolingVessel, cool } from "../leg/cooling-leg.js";
-import type { LegEnd } from "../leg/leg.js";
+import { type CoolingVessel, cool } from "../transient/cooling-segment.js";
+import type { SegmentEnd } from "../transient/segment.js";
 import { type Suspension, velocityCurve } from "./velocity-curve.js";
 
 /** Particles of nearly one size, as a sieve or a size analysis gives them. */
@@ -63,7 +63,7 @@ export interface SettlingBySize {
 export function settlingBySize(
   input: Omit<Suspension, "diameter"> &
     CoolingVessel &
-    LegEnd & { readonly sizes: readonly SizeClass[]; readonly settlingAllowed: number },
+    SegmentEnd & { readonly sizes: readonly SizeClass[]; readonly settlingAllowed: number },
 ): SettlingBySize {
   const { sizes, settlingAllowed, beyond } = record(input, "input");
   const allowed = positive(settlingAllowed, "settlingAllowed");
@@ -75,7 +75,7 @@ export function settlingBySize(
   });
   if (Math.abs(whole - 1) > 1e-6) refuse("input", "sizes", `mass fractions that sum to ${whole}`, "a sum of 1");
   const rates = Object.fromEntries(curves.map(({ velocityAt }, i) => [`${i}`, velocityAt]));
-  const { totals, duration, temperatureEnd } = cool(input, input, rates, curves[0]?.kinks);
+  const { totals, duration, temperatureEnd } = cool(input, input, rates, curves[0]?.breakpoints);
   const distances = curves.map((_, i) => totals[`${i}`] as number);
   const beyondAllowed = sizes.filter((_, i) => Math.abs(distances[i] as number) > allowed);
   const massFractionBeyond = beyondAllowed.reduce((sum, { massFraction }) => sum + massFraction, 0);

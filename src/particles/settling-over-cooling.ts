@@ -1,6 +1,6 @@
 import { record } from "../guards.js";
-import { type CoolingVessel, cool } from "../leg/cooling-leg.js";
-import type { LegEnd } from "../leg/leg.js";
+import { type CoolingVessel, cool } from "../transient/cooling-segment.js";
+import type { SegmentEnd } from "../transient/segment.js";
 import { type Suspension, velocityCurve } from "./velocity-curve.js";
 
 /** How far particles have moved while a vessel cooled. */
@@ -52,9 +52,9 @@ export interface Settling {
  * }).distance; // => 0.9563794754772257
  * ```
  */
-export function settlingOverCooling(input: Suspension & CoolingVessel & LegEnd): Settling {
-  const { velocityAt, reynoldsAt, kinks } = velocityCurve(input, record(input, "input").beyond);
-  const { temperatureEnd, duration, totals } = cool(input, input, { distance: velocityAt }, kinks);
+export function settlingOverCooling(input: Suspension & CoolingVessel & SegmentEnd): Settling {
+  const { velocityAt, reynoldsAt, breakpoints } = velocityCurve(input, record(input, "input").beyond);
+  const { temperatureEnd, duration, totals } = cool(input, input, { distance: velocityAt }, breakpoints);
   return {
     distance: totals.distance,
     duration,

@@ -2,19 +2,12 @@ import { finite, list, record, refuse, result, temperature } from "../guards.js"
 import { curveAt, monotoneCurve } from "../numeric/monotone-curve.js";
 import { integrate, nodes } from "../numeric/quadrature.js";
 import { root } from "../numeric/root.js";
+import type { TemperatureHistory } from "../transient/index.js";
 import type { Settling } from "./settling-over-cooling.js";
 import { type Suspension, velocityCurve } from "./velocity-curve.js";
 
-/** How a temperature went on, read with a thermometer or computed. */
-export interface CoolingTrace {
-  /** Times [s], rising; at least two. */
-  readonly times: readonly number[];
-  /** Temperatures at those times [°C]: all falling or all rising, and level where nothing changes. */
-  readonly temperatures: readonly number[];
-}
-
 /** The trace as a smooth curve of temperature over time, which never turns back. */
-function temperatureCurve(trace: CoolingTrace): (time: number) => number {
+function temperatureCurve(trace: TemperatureHistory): (time: number) => number {
   const times = list(trace.times, "times", 2).map((time, i) => finite(time, `times[${i}]`));
   const warmths = list(trace.temperatures, "temperatures", 2).map((at, i) => temperature(at, `temperatures[${i}]`));
   if (warmths.length !== times.length)
@@ -67,16 +60,18 @@ function temperatureCurve(trace: CoolingTrace): (time: number) => number {
  * }).distance; // => 0.10615423743438897
  * ```
  */
-export function settlingOverCurve(input: Suspension & CoolingTrace): Settling {
+export function settlingOverCurve(input: Suspension & TemperatureHistory): Settling {
   const { times, beyond } = record(input, "input");
-  const { velocityAt, reynoldsAt, kinks } = velocityCurve(input, beyond);
+  const { velocityAt, reynoldsAt, breakpoints } = velocityCurve(input, beyond);
   const temperatureAt = temperatureCurve(input);
   const edges = times.flatMap((time, i) => {
     const next = times[i + 1];
     if (next === undefined) return [time];
     const [from, to] = [temperatureAt(time), temperatureAt(next)];
-    const crossed = kinks.filter((kink) => (kink - from) * (kink - to) < 0);
-    const places = crossed.map((kink) => root((at) => temperatureAt(at) - kink, time, next, "kink", 1e-12 * next));
+    const crossed = breakpoints.filter((breakpoint) => (breakpoint - from) * (breakpoint - to) < 0);
+    const places = crossed.map((breakpoint) =>
+      root((at) => temperatureAt(at) - breakpoint, time, next, "breakpoint", 1e-12 * next),
+    );
     return [time, ...places.sort((one, other) => one - other)];
   });
   const start = times[0] as number;

@@ -13,7 +13,7 @@ export const stokes = { limit: 0.1, name: "Stokes' law (5 % off near 0.3)" };
  *
  * Stokes' law overstates the velocity as Re grows: by some 2 % at 0.1 and 5 % near 0.3. A flake is slower than the
  * sphere of its diameter. A yield stress that holds the particle is not in this law. For both see `terminalVelocity`
- * and `yieldStressToHold`.
+ * and `yieldStressToSuspend`.
  *
  * @param input.diameter - Diameter of the sphere [m], above 0.
  * @param input.densityParticle - Density of the particle [kg/m³], above 0.

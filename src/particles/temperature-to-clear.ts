@@ -4,7 +4,7 @@ import type { ViscosityLaw } from "../laws/viscosity-law.js";
 import { type Bubble, driveOf, reynoldsOf } from "./bubble-rise.js";
 
 /** How deep a layer is and how soon it is to be clear. */
-export interface ClearingWanted {
+export interface ClearingTarget {
   /** Depth of the layer [m], above 0. */
   readonly depth: number;
   /** Time within which bubbles from the bottom are to reach the surface [s], above 0. */
@@ -26,7 +26,7 @@ export interface ClearingWanted {
  * viscosityToClear({ diameter: 200e-6, densityFluid: 910, depth: 0.3, duration: 3600 }); // => 0.23797470666666665
  * ```
  */
-export function viscosityToClear(input: Bubble & ClearingWanted): number {
+export function viscosityToClear(input: Bubble & ClearingTarget): number {
   const { depth, duration } = record(input, "input");
   const velocity = positive(depth, "depth") / positive(duration, "duration");
   const viscosity = result(driveOf(input) / velocity, "viscosity");
@@ -54,7 +54,7 @@ export function viscosityToClear(input: Bubble & ClearingWanted): number {
  * temperatureToClear({ diameter: 60e-6, densityFluid: 880, depth: 0.3, duration: 3600, viscosity: melt }); // => 50.0585938561814
  * ```
  */
-export function temperatureToClear(input: Bubble & ClearingWanted & { readonly viscosity: ViscosityLaw }): number {
+export function temperatureToClear(input: Bubble & ClearingTarget & { readonly viscosity: ViscosityLaw }): number {
   const { viscosity: law, beyond } = record(input, "input");
   return temperatureAtViscosity({ law, viscosity: viscosityToClear(input), ...(beyond && { beyond }) });
 }

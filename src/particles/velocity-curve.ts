@@ -32,8 +32,8 @@ export interface VelocityCurve {
   readonly velocityAt: (temperature: number) => number;
   /** Reynolds number of one particle by itself. */
   readonly reynoldsAt: (temperature: number) => number;
-  /** Where the viscosity has a kink [°C]. */
-  readonly kinks: readonly number[];
+  /** Where the viscosity has a breakpoint [°C]. */
+  readonly breakpoints: readonly number[];
 }
 
 /** Checks a suspension and gives its velocity as a function of temperature. */
@@ -43,7 +43,7 @@ export function velocityCurve(input: Suspension, beyond: Beyond | undefined): Ve
   const width = positive(diameter, "diameter");
   const particle = positive(densityParticle, "densityParticle");
   const densityOf = compileDensity(densityFluid, "densityFluid");
-  const { viscosityOf, kinks } = compileViscosity(viscosity, beyond, "viscosity");
+  const { viscosityOf, breakpoints } = compileViscosity(viscosity, beyond, "viscosity");
   const resistance = compileDrag(drag ?? { law: "stokes" }, extended);
   const hinderedAt = compileHindrance(volumeFraction);
   const creeping = hinderedAt(0);
@@ -64,5 +64,5 @@ export function velocityCurve(input: Suspension, beyond: Beyond | undefined): Ve
     const reynolds = result((fluid * stokes * width) / thickness, "reynolds");
     return shareOfStokes(resistance, reynolds, extended) * reynolds;
   };
-  return { velocityAt, reynoldsAt, kinks };
+  return { velocityAt, reynoldsAt, breakpoints };
 }

@@ -25,7 +25,7 @@ export function afterFilling(job: Job, moments: readonly Moment[], scaled: Scale
       () => (temperature <= sets ? 0 : timeInPack(cooling, sets)),
       () => undefined,
     ),
-    law: cooling.from,
+    basis: cooling.from,
     ...sinking(job, contents, temperature),
   };
 }
@@ -39,7 +39,7 @@ export function checkSetThrough(job: Job, moments: readonly Moment[], found: Aft
   const met = durationToSet === undefined ? undefined : durationToSet <= rest;
   return [
     {
-      id: "set-through",
+      id: "set-at-centre",
       verdict: met === undefined ? "not known" : met ? "met" : "not met",
       statement:
         met === undefined
@@ -49,7 +49,7 @@ export function checkSetThrough(job: Job, moments: readonly Moment[], found: Aft
             : "The packs are moved before their centre has passed the setting temperature: let them rest longer.",
       value: durationToSet === undefined ? "not known" : `${say.minutes(durationToSet)} after filling`,
       limit: `within the rest of ${say.minutes(rest)}`,
-      source: found.law ?? job.bench.source,
+      source: found.basis ?? job.bench.source,
     },
   ];
 }
@@ -63,7 +63,7 @@ function sinking(
   const hot = densityOf(contents, temperature);
   const cold = densityOf(contents, process.temperatureRoom);
   if (!pack?.content || hot === undefined || cold === undefined || temperature === process.temperatureRoom) return {};
-  const crossSection = (Math.PI / 4) * pack.content.diameter ** 2;
+  const areaCrossSection = (Math.PI / 4) * pack.content.diameter ** 2;
   const { sinkDepth, topUpMass } = shrinkage({
     density: {
       law: "linear",
@@ -71,8 +71,8 @@ function sinking(
       temperatureReference: process.temperatureRoom,
       slope: (cold - hot) / (temperature - process.temperatureRoom),
     },
-    volume: crossSection * pack.content.height,
-    crossSection,
+    volume: areaCrossSection * pack.content.height,
+    areaCrossSection,
     temperatureFill: temperature,
     temperatureEnd: process.temperatureRoom,
   });

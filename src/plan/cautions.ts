@@ -1,4 +1,4 @@
-import { steadyTemperatureByLaw } from "../heat/index.js";
+import { steadyTemperature } from "../heat/index.js";
 import { attempt } from "./attempt.js";
 import type { Job } from "./job.js";
 import type { Moment } from "./moment.js";
@@ -47,17 +47,17 @@ export function cautionsOf(job: Job, moments: readonly Moment[]): readonly strin
 function leftOn({ vessel, process }: Job): string {
   const { heater, loss } = vessel;
   if (!heater || !loss) return "";
-  const { power, temperatureHighest } = heater;
+  const { power, temperatureMax } = heater;
   // A law of loss that ends before: what the heater comes to is not known.
   return attempt(
     () => {
-      const steady = steadyTemperatureByLaw({
-        supply: { supply: "power", power },
+      const steady = steadyTemperature({
+        heatSource: { kind: "power", power },
         heatLoss: loss.law,
         temperatureAmbient: process.temperatureRoom,
       });
-      const limited = temperatureHighest !== undefined && temperatureHighest < steady;
-      return ` (left on, this heater goes on to ${limited ? `its own ${say.celsius(temperatureHighest)}` : `about ${say.celsius(steady)}`})`;
+      const limited = temperatureMax !== undefined && temperatureMax < steady;
+      return ` (left on, this heater goes on to ${limited ? `its own ${say.celsius(temperatureMax)}` : `about ${say.celsius(steady)}`})`;
     },
     () => "",
   );

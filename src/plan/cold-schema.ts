@@ -12,7 +12,7 @@ import {
 } from "valibot";
 import { quantity } from "../formula/quantity-field.js";
 import { refractiveIndexSchema } from "../formula/schema.js";
-import type { ColdBenchDocument } from "./cold/types.js";
+import type { EmulsionDocument } from "./cold/types.js";
 import { stirrerSchema } from "./stirrer-schema.js";
 
 const oil = quantity("volumeFraction", "60 % v/v");
@@ -22,11 +22,13 @@ const viscosity = quantity("dynamicViscosity", "12 Pa·s");
 const shearRate = quantity("shearRate", "60 1/s");
 
 /** The shape of what the bench found on the cold route. */
-export const coldBenchSchema: GenericSchema<unknown, ColdBenchDocument> = strictObject({
-  ceiling: exactOptional(oil),
-  shares: exactOptional(pipe(array(strictObject({ oil, share: quantity("massFraction", "5 %") })), minLength(1))),
+export const coldBenchSchema: GenericSchema<unknown, EmulsionDocument> = strictObject({
+  volumeFractionOilMax: exactOptional(oil),
+  additionShareMax: exactOptional(
+    pipe(array(strictObject({ oil, share: quantity("massFraction", "5 %") })), minLength(1)),
+  ),
   additions: exactOptional(strictObject({ gelFormer: mass, oil: pipe(array(mass), minLength(1)) })),
-  uptake: exactOptional(pipe(array(strictObject({ oil, time })), minLength(1))),
+  incorporationTime: exactOptional(pipe(array(strictObject({ oil, time })), minLength(1))),
   stirring: exactOptional(
     strictObject({
       stirrer: stirrerSchema,
@@ -50,12 +52,12 @@ export const coldBenchSchema: GenericSchema<unknown, ColdBenchDocument> = strict
       ),
     }),
   ),
-  droplets: exactOptional(quantity("length", "6 µm")),
+  dropletDiameter: exactOptional(quantity("length", "6 µm")),
   interfacialTension: exactOptional(quantity("surfaceTension", "5 mN/m")),
-  shear: exactOptional(strictObject({ rate: shearRate, oilViscosity: viscosity, gelViscosity: viscosity })),
-  surfactant: exactOptional(strictObject({ material: string(), gramCovers: quantity("area", "500 m²") })),
+  shear: exactOptional(strictObject({ rate: shearRate, viscosityOil: viscosity, viscosityEmulsion: viscosity })),
+  surfactant: exactOptional(strictObject({ material: string(), areaPerGram: quantity("area", "500 m²") })),
   gelFormerIndex: exactOptional(refractiveIndexSchema),
   mismatchAllowed: exactOptional(pipe(number(), minValue(0))),
   waterActivity: exactOptional(pipe(number(), minValue(0), maxValue(1))),
-  air: exactOptional(strictObject({ bubbles: quantity("length", "0.3 mm"), viscosity })),
+  air: exactOptional(strictObject({ bubbleDiameter: quantity("length", "0.3 mm"), viscosity })),
 });

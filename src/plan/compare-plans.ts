@@ -1,9 +1,9 @@
 import { finite, list, notNegative, positive, record, refuse, result, show } from "../guards.js";
 import { coolingTimeAtScale } from "../heat/index.js";
-import type { Plan, PlanScale } from "./plan.js";
+import type { Plan, ScaleMetrics } from "./plan.js";
 
 /** One plan beside others of the same formula at other scales. */
-export interface PlanAtScale extends PlanScale {
+export interface PlanAtScale extends ScaleMetrics {
   /** Name of the vessel. */
   readonly vessel: string;
   /** Charge of one lot [kg]. */
@@ -43,9 +43,9 @@ export interface PlanAtScale extends PlanScale {
  *       version: 1,
  *       target: { mass },
  *       density: "900 kg/m³",
- *       balances: [{ name: "scale", increment: "1 g", capacity: "15 kg", leastWeight: "50 g" }],
+ *       balances: [{ name: "scale", increment: "1 g", capacity: "15 kg", minimumWeight: "50 g" }],
  *     },
- *     vessel: { name: `vessel for ${mass}`, workingVolume: { least: "0.5 L", greatest: "20 L" }, diameter },
+ *     vessel: { name: `vessel for ${mass}`, workingVolume: { min: "0.5 L", max: "20 L" }, diameter },
  *     process: { name: "cold", room: "20 °C", steps: [{ do: "charge", phase: "A" }, { do: "fill" }] },
  *   });
  * const [beaker, vessel] = comparePlans({ plans: [planAt("1 kg", "100 mm"), planAt("8 kg", "200 mm")] });
@@ -81,7 +81,7 @@ function readScale(plan: Plan, path: string): PlanAtScale & { readonly volume?: 
     vessel,
     mass,
     shareTaken: result(taken / mass, "share taken"),
-    ...(Object.fromEntries(figures) as PlanScale),
+    ...(Object.fromEntries(figures) as ScaleMetrics),
     ...(volume !== undefined && { volume: positive(volume, `${path}.lots.volume`) }),
   };
 }

@@ -1,11 +1,11 @@
 import type { Material } from "../formula/index.js";
-import { evaporationCoefficient, evaporationOverRun, type Stretch } from "../heat/index.js";
+import { evaporationCoefficient, evaporationOverRun, type Segment } from "../heat/index.js";
 import { airProperties } from "../laws/index.js";
 import { attempt } from "./attempt.js";
-import { massOfMaterial, stretchesFrom } from "./exposure.js";
 import type { PlanEvaporation } from "./heat-plan.js";
 import type { Job } from "./job.js";
 import { type Moment, massOf } from "./moment.js";
+import { massOfMaterial, segmentsFrom } from "./thermal-exposure.js";
 
 /** Molar mass of what the volatile part is dissolved in [kg/mol]: triglycerides of plant oils, common practice, no source. */
 export const molarMassOfOil = 0.88;
@@ -18,15 +18,15 @@ export function evaporationOf(job: Job, moments: readonly Moment[]): readonly Pl
     const charged = moments[from];
     const { volatile } = material;
     if (!volatile || !charged) return [];
-    const { airSpeed } = job.process;
-    const stretches = stretchesFrom(moments.slice(0, last + 1), from);
+    const { airVelocity } = job.process;
+    const segments = segmentsFrom(moments.slice(0, last + 1), from);
     const stated = statedLoss(job, material.key);
     const known = { material: material.name, ...(stated !== undefined && { stated }) };
-    if (airSpeed === undefined) return [{ ...known, notKnown: "no speed of the air over the open vessel" }];
-    if (!stretches || stretches.length === 0)
+    if (airVelocity === undefined) return [{ ...known, notKnown: "no speed of the air over the open vessel" }];
+    if (!segments || segments.length === 0)
       return [{ ...known, notKnown: "a temperature or a time on the way is not known" }];
     return attempt(
-      () => [{ ...known, ...predicted(job, volatile, charged, material.key, stretches, airSpeed) }],
+      () => [{ ...known, ...predicted(job, volatile, charged, material.key, segments, airVelocity) }],
       (refusal) => [{ ...known, notKnown: refusal.message }],
     );
   });
@@ -37,15 +37,15 @@ function predicted(
   volatile: NonNullable<Material["volatile"]>,
   charged: Moment,
   key: string,
-  stretches: readonly Stretch[],
-  airSpeed: number,
-): { readonly predicted: number; readonly most: number; readonly restsOn: string } {
+  segments: readonly Segment[],
+  airVelocity: number,
+): { readonly predicted: number; readonly max: number; readonly basis: string } {
   const mass = massOfMaterial(charged, key);
   const { kinematicViscosity } = airProperties({
     temperature: charged.after.temperature ?? charged.before.temperature ?? 20,
   });
   const { coefficient } = evaporationCoefficient({
-    airSpeed,
+    airVelocity,
     length: vessel.diameter,
     kinematicViscosity,
     diffusivity: volatile.diffusivity,
@@ -55,9 +55,9 @@ function predicted(
     rest: { mass: massOf(charged.after.contents) - mass, molarMass: molarMassOfOil },
     area: (Math.PI / 4) * vessel.diameter ** 2,
     coefficient,
-    stretches,
+    segments,
   });
-  return { predicted: found.predicted.fraction, most: found.most.fraction, restsOn: found.predicted.restsOn };
+  return { predicted: found.predicted.fraction, max: found.max.fraction, basis: found.predicted.basis };
 }
 
 /** The share of a material that the batch document states as lost. */

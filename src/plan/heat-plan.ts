@@ -1,15 +1,15 @@
 /** What one material that is to be spared went through in the vessel; or why that is not known. */
-export type OilExposure =
+export type OilThermalExposure =
   | { readonly material: string; readonly notKnown: string }
   | {
       /** Name of the material. */
       readonly material: string;
       /** How warm it got [°C]. */
-      readonly temperatureHighest: number;
+      readonly temperatureMax: number;
       /** From its charge to the last pack [s]. */
       readonly duration: number;
       /** How much of that it was above a temperature [s]. */
-      readonly timeAbove: number;
+      readonly durationAbove: number;
       /** That temperature [°C]. */
       readonly temperatureAbove: number;
       /** The time [s] at its reference temperature [°C] that would have done as much, where its sensitivity is known. */
@@ -17,7 +17,7 @@ export type OilExposure =
     };
 
 /** What the heat of the run does to one oil, and what it would do if the oil waited until the heat is off. */
-export type OilOrder =
+export type OxidationRank =
   | { readonly material: string; readonly notKnown: string }
   | {
       /** Name of the material. */
@@ -55,9 +55,9 @@ export interface PlanEvaporation {
   /** From vapour pressure and the air over the vessel. */
   readonly predicted?: number;
   /** The most that is possible at all, as into a vacuum. */
-  readonly most?: number;
+  readonly max?: number;
   /** What the prediction rests on. */
-  readonly restsOn?: string;
+  readonly basis?: string;
   /** Why there is no prediction. */
   readonly notKnown?: string;
 }
@@ -71,7 +71,7 @@ export interface AfterFilling {
   /** What would make up for it in one pack [kg]. */
   readonly topUp?: number;
   /** The law behind the time. */
-  readonly law?: string;
+  readonly basis?: string;
   /** What is missing. */
   readonly notKnown?: string;
 }

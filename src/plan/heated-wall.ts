@@ -28,7 +28,7 @@ function heatedWall({ before, after }: Moment, job: Job): HottestWall | string {
   if (typeof inside === "string") return inside;
   const at = (bulk: number): number =>
     Math.min(
-      heater.temperatureHighest ?? Number.POSITIVE_INFINITY,
+      heater.temperatureMax ?? Number.POSITIVE_INFINITY,
       wallTemperature({
         temperatureBulk: bulk,
         heatFlow: heater.power,

@@ -4,26 +4,26 @@ import type { Stirrer, Vessel } from "./job.js";
 
 /** The stirrer as the kernels take it. Of a kind that they do not know only what the document states counts. */
 export function impellerOf(stirrer: Stirrer): Impeller {
-  const { kind, diameter, shearConstant, blades, bladeAngle, bladeWidth, armHeight } = stirrer;
+  const { kind, diameter, metznerOttoConstant, blades, bladeAngle, bladeWidth, armHeight } = stirrer;
   const power = statedPower(stirrer);
   const own = {
     diameter,
     ...(power === undefined ? {} : { power }),
-    ...(shearConstant === undefined ? {} : { shearConstant }),
+    ...(metznerOttoConstant === undefined ? {} : { metznerOttoConstant }),
   };
   switch (kind) {
     case "propeller":
     case "rotor-stator":
       return { kind, ...own };
     case "helical ribbon":
-      return { kind: "helical-ribbon", ...own };
+      return { kind: "helical ribbon", ...own };
     case "disperser disc":
-      return { kind: "disperser-disc", ...own };
+      return { kind: "disperser disc", ...own };
     case "anchor":
       return { kind, ...own, ...(armHeight !== undefined && { armHeight }) };
     case "pitched-blade turbine":
       return {
-        kind: "pitched-blade",
+        kind: "pitched-blade turbine",
         ...own,
         ...(blades !== undefined && { blades }),
         ...(bladeAngle !== undefined && { bladeAngle }),
@@ -38,21 +38,22 @@ export function impellerOf(stirrer: Stirrer): Impeller {
   }
 }
 
-function statedPower({ powerConstant: constant, powerNumber }: Stirrer): PowerCurve | undefined {
-  if (constant !== undefined && powerNumber !== undefined) return { law: "sum", constant, powerNumber };
-  if (constant !== undefined) return { law: "laminar", constant };
+function statedPower({ laminarPowerConstant, powerNumber }: Stirrer): PowerCurve | undefined {
+  if (laminarPowerConstant !== undefined && powerNumber !== undefined)
+    return { law: "sum", laminarPowerConstant, powerNumber };
+  if (laminarPowerConstant !== undefined) return { law: "laminar", laminarPowerConstant };
   return powerNumber === undefined ? undefined : { law: "turbulent", powerNumber };
 }
 
 /** What a document is to state where the power of its kind of stirrer is known to nobody. */
 export function powerWanted(stirrer: Stirrer | undefined): string {
   const flat = stirrer?.kind === "paddle" || stirrer?.kind === "flat-blade turbine";
-  return `state powerConstant and powerNumber${flat ? ", or blades and bladeWidth" : ""}`;
+  return `state laminarPowerConstant and powerNumber${flat ? ", or blades and bladeWidth" : ""}`;
 }
 
 /** What is to be said where the shear of a kind of stirrer is known to nobody. */
 export function noShear(stirrer: Stirrer | undefined): string {
-  return `nothing is known of the shear of this kind of stirrer (${stirrer?.kind}): state shearConstant`;
+  return `nothing is known of the shear of this kind of stirrer (${stirrer?.kind}): state metznerOttoConstant`;
 }
 
 /** The mean shear rate that a stirrer brings [1/s], or that nothing is known of it. */

@@ -4,7 +4,7 @@ import { attempt } from "./attempt.js";
 import { jacketConducts } from "./jacket-wall.js";
 import type { Job, Step } from "./job.js";
 import type { Moment, State } from "./moment.js";
-import { noSupply, vesselOf } from "./run/outcome.js";
+import { noHeatSource, vesselOf } from "./run/outcome.js";
 import { say } from "./say.js";
 
 /** Heating and cooling for which the process states a time take no longer; else what would do. */
@@ -39,7 +39,7 @@ function remedyOf(step: Extract<Step, { do: "heat" | "cool" }>, before: State, j
   const { temperature: end } = step;
   const within = "within" in step ? step.within : undefined;
   if (start === undefined || end === undefined || within === undefined) return "";
-  const vessel = vesselOf(before, job, noSupply);
+  const vessel = vesselOf(before, job, noHeatSource);
   if (typeof vessel === "string") return "";
   return attempt(
     () => {

@@ -7,23 +7,22 @@ export type {
   ColdWarming,
   ExpectedGel,
 } from "./cold/plan.js";
-export type { ColdBenchDocument, ColdStepDocument, ThicknessDocument } from "./cold/types.js";
+export type { ColdStepDocument, EmulsionDocument, ThicknessDocument } from "./cold/types.js";
 export { comparePlans, type PlanAtScale } from "./compare-plans.js";
-export type { AfterFilling, OilExposure, OilOrder, PlanEvaporation } from "./heat-plan.js";
+export type { AfterFilling, OilThermalExposure, OxidationRank, PlanEvaporation } from "./heat-plan.js";
 export type {
-  ContentBounds,
   NaturalOrigin,
   Plan,
   PlanCost,
   PlanLotOrder,
-  PlanScale,
+  ScaleMetrics,
   TimelineStep,
   WeighingLine,
 } from "./plan.js";
 export { runPlan } from "./run-plan.js";
 export type {
   PlanAir,
-  PlanAirStretch,
+  PlanAirSegment,
   PlanFilms,
   PlanFlow,
   PlanGelPoint,

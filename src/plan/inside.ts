@@ -22,12 +22,12 @@ const judgedShare = 0.75;
 /** Which of the correlations goes with which kind of stirrer. */
 const correlationOf = {
   anchor: "anchor",
-  "helical ribbon": "helicalRibbon",
+  "helical ribbon": "helical ribbon",
   paddle: "paddle",
   propeller: "propeller",
-  "disc turbine": "discTurbine",
-  "flat-blade turbine": "flatBladeTurbine",
-  "pitched-blade turbine": "pitchedBladeTurbine",
+  "disc turbine": "disc turbine",
+  "flat-blade turbine": "flat-blade turbine",
+  "pitched-blade turbine": "pitched-blade turbine",
   hydrofoil: "hydrofoil",
 } as const;
 
@@ -41,7 +41,7 @@ export function insideOf(
 ): Inside | string {
   const { coefficient: stated, source = "" } = wall;
   if (stated !== undefined) return { at: () => stated, judgedAt: () => stated, stated, from: source };
-  const { stirrer, diameter } = vessel;
+  const { stirrer } = vessel;
   if (!stirrer) return "neither the coefficient at the wall nor a stirrer is stated";
   const { kind } = stirrer;
   if (kind === "other" || kind === "disperser disc" || kind === "rotor-stator")
@@ -61,8 +61,8 @@ export function insideOf(
     () => {
       const at = insideCoefficientFunction({
         correlation: stirredCorrelations[correlationOf[kind]],
-        diameterVessel: diameter,
-        diameterImpeller: stirrer.diameter,
+        vessel,
+        impeller: stirrer,
         speed,
         ...properties,
         specificHeat,
@@ -72,7 +72,7 @@ export function insideOf(
       at(from, from);
       at(to, to);
       const beyond =
-        Math.min(from, to) < readings.temperatureLeast || Math.max(from, to) > readings.temperatureGreatest
+        Math.min(from, to) < readings.temperatureMin || Math.max(from, to) > readings.temperatureMax
           ? ", continued beyond its readings"
           : "";
       return {

@@ -26,7 +26,7 @@ export function jacketConducts(
   if (typeof inside === "string") return `how heat passes to the jacket, ${inside}`;
   const [warmest, coolest] = [Math.max(...between), Math.min(...between)];
   const overallAt = (at: number): number => {
-    // The leg looks for its limit beyond its end, where the charge would be too thick for any correlation.
+    // The segment looks for its limit beyond its end, where the charge would be too thick for any correlation.
     const bulk = Math.min(warmest, Math.max(coolest, at));
     const wall = jacketedWall({
       temperatureBulk: bulk,

@@ -11,15 +11,15 @@ import type { StirrerKind } from "./vessel-document.js";
 export interface Vessel {
   readonly name: string;
   /** Working volumes [m³]. */
-  readonly volumeLeast: number;
-  readonly volumeGreatest: number;
+  readonly volumeMin: number;
+  readonly volumeMax: number;
   /** Inner diameter [m]. */
   readonly diameter: number;
   readonly bottom?: VesselBottom | undefined;
   /** Their number, and how far each stands out from the wall [m]. */
   readonly baffles?: { readonly count: number; readonly width: number } | undefined;
   /** What heats it: power [W], and the highest temperature of plate, bath or jacket where one limits it [°C]. */
-  readonly heater?: { readonly power: number; readonly temperatureHighest?: number | undefined } | undefined;
+  readonly heater?: { readonly power: number; readonly temperatureMax?: number | undefined } | undefined;
   /** How it loses heat to the room, and where that is from. */
   readonly loss?: { readonly law: HeatLossLaw; readonly from: string } | undefined;
   /** What warms with the charge: mass [kg] and specific heat [J/(kg·K)]. */
@@ -48,10 +48,10 @@ export interface Stirrer {
   readonly bladeWidth?: number | undefined;
   readonly armHeight?: number | undefined;
   readonly speed?: number | undefined;
-  readonly powerConstant?: number | undefined;
+  readonly laminarPowerConstant?: number | undefined;
   readonly powerNumber?: number | undefined;
-  readonly shearConstant?: number | undefined;
-  readonly revolutionsUntilEven?: number | undefined;
+  readonly metznerOttoConstant?: number | undefined;
+  readonly revolutionsToBlend?: number | undefined;
   readonly topEdge?: number | undefined;
   readonly cover: number;
   readonly powerMotor?: number | undefined;
@@ -74,8 +74,8 @@ export interface Readings {
   readonly thinning?: { readonly shearRate: number; readonly flowIndex: number } | undefined;
   readonly law: ViscosityLaw;
   /** Where the law ends [°C]: nowhere, or at its outermost readings. */
-  readonly temperatureLeast: number;
-  readonly temperatureGreatest: number;
+  readonly temperatureMin: number;
+  readonly temperatureMax: number;
   /** Viscosity [Pa·s] at a temperature [°C], the law continued beyond its ends. */
   readonly viscosityOf: (temperature: number) => number;
 }
@@ -83,7 +83,7 @@ export interface Readings {
 /** What was found at the bench, in the units of the kernels. */
 export interface Bench extends StrengthBench {
   readonly source: string;
-  readonly oilPerGelFormer?: { readonly least: number; readonly greatest: number } | undefined;
+  readonly oilPerGelFormer?: { readonly min: number; readonly max: number } | undefined;
   readonly doses: readonly {
     readonly dose: number;
     readonly temperatureSetting: number;
@@ -91,13 +91,13 @@ export interface Bench extends StrengthBench {
   }[];
   readonly viscosities: readonly Readings[];
   /** Highest viscosity that can be stirred in [Pa·s]. */
-  readonly viscosityStirrable?: number | undefined;
+  readonly stirrableViscosityMax?: number | undefined;
   /** Yield stress of the set gel [Pa]. */
   readonly yieldStress?: number | undefined;
   /** Settling allowed before the gel has set [m]. */
   readonly settlingAllowed?: number | undefined;
   /** What was found out about the cold route. */
-  readonly coldRoute?: ColdBench | undefined;
+  readonly emulsion?: ColdBench | undefined;
 }
 
 /** A step of the hot route in the units of the kernels: temperatures [°C], durations [s], viscosity [Pa·s], speed [rev/s]. */
@@ -138,10 +138,10 @@ interface ProcessFigures {
   /** Room and material temperature [°C]. */
   readonly temperatureRoom: number;
   /** Distances kept [K]. */
-  readonly belowFlashPoint: number;
-  readonly aboveSetting: number;
+  readonly flashPointMargin: number;
+  readonly settingMargin: number;
   /** Speed of the air over the open vessel [m/s]. */
-  readonly airSpeed?: number | undefined;
+  readonly airVelocity?: number | undefined;
   readonly air?: Air | undefined;
   /** Length and cleaning [s]. */
   readonly workingDay?: { readonly length: number; readonly vessels: number; readonly cleaning: number } | undefined;

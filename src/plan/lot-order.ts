@@ -5,7 +5,7 @@ import type { PlanLotOrder, TimelineStep } from "./plan.js";
 import { say } from "./say.js";
 
 /** No list is longer than this. */
-const mostLots = 1000;
+const lotsMax = 1000;
 
 /** When each lot is made, from how long each step of one takes; left out for a single lot with no day to fit. */
 export function lotOrderOf(
@@ -18,7 +18,7 @@ export function lotOrderOf(
   const order = orderOf(process, lots, timeline);
   if (typeof order === "string") return { notKnown: order };
   const [refused] = order.notFitting;
-  if (refused) return { notKnown: refused.why };
+  if (refused) return { notKnown: refused.reason };
   return { entries: order.entries, days: order.days, workingDay: workingDay?.length };
 }
 
@@ -28,7 +28,7 @@ function orderOf(
   timeline: readonly TimelineStep[],
 ): LotOrder | string {
   const unknown = timeline.find(({ timeStart, timeEnd }) => timeStart === undefined || timeEnd === undefined);
-  if (lots > mostLots) return `more than ${mostLots} lots are no list`;
+  if (lots > lotsMax) return `more than ${lotsMax} lots are no list`;
   if (unknown) return `how long step ${unknown.number} takes is not known`;
   const stages = timeline.flatMap(({ number, timeStart = 0, timeEnd = 0, inPacks }) => {
     const verb = steps[number - 1]?.do ?? "";

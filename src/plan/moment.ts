@@ -1,6 +1,6 @@
 import type { ScaledBatch } from "../batch/index.js";
 import type { Material } from "../formula/index.js";
-import type { Stretch } from "../heat/index.js";
+import type { Segment } from "../heat/index.js";
 import type { ColdStep } from "./cold/step.js";
 import type { Step } from "./job.js";
 
@@ -34,7 +34,7 @@ export interface Moment<S = Step | ColdStep> {
   /** Why the step cannot be done as written, where that was found. */
   readonly obstacle?: string | undefined;
   /** What the charge went through, for what accumulates on the way; left out where that is not known. */
-  readonly stretches?: readonly Stretch[] | undefined;
+  readonly segments?: readonly Segment[] | undefined;
 }
 
 /** Mass in the vessel [kg]. */

@@ -31,10 +31,10 @@ export function naturalOriginOf({ formula, process }: Job): NaturalOrigin {
   return {
     withFormulationWater,
     withoutFormulationWater,
-    shortfalls: shortfalls({ ingredients }).map(({ name = "", least, greatest }) => ({
+    shortfalls: shortfalls({ ingredients }).map(({ name = "", min, max }) => ({
       material: name,
-      least,
-      greatest,
+      min,
+      max,
     })),
     // The gel former of the cold route is no one material that could give way to the carrier.
     largestGelFormer: process.route === "hot" ? largestGelFormer(formula, ingredients) : undefined,
@@ -74,7 +74,7 @@ export function checkClaim(formula: Formula, { withFormulationWater: content }: 
   const claim = formula.claimNaturalOrigin;
   if (claim === undefined) return [];
   const slack = 1e-9;
-  const verdict = content.least >= claim - slack ? "met" : content.greatest < claim - slack ? "not met" : "not known";
+  const verdict = content.min >= claim - slack ? "met" : content.max < claim - slack ? "not met" : "not known";
   return [
     {
       id: "natural-origin-claim",
@@ -85,9 +85,9 @@ export function checkClaim(formula: Formula, { withFormulationWater: content }: 
         "not known": "An index is not known: the content may or may not carry the claim.",
       }[verdict],
       value:
-        content.least === content.greatest
-          ? say.percent(content.least)
-          : `${say.percent(content.least)} to ${say.percent(content.greatest)}`,
+        content.min === content.max
+          ? say.percent(content.min)
+          : `${say.percent(content.min)} to ${say.percent(content.max)}`,
       limit: `at least ${say.percent(claim)}`,
       source: "ISO 16128-2, content with formulation water; indices as the formula states them",
     },

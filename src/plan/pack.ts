@@ -3,8 +3,8 @@ import {
   type CoolingPack,
   coolingTime,
   packCoolingCurve,
+  packCoolingTime,
   packTemperature,
-  packTimeUntil,
   temperatureAfterCooling,
 } from "../heat/index.js";
 import { bulkProperties, specificHeatOf } from "./bulk-properties.js";
@@ -26,7 +26,7 @@ export function packCooling(
   contents: readonly Content[],
   temperature: number | undefined,
   { pack, process }: Job,
-  { wanted, packs }: ScaledBatch,
+  { massTarget, packs }: ScaledBatch,
 ): PackCooling | string {
   if (temperature === undefined) return "the temperature at which it was filled is not known";
   if (!pack?.content && pack?.conductance === undefined) return "nothing says how the filled pack cools";
@@ -41,7 +41,7 @@ export function packCooling(
     return {
       ...between,
       by: "lump",
-      heatCapacity: specificHeat * (wanted / packs),
+      heatCapacity: specificHeat * (massTarget / packs),
       conductance: pack.conductance,
       from: "cooling as one lump by the pack's stated loss",
     };
@@ -74,7 +74,7 @@ export function temperatureInPack(cooling: PackCooling, duration: number): numbe
 export function timeInPack(cooling: PackCooling, temperatureEnd: number): number {
   return cooling.by === "lump"
     ? coolingTime({ ...cooling, temperatureEnd })
-    : packTimeUntil({ ...cooling.pack, temperatureEnd });
+    : packCoolingTime({ ...cooling.pack, temperatureEnd });
 }
 
 /** The cooling of the pack until a temperature, for what settles in it meanwhile. */
@@ -83,7 +83,7 @@ export function curveInPack(
   temperatureEnd: number,
 ): { readonly times: readonly number[]; readonly temperatures: readonly number[] } {
   // Thirty stretches leave the way of a particle within a few parts in a million of a hundred's.
-  if (cooling.by === "conduction") return packCoolingCurve({ ...cooling.pack, temperatureEnd, stretches: 30 });
+  if (cooling.by === "conduction") return packCoolingCurve({ ...cooling.pack, temperatureEnd, segments: 30 });
   const whole = timeInPack(cooling, temperatureEnd);
   const times = Array.from({ length: 101 }, (_, i) => (whole * i) / 100);
   return { times, temperatures: times.map((duration) => temperatureInPack(cooling, duration)) };

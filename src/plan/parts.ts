@@ -1,4 +1,4 @@
-import type { PartByLaw } from "../heat/index.js";
+import type { Part } from "../heat/index.js";
 import type { Vessel } from "./job.js";
 import type { Content } from "./moment.js";
 
@@ -12,8 +12,8 @@ export function partsOf(
   contents: readonly Content[],
   molten: ReadonlySet<string>,
   wall?: Vessel["wall"],
-): readonly PartByLaw[] | string {
-  const parts: PartByLaw[] = wall
+): readonly Part[] | string {
+  const parts: Part[] = wall
     ? [{ mass: wall.mass, specificHeat: { law: "constant", specificHeat: wall.specificHeat } }]
     : [];
   for (const { material, mass } of contents) {

@@ -1,9 +1,9 @@
-import { type Stretch, type SuppliedVessel, vesselLeg } from "../heat/index.js";
+import { type HeatedVessel, type Segment, vesselSegment } from "../heat/index.js";
 import type { Job } from "./job.js";
 import type { Moment } from "./moment.js";
-import { noSupply, vesselOf } from "./run/outcome.js";
+import { noHeatSource, vesselOf } from "./run/outcome.js";
 
-type VesselStretch = Extract<Stretch, { stretch: "vessel" }>;
+type VesselSegment = Extract<Segment, { kind: "vessel" }>;
 
 /**
  * When the melt that an addition meets passes a temperature [s since the start]: on the way of this plan, and beyond the
@@ -22,34 +22,37 @@ export function timeOfPassing(
   if (!start || start.temperature === undefined) return undefined;
   let time = start.time;
   if (start.temperature <= temperature || time === undefined) return time;
-  let last: VesselStretch | undefined;
+  let last: VesselSegment | undefined;
   let at = start.temperature;
-  for (const { stretches } of before.slice(from + 1)) {
-    if (!stretches) return undefined;
-    for (const stretch of stretches) {
-      if (stretch.stretch === "ramp") time += stretch.duration;
+  for (const { segments } of before.slice(from + 1)) {
+    if (!segments) return undefined;
+    for (const segment of segments) {
+      if (segment.kind === "ramp") time += segment.duration;
       else {
-        const { duration, temperatureEnd } = vesselLeg(stretch);
-        if (temperatureEnd <= temperature) return time + durationTo(stretch, temperature);
+        const { duration, temperatureEnd } = vesselSegment(segment);
+        if (temperatureEnd <= temperature) return time + durationTo(segment, temperature);
         time += duration;
         at = temperatureEnd;
-        last = stretch;
+        last = segment;
       }
     }
   }
-  const cooling = last ?? vesselOf(moments[place]?.before ?? start, job, noSupply);
+  const cooling = last ?? vesselOf(moments[place]?.before ?? start, job, noHeatSource);
   return typeof cooling === "string" ? undefined : time + durationTo({ ...cooling, temperatureStart: at }, temperature);
 }
 
-function durationTo(vessel: SuppliedVessel & { readonly kinks?: readonly number[] }, temperatureEnd: number): number {
-  const { temperatureStart, temperatureAmbient, heatCapacity, heatLoss, supply, kinks } = vessel;
-  return vesselLeg({
+function durationTo(
+  vessel: HeatedVessel & { readonly breakpoints?: readonly number[] },
+  temperatureEnd: number,
+): number {
+  const { temperatureStart, temperatureAmbient, heatCapacity, heatLoss, heatSource, breakpoints } = vessel;
+  return vesselSegment({
     temperatureStart,
     temperatureAmbient,
     heatCapacity,
     heatLoss,
-    supply,
-    ...(kinks && { kinks }),
+    heatSource,
+    ...(breakpoints && { breakpoints }),
     temperatureEnd,
   }).duration;
 }

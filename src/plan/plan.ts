@@ -1,7 +1,8 @@
 import type { Check, MaterialFunction } from "../formula/index.js";
 import type { Regime } from "../mixing/index.js";
+import type { ContentBounds } from "../natural-origin/index.js";
 import type { ColdRun } from "./cold/plan.js";
-import type { AfterFilling, OilExposure, OilOrder, PlanEvaporation } from "./heat-plan.js";
+import type { AfterFilling, OilThermalExposure, OxidationRank, PlanEvaporation } from "./heat-plan.js";
 import type {
   PlanAir,
   PlanFilms,
@@ -30,10 +31,10 @@ export interface WeighingLine {
   /** The mass in portions that the balance can carry; they add up to it. */
   readonly portions: readonly number[];
   /** Between which readings the weighing counts as right. */
-  readonly tolerance: { readonly least: number; readonly greatest: number };
+  readonly tolerance: { readonly min: number; readonly max: number };
 }
 
-/** One step at the kettle. What is not known is left out; `law` says what is missing. */
+/** One step at the kettle. What is not known is left out; `basis` says what is missing. */
 export interface TimelineStep {
   /** Its place in the process, from 1. */
   readonly number: number;
@@ -71,16 +72,10 @@ export interface TimelineStep {
       }
     | undefined;
   /** The law behind time and temperature, or what is missing for it. */
-  readonly law: string;
+  readonly basis: string;
   readonly note?: string | undefined;
   /** Volume fraction of oil in oil and gel former after the step; on the cold route. */
   readonly volumeFractionOil?: number;
-}
-
-/** Between which values a content lies [0 to 1]; equal where every index is known. */
-export interface ContentBounds {
-  readonly least: number;
-  readonly greatest: number;
 }
 
 /** The natural-origin figure and what it hangs on. */
@@ -88,7 +83,7 @@ export interface NaturalOrigin {
   readonly withFormulationWater: ContentBounds;
   readonly withoutFormulationWater?: ContentBounds | undefined;
   /** What keeps the figure from 100 %, greatest first; sums to 1 less the content. */
-  readonly shortfalls: readonly { readonly material: string; readonly least: number; readonly greatest: number }[];
+  readonly shortfalls: readonly { readonly material: string; readonly min: number; readonly max: number }[];
   /** The most gel former [0 to 1] that would keep the claimed figure, the carrier giving way. */
   readonly largestGelFormer?: { readonly material: string; readonly massFraction: number } | undefined;
 }
@@ -127,7 +122,7 @@ export type PlanCost =
     };
 
 /** What changes with the size of the vessel. What is not known is left out. */
-export interface PlanScale {
+export interface ScaleMetrics {
   /** Wall, bottom and surface of the filling over its volume at 20 °C [1/m]. */
   readonly surfaceToVolume?: number;
   /** All steps that heat [s]. */
@@ -137,7 +132,7 @@ export interface PlanScale {
   /** From the last charge until it sets, if the vessel is left to cool [s]: the time there is to stir and fill in. */
   readonly durationToSet?: number;
   /** What of that is left once the packs are full [s]; below 0 where it sets before. */
-  readonly durationToSpare?: number;
+  readonly durationMargin?: number;
   /** Of the stirrer at its rim, where it works hardest [m/s]. */
   readonly tipSpeed?: number;
   /** Mean shear rate there [1/s]. */
@@ -155,7 +150,7 @@ export interface PlanScale {
   /** From the first addition of a phase until all of it is taken up, all phases together [s]. */
   readonly durationAdding?: number;
   /** The warmest that stirring makes it [°C]. */
-  readonly temperatureHighest?: number;
+  readonly temperatureMax?: number;
 }
 
 /** The run of a job: everything that stands on the batch sheet, in the units of the kernels. */
@@ -169,7 +164,7 @@ export interface Plan {
   readonly lots: {
     readonly count: number;
     /** Finished product asked for [kg], and what the weighed charge will bring. */
-    readonly deliveredAsked: number;
+    readonly deliveredTarget: number;
     readonly delivered: number;
     /** Packs of one lot, where packs were asked for. */
     readonly packs?: number | undefined;
@@ -182,14 +177,14 @@ export interface Plan {
     /** What the lines add up to as weighed [kg]. */
     readonly total: number;
     /** The total that was wanted; `onGrid` tells whether the balances can reach it exactly. */
-    readonly totalWanted: number;
+    readonly totalTarget: number;
     readonly onGrid: boolean;
   };
   /** What the process takes from one lot [kg], in its order. */
   readonly allowances: readonly { readonly name: string; readonly mass: number }[];
   readonly timeline: readonly TimelineStep[];
   /** What changes with the size of the vessel, for `comparePlans`. */
-  readonly scale: PlanScale;
+  readonly scale: ScaleMetrics;
   /** When each lot is made, where there are several or a working day is stated. */
   readonly lotOrder?: PlanLotOrder | undefined;
   /** What happens in the pack. */
@@ -208,9 +203,9 @@ export interface Plan {
   /** Whether air leaves, where a bubble is asked about. */
   readonly air?: PlanAir | undefined;
   /** What the materials that are to be spared went through. */
-  readonly exposures: readonly OilExposure[];
+  readonly thermalExposures: readonly OilThermalExposure[];
   /** The oils, ranked: what waiting until the heat is off would spare most comes first. */
-  readonly oilOrder: readonly OilOrder[];
+  readonly oxidationRanking: readonly OxidationRank[];
   /** What the volatile materials lose. */
   readonly evaporation: readonly PlanEvaporation[];
   readonly naturalOrigin: NaturalOrigin;

@@ -23,7 +23,7 @@ export function readStirrer(
     findings.note(at("diameter"), draft.diameter, "no more than the diameter of the vessel");
   else if (diameterVessel !== undefined && baffles && diameter > diameterVessel - 2 * baffles.width)
     findings.note(at("diameter"), draft.diameter, "no more than the room between the baffles");
-  const constant = (key: "powerConstant" | "powerNumber" | "shearConstant" | "revolutionsUntilEven") => {
+  const constant = (key: "laminarPowerConstant" | "powerNumber" | "metznerOttoConstant" | "revolutionsToBlend") => {
     const value = draft[key];
     if (value === 0) findings.note(at(key), "0", "a number above 0");
     return value;
@@ -35,10 +35,10 @@ export function readStirrer(
     diameter,
     ...readBlades(draft, path, findings),
     speed: findings.optional(draft.speed, "rotationalSpeed", at("speed"), aboveZero),
-    powerConstant: constant("powerConstant"),
+    laminarPowerConstant: constant("laminarPowerConstant"),
     powerNumber: constant("powerNumber"),
-    shearConstant: constant("shearConstant"),
-    revolutionsUntilEven: constant("revolutionsUntilEven"),
+    metznerOttoConstant: constant("metznerOttoConstant"),
+    revolutionsToBlend: constant("revolutionsToBlend"),
     topEdge: findings.optional(draft.topEdge, "length", at("topEdge"), aboveZero),
     cover: findings.optional(draft.cover, "length", at("cover"), 0) ?? 0,
     byHand: draft.byHand ?? false,
@@ -58,7 +58,11 @@ function readBlades(
   const has = kind && (shapeOf[kind] ?? []);
   for (const key of ["blades", "bladeAngle", "bladeWidth", "armHeight"] as const)
     if (draft[key] !== undefined && has && !has.includes(key))
-      findings.note(at(key), draft[key], `no such field for ${kind}: state its power as powerConstant and powerNumber`);
+      findings.note(
+        at(key),
+        draft[key],
+        `no such field for ${kind}: state its power as laminarPowerConstant and powerNumber`,
+      );
   return {
     blades,
     bladeAngle,

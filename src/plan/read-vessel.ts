@@ -12,19 +12,10 @@ import type { CoolingCurveDocument, SurfacesDocument, VesselDocument } from "./v
 export function readVessel(draft: Draft<VesselDocument>, findings: Findings): Vessel {
   const at = (...keys: string[]): string => keys.reduce(join, "vessel");
   const { workingVolume } = draft;
-  const volumeLeast = findings.quantity(workingVolume?.least, "volume", at("workingVolume", "least"), 0);
-  const volumeGreatest = findings.quantity(
-    workingVolume?.greatest,
-    "volume",
-    at("workingVolume", "greatest"),
-    aboveZero,
-  );
-  if (volumeLeast > volumeGreatest)
-    findings.note(
-      at("workingVolume", "least"),
-      workingVolume?.least,
-      `no more than ${workingVolume?.greatest}, the greatest`,
-    );
+  const volumeMin = findings.quantity(workingVolume?.min, "volume", at("workingVolume", "min"), 0);
+  const volumeMax = findings.quantity(workingVolume?.max, "volume", at("workingVolume", "max"), aboveZero);
+  if (volumeMin > volumeMax)
+    findings.note(at("workingVolume", "min"), workingVolume?.min, `no more than ${workingVolume?.max}, the greatest`);
   const diameter = findings.quantity(draft.diameter, "length", at("diameter"), aboveZero);
   const wall = draft.wall && {
     mass: findings.quantity(draft.wall.mass, "mass", at("wall", "mass"), aboveZero),
@@ -34,13 +25,13 @@ export function readVessel(draft: Draft<VesselDocument>, findings: Findings): Ve
   const stirrer = draft.stirrer && readStirrer(draft.stirrer, { diameter, ...shape }, "vessel.stirrer", findings);
   return {
     name: draft.name ?? "",
-    volumeLeast,
-    volumeGreatest,
+    volumeMin,
+    volumeMax,
     diameter,
     ...shape,
     heater: draft.heater && {
       power: findings.quantity(draft.heater.power, "power", at("heater", "power"), aboveZero),
-      temperatureHighest: findings.optional(draft.heater.highest, "temperature", at("heater", "highest")),
+      temperatureMax: findings.optional(draft.heater.temperatureMax, "temperature", at("heater", "temperatureMax")),
     },
     loss: readLoss(draft, diameter, wall, findings),
     wall,
@@ -88,7 +79,7 @@ function lossOfCurve(draft: Draft<CoolingCurveDocument>, wall: Vessel["wall"], f
   if (!fit) return undefined;
   const { conductance, interval } = fit;
   const between = interval
-    ? `, ${say.wattsPerKelvin(interval.least)} to ${say.wattsPerKelvin(interval.greatest)} at 95 %`
+    ? `, ${say.wattsPerKelvin(interval.min)} to ${say.wattsPerKelvin(interval.max)} at 95 %`
     : ", without an interval";
   return {
     law: { law: "newton", conductance },

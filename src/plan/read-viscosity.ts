@@ -38,8 +38,8 @@ export function readViscosity(
     shearRate: shearRate ?? "",
     thinning: thins ? { shearRate: rate, flowIndex } : undefined,
     law,
-    temperatureLeast: temperatures.length > 0 ? Math.min(...temperatures) : Number.NEGATIVE_INFINITY,
-    temperatureGreatest: temperatures.length > 0 ? Math.max(...temperatures) : Number.POSITIVE_INFINITY,
+    temperatureMin: temperatures.length > 0 ? Math.min(...temperatures) : Number.NEGATIVE_INFINITY,
+    temperatureMax: temperatures.length > 0 ? Math.max(...temperatures) : Number.POSITIVE_INFINITY,
     viscosityOf: viscosityOf ?? (() => Number.NaN),
   };
 }
@@ -65,7 +65,7 @@ function lawFrom(draft: Draft<ViscosityLawDocument>, at: string, findings: Findi
       law: "vogel-fulcher-tammann",
       lnFactor: Math.log(factor),
       coefficient: findings.quantity(draft.coefficient, "temperatureDifference", join(at, "coefficient"), aboveZero),
-      temperatureVogel: findings.quantity(draft.vogelTemperature, "temperature", join(at, "vogelTemperature")),
+      temperatureVogel: findings.quantity(draft.temperatureVogel, "temperature", join(at, "temperatureVogel")),
     };
   const text = draft.law === "andrade" ? draft.activationEnergy : undefined;
   return {

@@ -11,8 +11,12 @@ export function readWalls(
   const inJacket = (key: string): string => join("vessel.jacket", key);
   const coefficient = (text: string | undefined, path: string): number | undefined =>
     findings.optional(text, "heatTransferCoefficient", path, aboveZero);
-  if (heater?.highest !== undefined && !heatedWall)
-    findings.note("vessel.heater.highest", heater.highest, "a heatedWall beside it, through which the heat passes");
+  if (heater?.temperatureMax !== undefined && !heatedWall)
+    findings.note(
+      "vessel.heater.temperatureMax",
+      heater.temperatureMax,
+      "a heatedWall beside it, through which the heat passes",
+    );
   if (heatedWall?.coefficient !== undefined && heatedWall.source === undefined)
     findings.note(inWall("source"), "nothing", "where the coefficient comes from");
   if (jacket) {

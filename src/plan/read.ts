@@ -12,7 +12,7 @@ import { readAir, readNozzle, readStrength } from "./strength/read.js";
 import type { BenchDocument, PackDocument, ProcessDocument } from "./types.js";
 
 /** Distance below a flash point and above a setting temperature, where the process names none: common practice, no source. */
-const usualDistances = { belowFlashPoint: 30, aboveSetting: 2 };
+const usualDistances = { flashPointMargin: 30, settingMargin: 2 };
 
 /** Reads a job document whole: every fault of every part is told at once. */
 export function readJob(document: unknown): Job {
@@ -36,11 +36,11 @@ export function readJob(document: unknown): Job {
 function readBench(draft: Draft<BenchDocument>, { phases, materials }: Formula, findings: Findings): Bench {
   const at = (...keys: (string | number)[]): string => keys.reduce(join, "bench");
   const { oilPerGelFormer: ratio } = draft;
-  if (ratio?.least !== undefined && ratio.greatest !== undefined && ratio.least > ratio.greatest)
-    findings.note(at("oilPerGelFormer", "least"), ratio.least, `no more than ${ratio.greatest}, the greatest`);
+  if (ratio?.min !== undefined && ratio.max !== undefined && ratio.min > ratio.max)
+    findings.note(at("oilPerGelFormer", "min"), ratio.min, `no more than ${ratio.max}, the greatest`);
   return {
     source: draft.source ?? "",
-    oilPerGelFormer: ratio && { least: ratio.least ?? Number.NaN, greatest: ratio.greatest ?? Number.NaN },
+    oilPerGelFormer: ratio && { min: ratio.min ?? Number.NaN, max: ratio.max ?? Number.NaN },
     doses: (draft.doses ?? []).map((point, i) => ({
       dose: findings.quantity(point?.gelFormer, "massFraction", at("doses", i, "gelFormer"), aboveZero),
       temperatureSetting: findings.quantity(point?.setsAt, "temperature", at("doses", i, "setsAt")),
@@ -49,12 +49,17 @@ function readBench(draft: Draft<BenchDocument>, { phases, materials }: Formula, 
     viscosities: (draft.viscosities ?? []).flatMap((readings, i) =>
       readings ? [readViscosity(readings, at("viscosities", i), phases, findings)] : [],
     ),
-    viscosityStirrable: findings.optional(draft.stirrableUpTo, "dynamicViscosity", at("stirrableUpTo"), aboveZero),
+    stirrableViscosityMax: findings.optional(
+      draft.stirrableViscosityMax,
+      "dynamicViscosity",
+      at("stirrableViscosityMax"),
+      aboveZero,
+    ),
     yieldStress: findings.optional(draft.yieldStress, "pressure", at("yieldStress"), 0),
     ...readStrength(draft, findings),
     settlingAllowed: findings.optional(draft.settlingAllowed, "length", at("settlingAllowed"), aboveZero),
-    coldRoute:
-      draft.coldRoute && readColdBench(draft.coldRoute, new Set(Object.keys(materials)), at("coldRoute"), findings),
+    emulsion:
+      draft.emulsion && readColdBench(draft.emulsion, new Set(Object.keys(materials)), at("emulsion"), findings),
   };
 }
 
@@ -72,9 +77,9 @@ function readProcess(
     name: draft.name ?? "",
     route,
     temperatureRoom,
-    belowFlashPoint: distance("belowFlashPoint"),
-    aboveSetting: distance("aboveSetting"),
-    airSpeed: findings.optional(draft.airSpeed, "velocity", "process.airSpeed", aboveZero),
+    flashPointMargin: distance("flashPointMargin"),
+    settingMargin: distance("settingMargin"),
+    airVelocity: findings.optional(draft.airVelocity, "velocity", "process.airVelocity", aboveZero),
     air: draft.air && readAir(draft.air, phases, findings),
     workingDay: draft.workingDay && {
       length: findings.quantity(draft.workingDay.length, "time", "process.workingDay.length", 60),

@@ -1,5 +1,4 @@
 import type { ScaledBatch } from "../batch/index.js";
-import { oilOrderOf } from "./addition-order.js";
 import { afterFilling, checkSetThrough } from "./after-filling.js";
 import { cautionsOf } from "./cautions.js";
 import { commonChecksOf, hotChecksOf } from "./checks/index.js";
@@ -13,9 +12,9 @@ import { coldTimelineOf } from "./cold/timeline.js";
 import { coldTurnsOf } from "./cold/turns.js";
 import { warmingOf } from "./cold/warming.js";
 import { evaporationOf } from "./evaporation.js";
-import { exposedIn, exposuresOf } from "./exposure.js";
 import type { Job } from "./job.js";
 import type { Content } from "./moment.js";
+import { oxidationRankingOf } from "./oxidation-ranking.js";
 import type { NaturalOrigin, Plan } from "./plan.js";
 import { runSteps } from "./run/run-steps.js";
 import { coldScaleOf, scaleOf } from "./scale.js";
@@ -27,6 +26,7 @@ import { filmsOf } from "./strength/films.js";
 import { gelPointsOf } from "./strength/gel-points.js";
 import { particlesOf } from "./strength/outlook.js";
 import { suspendedIn } from "./strength/suspended.js";
+import { exposedIn, thermalExposuresOf } from "./thermal-exposure.js";
 import { timelineOf } from "./timeline.js";
 import { turningOf } from "./turning.js";
 
@@ -36,8 +36,8 @@ type OfRoute = Pick<
   | "timeline"
   | "scale"
   | "afterFilling"
-  | "exposures"
-  | "oilOrder"
+  | "thermalExposures"
+  | "oxidationRanking"
   | "particles"
   | "gelPoints"
   | "strength"
@@ -70,8 +70,8 @@ export function hotRoute(job: Job, charge: readonly Content[], known: Known): Of
     timeline: timelineOf(job, moments),
     scale: scaleOf(job, moments, turningOf(moments, job), scaled),
     afterFilling: pastFilling,
-    exposures: exposuresOf(moments, exposed),
-    oilOrder: oilOrderOf(job, moments, exposed, charge, scaled),
+    thermalExposures: thermalExposuresOf(moments, exposed),
+    oxidationRanking: oxidationRankingOf(job, moments, exposed, charge, scaled),
     particles: particlesOf(suspended, job, moments, yieldStress),
     gelPoints: gelPointsOf(job, moments),
     strength,
@@ -90,11 +90,7 @@ export function hotRoute(job: Job, charge: readonly Content[], known: Known): Of
 }
 
 /** The cold route: oil added by a schedule, all of it from the room; only stirring warms it. */
-export function coldRoute(
-  job: Job,
-  charge: readonly Content[],
-  { scaled, naturalOrigin, yieldStress }: Known,
-): OfRoute {
+export function emulsion(job: Job, charge: readonly Content[], { scaled, naturalOrigin, yieldStress }: Known): OfRoute {
   const here = withLoss(job);
   const moments = runCold(here, charge, scaled);
   const turns = coldTurnsOf(moments, job);
@@ -110,8 +106,8 @@ export function coldRoute(
     timeline: coldTimelineOf(job, moments, turns),
     scale: { ...scaleOf(job, [], turns, scaled), ...coldScaleOf(additions, gel, warming) },
     afterFilling: {},
-    exposures: [],
-    oilOrder: [],
+    thermalExposures: [],
+    oxidationRanking: [],
     particles: [],
     gelPoints: [],
     films: filmsOf(job, scaled, moments, yieldStress),

@@ -5,7 +5,7 @@ import type { Content } from "./moment.js";
 import { naturalOriginOf } from "./natural-origin.js";
 import type { Plan, WeighingLine } from "./plan.js";
 import { readJob } from "./read.js";
-import { coldRoute, hotRoute } from "./routes.js";
+import { emulsion, hotRoute } from "./routes.js";
 import { sourcesOf } from "./sources.js";
 import { flowByPoints } from "./strength/flow.js";
 import { strengthByTrials } from "./strength/trials.js";
@@ -37,16 +37,16 @@ import { yieldStressOf } from "./strength/yield-stress.js";
  *     },
  *     phases: [{ name: "A", lines: [{ material: "former", amount: "10 %" }, { material: "oil", amount: "q.s." }] }],
  *   },
- *   bench: { source: "bench log", oilPerGelFormer: { least: 8, greatest: 12 } },
+ *   bench: { source: "bench log", oilPerGelFormer: { min: 8, max: 12 } },
  *   batch: {
  *     version: 1,
  *     target: { mass: "10 kg" },
  *     density: "945 kg/m³",
- *     balances: [{ name: "scale", increment: "1 g", capacity: "15 kg", leastWeight: "50 g" }],
+ *     balances: [{ name: "scale", increment: "1 g", capacity: "15 kg", minimumWeight: "50 g" }],
  *   },
  *   vessel: {
  *     name: "kettle",
- *     workingVolume: { least: "5 L", greatest: "20 L" },
+ *     workingVolume: { min: "5 L", max: "20 L" },
  *     diameter: "300 mm",
  *     heater: { power: "1 kW" },
  *     heatLoss: "4 W/K",
@@ -79,7 +79,7 @@ export function runPlan(document: unknown): Plan {
     return material ? [{ phase, material, mass }] : [];
   });
   const naturalOrigin = naturalOriginOf(job);
-  const route = process.route === "cold" ? coldRoute : hotRoute;
+  const route = process.route === "cold" ? emulsion : hotRoute;
   const ofRoute = route(job, contents, { scaled, naturalOrigin, strength, flow, yieldStress });
   return {
     version: 1,
@@ -89,7 +89,7 @@ export function runPlan(document: unknown): Plan {
     pack: pack?.name,
     lots: {
       count: lots,
-      deliveredAsked: scaled.wanted / lots,
+      deliveredTarget: scaled.massTarget / lots,
       delivered: lot.delivered,
       packs: scaled.packs === undefined ? undefined : scaled.packs / lots,
       charge: lot.total,
@@ -98,7 +98,7 @@ export function runPlan(document: unknown): Plan {
     weighing: {
       lines: weighingOf(formula, scaled),
       total: lot.total,
-      totalWanted: charge.total,
+      totalTarget: charge.total,
       onGrid: lot.onGrid,
     },
     allowances: charge.allowances.map(({ name, mass }) => ({ name, mass })),

@@ -1,5 +1,5 @@
 import type { ScaledBatch } from "../batch/index.js";
-import { vesselLeg } from "../heat/index.js";
+import { vesselSegment } from "../heat/index.js";
 import { tipSpeed, vesselFilling } from "../mixing/index.js";
 import { attempt } from "./attempt.js";
 import type { ColdAdditions, ColdWarming, ExpectedGel } from "./cold/plan.js";
@@ -7,8 +7,8 @@ import { doseTemperature } from "./dose.js";
 import type { Job } from "./job.js";
 import { shapeOf } from "./level.js";
 import type { Moment } from "./moment.js";
-import type { PlanScale } from "./plan.js";
-import { noSupply, vesselOf } from "./run/outcome.js";
+import type { ScaleMetrics } from "./plan.js";
+import { noHeatSource, vesselOf } from "./run/outcome.js";
 import { hardestOf, type Turn } from "./turning.js";
 
 /** What of a run changes with the size of the vessel. */
@@ -17,7 +17,7 @@ export function scaleOf(
   moments: readonly Moment[],
   turns: readonly Turn[],
   { lot, density }: ScaledBatch,
-): PlanScale {
+): ScaleMetrics {
   const volume = density === undefined ? undefined : lot.total / density;
   const durationHeating = durationOf(moments, "heat");
   const durationCooling = durationOf(moments, "cool");
@@ -34,18 +34,18 @@ export function scaleOf(
     ...(durationToSet !== undefined && { durationToSet }),
     ...(durationToSet !== undefined &&
       from !== undefined &&
-      to !== undefined && { durationToSpare: durationToSet - (to - from) }),
+      to !== undefined && { durationMargin: durationToSet - (to - from) }),
     ...hardest(turns, job),
   };
 }
 
 /** What the stirrer does where it works hardest, as far as that is known. */
-function hardest(turns: readonly Turn[], { vessel }: Job): PlanScale {
-  const most = hardestOf(turns, "power");
-  if (!most || !vessel.stirrer) return {};
-  const { shearRate, power, torque, speed } = most;
+function hardest(turns: readonly Turn[], { vessel }: Job): ScaleMetrics {
+  const max = hardestOf(turns, "power");
+  if (!max || !vessel.stirrer) return {};
+  const { shearRate, power, torque, speed } = max;
   return {
-    tipSpeed: tipSpeed({ diameterImpeller: vessel.stirrer.diameter, speed }),
+    tipSpeed: tipSpeed({ impeller: vessel.stirrer, speed }),
     ...(shearRate !== undefined && { shearRate }),
     power,
     torque,
@@ -53,7 +53,7 @@ function hardest(turns: readonly Turn[], { vessel }: Job): PlanScale {
 }
 
 /** What of the cold route changes with the size of the vessel. */
-export function coldScaleOf(additions: readonly ColdAdditions[], gel: ExpectedGel, warming: ColdWarming): PlanScale {
+export function coldScaleOf(additions: readonly ColdAdditions[], gel: ExpectedGel, warming: ColdWarming): ScaleMetrics {
   const steps = additions.filter(({ form }) => form !== "stream");
   const rows = steps.flatMap((one) => one.rows);
   const [first] = rows;
@@ -65,7 +65,7 @@ export function coldScaleOf(additions: readonly ColdAdditions[], gel: ExpectedGe
     ...(gel.volumeFractionOil !== undefined && { volumeFractionOil: gel.volumeFractionOil }),
     ...(known.length > 0 &&
       known.length === spans.length && { durationAdding: known.reduce((sum, span) => sum + span, 0) }),
-    ...(warming.temperatureHighest !== undefined && { temperatureHighest: warming.temperatureHighest }),
+    ...(warming.temperatureMax !== undefined && { temperatureMax: warming.temperatureMax }),
   };
 }
 
@@ -83,13 +83,13 @@ function durationOf(moments: readonly Moment[], kind: "heat" | "cool"): number |
 /** From a moment until the gel sets, the vessel left to cool. */
 function timeToSet({ after }: Moment, job: Job): number | undefined {
   const sets = doseTemperature(job, after.contents, "temperatureSetting");
-  const vessel = vesselOf(after, job, noSupply);
+  const vessel = vesselOf(after, job, noHeatSource);
   if (sets === undefined || after.temperature === undefined || typeof vessel === "string") return undefined;
   if (after.temperature <= sets) return 0;
   // A room that is too warm for the gel to set in, or a law that ends before.
   return attempt(
     () => {
-      return vesselLeg({ ...vessel, temperatureEnd: sets }).duration;
+      return vesselSegment({ ...vessel, temperatureEnd: sets }).duration;
     },
     () => undefined,
   );

@@ -61,13 +61,13 @@ const bottomSchema: GenericSchema<unknown, BottomDocument> = variant("shape", [
 
 const vesselSchema: GenericSchema<unknown, VesselDocument> = strictObject({
   name: string(),
-  workingVolume: strictObject({ least: volume, greatest: volume }),
+  workingVolume: strictObject({ min: volume, max: volume }),
   diameter: quantity("length", "400 mm"),
   bottom: exactOptional(bottomSchema),
   baffles: exactOptional(
     strictObject({ count: pipe(number(), integer(), minValue(1)), width: quantity("length", "35 mm") }),
   ),
-  heater: exactOptional(strictObject({ power: quantity("power", "3 kW"), highest: exactOptional(temperature) })),
+  heater: exactOptional(strictObject({ power: quantity("power", "3 kW"), temperatureMax: exactOptional(temperature) })),
   heatLoss: exactOptional(conductance),
   coolingCurve: exactOptional(
     strictObject({
@@ -116,13 +116,13 @@ const viscosityLaw: GenericSchema<unknown, ViscosityLawDocument> = variant("law"
     law: literal("vogel-fulcher-tammann"),
     factor: viscosity,
     coefficient: quantity("temperatureDifference", "810 K"),
-    vogelTemperature: temperature,
+    temperatureVogel: temperature,
   }),
 ]);
 
 const benchSchema: GenericSchema<unknown, BenchDocument> = strictObject({
   source: string(),
-  oilPerGelFormer: exactOptional(strictObject({ least: ratio, greatest: ratio })),
+  oilPerGelFormer: exactOptional(strictObject({ min: ratio, max: ratio })),
   doses: exactOptional(
     array(strictObject({ gelFormer: quantity("massFraction", "9 %"), setsAt: temperature, dissolvesAt: temperature })),
   ),
@@ -138,13 +138,13 @@ const benchSchema: GenericSchema<unknown, BenchDocument> = strictObject({
       }),
     ),
   ),
-  stirrableUpTo: exactOptional(viscosity),
+  stirrableViscosityMax: exactOptional(viscosity),
   yieldStress: exactOptional(quantity("pressure", "8 Pa")),
   strengthTrials: exactOptional(strengthTrialsSchema),
   flowCurve: exactOptional(flowCurveSchema),
   idealSolubility: exactOptional(idealSolubilitySchema),
   settlingAllowed: exactOptional(quantity("length", "0.5 mm")),
-  coldRoute: exactOptional(coldBenchSchema),
+  emulsion: exactOptional(coldBenchSchema),
 });
 
 const stepSchema: GenericSchema<unknown, StepDocument> = variant("do", [
@@ -174,11 +174,11 @@ const stepSchema: GenericSchema<unknown, StepDocument> = variant("do", [
     do: literal("add"),
     phase: string(),
     additions: exactOptional(picklist(["largest", "equal", "geometric", "as at the bench", "stream"])),
-    keeps: exactOptional(picklist(["time", "revolutions", "way of the tip", "energy per volume", "strain"])),
+    keeps: exactOptional(picklist(["time", "revolutions", "tip travel", "energy per volume", "strain"])),
     speed: exactOptional(rotationalSpeed),
     pump: exactOptional(strictObject({ mass: quantity("mass", "3 kg"), in: time })),
-    readTo: exactOptional(quantity("mass", "10 g")),
-    before: exactOptional(string()),
+    increment: exactOptional(quantity("mass", "10 g")),
+    proceedWhen: exactOptional(string()),
     note,
   }),
   strictObject({ do: literal("match clarity"), note }),
@@ -195,9 +195,9 @@ const processSchema: GenericSchema<unknown, ProcessDocument> = strictObject({
   name: string(),
   route: exactOptional(picklist(["hot", "cold"])),
   room: temperature,
-  belowFlashPoint: exactOptional(kelvins),
-  aboveSetting: exactOptional(kelvins),
-  airSpeed: exactOptional(quantity("velocity", "0.2 m/s")),
+  flashPointMargin: exactOptional(kelvins),
+  settingMargin: exactOptional(kelvins),
+  airVelocity: exactOptional(quantity("velocity", "0.2 m/s")),
   air: exactOptional(airSchema),
   workingDay: exactOptional(
     strictObject({

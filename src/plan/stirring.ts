@@ -1,5 +1,5 @@
 import type { CalculationError } from "../error.js";
-import { type FlowCurve, viscosityKinks } from "../laws/index.js";
+import { type FlowCurve, viscosityBreakpoints } from "../laws/index.js";
 import { type Cavern, cavern, type StirredState, stirring, stirringPowerFunction } from "../mixing/index.js";
 import { attempt } from "./attempt.js";
 import { densityThen } from "./bulk-properties.js";
@@ -27,9 +27,9 @@ export interface Stirred extends StirredState {
 export function movedBy(
   stirrer: Stirrer,
   { powerNumber, speed, density, yieldStress }: Stirred & { readonly yieldStress: number },
-  { diameter: diameterVessel }: Vessel,
+  vessel: Vessel,
 ): Cavern {
-  return cavern({ powerNumber, speed, density, yieldStress, diameterImpeller: stirrer.diameter, diameterVessel });
+  return cavern({ powerNumber, speed, density, yieldStress, impeller: stirrer, vessel });
 }
 
 /** Power that the stirrer puts into a volume of the charge [W/m³]. */
@@ -79,7 +79,7 @@ function inWords({ code, faults, message }: CalculationError, { vessel: { stirre
   if (faults.some(({ path }) => path.endsWith("levelToVessel")))
     return "the level of the charge is outside the power curve of the stirrer, 0.1 to 10 times the vessel's diameter";
   if (code !== "unreachable") return message;
-  if (faults.some(({ path }) => path.endsWith("shearConstant"))) return noShear(stirrer);
+  if (faults.some(({ path }) => path.endsWith("metznerOttoConstant"))) return noShear(stirrer);
   return `nothing is known of the power of this kind of stirrer (${stirrer?.kind}): ${powerWanted(stirrer)}`;
 }
 
@@ -138,15 +138,15 @@ function stirredViscosity(
   coolest: number,
   speed: number,
   direction: Readings["direction"],
-): { readonly at: (temperature: number) => number; readonly kinks: readonly number[] } | string {
+): { readonly at: (temperature: number) => number; readonly breakpoints: readonly number[] } | string {
   const { stirrer } = job.vessel;
   const readings = readingsFor(job.bench.viscosities, contents, direction);
   if (!stirrer) return "no stirrer is described";
   if (!readings) return `no viscosity readings on ${direction} of phases ${phasesOf(contents).join(" + ")} together`;
   // Thinner than its readings it gives next to no heat; thicker, it might give any.
-  if (coolest < readings.temperatureLeast) return "the viscosity readings end above this temperature";
+  if (coolest < readings.temperatureMin) return "the viscosity readings end above this temperature";
   const at = viscosityAtStirrer(readings, stirrer, speed);
-  return typeof at === "string" ? at : { at, kinks: viscosityKinks(readings.law) };
+  return typeof at === "string" ? at : { at, breakpoints: viscosityBreakpoints(readings.law) };
 }
 
 /** The power of the stirrer [W] as a function of temperature [°C], from the coolest to the warmest; or what is missing. */
@@ -156,11 +156,11 @@ export function stirringPower(
   [coolest, warmest]: readonly [number, number],
   speed: number,
   direction: Readings["direction"],
-): { readonly at: (temperature: number) => number; readonly kinks: readonly number[] } | string {
+): { readonly at: (temperature: number) => number; readonly breakpoints: readonly number[] } | string {
   if (job.process.route === "cold") {
     // The bench's readings know the room's temperature alone: a gel that warms is thinner, and takes less.
     const stirred = stirredAt(job, contents, job.process.temperatureRoom, speed, direction);
-    return typeof stirred === "string" ? stirred : { at: () => stirred.power, kinks: [] };
+    return typeof stirred === "string" ? stirred : { at: () => stirred.power, breakpoints: [] };
   }
   const viscosity = stirredViscosity(job, contents, coolest, speed, direction);
   if (typeof viscosity === "string") return viscosity;
@@ -173,7 +173,7 @@ export function stirringPower(
       // What holds at both ends holds between them.
       at(coolest);
       at(warmest);
-      return { at, kinks: viscosity.kinks };
+      return { at, breakpoints: viscosity.breakpoints };
     },
     (refusal) => inWords(refusal, job),
   );

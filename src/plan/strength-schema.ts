@@ -17,7 +17,7 @@ export const strengthTrialsSchema: GenericSchema<unknown, StrengthTrialsDocument
   of: picklist(["yield stress", "modulus"]),
   trials: array(strictObject({ gelFormer: dose, strength: stress })),
   threshold: exactOptional(dose),
-  wanted: exactOptional(stress),
+  target: exactOptional(stress),
 });
 
 export const flowCurveSchema: GenericSchema<unknown, FlowCurveDocument> = strictObject({
@@ -37,7 +37,7 @@ export const idealSolubilitySchema: GenericSchema<unknown, IdealSolubilityDocume
 });
 
 export const airSchema: GenericSchema<unknown, AirDocument> = strictObject({
-  bubble: quantity("length", "0.2 mm"),
+  bubbleDiameter: quantity("length", "0.2 mm"),
   surface: exactOptional(picklist(["immobile", "mobile"])),
   clearWithin: exactOptional(quantity("time", "30 min")),
   vacuum: exactOptional(

@@ -26,7 +26,7 @@ export function timelineOf(job: Job, moments: readonly Moment<Step>[]): readonly
       set,
       viscosity: set ? undefined : viscosityThen(job, after, after.onHeat ? "heating" : "cooling"),
       stirring: stirringIn(turning.find(({ number }) => number === i + 1)),
-      law,
+      basis: law,
       note: step.note,
     };
   });

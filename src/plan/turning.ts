@@ -53,7 +53,7 @@ export function hardestOf(
   return turns
     .flatMap(({ where, stirred }) => (typeof stirred === "string" ? [] : [{ ...stirred, where }]))
     .reduce<(Stirred & { readonly where: string }) | undefined>(
-      (most, one) => (most && most[by] >= one[by] ? most : one),
+      (max, one) => (max && max[by] >= one[by] ? max : one),
       undefined,
     );
 }

@@ -1,7 +1,7 @@
 import type { BatchDocument } from "../batch/index.js";
 import type { FormulaDocument } from "../formula/index.js";
 import type { Quantity } from "../units/index.js";
-import type { ColdBenchDocument, ColdStepDocument } from "./cold/types.js";
+import type { ColdStepDocument, EmulsionDocument } from "./cold/types.js";
 import type {
   AirDocument,
   FlowCurveDocument,
@@ -24,7 +24,7 @@ export type ViscosityLawDocument =
       readonly law: "vogel-fulcher-tammann";
       readonly factor: Quantity<"dynamicViscosity">;
       readonly coefficient: Quantity<"temperatureDifference">;
-      readonly vogelTemperature: Quantity<"temperature">;
+      readonly temperatureVogel: Quantity<"temperature">;
     };
 
 /** The viscosity of one composition, taken in one direction at one shear rate: as readings or as a law. */
@@ -53,7 +53,7 @@ export interface BenchDocument {
   /** Where and when it was measured. */
   readonly source: string;
   /** Working range of oil per gel former, by mass, found in trials. */
-  readonly oilPerGelFormer?: { readonly least: number; readonly greatest: number };
+  readonly oilPerGelFormer?: { readonly min: number; readonly max: number };
   /** Setting and dissolving temperature at one or more doses of gel former. */
   readonly doses?: readonly {
     readonly gelFormer: Quantity<"massFraction">;
@@ -62,7 +62,7 @@ export interface BenchDocument {
   }[];
   readonly viscosities?: readonly ViscosityDocument[];
   /** Above this it can no longer be stirred in without tearing the gel or drawing in air. */
-  readonly stirrableUpTo?: Quantity<"dynamicViscosity">;
+  readonly stirrableViscosityMax?: Quantity<"dynamicViscosity">;
   /** Yield stress of the set gel at room temperature. It goes before what flow curve and trials say. */
   readonly yieldStress?: Quantity<"pressure">;
   /** Trials of dose against strength. */
@@ -74,7 +74,7 @@ export interface BenchDocument {
   /** How far particles may settle before the gel has set. */
   readonly settlingAllowed?: Quantity<"length">;
   /** What it found out about the cold route. */
-  readonly coldRoute?: ColdBenchDocument;
+  readonly emulsion?: EmulsionDocument;
 }
 
 /** What is done at the kettle, in order. */
@@ -125,11 +125,11 @@ export interface ProcessDocument {
   /** Room and material temperature. */
   readonly room: Quantity<"temperature">;
   /** Distance that every part of the charge keeps below its flash point. */
-  readonly belowFlashPoint?: Quantity<"temperatureDifference">;
+  readonly flashPointMargin?: Quantity<"temperatureDifference">;
   /** Distance that the mix keeps above its setting temperature when something cold goes in. */
-  readonly aboveSetting?: Quantity<"temperatureDifference">;
+  readonly settingMargin?: Quantity<"temperatureDifference">;
   /** Speed of the air over the open vessel, where evaporation is to be predicted. */
-  readonly airSpeed?: Quantity<"velocity">;
+  readonly airVelocity?: Quantity<"velocity">;
   /** Air in the melt, where it is asked whether that leaves. */
   readonly air?: AirDocument;
   /** The working day that each lot has to fit, from its first step to the last that somebody has to be there for. */

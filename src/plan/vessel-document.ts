@@ -4,7 +4,7 @@ import type { Quantity } from "../units/index.js";
 export interface VesselDocument {
   readonly name: string;
   /** Least volume that covers the impeller, and greatest that leaves room to stir. */
-  readonly workingVolume: { readonly least: Quantity<"volume">; readonly greatest: Quantity<"volume"> };
+  readonly workingVolume: { readonly min: Quantity<"volume">; readonly max: Quantity<"volume"> };
   /** Inner diameter. */
   readonly diameter: Quantity<"length">;
   /** Its bottom; left out for a flat one. */
@@ -15,7 +15,7 @@ export interface VesselDocument {
   readonly heater?: {
     readonly power: Quantity<"power">;
     /** Highest temperature of the hot plate, bath or jacket, where one limits it; `heatedWall` then says how heat passes. */
-    readonly highest?: Quantity<"temperature">;
+    readonly temperatureMax?: Quantity<"temperature">;
   };
   /** Loss to the room per kelvin. This, a cooling curve, or the surfaces: one of the three. */
   readonly heatLoss?: Quantity<"thermalConductance">;
@@ -72,13 +72,13 @@ export interface StirrerDocument {
   /** Usual speed, while the vessel is heated and cooled. */
   readonly speed?: Quantity<"rotationalSpeed">;
   /** Power number times Reynolds number where the charge creeps: measured, or from its maker. */
-  readonly powerConstant?: number;
+  readonly laminarPowerConstant?: number;
   /** Power number where the flow is turbulent: measured, or from its maker. */
   readonly powerNumber?: number;
   /** Mean shear rate in the charge over speed (Metzner and Otto). */
-  readonly shearConstant?: number;
+  readonly metznerOttoConstant?: number;
   /** Revolutions until an addition is even where the charge creeps, counted on this stirrer. */
-  readonly revolutionsUntilEven?: number;
+  readonly revolutionsToBlend?: number;
   /** Height of its upper edge above the lowest point of the vessel. */
   readonly topEdge?: Quantity<"length">;
   /** What has to stand above that; left out for nothing. */

@@ -30,11 +30,11 @@ export interface ViscosityThen {
 export function viscosityThen(job: Job, state: State, direction: Readings["direction"]): ViscosityThen | undefined {
   const readings = readingsFor(job.bench.viscosities, state.contents, direction);
   if (!readings || state.temperature === undefined) return undefined;
-  const { shearRate, viscosityOf, temperatureLeast, temperatureGreatest } = readings;
+  const { shearRate, viscosityOf, temperatureMin, temperatureMax } = readings;
   return {
     viscosity: viscosityOf(state.temperature),
     shearRate,
-    beyondReadings: state.temperature < temperatureLeast || state.temperature > temperatureGreatest,
+    beyondReadings: state.temperature < temperatureMin || state.temperature > temperatureMax,
   };
 }
 

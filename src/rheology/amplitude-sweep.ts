@@ -44,12 +44,12 @@ function firstFall(readings: readonly SweepReading[], above: (reading: SweepRead
  *   { stress: 10, storageModulus: 380, lossModulus: 60 },
  *   { stress: 100, storageModulus: 20, lossModulus: 20 },
  * ];
- * sweepYieldStresses({ points }); // => { give: 10, flow: 100 }
+ * sweepYieldStresses({ points }); // => { yieldPoint: 10, flowPoint: 100 }
  * ```
  */
 export function sweepYieldStresses(input: { readonly points: readonly SweepReading[]; readonly drop?: number }): {
-  readonly give: number;
-  readonly flow: number;
+  readonly yieldPoint: number;
+  readonly flowPoint: number;
 } {
   const { points, drop = 0.05 } = record(input, "input");
   const kept = 1 - fraction(drop, "drop");
@@ -68,12 +68,12 @@ export function sweepYieldStresses(input: { readonly points: readonly SweepReadi
   if (twice) refuse("input", "points", `two readings at ${twice.stress} Pa`, "one reading at each stress");
   const plateau = readings[0]?.storageModulus ?? 0;
   return {
-    give: firstFall(
+    yieldPoint: firstFall(
       readings,
       ({ storageModulus }) => Math.log(storageModulus / plateau / kept),
       "end of the linear range",
     ),
-    flow: firstFall(
+    flowPoint: firstFall(
       readings,
       ({ storageModulus, lossModulus }) => Math.log(storageModulus / lossModulus),
       "flow point",

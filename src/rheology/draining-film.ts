@@ -10,7 +10,7 @@ export interface DrainedFilm {
   /** Thickness at the distance [m]. */
   readonly thickness: number;
   /** Mean thickness from the upper edge down to the distance [m]. */
-  readonly meanThickness: number;
+  readonly thicknessMean: number;
 }
 
 /**
@@ -59,5 +59,5 @@ export function drainedFilm(input: {
   const rate = Math.exp(root(off, -reach, reach, "wall shear rate", 1e-15));
   const thickness = result(stressOf(rate) / pull, "thickness");
   const gone = (thickness * thickness * flowMoment(curve, rate, 1)) / speed;
-  return { thickness, meanThickness: result(thickness - gone, "mean thickness") };
+  return { thickness, thicknessMean: result(thickness - gone, "mean thickness") };
 }

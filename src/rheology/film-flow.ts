@@ -7,13 +7,13 @@ import { pullAlong } from "./slope.js";
 /** How an even film runs down a slope. */
 export interface FilmFlow {
   /** Velocity at the surface [m/s]. */
-  readonly surfaceVelocity: number;
+  readonly velocitySurface: number;
   /** Volume that passes, on each metre of width [m²/s]. */
   readonly flowPerWidth: number;
   /** Shear stress on the wall [Pa]. */
-  readonly wallStress: number;
+  readonly stressWall: number;
   /** Shear rate at the wall [1/s]. */
-  readonly wallShearRate: number;
+  readonly shearRateWall: number;
 }
 
 /**
@@ -35,7 +35,7 @@ export interface FilmFlow {
  * ```ts
  * import { filmFlow } from "gelwright/rheology";
  * const curve = { law: "newton", viscosity: 2 } as const;
- * filmFlow({ curve, density: 1000, thickness: 0.001 }).surfaceVelocity; // => 0.0024516625
+ * filmFlow({ curve, density: 1000, thickness: 0.001 }).velocitySurface; // => 0.0024516625
  * ```
  */
 export function filmFlow(input: {
@@ -46,12 +46,12 @@ export function filmFlow(input: {
 }): FilmFlow {
   const { curve, density, thickness, inclination } = record(input, "input");
   const deep = positive(thickness, "thickness");
-  const wallStress = result(positive(density, "density") * pullAlong(inclination) * deep, "wall stress");
-  const wallShearRate = result(compileFlowCurve(curve, "curve").rateOf(wallStress), "wall shear rate");
+  const stressWall = result(positive(density, "density") * pullAlong(inclination) * deep, "wall stress");
+  const shearRateWall = result(compileFlowCurve(curve, "curve").rateOf(stressWall), "wall shear rate");
   return {
-    surfaceVelocity: result(deep * flowMoment(curve, wallShearRate, 0), "surface velocity"),
-    flowPerWidth: result(deep * deep * flowMoment(curve, wallShearRate, 1), "flow"),
-    wallStress,
-    wallShearRate,
+    velocitySurface: result(deep * flowMoment(curve, shearRateWall, 0), "surface velocity"),
+    flowPerWidth: result(deep * deep * flowMoment(curve, shearRateWall, 1), "flow"),
+    stressWall,
+    shearRateWall,
   };
 }

@@ -32,9 +32,9 @@ export interface FlowFit {
   /** Readings less fitted parameters. */
   readonly degreesOfFreedom: number;
   /** Lowest shear rate read [1/s]. */
-  readonly shearRateLeast: number;
+  readonly shearRateMin: number;
   /** Highest shear rate read [1/s]. */
-  readonly shearRateGreatest: number;
+  readonly shearRateMax: number;
 }
 
 /** Refuses readings that are too few for a model, and says how many it takes. */
@@ -127,7 +127,7 @@ export function fitFlowCurve(input: {
     sumOfSquares: result(fit.sumOfSquares, "sum of squares"),
     standardDeviation: Math.sqrt(variance),
     degreesOfFreedom,
-    shearRateLeast: Math.min(...rates),
-    shearRateGreatest: Math.max(...rates),
+    shearRateMin: Math.min(...rates),
+    shearRateMax: Math.max(...rates),
   };
 }

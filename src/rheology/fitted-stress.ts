@@ -11,9 +11,9 @@ export interface FittedStress {
   /** Standard error of that stress [Pa], from the scatter of the readings alone. */
   readonly standardError: number;
   /** Lower confidence limit of that stress [Pa]; a curve that is hardly known may have it below 0. */
-  readonly least: number;
+  readonly min: number;
   /** Upper confidence limit [Pa]. */
-  readonly greatest: number;
+  readonly max: number;
   /** True outside the shear rates that were read, where the model is a guess. */
   readonly extrapolated: boolean;
 }
@@ -46,10 +46,7 @@ export function fittedStressAt(input: {
   readonly confidence?: number;
 }): FittedStress {
   const { fit, shearRate, confidence } = record(input, "input");
-  const { model, curve, parameters, covariance, degreesOfFreedom, shearRateLeast, shearRateGreatest } = record(
-    fit,
-    "fit",
-  );
+  const { model, curve, parameters, covariance, degreesOfFreedom, shearRateMin, shearRateMax } = record(fit, "fit");
   const limits = confidenceFactor(confidence, degreesOfFreedom, "fit.degreesOfFreedom");
   const rate = positive(shearRate, "shearRate");
   const stress = result(compileFlowCurve(curve, "fit.curve").stressOf(rate), "stress");
@@ -74,10 +71,9 @@ export function fittedStressAt(input: {
   return {
     stress,
     standardError,
-    least: result(stress - reach, "lower limit"),
-    greatest: result(stress + reach, "upper limit"),
+    min: result(stress - reach, "lower limit"),
+    max: result(stress + reach, "upper limit"),
     extrapolated:
-      rate < positive(shearRateLeast, "fit.shearRateLeast") ||
-      rate > positive(shearRateGreatest, "fit.shearRateGreatest"),
+      rate < positive(shearRateMin, "fit.shearRateMin") || rate > positive(shearRateMax, "fit.shearRateMax"),
   };
 }

@@ -53,7 +53,7 @@ export function fittedViscosityAt(input: {
   readonly temperature: number;
 }): FittedViscosity {
   const { fit, temperature } = record(input, "input");
-  const { law, covariance, temperatureLeast, temperatureGreatest } = record(fit, "fit");
+  const { law, covariance, temperatureMin, temperatureMax } = record(fit, "fit");
   const viscosity = compileViscosity(law, "extend", "fit.law").viscosityOf(temperature);
   const slopes = slopesOf(law, temperature);
   let variance = 0;
@@ -69,7 +69,7 @@ export function fittedViscosityAt(input: {
       relativeStandardError: Math.sqrt(Math.max(0, result(variance, "variance"))),
     }),
     extrapolated:
-      temperature < warmth(temperatureLeast, "fit.temperatureLeast") ||
-      temperature > warmth(temperatureGreatest, "fit.temperatureGreatest"),
+      temperature < warmth(temperatureMin, "fit.temperatureMin") ||
+      temperature > warmth(temperatureMax, "fit.temperatureMax"),
   };
 }

@@ -18,7 +18,7 @@ export interface FlowForm {
   /** Names of the parameters, as in the curve. */
   readonly names: readonly string[];
   /** The shapes to start from, for readings between two rates. */
-  readonly shapes: (least: number, greatest: number) => readonly (readonly number[])[];
+  readonly shapes: (min: number, max: number) => readonly (readonly number[])[];
   readonly columns: (shape: readonly number[], rate: number) => readonly number[];
   readonly known: (rate: number) => number;
   readonly parameters: (coefficients: readonly number[], shape: readonly number[]) => readonly number[];
@@ -70,7 +70,7 @@ function sum(names: readonly string[], yields: boolean, index: boolean, curve: F
 const casson: FlowForm = {
   names: ["yieldStress", "plasticViscosity"],
   // The shape is b/a.
-  shapes: (least, greatest) => ladder(0.03 / Math.sqrt(greatest), 30 / Math.sqrt(least), 16).map((one) => [one]),
+  shapes: (min, max) => ladder(0.03 / Math.sqrt(max), 30 / Math.sqrt(min), 16).map((one) => [one]),
   columns: ([shape = 0], rate) => [(1 + shape * Math.sqrt(rate)) ** 2],
   known: nothing,
   parameters: ([yieldStress = 0], [shape = 0]) => [Math.sqrt(yieldStress), Math.sqrt(yieldStress) * shape],
@@ -105,10 +105,10 @@ function carreau(sharpness: number | undefined, held: number | undefined): FlowF
       ...(fitsInfinite ? ["viscosityInfinite"] : []),
       ...(sharpness === undefined ? ["transition"] : []),
     ],
-    shapes: (least, greatest) => {
+    shapes: (min, max) => {
       // A bend takes more than a decade of rates: two times a decade miss none. No rheometer spans twenty decades.
-      const times = Math.min(Math.ceil(2 * (Math.log10(greatest) - Math.log10(least))), 40) + 5;
-      return ladder(0.1 / greatest, 10 / least, times).flatMap((time) =>
+      const times = Math.min(Math.ceil(2 * (Math.log10(max) - Math.log10(min))), 40) + 5;
+      return ladder(0.1 / max, 10 / min, times).flatMap((time) =>
         [0.1, 0.3, 0.5, 0.7, 0.9].flatMap((index) => bends.map((one) => [time, index, one])),
       );
     },

@@ -9,8 +9,8 @@ export interface FlowReading {
 }
 
 /** Checks readings of which there have to be at least so many. */
-export function flowReadings(points: readonly FlowReading[], least: number): readonly FlowReading[] {
-  return list(points, "points", least).map((point, i) => {
+export function flowReadings(points: readonly FlowReading[], min: number): readonly FlowReading[] {
+  return list(points, "points", min).map((point, i) => {
     const { shearRate, stress } = record(point, `points[${i}]`);
     return {
       shearRate: positive(shearRate, `points[${i}].shearRate`),

@@ -10,11 +10,11 @@ export { type FittedStress, fittedStressAt } from "./fitted-stress.js";
 export { type FittedViscosity, fittedViscosityAt } from "./fitted-viscosity.js";
 export type { FlowModel } from "./flow-forms.js";
 export type { FlowReading } from "./flow-reading.js";
-export { levellingTime, markThatStays, type Ripple } from "./levelling.js";
+export { levellingTime, type Ripple, residualBrushMark } from "./levelling.js";
 export { flowThroughNozzle, type NozzleFlow, nozzleFlow } from "./nozzle.js";
 export { ohnesorgeNumber } from "./ohnesorge.js";
 export { letDown, oilAbsorption, packedFraction, wettingOil } from "./pigment.js";
-export { type ShearOfUse, shearRatesOfUse, type ViscosityOfUse, viscositiesOfUse } from "./shear-rates-of-use.js";
+export { type ShearInUse, shearRatesInUse, type ViscosityInUse, viscositiesInUse } from "./shear-rates-in-use.js";
 export {
   batchelorViscosity,
   einsteinViscosity,

@@ -68,11 +68,11 @@ export function levellingTime(input: Ripple & { readonly viscosity: number; read
  * @source worked by hand (the wall stress of the lubrication equation; handbooks print other factors for other measures of height)
  * @example
  * ```ts
- * import { markThatStays } from "gelwright/rheology";
- * markThatStays({ yieldStress: 0.5, surfaceTension: 0.03, thickness: 100e-6, wavelength: 0.002 }); // => 0.000005375255738866581
+ * import { residualBrushMark } from "gelwright/rheology";
+ * residualBrushMark({ yieldStress: 0.5, surfaceTension: 0.03, thickness: 100e-6, wavelength: 0.002 }); // => 0.000005375255738866581
  * ```
  */
-export function markThatStays(input: Ripple & { readonly yieldStress: number }): number {
+export function residualBrushMark(input: Ripple & { readonly yieldStress: number }): number {
   const { yieldStress } = record(input, "input");
   return result(positive(yieldStress, "yieldStress") / drive(input).stress, "amplitude");
 }

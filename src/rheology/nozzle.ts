@@ -7,15 +7,15 @@ import { flowMoment } from "./flow-moment.js";
 /** How a fluid is sheared in a nozzle, a needle or a pipe. */
 export interface NozzleFlow {
   /** 4Q/(πR³), the rate at the wall if it were Newton's fluid [1/s]. */
-  readonly apparentShearRate: number;
+  readonly shearRateApparent: number;
   /** True rate at the wall [1/s]. */
-  readonly wallShearRate: number;
+  readonly shearRateWall: number;
   /** True over apparent rate [-]: (3n + 1)/(4n) for a power law. */
   readonly correction: number;
   /** Stress at the wall [Pa]. */
-  readonly wallStress: number;
+  readonly stressWall: number;
   /** Viscosity at the wall [Pa·s]. */
-  readonly wallViscosity: number;
+  readonly viscosityWall: number;
   /** Pressure that it takes on each metre of length [Pa/m], without the loss at the inlet. */
   readonly pressureGradient: number;
   /** Share of the radius that moves as a plug [-]. */
@@ -58,16 +58,16 @@ export function nozzleFlow(input: {
   const low = Math.log(3 * flow) - 1e-9;
   let reach = 1;
   while (off(low + reach) < 0 && reach < 1e3) reach *= 2;
-  const wallShearRate = result(Math.exp(root(off, low, low + reach, "wall shear rate", 1e-15)), "wall shear rate");
-  const wallStress = result(compiled.stressOf(wallShearRate), "wall stress");
+  const shearRateWall = result(Math.exp(root(off, low, low + reach, "wall shear rate", 1e-15)), "wall shear rate");
+  const stressWall = result(compiled.stressOf(shearRateWall), "wall stress");
   return {
-    apparentShearRate: result(4 * flow, "apparent shear rate"),
-    wallShearRate,
-    correction: result(wallShearRate / (4 * flow), "correction"),
-    wallStress,
-    wallViscosity: viscosityAtRate(compiled, wallShearRate),
-    pressureGradient: result((2 * wallStress) / radius, "pressure gradient"),
-    plug: compiled.yieldStress / wallStress,
+    shearRateApparent: result(4 * flow, "apparent shear rate"),
+    shearRateWall,
+    correction: result(shearRateWall / (4 * flow), "correction"),
+    stressWall,
+    viscosityWall: viscosityAtRate(compiled, shearRateWall),
+    pressureGradient: result((2 * stressWall) / radius, "pressure gradient"),
+    plug: compiled.yieldStress / stressWall,
   };
 }
 
@@ -97,7 +97,7 @@ export function flowThroughNozzle(input: {
 }): number {
   const { curve, diameter, pressureGradient } = record(input, "input");
   const radius = positive(diameter, "diameter") / 2;
-  const wallStress = result((radius * positive(pressureGradient, "pressureGradient")) / 2, "wall stress");
-  const rate = result(compileFlowCurve(curve, "curve").rateOf(wallStress), "wall shear rate");
+  const stressWall = result((radius * positive(pressureGradient, "pressureGradient")) / 2, "wall stress");
+  const rate = result(compileFlowCurve(curve, "curve").rateOf(stressWall), "wall shear rate");
   return result(Math.PI * radius ** 3 * flowMoment(curve, rate, 2), "flow rate");
 }

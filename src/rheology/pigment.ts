@@ -8,26 +8,26 @@ const linseed = 930;
  *
  * $$\mathrm{OA} = \frac{93\,V}{m} \quad\text{g per 100 g, with } V \text{ in ml and } m \text{ in g}$$
  *
- * @param input.oilVolume - Oil taken up until a smooth paste holds together [m³], above 0.
- * @param input.pigmentMass - Pigment weighed in [kg], above 0.
- * @param input.oilDensity - Density of the oil [kg/m³], above 0; 930, linseed oil's, by default.
+ * @param input.volumeOil - Oil taken up until a smooth paste holds together [m³], above 0.
+ * @param input.massPigment - Pigment weighed in [kg], above 0.
+ * @param input.densityOil - Density of the oil [kg/m³], above 0; 930, linseed oil's, by default.
  * @returns Oil absorption [g of oil per 100 g of pigment].
  * @throws CalculationError `input` where an argument is out of range.
  * @source iso-787-5 from memory
  * @example
  * ```ts
  * import { oilAbsorption } from "gelwright/rheology";
- * oilAbsorption({ oilVolume: 1e-6, pigmentMass: 0.005 }); // => 18.6
+ * oilAbsorption({ volumeOil: 1e-6, massPigment: 0.005 }); // => 18.6
  * ```
  */
 export function oilAbsorption(input: {
-  readonly oilVolume: number;
-  readonly pigmentMass: number;
-  readonly oilDensity?: number;
+  readonly volumeOil: number;
+  readonly massPigment: number;
+  readonly densityOil?: number;
 }): number {
-  const { oilVolume, pigmentMass, oilDensity = linseed } = record(input, "input");
-  const oil = positive(oilVolume, "oilVolume") * positive(oilDensity, "oilDensity");
-  return result((100 * oil) / positive(pigmentMass, "pigmentMass"), "oil absorption");
+  const { volumeOil, massPigment, densityOil = linseed } = record(input, "input");
+  const oil = positive(volumeOil, "volumeOil") * positive(densityOil, "densityOil");
+  return result((100 * oil) / positive(massPigment, "massPigment"), "oil absorption");
 }
 
 /**
@@ -37,26 +37,26 @@ export function oilAbsorption(input: {
  *
  * Hard to say better without a rub-out in the oil itself: another oil wets more or less well than linseed oil.
  *
- * @param input.pigmentMass - Pigment [kg], above 0.
+ * @param input.massPigment - Pigment [kg], above 0.
  * @param input.oilAbsorption - Oil absorption [g of linseed oil per 100 g of pigment], above 0.
- * @param input.oilDensity - Density of the oil that is used [kg/m³], above 0; 930, linseed oil's, by default.
+ * @param input.densityOil - Density of the oil that is used [kg/m³], above 0; 930, linseed oil's, by default.
  * @returns Least mass of oil [kg] that wets it; a paste that flows takes more.
  * @throws CalculationError `input` where an argument is out of range.
  * @source iso-787-5 the measure, from memory; that volume counts is common practice, no source
  * @example
  * ```ts
  * import { wettingOil } from "gelwright/rheology";
- * wettingOil({ pigmentMass: 2, oilAbsorption: 40, oilDensity: 930 }); // => 0.8
+ * wettingOil({ massPigment: 2, oilAbsorption: 40, densityOil: 930 }); // => 0.8
  * ```
  */
 export function wettingOil(input: {
-  readonly pigmentMass: number;
+  readonly massPigment: number;
   readonly oilAbsorption: number;
-  readonly oilDensity?: number;
+  readonly densityOil?: number;
 }): number {
-  const { pigmentMass, oilAbsorption: absorption, oilDensity = linseed } = record(input, "input");
-  const volume = (positive(pigmentMass, "pigmentMass") * positive(absorption, "oilAbsorption")) / (100 * linseed);
-  return result(volume * positive(oilDensity, "oilDensity"), "oil");
+  const { massPigment, oilAbsorption: absorption, densityOil = linseed } = record(input, "input");
+  const volume = (positive(massPigment, "massPigment") * positive(absorption, "oilAbsorption")) / (100 * linseed);
+  return result(volume * positive(densityOil, "densityOil"), "oil");
 }
 
 /**
@@ -67,25 +67,25 @@ export function wettingOil(input: {
  * What paint makers call the critical pigment volume concentration; it serves as φ_m of a suspension's viscosity.
  *
  * @param input.oilAbsorption - Oil absorption [g of linseed oil per 100 g of pigment], above 0.
- * @param input.pigmentDensity - Density of the pigment [kg/m³], above 0.
- * @param input.linseedDensity - Density of linseed oil [kg/m³], above 0; 930 by default, and 935 in some handbooks.
+ * @param input.densityPigment - Density of the pigment [kg/m³], above 0.
+ * @param input.densityLinseed - Density of linseed oil [kg/m³], above 0; 930 by default, and 935 in some handbooks.
  * @returns Volume fraction.
  * @throws CalculationError `input` where an argument is out of range.
  * @source lewarchik-2014 the equation, with 935
  * @example
  * ```ts
  * import { packedFraction } from "gelwright/rheology";
- * packedFraction({ oilAbsorption: 20, pigmentDensity: 4650 }); // => 0.5
+ * packedFraction({ oilAbsorption: 20, densityPigment: 4650 }); // => 0.5
  * ```
  */
 export function packedFraction(input: {
   readonly oilAbsorption: number;
-  readonly pigmentDensity: number;
-  readonly linseedDensity?: number;
+  readonly densityPigment: number;
+  readonly densityLinseed?: number;
 }): number {
-  const { oilAbsorption: absorption, pigmentDensity, linseedDensity = linseed } = record(input, "input");
-  const oil = (positive(absorption, "oilAbsorption") / 100) * positive(pigmentDensity, "pigmentDensity");
-  return result(1 / (1 + oil / positive(linseedDensity, "linseedDensity")), "packed fraction");
+  const { oilAbsorption: absorption, densityPigment, densityLinseed = linseed } = record(input, "input");
+  const oil = (positive(absorption, "oilAbsorption") / 100) * positive(densityPigment, "densityPigment");
+  return result(1 / (1 + oil / positive(densityLinseed, "densityLinseed")), "packed fraction");
 }
 
 /**

@@ -15,8 +15,8 @@ export function refuseUnseen(
   rates: readonly number[],
 ): void {
   const value = (name: string): number | undefined => parameters?.[names.indexOf(name)];
-  const least = Math.min(...rates);
-  const greatest = Math.max(...rates);
+  const min = Math.min(...rates);
+  const max = Math.max(...rates);
   const missing = (found: string, expected: string): never =>
     refuse("unreachable", "points", found, `for ${model} ${expected}`);
   const [zero, infinite] = [value("viscosityZero"), value("viscosityInfinite")];
@@ -26,17 +26,17 @@ export function refuseUnseen(
     const fitted = value(name);
     if (fitted === undefined || fitted > 0) continue;
     if (name === "yieldStress")
-      missing("no yield stress", `readings below ${least} 1/s at which the stress levels off, or a model without one`);
+      missing("no yield stress", `readings below ${min} 1/s at which the stress levels off, or a model without one`);
     if (name === "viscosityInfinite")
-      missing("no plateau at high rates", `readings above ${greatest} 1/s, or viscosityInfinite given`);
+      missing("no plateau at high rates", `readings above ${max} 1/s, or viscosityInfinite given`);
     missing(`${name} ${fitted}`, "stresses that rise with the shear rate");
   }
   if ((infinite ?? 0) > (zero ?? Number.POSITIVE_INFINITY))
     missing("thickening", "stresses that rise less than the shear rate");
   const time = value("timeConstant");
   if (time === undefined) return;
-  if (time * least > 1)
-    missing("no plateau at rest", `readings below ${least} 1/s, down to where the viscosity no longer rises`);
-  if (time * greatest < 1) missing("no thinning", `readings above ${greatest} 1/s, up to where it thins, or newton`);
+  if (time * min > 1)
+    missing("no plateau at rest", `readings below ${min} 1/s, down to where the viscosity no longer rises`);
+  if (time * max < 1) missing("no thinning", `readings above ${max} 1/s, up to where it thins, or newton`);
   if ((value("flowIndex") ?? 0) >= 1) missing("no thinning", "stresses that rise less than the shear rate");
 }

@@ -21,13 +21,13 @@ export interface ViscosityFit<Law extends MeltLaw = MeltLaw> {
   /** Readings less parameters. */
   readonly degreesOfFreedom: number;
   /** Lowest temperature read [°C]. */
-  readonly temperatureLeast: number;
+  readonly temperatureMin: number;
   /** Highest temperature read [°C]. */
-  readonly temperatureGreatest: number;
+  readonly temperatureMax: number;
 }
 
 /** Checks readings, which have to stand at so many different temperatures. */
-export function viscosityReadings(points: readonly ViscosityReading[], least: number): readonly ViscosityReading[] {
+export function viscosityReadings(points: readonly ViscosityReading[], min: number): readonly ViscosityReading[] {
   const readings = list(points, "points", 1).map((point, i) => {
     const { temperature: warmth, viscosity } = record(point, `points[${i}]`);
     return {
@@ -36,8 +36,8 @@ export function viscosityReadings(points: readonly ViscosityReading[], least: nu
     };
   });
   const different = new Set(readings.map((reading) => reading.temperature)).size;
-  if (different < least)
-    refuse("input", "points", `readings at ${different} temperatures`, `readings at ${least} or more temperatures`);
+  if (different < min)
+    refuse("input", "points", `readings at ${different} temperatures`, `readings at ${min} or more temperatures`);
   return readings;
 }
 
@@ -68,7 +68,7 @@ export function viscosityFit<Law extends MeltLaw>(
     residuals: residuals.map((one) => result(one, "residual")),
     sumOfSquares: result(sumOfSquares, "sum of squares"),
     degreesOfFreedom,
-    temperatureLeast: Math.min(...temperatures),
-    temperatureGreatest: Math.max(...temperatures),
+    temperatureMin: Math.min(...temperatures),
+    temperatureMax: Math.max(...temperatures),
   };
 }

@@ -151,7 +151,7 @@ export function additionNumbers({ cold }: Plan): Table {
         phase,
         String(i + 1),
         String(row.mass),
-        ...[row.share, row.shareGreatest, row.rate].map(cell),
+        ...[row.share, row.shareMax, row.rate].map(cell),
         String(row.massOil),
         String(row.massInVessel),
         String(row.volumeFractionOil),

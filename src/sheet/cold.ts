@@ -16,14 +16,14 @@ export function additionsOf({ cold, timeline }: Plan): readonly string[] {
 }
 
 function howTo(of: ColdAdditions): readonly string[] {
-  const { form, before } = of;
+  const { form, proceedWhen } = of;
   const ifItTurns =
     "If it turns thin, greasy or grainy: add nothing more, write down the number and the time, keep all of it, and ask whoever owns the formula.";
   return form === "stream"
     ? [
         "Mix the phase beforehand.",
         "Set the pump to the first row and raise it evenly to the next.",
-        `At each row look in: the gel is ${before}. If it is not, stop the pump, stir on, and look again.`,
+        `At each row look in: the gel is ${proceedWhen}. If it is not, stop the pump, stir on, and look again.`,
         ifItTurns,
         ...onTheDrive(of),
         timesOf(of),
@@ -31,7 +31,7 @@ function howTo(of: ColdAdditions): readonly string[] {
     : [
         "Mix the phase beforehand, and take each addition from that mix.",
         `Pour one addition in a thin stream where the stirrer draws it in${noFasterThan(of)}; then stir on and wait.`,
-        `Tick the box when the gel is ${before}. Only then comes the next. If it takes longer than the table says, wait longer; never make up for it with a larger addition.`,
+        `Tick the box when the gel is ${proceedWhen}. Only then comes the next. If it takes longer than the table says, wait longer; never make up for it with a larger addition.`,
         "If an addition came out smaller, leave it so: the last one takes what is left, but no more than the one before it at a time. If one came out larger, wait until it is taken up, and take so much less for the next.",
         ifItTurns,
         ...onTheDrive(of),
@@ -40,8 +40,8 @@ function howTo(of: ColdAdditions): readonly string[] {
 }
 
 /** What pump or hand delivers at most. */
-function noFasterThan({ rateGreatest }: ColdAdditions): string {
-  return rateGreatest === undefined ? "" : `, no faster than ${massRate(rateGreatest)}`;
+function noFasterThan({ rateMax }: ColdAdditions): string {
+  return rateMax === undefined ? "" : `, no faster than ${massRate(rateMax)}`;
 }
 
 /** What to make of thickness and torque: from thinning to torque common practice, no source. */
@@ -65,19 +65,19 @@ function onTheDrive({ rows, shearRate, speed }: ColdAdditions): readonly string[
 }
 
 /** What the times are worth. */
-function timesOf({ keeps, uptakeFactor, timesNotKnown }: ColdAdditions): string {
+function timesOf({ keeps, incorporationTimeFactor, timesNotKnown }: ColdAdditions): string {
   if (timesNotKnown) return `Times are not known: ${timesNotKnown}. Go by the look of the gel.`;
   const kept = {
     time: "",
     revolutions: ", so that the stirrer turns as often as it did there",
-    "way of the tip": ", so that the stirrer's tip goes as far as it did there",
+    "tip travel": ", so that the stirrer's tip goes as far as it did there",
     "energy per volume": ", so that each litre takes as much energy from the stirrer as it did there",
     strain: ", so that the gel is sheared as much in all as it was there",
   }[keeps];
-  return `Times are an estimate for the day, no permission to go on: the bench's${factor(uptakeFactor)}${kept}.`;
+  return `Times are an estimate for the day, no permission to go on: the bench's${factor(incorporationTimeFactor)}${kept}.`;
 }
 
-function factor(of: ColdAdditions["uptakeFactor"]): string {
+function factor(of: ColdAdditions["incorporationTimeFactor"]): string {
   const [first, last] = [of?.first ?? 1, of?.last ?? 1].map((one) => Number(one.toPrecision(3)));
   if (first === last) return first === 1 ? "" : `, times ${first}`;
   return `, times ${first} at first and ${last} in the end`;
@@ -96,18 +96,15 @@ export function speedsOf(speeds: ColdSpeeds | undefined): readonly string[] {
 }
 
 /** How warm stirring makes it. */
-export function warmingOf(
-  { temperatureHighest, leftOut, loss }: ColdWarming,
-  temperatureRoom: number,
-): readonly string[] {
+export function warmingOf({ temperatureMax, leftOut, loss }: ColdWarming, temperatureRoom: number): readonly string[] {
   const steps = [...new Set(leftOut.map(({ step }) => step))].join(", ");
   const left =
     leftOut.length === 0
       ? ""
-      : ` The heat of stirring in step ${steps} is not known: ${[...new Set(leftOut.map(({ why }) => why))].join("; ")}.`;
-  if (temperatureHighest === undefined) return [`How warm stirring makes it is not known.${left}`];
-  if (temperatureHighest - temperatureRoom < 0.05) return left ? [left.trim()] : [];
-  return [`Stirring warms it to ${celsius(temperatureHighest)} at most, cooling by ${loss}.${left}`];
+      : ` The heat of stirring in step ${steps} is not known: ${[...new Set(leftOut.map(({ reason }) => reason))].join("; ")}.`;
+  if (temperatureMax === undefined) return [`How warm stirring makes it is not known.${left}`];
+  if (temperatureMax - temperatureRoom < 0.05) return left ? [left.trim()] : [];
+  return [`Stirring warms it to ${celsius(temperatureMax)} at most, cooling by ${loss}.${left}`];
 }
 
 /** What the bench's figures make of the gel. */

@@ -24,8 +24,8 @@ export function percent(fraction: number, digits = 4): string {
 }
 
 /** A content between its bounds: one figure where they meet. */
-export function percentBetween({ least, greatest }: { readonly least: number; readonly greatest: number }): string {
-  const [low, high] = [percent(least), percent(greatest)];
+export function percentBetween({ min, max }: { readonly min: number; readonly max: number }): string {
+  const [low, high] = [percent(min), percent(max)];
   return low === high ? low : `between ${low} and ${high} (an index is not known)`;
 }
 
@@ -53,7 +53,7 @@ export function packCount(packs: number): string {
 }
 
 /** Mass in a minute, in grams below a kilogram. */
-export function massRate(perSecond: number): string {
-  const aMinute = 60 * perSecond;
+export function massRate(specificRate: number): string {
+  const aMinute = 60 * specificRate;
   return aMinute < 1 ? `${Number((1000 * aMinute).toPrecision(3))} g/min` : `${Number(aMinute.toPrecision(3))} kg/min`;
 }

@@ -27,9 +27,9 @@ import { version } from "./version.js";
  *     version: 1,
  *     target: { mass: "10 kg" },
  *     density: "945 kg/m³",
- *     balances: [{ name: "scale", increment: "1 g", capacity: "15 kg", leastWeight: "50 g" }],
+ *     balances: [{ name: "scale", increment: "1 g", capacity: "15 kg", minimumWeight: "50 g" }],
  *   },
- *   vessel: { name: "kettle", workingVolume: { least: "5 L", greatest: "20 L" }, diameter: "300 mm" },
+ *   vessel: { name: "kettle", workingVolume: { min: "5 L", max: "20 L" }, diameter: "300 mm" },
  *   process: {
  *     name: "hot route",
  *     room: "20 °C",

@@ -2,11 +2,11 @@ import { record } from "../guards.js";
 import type { NaturalOrigin, Plan, PlanCost } from "../plan/index.js";
 import { additionsOf, expectedOf, speedsOf, warmingOf } from "./cold.js";
 import { celsius, kilograms, packCount, percent, percentBetween, span, weighed } from "./figures.js";
-import { afterFilling, evaporationOf, exposureOf, orderOfAddition, timeToWorkIn } from "./heat.js";
+import { afterFilling, evaporationOf, orderOfAddition, thermalExposureOf, timeToWorkIn } from "./heat.js";
 import { render } from "./render.js";
 import { filmOnWall, strengthSections } from "./strength.js";
 import { markdownList, markdownTable, markdownText } from "./table.js";
-import { allowanceTable, checkTable, lawTable, orderTable, timelineTable, weighingTable } from "./tables.js";
+import { allowanceTable, basisTable, checkTable, orderTable, timelineTable, weighingTable } from "./tables.js";
 import { version } from "./version.js";
 
 /**
@@ -34,9 +34,9 @@ import { version } from "./version.js";
  *     version: 1,
  *     target: { mass: "10 kg" },
  *     density: "945 kg/m³",
- *     balances: [{ name: "scale", increment: "1 g", capacity: "15 kg", leastWeight: "50 g" }],
+ *     balances: [{ name: "scale", increment: "1 g", capacity: "15 kg", minimumWeight: "50 g" }],
  *   },
- *   vessel: { name: "kettle", workingVolume: { least: "5 L", greatest: "20 L" }, diameter: "300 mm" },
+ *   vessel: { name: "kettle", workingVolume: { min: "5 L", max: "20 L" }, diameter: "300 mm" },
  *   process: {
  *     name: "hot route",
  *     room: "20 °C",
@@ -54,7 +54,7 @@ function sheetOf(plan: Plan): string {
   const { weighing, checks } = plan;
   const open = checks.filter((check) => check.verdict !== "met");
   const finest = Math.min(...weighing.lines.map((line) => line.increment));
-  const total = `**Total to weigh: ${weighed(weighing.total, finest)}**${weighing.onGrid ? "" : ` (${kilograms(weighing.totalWanted, 7)} would do; this is the next above it that the balances reach)`}`;
+  const total = `**Total to weigh: ${weighed(weighing.total, finest)}**${weighing.onGrid ? "" : ` (${kilograms(weighing.totalTarget, 7)} would do; this is the next above it that the balances reach)`}`;
   return [
     `# Batch sheet: ${markdownText(plan.formula)}`,
     heading(plan),
@@ -89,18 +89,18 @@ function sheetOf(plan: Plan): string {
           ...speedsOf(plan.cold.speeds),
         ]
       : [...strengthSections(plan), "## After filling", markdownList(afterFilling(plan.afterFilling))]),
-    ...(plan.exposures.length > 0
+    ...(plan.thermalExposures.length > 0
       ? [
           "## What the spared oils went through",
-          markdownList(plan.exposures.map(exposureOf)),
+          markdownList(plan.thermalExposures.map(thermalExposureOf)),
           "In the vessel, from their charge to the last pack. This ranks orders of work; it predicts no shelf life.",
         ]
       : []),
-    ...orderOfAddition(plan.oilOrder),
+    ...orderOfAddition(plan.oxidationRanking),
     ...(plan.evaporation.length > 0 ? ["## Evaporation", markdownList(plan.evaporation.map(evaporationOf))] : []),
     "## What the process takes",
     markdownTable(allowanceTable(plan)),
-    `Asked for: ${kilograms(plan.lots.deliveredAsked)}${packs(plan)}. The charge brings ${kilograms(plan.lots.delivered)}.${filmOnWall(plan)}`,
+    `Asked for: ${kilograms(plan.lots.deliveredTarget)}${packs(plan)}. The charge brings ${kilograms(plan.lots.delivered)}.${filmOnWall(plan)}`,
     "## Natural origin (ISO 16128)",
     naturalOrigin(plan.naturalOrigin),
     "## Cost of materials",
@@ -108,7 +108,7 @@ function sheetOf(plan: Plan): string {
     "## Checks",
     markdownTable(checkTable(plan)),
     plan.cold ? "## What the times rest on" : "## What the times and temperatures rest on",
-    markdownTable(lawTable(plan)),
+    markdownTable(basisTable(plan)),
     "## Where the figures come from",
     markdownList(plan.sources.map(({ of, source }) => `${of}: ${source}`)),
     `_Computed by gelwright ${version}. Figures are estimates from the readings named above; no verdict here says that a product or a process is safe._`,
@@ -159,8 +159,7 @@ function naturalOrigin(figure: NaturalOrigin): string {
   const lines = [
     `Natural-origin content: ${percentBetween(withFormulationWater)} with formulation water${withoutFormulationWater ? `, ${percentBetween(withoutFormulationWater)} without` : ""}.`,
   ];
-  for (const { material, greatest } of shortfalls)
-    if (greatest > 0) lines.push(`${material} takes ${percent(greatest)} from it.`);
+  for (const { material, max } of shortfalls) if (max > 0) lines.push(`${material} takes ${percent(max)} from it.`);
   if (largestGelFormer)
     lines.push(
       `At most ${percent(largestGelFormer.massFraction)} of ${largestGelFormer.material} would keep the claimed figure.`,

@@ -1,5 +1,5 @@
 import { record } from "../guards.js";
-import { comparePlans, type Plan, type PlanAtScale, type PlanScale } from "../plan/index.js";
+import { comparePlans, type Plan, type PlanAtScale, type ScaleMetrics } from "../plan/index.js";
 import { celsius, kilograms, percent, span } from "./figures.js";
 import { renderAll } from "./render.js";
 import { markdownTable } from "./table.js";
@@ -28,9 +28,9 @@ import { markdownTable } from "./table.js";
  *     version: 1,
  *     target: { mass: "1 kg" },
  *     density: "900 kg/m³",
- *     balances: [{ name: "scale", increment: "1 g", capacity: "15 kg", leastWeight: "50 g" }],
+ *     balances: [{ name: "scale", increment: "1 g", capacity: "15 kg", minimumWeight: "50 g" }],
  *   },
- *   vessel: { name: "beaker", workingVolume: { least: "0.5 L", greatest: "2 L" }, diameter: "100 mm" },
+ *   vessel: { name: "beaker", workingVolume: { min: "0.5 L", max: "2 L" }, diameter: "100 mm" },
  *   process: { name: "cold", room: "20 °C", steps: [{ do: "charge", phase: "A" }, { do: "fill" }] },
  * });
  * scalesToMarkdown({ plans: [plan] }).split("\n")[2]; // => "| charge of a lot | 1 kg |"
@@ -52,7 +52,7 @@ type Row = readonly [what: string, key: keyof PlanAtScale, figure: (scale: PlanA
 
 function rowsOf(time: (seconds: number | undefined) => string): readonly Row[] {
   const figure =
-    (key: keyof PlanScale, unit: string, digits = 2) =>
+    (key: keyof ScaleMetrics, unit: string, digits = 2) =>
     ({ [key]: value }: PlanAtScale): string =>
       value === undefined ? "not known" : `${Number(value.toPrecision(digits))} ${unit}`.trimEnd();
   return [
@@ -69,11 +69,11 @@ function rowsOf(time: (seconds: number | undefined) => string): readonly Row[] {
     ["from the last charge until it sets", "durationToSet", ({ durationToSet }) => time(durationToSet)],
     [
       "to spare once the packs are full",
-      "durationToSpare",
-      ({ durationToSpare }) =>
-        durationToSpare !== undefined && durationToSpare < 0
-          ? `none: it sets ${span(-durationToSpare)} before`
-          : time(durationToSpare),
+      "durationMargin",
+      ({ durationMargin }) =>
+        durationMargin !== undefined && durationMargin < 0
+          ? `none: it sets ${span(-durationMargin)} before`
+          : time(durationMargin),
     ],
     [
       "additions of oil",
@@ -92,7 +92,7 @@ function rowsOf(time: (seconds: number | undefined) => string): readonly Row[] {
       ({ volumeFractionOil: oil }) => (oil === undefined ? "not known" : percent(oil)),
     ],
     ["until all of it is taken up", "durationAdding", ({ durationAdding }) => time(durationAdding)],
-    ["warmest by stirring", "temperatureHighest", ({ temperatureHighest }) => celsius(temperatureHighest)],
+    ["warmest by stirring", "temperatureMax", ({ temperatureMax }) => celsius(temperatureMax)],
     ["tip speed where the stirrer works hardest", "tipSpeed", figure("tipSpeed", "m/s")],
     ["mean shear rate there", "shearRate", figure("shearRate", "1/s")],
     ["power there", "power", figure("power", "W")],

@@ -56,12 +56,14 @@ function whenOf({ window, goesIn }: PlanParticle): string {
   return `${open}; by this plan at ${celsius(goesIn.temperature)}${goesIn.time === undefined ? "" : `, after ${minutes(goesIn.time)} min`}`;
 }
 
-function keptUp({ massFractionBeyond, largestHeld, wettingOil, thickening }: PlanParticle): string {
+function keptUp({ massFractionBeyond, largestSuspended, wettingOil, thickening }: PlanParticle): string {
   const lines: string[] = [];
   if (massFractionBeyond !== undefined)
     lines.push(`${percent(massFractionBeyond)} of its mass settles further than allowed.`);
-  if (largestHeld)
-    lines.push(`The set gel holds its like for certain up to ${millimetres(largestHeld.length)} in ${largestHeld.of}.`);
+  if (largestSuspended)
+    lines.push(
+      `The set gel holds its like for certain up to ${millimetres(largestSuspended.length)} in ${largestSuspended.of}.`,
+    );
   if (wettingOil !== undefined)
     lines.push(
       `Wet it with ${digits(wettingOil * 1000, 3)} g or more of the batch's own oil, none on top${thickening === undefined ? "" : `; by its oil absorption it thickens the melt ${digits(thickening, 3)} times`}.`,
@@ -74,13 +76,12 @@ function gelPointsOf(points: readonly PlanGelPoint[]): readonly string[] {
   const [first, second] = points;
   if (!first) return [];
   const dose = `At ${shortPercent(first.dose)} of gel former it`;
-  if (second && second.restsOn === first.restsOn)
-    return [`${dose} ${told(first)} and ${told(second)}, ${first.restsOn}.`];
-  return points.map((point) => `${dose} ${told(point)}, ${point.restsOn}.`);
+  if (second && second.basis === first.basis) return [`${dose} ${told(first)} and ${told(second)}, ${first.basis}.`];
+  return points.map((point) => `${dose} ${told(point)}, ${point.basis}.`);
 }
 
 function told({ what, temperature, line }: PlanGelPoint): string {
-  return `${what} at ${celsius(temperature)}${line ? ` (${line.least.toFixed(1)} to ${celsius(line.greatest)} at 95 %)` : ""}`;
+  return `${what} at ${celsius(temperature)}${line ? ` (${line.min.toFixed(1)} to ${celsius(line.max)} at 95 %)` : ""}`;
 }
 
 /** The yield stress by all that says it, the one that counts first, and the dose for another. */
@@ -89,17 +90,17 @@ function yieldStressOf({ yieldStress, strength, flow }: Plan): readonly string[]
   const read = flow?.yieldStress;
   const expected = strength?.expected;
   const others = flow?.otherConventions
-    ? `, other conventions ${digits(flow.otherConventions.least)} to ${digits(flow.otherConventions.greatest)} Pa`
+    ? `, other conventions ${digits(flow.otherConventions.min)} to ${digits(flow.otherConventions.max)} Pa`
     : "";
   if (yieldStress) lines.push(`Yield stress ${digits(yieldStress.value, 3)} Pa: ${yieldStress.from}.`);
   if (read) lines.push(`Flow curve: yield stress ${digits(read.value, 3)} Pa (${read.by}${others}).`);
   if (strength && expected)
     lines.push(
-      `Trials: a ${strength.of} of ${digits(expected.value, 3)} Pa (${digits(expected.least, 3)} to ${digits(expected.greatest, 3)} at 95 %) is expected at ${shortPercent(strength.dose)} of gel former.`,
+      `Trials: a ${strength.of} of ${digits(expected.value, 3)} Pa (${digits(expected.min, 3)} to ${digits(expected.max, 3)} at 95 %) is expected at ${shortPercent(strength.dose)} of gel former.`,
     );
-  if (strength?.wanted !== undefined && strength.doseWanted)
+  if (strength?.target !== undefined && strength.doseTarget)
     lines.push(
-      `For ${digits(strength.wanted, 3)} Pa it takes ${shortPercent(strength.doseWanted.value)} of gel former (${shortPercent(strength.doseWanted.least)} to ${shortPercent(strength.doseWanted.greatest)} at 95 %).`,
+      `For ${digits(strength.target, 3)} Pa it takes ${shortPercent(strength.doseTarget.value)} of gel former (${shortPercent(strength.doseTarget.min)} to ${shortPercent(strength.doseTarget.max)} at 95 %).`,
     );
   if (strength?.notKnown !== undefined)
     lines.push(`What dose gives which ${strength.of} is not known: ${strength.notKnown}.`);
@@ -117,16 +118,16 @@ function flowOf(flow: PlanFlow | undefined): readonly string[] {
 }
 
 function filmOf({ films }: Plan): readonly string[] {
-  return films.thickest === undefined
+  return films.thicknessMax === undefined
     ? []
-    : [`At rest, a film of up to ${millimetres(films.thickest)} does not run down an upright wall.`];
+    : [`At rest, a film of up to ${millimetres(films.thicknessMax)} does not run down an upright wall.`];
 }
 
 /** What has not drained from the vessel, beside the allowance that was made for it. */
 export function filmOnWall({ films }: Plan): string {
-  return films.onWall === undefined
+  return films.thicknessOnWall === undefined
     ? ""
-    : ` By the viscosity at the end of filling, ${millimetres(films.onWall)} in the mean have not drained from the wall.`;
+    : ` By the viscosity at the end of filling, ${millimetres(films.thicknessOnWall)} in the mean have not drained from the wall.`;
 }
 
 function useTable({ uses }: PlanFlow): Table {
@@ -140,8 +141,8 @@ function useTable({ uses }: PlanFlow): Table {
   };
 }
 
-function airOf({ diameter, stretches, inPack, held, toClear, vacuum, notKnown }: PlanAir): readonly string[] {
-  const lines = stretches.map(({ fromStep, toStep, depth, distance, durationToClear }) => {
+function airOf({ diameter, segments, inPack, suspended, toClear, vacuum, notKnown }: PlanAir): readonly string[] {
+  const lines = segments.map(({ fromStep, toStep, depth, distance, durationToClear }) => {
     const rise = `Bubbles of ${millimetres(diameter)} after step ${fromStep}`;
     return durationToClear === undefined
       ? `${rise} rise ${millimetres(distance)} of ${millimetres(depth)} by the end of step ${toStep}: they do not leave.`
@@ -151,9 +152,9 @@ function airOf({ diameter, stretches, inPack, held, toClear, vacuum, notKnown }:
     lines.push(
       `In a pack they rise ${millimetres(inPack.distance)} of ${millimetres(inPack.depth)} before it has set.`,
     );
-  if (held)
+  if (suspended)
     lines.push(
-      `The set gel holds bubbles up to ${millimetres(held.certain)} for ever, and none above ${millimetres(held.possible)}; between them it is not known.`,
+      `The set gel holds bubbles up to ${millimetres(suspended.min)} for ever, and none above ${millimetres(suspended.max)}; between them it is not known.`,
     );
   if (toClear) lines.push(clearingOf(toClear));
   if (vacuum)

@@ -12,7 +12,7 @@ export function weighingTable({ weighing }: Plan): Table {
       percent(line.massFraction),
       portionsOf(line),
       line.balance,
-      `${weighed(line.tolerance.least, line.increment)} to ${weighed(line.tolerance.greatest, line.increment)}`,
+      `${weighed(line.tolerance.min, line.increment)} to ${weighed(line.tolerance.max, line.increment)}`,
       "",
       "",
     ]),
@@ -63,8 +63,8 @@ export function orderTable({ entries }: Exclude<PlanLotOrder, { readonly notKnow
 }
 
 /** Which law each figure of the timeline rests on. */
-export function lawTable({ timeline }: Plan): Table {
-  return { columns: ["Step", "Rests on"], rows: timeline.map((step) => [String(step.number), step.law]) };
+export function basisTable({ timeline }: Plan): Table {
+  return { columns: ["Step", "Rests on"], rows: timeline.map((step) => [String(step.number), step.basis]) };
 }
 
 export function checkTable({ checks }: Plan): Table {
@@ -103,8 +103,8 @@ export function weighingNumbers({ weighing }: Plan): Table {
       String(line.mass),
       String(line.portions.length),
       line.balance,
-      String(line.tolerance.least),
-      String(line.tolerance.greatest),
+      String(line.tolerance.min),
+      String(line.tolerance.max),
     ]),
   };
 }
@@ -122,7 +122,7 @@ export function timelineNumbers({ timeline }: Plan): Table {
       "temperature before [°C]",
       "temperature after [°C]",
       "viscosity after [Pa·s]",
-      "law",
+      "basis",
     ],
     rows: timeline.map((step) => [
       String(step.number),
@@ -133,7 +133,7 @@ export function timelineNumbers({ timeline }: Plan): Table {
       cell(step.temperatureStart),
       cell(step.temperatureEnd),
       cell(step.viscosity?.viscosity),
-      step.law,
+      step.basis,
     ]),
   };
 }

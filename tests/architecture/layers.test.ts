@@ -10,7 +10,7 @@ const layers = [
   ["numeric"],
   ["units"],
   ["laws"],
-  ["leg"],
+  ["transient"],
   ["formula"],
   ["natural-origin", "gel", "heat", "mixing", "oils", "packing", "particles", "rheology", "stability"],
   ["batch"],

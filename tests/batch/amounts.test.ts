@@ -18,13 +18,11 @@ test("a weighing tolerance holds the mass, is never tighter than the balance, an
       fc.double({ min: 1e-6, max: 0.4, noNaN: true }),
       (steps, increment, relative) => {
         const mass = Number((steps * increment).toFixed(4));
-        const { least, greatest } = weighingTolerance({ mass, increment, relative });
-        expect(mass - least).toBeGreaterThanOrEqual(increment * (1 - 1e-9));
-        expect(greatest - mass).toBeGreaterThanOrEqual(increment * (1 - 1e-9));
-        expect(Math.max(mass - least, greatest - mass)).toBeLessThanOrEqual(
-          Math.max(relative * mass, increment) * (1 + 1e-9),
-        );
-        for (const reading of [least, greatest])
+        const { min, max } = weighingTolerance({ mass, increment, relative });
+        expect(mass - min).toBeGreaterThanOrEqual(increment * (1 - 1e-9));
+        expect(max - mass).toBeGreaterThanOrEqual(increment * (1 - 1e-9));
+        expect(Math.max(mass - min, max - mass)).toBeLessThanOrEqual(Math.max(relative * mass, increment) * (1 + 1e-9));
+        for (const reading of [min, max])
           expect(Math.abs(reading / increment - Math.round(reading / increment))).toBeLessThan(1e-7);
       },
     ),
@@ -32,19 +30,19 @@ test("a weighing tolerance holds the mass, is never tighter than the balance, an
 });
 
 test("the limit of an ingredient bounds the reading above, never the one below", () => {
-  expect(weighingTolerance({ mass: 0.2, increment: 0.001, relative: 0.02, massGreatest: 0.2015 })).toEqual({
-    least: 0.196,
-    greatest: 0.201,
+  expect(weighingTolerance({ mass: 0.2, increment: 0.001, relative: 0.02, massMax: 0.2015 })).toEqual({
+    min: 0.196,
+    max: 0.201,
   });
-  expect(() => weighingTolerance({ mass: 0.2, increment: 0.001, relative: 0.02, massGreatest: 0.1 })).toThrow(
-    "massGreatest: found 0.1",
+  expect(() => weighingTolerance({ mass: 0.2, increment: 0.001, relative: 0.02, massMax: 0.1 })).toThrow(
+    "massMax: found 0.1",
   );
 });
 
 test("lots are equal, within the working volume, as few as will do", () => {
   fc.assert(
     fc.property(fc.double({ min: 0.02, max: 2, noNaN: true }), (volume) => {
-      const { lots, volume: each } = splitIntoLots({ volume, volumeLeast: 0.02, volumeGreatest: 0.05 });
+      const { lots, volume: each } = splitIntoLots({ volume, volumeMin: 0.02, volumeMax: 0.05 });
       expect(lots * each).toBeCloseTo(volume, 12);
       expect(each).toBeGreaterThanOrEqual(0.02 * (1 - 1e-9));
       expect(each).toBeLessThanOrEqual(0.05 * (1 + 1e-9));
@@ -54,16 +52,14 @@ test("lots are equal, within the working volume, as few as will do", () => {
 });
 
 test("a volume that is a whole number of lots takes no lot more for the noise of doubles", () => {
-  expect(splitIntoLots({ volume: 0.1 + 0.2, volumeLeast: 0.05, volumeGreatest: 0.1 }).lots).toBe(3);
+  expect(splitIntoLots({ volume: 0.1 + 0.2, volumeMin: 0.05, volumeMax: 0.1 }).lots).toBe(3);
 });
 
 test("a batch that no number of equal lots fits is refused with the volumes that would", () => {
-  expect(() => splitIntoLots({ volume: 0.05, volumeLeast: 0.035, volumeGreatest: 0.04 })).toThrow(
+  expect(() => splitIntoLots({ volume: 0.05, volumeMin: 0.035, volumeMax: 0.04 })).toThrow(
     "volume: found 0.05 m³, expected up to 0.04 m³ in 1, or from 0.07 m³ in lots of equal size: 2",
   );
-  expect(() => splitIntoLots({ volume: 0.01, volumeLeast: 0.03, volumeGreatest: 0.04 })).toThrow(
-    "expected from 0.03 m³",
-  );
+  expect(() => splitIntoLots({ volume: 0.01, volumeMin: 0.03, volumeMax: 0.04 })).toThrow("expected from 0.03 m³");
 });
 
 test("losses are paid for: a kilogram delivered costs more than a kilogram charged", () => {
@@ -105,8 +101,8 @@ test("a reconciliation closes: delivered, accounted for and unaccounted for make
 test("a reading is within its tolerance or outside it; without a tolerance nothing is claimed", () => {
   const { lines } = reconcile({
     lines: [
-      { name: "oil", planned: 36, actual: 36.2, tolerance: { least: 35.8, greatest: 36.1 } },
-      { name: "wax", planned: 4, actual: 4, tolerance: { least: 3.99, greatest: 4 } },
+      { name: "oil", planned: 36, actual: 36.2, tolerance: { min: 35.8, max: 36.1 } },
+      { name: "wax", planned: 4, actual: 4, tolerance: { min: 3.99, max: 4 } },
       { name: "dye", planned: 0.1, actual: 0.1 },
     ],
     delivered: 39,

@@ -2,9 +2,9 @@ import { chooseBalance } from "gelwright/batch";
 import { expect, test } from "vitest";
 
 const balances = [
-  { name: "floor", increment: 0.02, capacity: 150, leastWeight: 5 },
-  { name: "bench", increment: 0.001, capacity: 6, leastWeight: 0.05 },
-  { name: "fine", increment: 0.00001, capacity: 0.2, leastWeight: 0.002 },
+  { name: "floor", increment: 0.02, capacity: 150, minimumWeight: 5 },
+  { name: "bench", increment: 0.001, capacity: 6, minimumWeight: 0.05 },
+  { name: "fine", increment: 0.00001, capacity: 0.2, minimumWeight: 0.002 },
 ];
 const choose = (mass: number, tare = 0) => {
   const { balance, portions } = chooseBalance({ name: "wax", mass, balances, tare });
@@ -32,8 +32,8 @@ test("a mass above every capacity is weighed in the fewest equal portions", () =
 
 test("a mass between two balances is weighed in portions on the smaller", () => {
   const apart = [
-    { name: "small", increment: 0.001, capacity: 2, leastWeight: 0.05 },
-    { name: "large", increment: 0.1, capacity: 150, leastWeight: 20 },
+    { name: "small", increment: 0.001, capacity: 2, minimumWeight: 0.05 },
+    { name: "large", increment: 0.1, capacity: 150, minimumWeight: 20 },
   ];
   expect(chooseBalance({ name: "wax", mass: 3, balances: apart })).toMatchObject({
     balance: { name: "small" },

@@ -74,9 +74,9 @@ test("with one kettle no order has fewer days than as many lots a day as fit it"
       const { days } = orderOf({ ...job, kettles: 1 });
       const perDay = Math.floor((job.hours * hour + job.cleaning + 1e-6) / (3 * hour + job.cleaning));
       // Cleaning that is left over from the evening may hold up the morning.
-      const least = Math.ceil(job.lots / perDay);
-      expect(days).toBeGreaterThanOrEqual(least);
-      if (job.cleaning === 0) expect(days).toBe(least);
+      const min = Math.ceil(job.lots / perDay);
+      expect(days).toBeGreaterThanOrEqual(min);
+      if (job.cleaning === 0) expect(days).toBe(min);
     }),
   );
 });
@@ -98,7 +98,7 @@ test("a lot that is longer than the day is said not to fit, and round the clock 
   const long = orderLots({ lots: 2, stages, resources: { kettle: 1, filler: 1 }, workingDay: 2 * hour });
   expect(long.entries).toEqual([]);
   expect(long.notFitting.map(({ lot }) => lot)).toEqual([1, 2]);
-  expect(long.notFitting[0]?.why).toContain("10800 s of work on a lot do not fit a working day of 7200 s");
+  expect(long.notFitting[0]?.reason).toContain("10800 s of work on a lot do not fit a working day of 7200 s");
   const nonstop = orderLots({ lots: 2, stages, resources: { kettle: 1, filler: 1 } });
   expect(nonstop.days).toBe(1);
   expect(nonstop.entries.find(({ lot }) => lot === 2)?.start).toBe(3 * hour);

@@ -12,8 +12,8 @@ const document: BatchDocument = {
     { kind: "mass", name: "samples", mass: "150 g" },
   ],
   balances: [
-    { name: "bench", increment: "1 g", capacity: "6 kg", leastWeight: "50 g" },
-    { name: "floor", increment: "20 g", capacity: "150 kg", leastWeight: "2 kg" },
+    { name: "bench", increment: "1 g", capacity: "6 kg", minimumWeight: "50 g" },
+    { name: "floor", increment: "20 g", capacity: "150 kg", minimumWeight: "2 kg" },
   ],
 };
 
@@ -46,8 +46,8 @@ test("a batch is read into the units of the kernels, with the usual tolerance wh
       { kind: "mass", name: "samples", mass: 0.15, materials: undefined, phases: undefined, source: undefined },
     ],
     balances: [
-      { name: "bench", increment: 0.001, capacity: 6, leastWeight: 0.05 },
-      { name: "floor", increment: 0.02, capacity: 150, leastWeight: 2 },
+      { name: "bench", increment: 0.001, capacity: 6, minimumWeight: 0.05 },
+      { name: "floor", increment: 0.02, capacity: 150, minimumWeight: 2 },
     ],
     tare: 0,
     tolerance: 0.005,
@@ -65,8 +65,8 @@ test("every fault is named at once, with its place", () => {
       { kind: "leak", name: "gasket" },
     ],
     balances: [
-      { name: "bench", increment: "1 g", capacity: "6 kg", leastWeight: "1 g" },
-      { name: "floor", increment: "20 g", capacity: "1 kg", leastWeight: "2,5 kg" },
+      { name: "bench", increment: "1 g", capacity: "6 kg", minimumWeight: "1 g" },
+      { name: "floor", increment: "20 g", capacity: "1 kg", minimumWeight: "2,5 kg" },
       { name: "fine", increment: "1 mg", capacity: "200 g" },
     ],
     weighingTolerance: "0.5",
@@ -74,14 +74,14 @@ test("every fault is named at once, with its place", () => {
   expect(faultsOf(broken).map((fault) => fault.split(": ")[0])).toEqual([
     "version",
     "allowances[2].kind",
-    "balances[2].leastWeight",
+    "balances[2].minimumWeight",
     "weighingTolerance",
     "target",
     "density",
     "allowances[0].share",
     "allowances[1].mass",
-    "balances[0].leastWeight",
-    "balances[1].leastWeight",
+    "balances[0].minimumWeight",
+    "balances[1].minimumWeight",
   ]);
 });
 

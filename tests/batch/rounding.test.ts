@@ -15,7 +15,7 @@ const units = (mass: number) => Math.round(mass * 1e4);
 const sum = (masses: readonly number[]) => masses.reduce((total, mass) => total + mass, 0);
 
 /** Every way to round each line down or up: the honest and slow way to find the best total. */
-function leastTotal(of: readonly LineToRound[], wanted: number): number {
+function totalMin(of: readonly LineToRound[], wanted: number): number {
   const ways = of.reduce<readonly number[]>(
     (totals, { mass, increment }) => {
       const steps = Math.floor(mass / increment + 1e-9);
@@ -47,10 +47,10 @@ test("the total is the least that the balances can reach and not below the one w
     fc.property(lines, between(0, 1), (input, more) => {
       const exact = sum(input.map(({ mass }) => mass));
       const wanted = exact + more * (input[0]?.increment ?? 0);
-      fc.pre(Number.isFinite(leastTotal(input, wanted)));
-      const { total, totalWanted, onGrid } = roundToBalances({ lines: input, atLeast: wanted });
-      expect(units(total)).toBe(leastTotal(input, wanted));
-      expect(onGrid).toBe(Math.abs(total - totalWanted) <= 1e-12 * totalWanted);
+      fc.pre(Number.isFinite(totalMin(input, wanted)));
+      const { total, totalTarget, onGrid } = roundToBalances({ lines: input, totalMin: wanted });
+      expect(units(total)).toBe(totalMin(input, wanted));
+      expect(onGrid).toBe(Math.abs(total - totalTarget) <= 1e-12 * totalTarget);
     }),
   );
 });
@@ -72,7 +72,7 @@ test("a carrier reaches every total on its own grid, and the other lines still s
     fc.property(lines, fc.integer({ min: 0, max: 50 }), (input, extra) => {
       const carrier = { name: "oil", mass: 500.00004, increment: 0.0001, carrier: true };
       const wanted = units(sum(input.map(({ mass }) => mass))) / 1e4 + 500 + extra * 0.0001;
-      const { lines: rounded, total } = roundToBalances({ lines: [...input, carrier], atLeast: wanted });
+      const { lines: rounded, total } = roundToBalances({ lines: [...input, carrier], totalMin: wanted });
       expect(Math.abs(total - wanted)).toBeLessThan(1e-9);
       input.forEach(({ increment }, i) => {
         expect(Math.abs(rounded[i]?.deviation ?? 1)).toBeLessThan(increment);
@@ -84,7 +84,7 @@ test("a carrier reaches every total on its own grid, and the other lines still s
 test("the carrier moves by more than its increment only where the other lines cannot reach the total", () => {
   const wax = { name: "wax", mass: 1.0004, increment: 0.001 };
   const oil = { name: "oil", mass: 9.0006, increment: 0.001, carrier: true };
-  const masses = (atLeast: number) => roundToBalances({ lines: [wax, oil], atLeast }).lines.map(({ mass }) => mass);
+  const masses = (totalMin: number) => roundToBalances({ lines: [wax, oil], totalMin }).lines.map(({ mass }) => mass);
   expect(masses(10.001)).toEqual([1, 9.001]);
   expect(masses(10.002)).toEqual([1.001, 9.001]);
   expect(masses(10.005)).toEqual([1.001, 9.004]);
@@ -92,7 +92,7 @@ test("the carrier moves by more than its increment only where the other lines ca
 
 test("rounding never lifts a restricted line over its limit: the next line goes up in its place", () => {
   const input = [
-    { name: "fragrance", mass: 0.2009, increment: 0.001, massGreatest: 0.2009 },
+    { name: "fragrance", mass: 0.2009, increment: 0.001, massMax: 0.2009 },
     { name: "oil", mass: 9.7991, increment: 0.001 },
   ];
   expect(roundToBalances({ lines: input }).lines.map(({ mass }) => mass)).toEqual([0.2, 9.8]);
@@ -100,11 +100,11 @@ test("rounding never lifts a restricted line over its limit: the next line goes 
 });
 
 test("limits that keep the total out of reach are refused; a carrier is the remedy", () => {
-  const input = [{ name: "fragrance", mass: 0.2009, increment: 0.001, massGreatest: 0.2009 }];
+  const input = [{ name: "fragrance", mass: 0.2009, increment: 0.001, massMax: 0.2009 }];
   expect(() => roundToBalances({ lines: input })).toThrow("a total out of reach");
   const oil = { name: "oil", mass: 9.799, increment: 0.001, carrier: true };
   expect(roundToBalances({ lines: [...input, oil] }).total).toBe(10);
-  expect(() => roundToBalances({ lines: [{ ...oil, massGreatest: 9.7985 }] })).toThrow("at most its limit, 9.7985 kg");
+  expect(() => roundToBalances({ lines: [{ ...oil, massMax: 9.7985 }] })).toThrow("at most its limit, 9.7985 kg");
 });
 
 test("no line is rounded away", () => {
@@ -141,9 +141,9 @@ test("fifty lines on four balances are rounded exactly", () => {
     const increment = [0.0001, 0.001, 0.01, 0.02][i % 4] ?? 1;
     return { name: `line ${i}`, mass: increment * (100 + i * Math.SQRT2), increment };
   });
-  const { total, totalWanted } = roundToBalances({ lines: many });
-  expect(total - totalWanted).toBeGreaterThanOrEqual(0);
-  expect(total - totalWanted).toBeLessThan(0.0001);
+  const { total, totalTarget } = roundToBalances({ lines: many });
+  expect(total - totalTarget).toBeGreaterThanOrEqual(0);
+  expect(total - totalTarget).toBeLessThan(0.0001);
 });
 
 test("increments that share no measure are refused before the search runs away", () => {

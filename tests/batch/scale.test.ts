@@ -11,7 +11,7 @@ const formulaDocument: FormulaDocument = {
     oil: { name: "sunflower oil", function: "oil", price: "4 EUR/kg" },
     ester: { name: "light ester", function: "oil", price: "9 EUR/kg" },
     tocopherol: { name: "tocopherol", function: "antioxidant", price: "60 EUR/kg" },
-    fragrance: { name: "fragrance", function: "fragrance", price: "85 EUR/kg", limits: { highestShare: "0.5 %" } },
+    fragrance: { name: "fragrance", function: "fragrance", price: "85 EUR/kg", limits: { shareMax: "0.5 %" } },
   },
   phases: [
     {
@@ -44,13 +44,13 @@ const batchDocument: BatchDocument = {
     { kind: "mass", name: "hold-up of the filler", mass: "350 g" },
   ],
   balances: [
-    { name: "fine", increment: "0.1 g", capacity: "600 g", leastWeight: "5 g" },
-    { name: "bench", increment: "1 g", capacity: "12 kg", leastWeight: "200 g" },
-    { name: "floor", increment: "20 g", capacity: "150 kg", leastWeight: "5 kg" },
+    { name: "fine", increment: "0.1 g", capacity: "600 g", minimumWeight: "5 g" },
+    { name: "bench", increment: "1 g", capacity: "12 kg", minimumWeight: "200 g" },
+    { name: "floor", increment: "20 g", capacity: "150 kg", minimumWeight: "5 kg" },
   ],
 };
 const batch = readBatch(batchDocument);
-const kettle = { name: "kettle", volumeLeast: 0.015, volumeGreatest: 0.05, diameter: 0.38 };
+const kettle = { name: "kettle", volumeMin: 0.015, volumeMax: 0.05, diameter: 0.38 };
 
 const sumInTenths = (masses: readonly number[]) => masses.reduce((sum, mass) => sum + Math.round(mass * 1e4), 0) / 1e4;
 
@@ -82,8 +82,8 @@ test("every line stands on the finest balance that carries it, in portions that 
   ]);
   for (const line of lot.lines) {
     expect(sumInTenths(line.portions)).toBe(line.mass);
-    expect(line.tolerance.least).toBeLessThan(line.mass);
-    expect(line.tolerance.greatest).toBeGreaterThanOrEqual(line.mass);
+    expect(line.tolerance.min).toBeLessThan(line.mass);
+    expect(line.tolerance.max).toBeGreaterThanOrEqual(line.mass);
   }
 });
 
@@ -93,7 +93,7 @@ test("a mass above every capacity comes in portions that the balance can carry a
     target: { mass: "100 kg" },
     balances: [
       ...batchDocument.balances.slice(0, 2),
-      { name: "floor", increment: "20 g", capacity: "30 kg", leastWeight: "5 kg" },
+      { name: "floor", increment: "20 g", capacity: "30 kg", minimumWeight: "5 kg" },
     ],
     tare: "500 g",
     allowances: [],
@@ -108,17 +108,17 @@ test("an ingredient at its limit is not lifted over it, by rounding or by tolera
   const fragrance = lot.lines.find(({ material }) => material === "fragrance");
   const exact = charge.lines.find(({ name }) => name === "late: fragrance");
   expect(fragrance?.mass).toBeLessThanOrEqual((exact?.mass ?? 0) * (1 + 1e-12));
-  expect(fragrance?.tolerance.greatest).toBeLessThanOrEqual((exact?.mass ?? 0) * (1 + 1e-12));
+  expect(fragrance?.tolerance.max).toBeLessThanOrEqual((exact?.mass ?? 0) * (1 + 1e-12));
 });
 
 test("a batch too large for the vessel is split, and each lot has its own fixed losses", () => {
   const large = readBatch({ ...batchDocument, target: { mass: "100 kg" } });
-  const { lots, charge, wanted } = scaleFormula({ formula, batch: large, vessel: kettle, yieldStress: 12 });
+  const { lots, charge, massTarget } = scaleFormula({ formula, batch: large, vessel: kettle, yieldStress: 12 });
   expect(lots).toBe(3);
-  expect(charge.total / 905).toBeLessThanOrEqual(kettle.volumeGreatest);
+  expect(charge.total / 905).toBeLessThanOrEqual(kettle.volumeMax);
   expect(deliveredFrom({ charge: charge.lines, allowances: [] }).mass).toBe(charge.total);
   expect(charge.allowances.find(({ name }) => name.startsWith("hold-up"))?.mass).toBe(0.35);
-  expect(wanted).toBe(100);
+  expect(massTarget).toBe(100);
 });
 
 test("the cost counts every lot and is spread over what arrives; an unknown price leaves it unknown", () => {

@@ -12,7 +12,7 @@ const batch: BatchDocument = {
     { kind: "film", name: "filler" },
     { kind: "mass", name: "samples", mass: "150 g" },
   ],
-  balances: [{ name: "bench", increment: "1 g", capacity: "6 kg", leastWeight: "20 g" }],
+  balances: [{ name: "bench", increment: "1 g", capacity: "6 kg", minimumWeight: "20 g" }],
   tare: "100 g",
   weighingTolerance: "1 %",
 };
@@ -27,7 +27,7 @@ const formula = readFormula({
       function: "oil",
       price: "4 EUR/kg",
       density: { value: "918 kg/m³", at: "20 °C" },
-      limits: { highestShare: "95 %" },
+      limits: { shareMax: "95 %" },
     },
   },
   phases: [
@@ -55,8 +55,8 @@ const allowances = [
 ];
 
 const balances = [
-  { name: "bench", increment: 0.001, capacity: 6, leastWeight: 0.05 },
-  { name: "floor", increment: 0.02, capacity: 150, leastWeight: 2 },
+  { name: "bench", increment: 0.001, capacity: 6, minimumWeight: 0.05 },
+  { name: "floor", increment: 0.02, capacity: 150, minimumWeight: 2 },
 ];
 
 export const validInputs: ValidInputs = {
@@ -85,7 +85,7 @@ export const validInputs: ValidInputs = {
     [{ thickness: 0.001, density: 900, diameter: 0.4, name: "kettle" }],
     [{ thickness: 0.001, density: 900, diameter: 0.4, bottom: { shape: "cone", depth: 0.1 }, name: "kettle" }],
   ],
-  leastWeight: [
+  minimumWeight: [
     [{ standardDeviation: 0.00004, increment: 0.0001, uncertainty: 0.01 }],
     [{ standardDeviation: 0, increment: 0.0001 }],
   ],
@@ -95,14 +95,14 @@ export const validInputs: ValidInputs = {
       {
         lines: [
           { name: "oil", mass: 36.1446, increment: 0.02, carrier: true },
-          { name: "gel former", mass: 4.0161, increment: 0.001, massGreatest: 4.02 },
+          { name: "gel former", mass: 4.0161, increment: 0.001, massMax: 4.02 },
           { name: "fragrance", mass: 0.2093, increment: 0.0001 },
         ],
-        atLeast: 40.37,
+        totalMin: 40.37,
       },
     ],
   ],
-  weighingTolerance: [[{ mass: 4.2, increment: 0.001, relative: 0.005, massGreatest: 4.21 }]],
+  weighingTolerance: [[{ mass: 4.2, increment: 0.001, relative: 0.005, massMax: 4.21 }]],
   orderLots: [
     [
       {
@@ -120,15 +120,15 @@ export const validInputs: ValidInputs = {
     [{ lots: 2, stages: [{ name: "stir", duration: 60 }] }],
   ],
   splitIntoLots: [
-    [{ volume: 0.1, volumeLeast: 0.012, volumeGreatest: 0.04 }],
-    [{ mass: 100, density: 915, volumeLeast: 0.012, volumeGreatest: 0.04 }],
+    [{ volume: 0.1, volumeMin: 0.012, volumeMax: 0.04 }],
+    [{ mass: 100, density: 915, volumeMin: 0.012, volumeMax: 0.04 }],
   ],
   costOf: [[{ lines: [{ name: "oil", mass: 36, pricePerKilogram: 7.5 }], delivered: 34.5, packs: 2300 }]],
   reconcile: [
     [
       {
         lines: [
-          { name: "oil", planned: 36, actual: 36.02, tolerance: { least: 35.82, greatest: 36.18 } },
+          { name: "oil", planned: 36, actual: 36.02, tolerance: { min: 35.82, max: 36.18 } },
           { name: "gel former", planned: 4, actual: 3.98 },
         ],
         delivered: 39.1,
@@ -142,7 +142,7 @@ export const validInputs: ValidInputs = {
       {
         formula,
         batch: readBatch(batch),
-        vessel: { name: "kettle", volumeLeast: 0.004, volumeGreatest: 0.02, diameter: 0.3 },
+        vessel: { name: "kettle", volumeMin: 0.004, volumeMax: 0.02, diameter: 0.3 },
         yieldStress: 12,
       },
     ],

@@ -17,7 +17,7 @@ async function walkToTheAnswer(page: Page): Promise<string> {
   await main.getByRole("link", { name: "Which function answers which question" }).first().click();
   await main
     .getByRole("row", { name: "How warm may the oil be when I add it" })
-    .getByRole("link", { name: "additionTemperatureLeast" })
+    .getByRole("link", { name: "additionTemperatureMin" })
     .click();
   return (await main.textContent()) ?? "";
 }

@@ -43,11 +43,11 @@ browserTest("what is changed in the text changes the sheet", async () => {
 browserTest("every fault is told with its place, and leads there", async () => {
   await onTryIt(async (page) => {
     await type(page, '"power": "1.2 kW"', '"power": "1.2 kg"');
-    await type(page, '"highestTemperature": "62 °C"', '"highestTemperature": 62');
+    await type(page, '"temperatureMax": "62 °C"', '"temperatureMax": 62');
     const faults = page.locator("#fault-list button");
     await faults.nth(1).waitFor();
     expect((await faults.allTextContents()).sort()).toEqual([
-      "formula.materials.fragrance.limits.highestTemperature",
+      "formula.materials.fragrance.limits.temperatureMax",
       "vessel.heater.power",
     ]);
     await page.getByRole("button", { name: "vessel.heater.power" }).press("Enter");

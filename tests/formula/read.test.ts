@@ -6,7 +6,7 @@ import { describe, expect, test } from "vitest";
 const materials: FormulaDocument["materials"] = {
   former: { name: "gel former", function: "gel former" },
   oil: { name: "sunflower oil", function: "oil" },
-  almond: { name: "almond oil", function: "oil", heat: "spare" },
+  almond: { name: "almond oil", function: "oil", heatSensitive: true },
   tocopherol: { name: "tocopherol, 50 % in oil", function: "antioxidant", strength: "50 %" },
 };
 

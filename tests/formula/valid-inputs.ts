@@ -15,7 +15,7 @@ const document: FormulaDocument = {
       indices: { of: "material as supplied", natural: 1, naturalOrigin: 1 },
       allergens: [{ name: "limonene", share: "10 ppm" }],
       fattyAcids: { "18:1": "30 %" },
-      limits: { highestTemperature: "120 °C", flashPoint: "300 °C", highestShare: "100 %" },
+      limits: { temperatureMax: "120 °C", flashPoint: "300 °C", shareMax: "100 %" },
     },
   },
   premixes: {

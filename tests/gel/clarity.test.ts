@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { refractiveIndexOfMixture } from "gelwright/formula";
 import {
-  clearShare,
-  glycerinToMatch,
+  glycerinForIndexMatch,
   refractiveIndexGlycerinWater,
   scatteringEfficiency,
-  temperatureOfMatch,
+  temperatureForIndexMatch,
+  transmittance,
   turbidity,
 } from "gelwright/gel";
 import { expect, test } from "vitest";
@@ -46,7 +46,7 @@ test("the ratio that matches has the oil's index, and its tolerance moves the in
       fc.double({ min: 1.36, max: 1.47, noNaN: true }),
       fc.double({ min: 20, max: 30, noNaN: true }),
       (refractiveIndex, temperature) => {
-        const match = glycerinToMatch({ oil: { refractiveIndex, temperature }, temperature, mismatch: 1e-4 });
+        const match = glycerinForIndexMatch({ oil: { refractiveIndex, temperature }, temperature, mismatch: 1e-4 });
         const at = (massFractionGlycerin: number) =>
           refractiveIndexGlycerinWater({ massFractionGlycerin, temperature });
         expect(at(match.massFractionGlycerin)).toBeCloseTo(refractiveIndex, 10);
@@ -58,29 +58,29 @@ test("the ratio that matches has the oil's index, and its tolerance moves the in
 
 test("above glycerin's own index there is no match, and the refusal says so", () => {
   const oil = { refractiveIndex: 1.479, temperature: 20 };
-  expect(() => glycerinToMatch({ oil, temperature: 20, mismatch: 0.001 })).toThrow("1.4740 (glycerin) at 20 °C");
+  expect(() => glycerinForIndexMatch({ oil, temperature: 20, mismatch: 0.001 })).toThrow("1.4740 (glycerin) at 20 °C");
 });
 
 test("an index has its temperature, and no other is guessed", () => {
   const oil = { refractiveIndex: 1.452, temperature: 20 };
-  expect(() => glycerinToMatch({ oil, temperature: 25, mismatch: 0.001 })).toThrow("oil.perKelvin");
+  expect(() => glycerinForIndexMatch({ oil, temperature: 25, mismatch: 0.001 })).toThrow("oil.perKelvin");
 });
 
 test("solids of a higher index leave less glycerin to be found", () => {
   const oil = { refractiveIndex: 1.452, temperature: 25 };
   const match = (solids?: { volumeFraction: number; refractiveIndex: number }) =>
-    glycerinToMatch({ oil, temperature: 25, mismatch: 0.001, ...(solids && { solids }) }).massFractionGlycerin;
+    glycerinForIndexMatch({ oil, temperature: 25, mismatch: 0.001, ...(solids && { solids }) }).massFractionGlycerin;
   expect(match({ volumeFraction: 0.1, refractiveIndex: 1.5 })).toBeLessThan(match());
   expect(match({ volumeFraction: 0, refractiveIndex: 1.5 })).toBe(match());
 });
 
 test("a match at a temperature is best at that temperature; an oil of a higher index is met when warmer", () => {
   const oil = { refractiveIndex: 1.452, temperature: 20, perKelvin: -3.8e-4 };
-  const { massFractionGlycerin } = glycerinToMatch({ oil, temperature: 26, mismatch: 0.001 });
-  expect(temperatureOfMatch({ oil, massFractionGlycerin })).toBeCloseTo(26, 9);
+  const { massFractionGlycerin } = glycerinForIndexMatch({ oil, temperature: 26, mismatch: 0.001 });
+  expect(temperatureForIndexMatch({ oil, massFractionGlycerin })).toBeCloseTo(26, 9);
   const higher = { ...oil, refractiveIndex: 1.4525 };
-  expect(temperatureOfMatch({ oil: higher, massFractionGlycerin })).toBeGreaterThan(26);
-  expect(() => temperatureOfMatch({ oil: { ...oil, refractiveIndex: 1.47 }, massFractionGlycerin })).toThrow(
+  expect(temperatureForIndexMatch({ oil: higher, massFractionGlycerin })).toBeGreaterThan(26);
+  expect(() => temperatureForIndexMatch({ oil: { ...oil, refractiveIndex: 1.47 }, massFractionGlycerin })).toThrow(
     "passes through 0",
   );
 });
@@ -145,7 +145,7 @@ test("air is a term of its own, whatever the match", () => {
 });
 
 test("what passes two depths is what passes each, multiplied", () => {
-  const half = clearShare({ turbidity: 30, depth: 0.02 });
-  expect(clearShare({ turbidity: 30, depth: 0.04 })).toBeCloseTo(half * half, 14);
-  expect(clearShare({ turbidity: 0, depth: 1 })).toBe(1);
+  const half = transmittance({ turbidity: 30, depth: 0.02 });
+  expect(transmittance({ turbidity: 30, depth: 0.04 })).toBeCloseTo(half * half, 14);
+  expect(transmittance({ turbidity: 0, depth: 1 })).toBe(1);
 });

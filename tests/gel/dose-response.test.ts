@@ -35,7 +35,7 @@ test("the fit does not ask for the units, nor for the order of the trials", () =
     trials: trials.map(({ dose, strength }) => ({ dose: 100 * dose, strength: strength / 1000 })).reverse(),
   });
   expect(scaled.threshold.value / fit.threshold.value).toBeCloseTo(100, 5);
-  expect(scaled.threshold.greatest / fit.threshold.greatest).toBeCloseTo(100, 5);
+  expect(scaled.threshold.max / fit.threshold.max).toBeCloseTo(100, 5);
   expect(scaled.exponent.value).toBeCloseTo(fit.exponent.value, 7);
   expect(scaled.scatter).toBeCloseTo(fit.scatter, 9);
 });
@@ -51,8 +51,8 @@ test("dose for strength is the inverse of strength at dose, and more strength ne
     const strength = strengthAtDose({ fit, dose }).value;
     const back = doseForStrength({ fit, strength });
     expect(back.value).toBeCloseTo(dose, 12);
-    expect(back.least).toBeLessThan(back.value);
-    expect(back.greatest).toBeGreaterThan(back.value);
+    expect(back.min).toBeLessThan(back.value);
+    expect(back.max).toBeGreaterThan(back.value);
     expect(strength).toBeGreaterThan(last);
     last = strength;
   }
@@ -60,16 +60,16 @@ test("dose for strength is the inverse of strength at dose, and more strength ne
 
 // scipy 1.17.1, optimize.curve_fit and the delta method, as in the checks of this fit.
 test("the dose for 50 Pa has the limits that a general-purpose library gives", () => {
-  const { value, least, greatest } = doseForStrength({ fit, strength: 50 });
+  const { value, min, max } = doseForStrength({ fit, strength: 50 });
   expect(value).toBeCloseTo(0.08534759397675518, 9);
-  expect(least).toBeCloseTo(0.08449297017181082, 9);
-  expect(greatest).toBeCloseTo(0.08620221778169954, 9);
+  expect(min).toBeCloseTo(0.08449297017181082, 9);
+  expect(max).toBeCloseTo(0.08620221778169954, 9);
 });
 
 test("more confidence is wider", () => {
   const width = (confidence: number) => {
-    const { least, greatest } = doseForStrength({ fit, strength: 50, confidence });
-    return greatest - least;
+    const { min, max } = doseForStrength({ fit, strength: 50, confidence });
+    return max - min;
   };
   expect(width(0.99)).toBeGreaterThan(width(0.95));
   expect(width(0.95)).toBeGreaterThan(width(0.5));

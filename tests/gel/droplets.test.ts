@@ -2,7 +2,7 @@ import fc from "fast-check";
 import {
   checkOilFraction,
   criticalCapillaryNumber,
-  dropletsInShear,
+  dropletDiameterInShear,
   laplacePressure,
   largestDroplet,
   modulusOfDroplets,
@@ -53,12 +53,12 @@ test("strength goes with tension over size, and with nothing else that has a uni
   );
 });
 
-test("packing is judged by its beginning and by the caller's ceiling, which is never guessed", () => {
+test("packing is judged by its beginning and by the caller's maximum oil fraction, which is never guessed", () => {
   expect(packingOf({ volumeFractionOil: 0.6 }).aboveRandom).toBeLessThan(0);
-  expect(packingOf({ volumeFractionOil: 0.6 })).not.toHaveProperty("belowCeiling");
+  expect(packingOf({ volumeFractionOil: 0.6 })).not.toHaveProperty("belowMax");
   expect(checkOilFraction({ volumeFractionOil: 0.9 }).verdict).toBe("not known");
-  expect(checkOilFraction({ volumeFractionOil: 0.8, ceiling: 0.85 }).verdict).toBe("met");
-  expect(checkOilFraction({ volumeFractionOil: 0.85, ceiling: 0.85 }).verdict).toBe("not met");
+  expect(checkOilFraction({ volumeFractionOil: 0.8, volumeFractionOilMax: 0.85 }).verdict).toBe("met");
+  expect(checkOilFraction({ volumeFractionOil: 0.85, volumeFractionOilMax: 0.85 }).verdict).toBe("not met");
 });
 
 test("the surfactant for a droplet size keeps that size, and a weaker one is needed in proportion", () => {
@@ -93,8 +93,8 @@ test("faster shear and less tension make finer droplets, in proportion", () => {
 // Jansen, Agterof, Mellema 2001, abstract: drops of a viscosity ratio of 22 broke once the emulsion was concentrated.
 test("a drop too stiff for the outer phase alone breaks in the emulsion", () => {
   const stiff = { viscosityOil: 22, viscosityGelFormer: 1, shearRate: 20, interfacialTension: 0.005 };
-  expect(dropletsInShear({ ...stiff, viscosityEmulsion: 1.2 })).toEqual({});
-  const sizes = dropletsInShear({ ...stiff, viscosityEmulsion: 10 });
+  expect(dropletDiameterInShear({ ...stiff, viscosityEmulsion: 1.2 })).toEqual({});
+  const sizes = dropletDiameterInShear({ ...stiff, viscosityEmulsion: 10 });
   expect(sizes).not.toHaveProperty("byOuterPhase");
   expect(sizes.byEmulsion).toBeGreaterThan(0);
 });

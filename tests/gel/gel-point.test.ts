@@ -36,8 +36,8 @@ test("readings on one line give back what lies between two of them", () => {
 
 test("heat is given off where junctions form, and the limits hold the value", () => {
   expect(line.enthalpy).toBeLessThan(0);
-  const { least, value, greatest } = gelPointAtDose({ line, dose: 0.1 });
-  expect(least < value && value < greatest).toBe(true);
+  const { min, value, max } = gelPointAtDose({ line, dose: 0.1 });
+  expect(min < value && value < max).toBe(true);
 });
 
 test("too few readings, falling readings and readings at one temperature are refused", () => {

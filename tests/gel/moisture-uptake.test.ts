@@ -17,14 +17,14 @@ const film = {
 
 test.each(["norrish", "wilson"] as const)("odex, marching in time, finds the same uptake by %s (1e-8)", (law) => {
   const saturated = vapourPressureAt({ law: vapourPressures.water, temperature });
-  const most = (film.coefficient * film.area * 0.0180153 * saturated) / (8.314462618 * (temperature + 273.15));
+  const max = (film.coefficient * film.area * 0.0180153 * saturated) / (8.314462618 * (temperature + 273.15));
   for (const duration of [600, 7200, 86_400]) {
     // The water in grams, the whole duration as 1.
     const [grams = Number.NaN] = march(
       (_, [water = Number.NaN]) => {
         const massFractionGlycerin = film.massGlycerin / (film.massGlycerin + water / 1000);
         const activity = waterActivity({ massFractionGlycerin, temperature })[law];
-        return [1000 * duration * most * (film.relativeHumidity - activity)];
+        return [1000 * duration * max * (film.relativeHumidity - activity)];
       },
       [1000 * film.massWater],
       1,

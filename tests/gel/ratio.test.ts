@@ -47,26 +47,26 @@ test("the ratio does not ask for the unit, nor for what else is in the formula",
 });
 
 test("a working range is asked at both ends, and its limits belong to it", () => {
-  const verdict = (ratio: number) => checkRatio({ ratio, least: 8, greatest: 12 }).verdict;
+  const verdict = (ratio: number) => checkRatio({ ratio, min: 8, max: 12 }).verdict;
   expect([7.9, 8, 10, 12, 12.1].map(verdict)).toEqual(["not met", "met", "met", "met", "not met"]);
-  expect(checkRatio({ ratio: 7, least: 8 })).toMatchObject({ verdict: "not met", limit: "at least 8" });
-  expect(checkRatio({ ratio: 13, greatest: 12 })).toMatchObject({ verdict: "not met", limit: "at most 12" });
+  expect(checkRatio({ ratio: 7, min: 8 })).toMatchObject({ verdict: "not met", limit: "at least 8" });
+  expect(checkRatio({ ratio: 13, max: 12 })).toMatchObject({ verdict: "not met", limit: "at most 12" });
 });
 
 test("the rounding of a percentage decides nothing", () => {
   for (let percent = 1; percent < 100; percent++) {
     const limit = (100 - percent) / percent;
-    expect(
-      checkRatio({ ratio: ratioOfShare({ shareGelFormer: percent / 100 }), least: limit, greatest: limit }).verdict,
-    ).toBe("met");
+    expect(checkRatio({ ratio: ratioOfShare({ shareGelFormer: percent / 100 }), min: limit, max: limit }).verdict).toBe(
+      "met",
+    );
   }
 });
 
 test("without a range the answer is not known, and whoever stated one is named", () => {
   expect(checkRatio({ ratio: 11 })).toMatchObject({ verdict: "not known", limit: "not stated" });
-  expect(checkRatio({ ratio: 11, least: 8 }).source).toBe("working range stated by the caller");
-  expect(checkRatio({ ratio: 11, least: 8, source: "bench trials" }).source).toBe("bench trials");
-  expect(() => checkRatio({ ratio: 11, least: 12, greatest: 8 })).toThrow("greatest: found 8");
+  expect(checkRatio({ ratio: 11, min: 8 }).source).toBe("working range stated by the caller");
+  expect(checkRatio({ ratio: 11, min: 8, source: "bench trials" }).source).toBe("bench trials");
+  expect(() => checkRatio({ ratio: 11, min: 12, max: 8 })).toThrow("max: found 8");
 });
 
 test("volume fraction and mass fraction are inverse, the lighter phase takes more of the volume, and equal densities make them one", () => {

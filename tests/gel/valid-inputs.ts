@@ -39,11 +39,7 @@ export const validInputs: ValidInputs = {
   massesForTotal: [[{ total: 60, ratio: 11 }]],
   oilForGelFormer: [[{ gelFormer: 2.5, ratio: 11 }]],
   gelFormerForOil: [[{ oil: 33, ratio: 11 }]],
-  checkRatio: [
-    [{ ratio: 11.5, least: 8, greatest: 12, source: "bench trials" }],
-    [{ ratio: 11.5 }],
-    [{ ratio: 7, least: 8 }],
-  ],
+  checkRatio: [[{ ratio: 11.5, min: 8, max: 12, source: "bench trials" }], [{ ratio: 11.5 }], [{ ratio: 7, min: 8 }]],
   volumeFractionOfOil: [[{ massFractionOil: 0.8, densityOil: 915, densityGelFormer: 1250 }]],
   massFractionOfOil: [[{ volumeFractionOil: 0.85, densityOil: 915, densityGelFormer: 1250 }]],
   temperatureAtDose: [
@@ -57,11 +53,11 @@ export const validInputs: ValidInputs = {
       },
     ],
   ],
-  packingOf: [[{ volumeFractionOil: 0.86, ceiling: 0.9 }], [{ volumeFractionOil: 0.6 }]],
+  packingOf: [[{ volumeFractionOil: 0.86, volumeFractionOilMax: 0.9 }], [{ volumeFractionOil: 0.6 }]],
   checkOilFraction: [
-    [{ volumeFractionOil: 0.86, ceiling: 0.9, source: "bench trials" }],
+    [{ volumeFractionOil: 0.86, volumeFractionOilMax: 0.9, source: "bench trials" }],
     [{ volumeFractionOil: 0.86 }],
-    [{ volumeFractionOil: 0.9, ceiling: 0.9 }],
+    [{ volumeFractionOil: 0.9, volumeFractionOilMax: 0.9 }],
   ],
   interfaceOfDroplets: [[{ volumeOil: 0.001, diameter: 5e-6 }]],
   surfactantForDroplets: [[{ volumeOil: 0.001, diameter: 5e-6, adsorption: 2e-6, strength: 0.5 }]],
@@ -73,7 +69,7 @@ export const validInputs: ValidInputs = {
   criticalCapillaryNumber: [[{ viscosityRatio: 0.3 }]],
   largestDroplet: [[{ viscosityOil: 0.06, viscosityAround: 12, shearRate: 50, interfacialTension: 0.005 }]],
   laplacePressure: [[{ interfacialTension: 0.005, diameter: 1e-5 }]],
-  dropletsInShear: [
+  dropletDiameterInShear: [
     [{ viscosityOil: 0.06, viscosityGelFormer: 0.6, viscosityEmulsion: 12, shearRate: 50, interfacialTension: 0.005 }],
   ],
   waterActivity: [[{ massFractionGlycerin: 0.85, temperature: 25, norrishConstant: -1.16 }]],
@@ -86,16 +82,16 @@ export const validInputs: ValidInputs = {
   waterTakenUpAfter: [[{ ...open, duration: 3600 }]],
   waterTakenUp: [[{ massGlycerin: 9, massWater: 1, relativeHumidity: 0.5, temperature: 25, norrishConstant: -1.16 }]],
   checkWaterActivity: [
-    [{ least: 0.72, greatest: 0.77, source: "two laws" }],
-    [{ least: 0.4, source: "measured" }],
-    [{ least: 0.8, source: "measured" }],
+    [{ min: 0.72, max: 0.77, source: "two laws" }],
+    [{ min: 0.4, source: "measured" }],
+    [{ min: 0.8, source: "measured" }],
   ],
   densityGlycerinWater: [[{ massFractionGlycerin: 0.85, temperature: 20 }]],
   refractiveIndexGlycerinWater: [
     [{ massFractionGlycerin: 0.85, temperature: 25 }],
     [{ massFractionGlycerin: 0.85, temperature: 40, beyond: "extend" }],
   ],
-  glycerinToMatch: [
+  glycerinForIndexMatch: [
     [
       {
         oil: { refractiveIndex: 1.452, temperature: 20, perKelvin: -3.8e-4 },
@@ -106,7 +102,7 @@ export const validInputs: ValidInputs = {
       },
     ],
   ],
-  temperatureOfMatch: [
+  temperatureForIndexMatch: [
     [
       {
         oil: { refractiveIndex: 1.452, temperature: 20, perKelvin: -3.8e-4 },
@@ -132,7 +128,7 @@ export const validInputs: ValidInputs = {
       },
     ],
   ],
-  clearShare: [[{ turbidity: 20, depth: 0.05 }]],
+  transmittance: [[{ turbidity: 20, depth: 0.05 }]],
   fitDoseResponse: [[{ trials, confidence: 0.9 }], [{ trials, threshold: 0.02 }]],
   strengthAtDose: [[{ fit, dose: 0.07, confidence: 0.9, beyond: "extend" }]],
   doseForStrength: [[{ fit, strength: 50, confidence: 0.9, beyond: "extend" }]],

@@ -45,12 +45,12 @@ test("a dry gel former takes up water, a wet one gives it off, and twice the gel
 });
 
 test("a low water activity is reported beside its caution, which no verdict lifts", () => {
-  for (const [least, greatest, verdict] of [
+  for (const [min, max, verdict] of [
     [0.4, 0.5, "met"],
     [0.74, 0.76, "not known"],
     [0.75, 0.75, "not met"],
   ] as const) {
-    const check = checkWaterActivity({ least, greatest, source: "two laws" });
+    const check = checkWaterActivity({ min, max, source: "two laws" });
     expect(check.verdict).toBe(verdict);
     expect(check.statement).toContain("waives no test");
     expect(check.statement).not.toMatch(/\bsafe\b/);

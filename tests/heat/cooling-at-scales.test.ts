@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { coolingAtScales, coolingTime, coolingTimeAtScale, leastAdditions, mixingTemperature } from "gelwright/heat";
+import { coolingAtScales, coolingTime, coolingTimeAtScale, fewestAdditions, mixingTemperature } from "gelwright/heat";
 import { vesselFilling } from "gelwright/mixing";
 import { expect, test } from "vitest";
 import { between } from "../support/between.js";
@@ -20,17 +20,17 @@ const shape = {
 test("from a beaker to a vessel times go as the cube root of the mass, and surface to volume the other way", () => {
   const [beaker, pilot, plant] = coolingAtScales({ ...shape, masses: [0.25, 40, 400] });
   if (!(beaker && pilot && plant)) throw new Error("three scales");
-  for (const { mass, durationToSpare, durationToAddition, surfaceToVolume, diameter, height } of [pilot, plant]) {
+  for (const { mass, durationWorking, durationToAddition, surfaceToVolume, diameter, height } of [pilot, plant]) {
     const times = Math.cbrt(mass / 0.25);
-    near(durationToSpare, times * beaker.durationToSpare);
+    near(durationWorking, times * beaker.durationWorking);
     near(durationToAddition, times * beaker.durationToAddition);
     near(surfaceToVolume, beaker.surfaceToVolume / times);
     near(height / diameter, 1.2);
   }
   near(
-    plant.durationToSpare,
+    plant.durationWorking,
     coolingTimeAtScale({
-      duration: beaker.durationToSpare,
+      duration: beaker.durationWorking,
       volume: beaker.volume,
       volumeAtScale: plant.volume,
       limitedBy: "surface",
@@ -39,7 +39,7 @@ test("from a beaker to a vessel times go as the cube root of the mass, and surfa
 });
 
 test("each scale is a cylinder that cools by Newton's law", () => {
-  for (const { mass, volume, diameter, height, area, durationToAddition, durationToSpare } of coolingAtScales({
+  for (const { mass, volume, diameter, height, area, durationToAddition, durationWorking } of coolingAtScales({
     ...shape,
     masses: [0.25, 40],
   })) {
@@ -47,7 +47,7 @@ test("each scale is a cylinder that cools by Newton's law", () => {
     near((Math.PI / 4) * diameter ** 2 * height, volume);
     const cooling = { heatCapacity: mass * 2100, conductance: 8 * area, temperatureAmbient: 20, temperatureStart: 85 };
     near(durationToAddition, coolingTime({ ...cooling, temperatureEnd: 65 }));
-    near(durationToAddition + durationToSpare, coolingTime({ ...cooling, temperatureEnd: 58 }));
+    near(durationToAddition + durationWorking, coolingTime({ ...cooling, temperatureEnd: 58 }));
   }
 });
 
@@ -65,9 +65,18 @@ test("equal additions: as many as needed, and one fewer would be too cold", () =
     fc.property(between(62, 95), between(0, 55), between(0.1, 20), between(1500, 3000), (hot, cold, mass, heat) => {
       const melt = { mass: 1, specificHeat: heat, temperature: hot };
       const addition = { mass, specificHeat: 2000, temperature: cold };
-      const { number, mass: part, temperatureLowest } = leastAdditions({ melt, addition, temperatureLeast: 60 });
+      const {
+        number,
+        mass: part,
+        temperatureMin,
+      } = fewestAdditions({
+        melt: [melt],
+        temperatureMelt: hot,
+        addition,
+        temperatureMin: 60,
+      });
       near(number * part, mass);
-      expect(temperatureLowest).toBeGreaterThanOrEqual(60 - 1e-9);
+      expect(temperatureMin).toBeGreaterThanOrEqual(60 - 1e-9);
       const fewer = mass / (number - 1);
       if (number > 1)
         expect(mixingTemperature({ charges: [melt, { ...addition, mass: fewer }] })).toBeLessThan(60 + 1e-9);
@@ -84,12 +93,12 @@ test("equal additions: as many as needed, and one fewer would be too cold", () =
 });
 
 test("a melt at the least temperature takes nothing cold, in however many parts", () => {
-  const melt = { mass: 1, specificHeat: 2000, temperature: 60 };
+  const input = { melt: [{ mass: 1, specificHeat: 2000 }], temperatureMelt: 60 };
   const addition = { mass: 0.2, specificHeat: 2000, temperature: 20 };
-  expect(() => leastAdditions({ melt, addition, temperatureLeast: 60 })).toThrow(
-    expect.objectContaining({ code: "unreachable", message: expect.stringContaining("above temperatureLeast") }),
+  expect(() => fewestAdditions({ ...input, addition, temperatureMin: 60 })).toThrow(
+    expect.objectContaining({ code: "unreachable", message: expect.stringContaining("above temperatureMin") }),
   );
-  expect(leastAdditions({ melt, addition: { ...addition, temperature: 60 }, temperatureLeast: 60 }).number).toBe(1);
+  expect(fewestAdditions({ ...input, addition: { ...addition, temperature: 60 }, temperatureMin: 60 }).number).toBe(1);
 });
 
 test("a filling of the same shape has the area of the scales", () => {

@@ -41,13 +41,14 @@ test("a fall of a thousandth of a kelvin is as exact as a long one", () => {
   expect(Math.abs(coolingTime(input) / series - 1)).toBeLessThanOrEqual(1e-15);
 });
 
-test("two legs take as long as the whole, and a faster loss is faster", () => {
+test("two segments take as long as the whole, and a faster loss is faster", () => {
   fc.assert(
     fc.property(cooling, between(0.01, 0.99), (input, part) => {
       const halt = input.temperatureStart + part * (input.temperatureEnd - input.temperatureStart);
       const whole = coolingTime(input);
-      const legs = coolingTime({ ...input, temperatureEnd: halt }) + coolingTime({ ...input, temperatureStart: halt });
-      expect(Math.abs(legs / whole - 1)).toBeLessThanOrEqual(1e-9);
+      const segments =
+        coolingTime({ ...input, temperatureEnd: halt }) + coolingTime({ ...input, temperatureStart: halt });
+      expect(Math.abs(segments / whole - 1)).toBeLessThanOrEqual(1e-9);
       expect(coolingTime({ ...input, conductance: input.conductance * 2 })).toBeLessThan(whole);
     }),
   );

@@ -2,10 +2,10 @@ import fc from "fast-check";
 import {
   evaporationCoefficient,
   evaporationFlux,
-  evaporationFluxMost,
+  evaporationFluxMax,
   evaporationOverRun,
   moleFraction,
-  type Stretch,
+  type Segment,
 } from "gelwright/heat";
 import { vapourPressureAt, vapourPressures } from "gelwright/laws";
 import { expect, test } from "vitest";
@@ -14,8 +14,8 @@ import { march } from "../support/ode.js";
 
 const near = (actual: number, expected: number, within = 1e-10) =>
   expect(Math.abs(actual / expected - 1)).toBeLessThanOrEqual(within);
-const hold = (temperature: number, duration: number): Stretch => ({
-  stretch: "ramp",
+const hold = (temperature: number, duration: number): Segment => ({
+  kind: "ramp",
   temperatureStart: temperature,
   temperatureEnd: temperature,
   duration,
@@ -27,7 +27,7 @@ const run = {
   rest: { mass: 39.6, molarMass: 0.88 },
   area: 0.2,
   coefficient: 0.001,
-  stretches: [hold(65, 1800)],
+  segments: [hold(65, 1800)],
 };
 
 test("a light part counts for more by moles than by mass, and for the same if it is as heavy as the rest", () => {
@@ -42,10 +42,10 @@ test("a vapour pressure rises with temperature, and ends where its constants do"
     const at = (share: number) =>
       vapourPressureAt({
         law: one,
-        temperature: one.temperatureLeast + share * (one.temperatureMost - one.temperatureLeast),
+        temperature: one.temperatureMin + share * (one.temperatureMax - one.temperatureMin),
       });
     for (let share = 0.05; share < 1; share += 0.05) expect(at(share)).toBeGreaterThan(at(share - 0.05));
-    const outside = { law: one, temperature: one.temperatureMost + 1 };
+    const outside = { law: one, temperature: one.temperatureMax + 1 };
     expect(() => vapourPressureAt(outside)).toThrow(expect.objectContaining({ code: "range" }));
     expect(vapourPressureAt({ ...outside, beyond: "extend" })).toBeGreaterThan(at(1));
   }
@@ -53,24 +53,24 @@ test("a vapour pressure rises with temperature, and ends where its constants do"
 });
 
 test("the film of air ends where it turns turbulent, or where the vapour spreads faster than momentum", () => {
-  const air = { airSpeed: 0.2, length: 0.5, kinematicViscosity: 1.9e-5, diffusivity: 7.5e-6 };
-  expect(() => evaporationCoefficient({ ...air, airSpeed: 19 })).toThrow("Reynolds number");
+  const air = { airVelocity: 0.2, length: 0.5, kinematicViscosity: 1.9e-5, diffusivity: 7.5e-6 };
+  expect(() => evaporationCoefficient({ ...air, airVelocity: 19 })).toThrow("Reynolds number");
   expect(() => evaporationCoefficient({ ...air, diffusivity: 3.2e-5 })).toThrow("Schmidt number");
   const { coefficient } = evaporationCoefficient(air);
-  near(evaporationCoefficient({ ...air, airSpeed: 0.8 }).coefficient, 2 * coefficient, 1e-14);
+  near(evaporationCoefficient({ ...air, airVelocity: 0.8 }).coefficient, 2 * coefficient, 1e-14);
 });
 
 test("air in the way leaves a thousandth or less of what a vacuum takes, and vapour in the room holds both back", () => {
   const surface = { temperature: 65, vapourPressure: 30, molarMass };
   const flux = evaporationFlux({ ...surface, coefficient: 0.001 });
-  expect(flux).toBeLessThan(evaporationFluxMost(surface) / 1000);
+  expect(flux).toBeLessThan(evaporationFluxMax(surface) / 1000);
   expect(evaporationFlux({ ...surface, coefficient: 0.001, vapourPressureRoom: 30 })).toBe(0);
   near(evaporationFlux({ ...surface, coefficient: 0.001, vapourPressureRoom: 45 }), -flux / 2, 1e-14);
-  near(evaporationFluxMost({ ...surface, accommodation: 0.1 }), evaporationFluxMost(surface) / 10, 1e-14);
+  near(evaporationFluxMax({ ...surface, accommodation: 0.1 }), evaporationFluxMax(surface) / 10, 1e-14);
 });
 
 test("a loss so small that the mix stays as it is, is flux times area times time", () => {
-  const small = evaporationOverRun({ ...run, stretches: [hold(65, 1)] }).predicted;
+  const small = evaporationOverRun({ ...run, segments: [hold(65, 1)] }).predicted;
   const x = moleFraction({ massFraction: 0.01, molarMass, molarMassRest: 0.88 });
   const vapourPressure = x * vapourPressureAt({ law, temperature: 65 });
   near(small.mass, 0.2 * evaporationFlux({ temperature: 65, vapourPressure, molarMass, coefficient: 0.001 }), 1e-5);
@@ -78,11 +78,11 @@ test("a loss so small that the mix stays as it is, is flux times area times time
 });
 
 test("a large loss, over a changing temperature, is what a solver finds that steps in time", () => {
-  const stretches: Stretch[] = [
-    { stretch: "ramp", temperatureStart: 25, temperatureEnd: 85, duration: 40000 },
+  const segments: Segment[] = [
+    { kind: "ramp", temperatureStart: 25, temperatureEnd: 85, duration: 40000 },
     hold(85, 100000),
   ];
-  const { predicted, duration } = evaporationOverRun({ ...run, area: 2, stretches });
+  const { predicted, duration } = evaporationOverRun({ ...run, area: 2, segments });
   const restMoles = 39.6 / 0.88;
   const slope = (t: number, y: readonly number[]) => {
     const temperature = t < 40000 ? 25 + (60 * t) / 40000 : 85;
@@ -101,19 +101,19 @@ test("nothing loses more than is there, more time never loses less, and a vacuum
   fc.assert(
     fc.property(between(20, 150), between(0, 1e7), between(1, 3), between(1e-6, 50), (warm, time, more, mass) => {
       const at = (duration: number) =>
-        evaporationOverRun({ ...run, volatile: { ...run.volatile, mass }, stretches: [hold(warm, duration)] });
-      const { predicted, most } = at(time);
+        evaporationOverRun({ ...run, volatile: { ...run.volatile, mass }, segments: [hold(warm, duration)] });
+      const { predicted, max } = at(time);
       expect(predicted.mass).toBeLessThanOrEqual(mass);
-      expect(predicted.fraction).toBeLessThanOrEqual(most.fraction);
+      expect(predicted.fraction).toBeLessThanOrEqual(max.fraction);
       expect(at(time * more).predicted.fraction).toBeGreaterThanOrEqual(predicted.fraction);
     }),
   );
 });
 
 test("the measured share stands beside the prediction, and each says what it rests on", () => {
-  const { predicted, measured, most } = evaporationOverRun({ ...run, lossMeasured: 0.05 });
-  expect(measured).toEqual({ mass: 0.4 * 0.05, fraction: 0.05, restsOn: "a weighing before and after" });
-  expect(predicted.restsOn).toContain("film of air");
-  expect(most.restsOn).toContain("kinetic theory");
+  const { predicted, measured, max } = evaporationOverRun({ ...run, lossMeasured: 0.05 });
+  expect(measured).toEqual({ mass: 0.4 * 0.05, fraction: 0.05, basis: "a weighing before and after" });
+  expect(predicted.basis).toContain("film of air");
+  expect(max.basis).toContain("kinetic theory");
   expect(evaporationOverRun(run)).not.toHaveProperty("measured");
 });

@@ -8,7 +8,7 @@ test("what is charged for a loss leaves what was wanted, and weighing it gives t
     fc.property(fc.double({ min: 1e-3, max: 1e4, noNaN: true }), between(0, 0.99), (delivered, loss) => {
       const charge = chargeForEvaporation({ delivered, lossFraction: loss });
       expect(Math.abs(massAfterEvaporation({ charge, lossFraction: loss }) / delivered - 1)).toBeLessThanOrEqual(1e-12);
-      expect(Math.abs(lossFraction({ before: charge, after: delivered }) - loss)).toBeLessThanOrEqual(1e-15);
+      expect(Math.abs(lossFraction({ massBefore: charge, massAfter: delivered }) - loss)).toBeLessThanOrEqual(1e-15);
     }),
   );
 });
@@ -20,8 +20,8 @@ test("a volatile part is charged up alone, and the product has the composition o
 });
 
 test("a mass that has grown is no loss, and what is lost whole cannot be charged for", () => {
-  expect(() => lossFraction({ before: 1, after: 1.01 })).toThrow(
-    "after: found 1.01, expected not more than before (1)",
+  expect(() => lossFraction({ massBefore: 1, massAfter: 1.01 })).toThrow(
+    "massAfter: found 1.01, expected not more than massBefore (1)",
   );
   expect(() => chargeForEvaporation({ delivered: 1, lossFraction: 1 })).toThrow("a fraction below 1");
 });

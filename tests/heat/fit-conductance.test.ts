@@ -37,7 +37,7 @@ test("readings of an exact cooling curve give its conductance back, whatever the
       expect(Math.max(...fit.residuals.map(Math.abs))).toBeLessThan(1e-9);
       expect(fit.degreesOfFreedom).toBe(places.length - 2);
       if (places.length === 2) expect(fit).not.toHaveProperty("interval");
-      else expect((fit.interval?.greatest ?? 0) - (fit.interval?.least ?? 0)).toBeLessThan(1e-6 * conductance);
+      else expect((fit.interval?.max ?? 0) - (fit.interval?.min ?? 0)).toBeLessThan(1e-6 * conductance);
     }),
   );
 });
@@ -51,11 +51,11 @@ test("no other conductance and start leave less to be explained", () => {
       const curve = 20 + (start - 20) * Math.exp((-loss * time) / 2000);
       return sum + (temperature - curve) ** 2;
     }, 0);
-  const least = residuals.reduce((sum, residual) => sum + residual ** 2, 0);
-  expect(off(squares(conductance, temperatureStart), least)).toBeLessThan(1e-12);
+  const min = residuals.reduce((sum, residual) => sum + residual ** 2, 0);
+  expect(off(squares(conductance, temperatureStart), min)).toBeLessThan(1e-12);
   for (const loss of [0.99, 0.999, 1.001, 1.01])
     for (const start of [-0.3, -0.03, 0, 0.03, 0.3])
-      expect(squares(conductance * loss, temperatureStart + start)).toBeGreaterThan(least);
+      expect(squares(conductance * loss, temperatureStart + start)).toBeGreaterThan(min);
 });
 
 test("the interval holds the truth about as often as it says", () => {
@@ -74,7 +74,7 @@ test("the interval holds the truth about as often as it says", () => {
       temperature: 20 + 60 * Math.exp(-0.25 * i) + 0.4 * normal(),
     }));
     const { interval } = fitConductance({ readings, temperatureAmbient: 20, heatCapacity: 2400, confidence: 0.9 });
-    if (interval && interval.least <= 1 && interval.greatest >= 1) held += 1;
+    if (interval && interval.min <= 1 && interval.max >= 1) held += 1;
   }
   // Four standard deviations of a count of 1000 at 0.9 are 38.
   expect(Math.abs(held - 900)).toBeLessThan(38);

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { heatToWarm, type Part } from "gelwright/heat";
+import { heatToWarm, type MeltingPart } from "gelwright/heat";
 import { expect, test } from "vitest";
 import { between } from "../support/between.js";
 
@@ -11,23 +11,25 @@ const melting = fc.record({
   latentHeat: fc.double({ min: 1e4, max: 4e5, noNaN: true }),
   specificHeatMelt: specificHeat,
 });
-const parts: fc.Arbitrary<Part[]> = fc.array(
+const parts: fc.Arbitrary<MeltingPart[]> = fc.array(
   fc.oneof(fc.record({ mass, specificHeat }), fc.record({ mass, specificHeat, melting })),
   { minLength: 1, maxLength: 5 },
 );
 
 /** The size of the terms that add up to a heat, against which rounding is measured. */
-const scaleOf = (list: readonly Part[]): number => list.reduce((sum, part) => sum + part.mass * 2e6, 0);
+const scaleOf = (list: readonly MeltingPart[]): number => list.reduce((sum, part) => sum + part.mass * 2e6, 0);
 
-test("cooling gives back what warming took, and legs add up", () => {
+test("cooling gives back what warming took, and segments add up", () => {
   fc.assert(
     fc.property(parts, celsius, celsius, celsius, (list, cold, between, hot) => {
-      const leg = (temperatureStart: number, temperatureEnd: number) =>
+      const segment = (temperatureStart: number, temperatureEnd: number) =>
         heatToWarm({ parts: list, temperatureStart, temperatureEnd });
-      const whole = leg(cold, hot);
+      const whole = segment(cold, hot);
       const rounding = 1e-13 * scaleOf(list);
-      expect(Math.abs(leg(hot, cold).heat + whole.heat)).toBeLessThanOrEqual(rounding);
-      expect(Math.abs(leg(cold, between).heat + leg(between, hot).heat - whole.heat)).toBeLessThanOrEqual(rounding);
+      expect(Math.abs(segment(hot, cold).heat + whole.heat)).toBeLessThanOrEqual(rounding);
+      expect(Math.abs(segment(cold, between).heat + segment(between, hot).heat - whole.heat)).toBeLessThanOrEqual(
+        rounding,
+      );
       expect(Math.abs(whole.sensible + whole.latent - whole.heat)).toBeLessThanOrEqual(rounding);
     }),
   );

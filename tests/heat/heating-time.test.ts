@@ -13,10 +13,10 @@ const heating = fc
     rise: between(0.1, 150),
     heatCapacity: between(1, 1e7),
     meltsAt: between(-0.2, 1.2),
-    latentHeat: between(1, 1e8),
+    meltingEnergy: between(1, 1e8),
     heatCapacityMelt: between(1, 1e7),
   })
-  .map(({ share, rise, meltsAt, latentHeat, heatCapacityMelt, ...rest }) => {
+  .map(({ share, rise, meltsAt, meltingEnergy, heatCapacityMelt, ...rest }) => {
     const temperatureEnd = rest.temperatureStart + rise;
     const above = temperatureEnd - rest.temperatureAmbient;
     const temperature = rest.temperatureStart + meltsAt * rise;
@@ -24,7 +24,7 @@ const heating = fc
       ...rest,
       temperatureEnd,
       conductance: above > 1 ? (share * rest.power) / above : share,
-      melting: { temperature, latentHeat, heatCapacityMelt },
+      melting: { temperature, meltingEnergy, heatCapacityMelt },
     };
   });
 
@@ -43,11 +43,11 @@ test("what is stored is the heat that warms and melts the charge", () => {
   fc.assert(
     fc.property(heating, (input) => {
       const { melting, temperatureStart, temperatureEnd, heatCapacity } = input;
-      const { temperature, latentHeat, heatCapacityMelt } = melting;
+      const { temperature, meltingEnergy, heatCapacityMelt } = melting;
       const part = {
         mass: 1,
         specificHeat: heatCapacity,
-        melting: { temperature, latentHeat, specificHeatMelt: heatCapacityMelt },
+        melting: { temperature, latentHeat: meltingEnergy, specificHeatMelt: heatCapacityMelt },
       };
       const { heat } = heatToWarm({ parts: [part], temperatureStart, temperatureEnd });
       expect(Math.abs(heatingTime(input).energyStored - heat)).toBeLessThanOrEqual(1e-11 * heat);
@@ -122,7 +122,7 @@ test("a heater that cannot get there is refused, with the temperature that it ho
     temperatureEnd: 85,
     heatCapacity: 2000,
   };
-  expect(steadyTemperature(input)).toBe(80);
+  expect(steadyTemperature({ heatSource: input.power, heatLoss: input.conductance, temperatureAmbient: 20 })).toBe(80);
   expect(() => heatingTime(input)).toThrow(
     expect.objectContaining({
       code: "unreachable",

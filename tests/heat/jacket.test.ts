@@ -94,10 +94,10 @@ test("which medium, which mass, which flow: each gives its time back", () => {
 test("where no medium, mass or flow does it, the refusal names the time that can be had", () => {
   const batch = { heatCapacity: 1050000, temperatureStart: 85, temperatureEnd: 45 };
   // C/UA = 2916.7 s, times ln(75/35) with water of 10 °C.
-  const tooSoon = { ...batch, conductance: 360, duration: 2000, temperatureLeast: 10 };
+  const tooSoon = { ...batch, conductance: 360, duration: 2000, temperatureMin: 10 };
   expect(() => mediumTemperatureForDuration(tooSoon)).toThrow(unreachable("2222.908"));
   expect(mediumTemperatureForDuration({ ...tooSoon, duration: 2223 })).toBeCloseTo(10, 2);
-  expect(() => mediumTemperatureForDuration({ ...tooSoon, temperatureLeast: 50 })).toThrow(
+  expect(() => mediumTemperatureForDuration({ ...tooSoon, temperatureMin: 50 })).toThrow(
     unreachable("a temperatureEnd that a medium of 50 °C comes to"),
   );
   expect(() => mediumTemperatureForDuration({ ...tooSoon, temperatureEnd: -200, duration: 1 })).toThrow(

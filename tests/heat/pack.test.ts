@@ -2,8 +2,8 @@ import fc from "fast-check";
 import {
   type CoolingPack,
   packCoolingCurve,
+  packCoolingTime,
   packTemperature,
-  packTimeUntil,
   relativeTemperature,
   shrinkage,
 } from "gelwright/heat";
@@ -38,7 +38,7 @@ test("time and temperature are inverse to one another, to 1e-9 of the start's di
     fc.property(cooling, between(0.0001, 0.9999), (some, share) => {
       const input = { ...gel, ...some };
       const temperatureEnd = 20 + share * (input.temperatureStart - 20);
-      const duration = packTimeUntil({ ...input, temperatureEnd });
+      const duration = packCoolingTime({ ...input, temperatureEnd });
       expect(Math.abs(packTemperature({ ...input, duration }) - temperatureEnd)).toBeLessThan(
         1e-9 * Math.abs(input.temperatureStart - 20),
       );
@@ -50,7 +50,7 @@ test("at any place in a jar, too", () => {
   fc.assert(
     fc.property(between(0, 0.035), between(0, 0.03), between(0.001, 0.999), (radial, axial, share) => {
       const input = { ...jar, where: { radial, axial }, temperatureEnd: 20 + 40 * share };
-      const duration = packTimeUntil(input);
+      const duration = packCoolingTime(input);
       expect(Math.abs(packTemperature({ ...input, duration }) - input.temperatureEnd)).toBeLessThan(4e-8);
     }),
   );
@@ -65,7 +65,7 @@ test("the way back, from time to temperature to time, holds to 1e-9 while the ce
       const temperatureEnd = packTemperature({ ...input, duration });
       // Near the room the temperature's own rounding is all that is left of the time.
       fc.pre(Math.abs(temperatureEnd - 20) >= 0.5 && Math.abs(temperatureEnd - input.temperatureStart) >= 0.5);
-      expect(Math.abs(packTimeUntil({ ...input, temperatureEnd }) / duration - 1)).toBeLessThan(1e-9);
+      expect(Math.abs(packCoolingTime({ ...input, temperatureEnd }) / duration - 1)).toBeLessThan(1e-9);
     }),
   );
 });
@@ -110,7 +110,7 @@ test("eight times the volume takes four times as long, if the coefficient falls 
     pack: { shape: "cylinder", diameter: 0.14, height: 0.12 },
     heatTransferCoefficient: 5,
   } as const;
-  const ratio = packTimeUntil({ ...large, temperatureEnd: 40 }) / packTimeUntil({ ...jar, temperatureEnd: 40 });
+  const ratio = packCoolingTime({ ...large, temperatureEnd: 40 }) / packCoolingTime({ ...jar, temperatureEnd: 40 });
   expect(Math.abs(ratio - 4)).toBeLessThan(1e-12);
 });
 
@@ -119,7 +119,7 @@ test("a cooling curve ends where it was told to, never turns back, and lies on t
     fc.property(cooling, between(0.05, 0.999), (some, share) => {
       const input = { ...gel, ...some };
       const temperatureEnd = 20 + share * (input.temperatureStart - 20);
-      const { times, temperatures } = packCoolingCurve({ ...input, temperatureEnd, stretches: 20 });
+      const { times, temperatures } = packCoolingCurve({ ...input, temperatureEnd, segments: 20 });
       expect([times.length, times[0], temperatures[20]]).toEqual([21, 0, temperatureEnd]);
       const sense = Math.sign(20 - input.temperatureStart);
       for (const [k, duration] of times.entries()) {
@@ -130,12 +130,12 @@ test("a cooling curve ends where it was told to, never turns back, and lies on t
     }),
     { numRuns: 50 },
   );
-  expect(packCoolingCurve({ ...jar, duration: 900, stretches: 3 }).times).toEqual([0, 100, 400, 900]);
+  expect(packCoolingCurve({ ...jar, duration: 900, segments: 3 }).times).toEqual([0, 100, 400, 900]);
 });
 
 test("what cannot be reached, a place outside the pack and a place that a shape does not have are refused", () => {
   for (const temperatureEnd of [20, 15, 61])
-    expect(() => packTimeUntil({ ...jar, temperatureEnd })).toThrow(
+    expect(() => packCoolingTime({ ...jar, temperatureEnd })).toThrow(
       expect.objectContaining({
         code: "unreachable",
         message: `temperatureEnd: found ${temperatureEnd}, expected between start (60 °C) and ambient (20 °C), ambient left out`,
@@ -151,14 +151,14 @@ test("what cannot be reached, a place outside the pack and a place that a shape 
 });
 
 test("at once: no fall takes no time, nor does a surface that is held", () => {
-  expect(packTimeUntil({ ...jar, temperatureEnd: 60 })).toBe(0);
+  expect(packCoolingTime({ ...jar, temperatureEnd: 60 })).toBe(0);
   const held = { ...jar, heatTransferCoefficient: "infinite", where: { radial: 0.035 } } as const;
-  expect(packTimeUntil({ ...held, temperatureEnd: 30 })).toBe(0);
+  expect(packCoolingTime({ ...held, temperatureEnd: 30 })).toBe(0);
   expect(packTemperature({ ...held, duration: 1e-6 })).toBe(20);
 });
 
 const oil = { law: "linear", density: 915, temperatureReference: 20, slope: 0.64 } as const;
-const filled = { density: oil, volume: 2e-4, crossSection: 0.0038, temperatureFill: 70, temperatureEnd: 20 };
+const filled = { density: oil, volume: 2e-4, areaCrossSection: 0.0038, temperatureFill: 70, temperatureEnd: 20 };
 
 test("shrinkage keeps the mass: what is left, at its new density, weighs what was filled", () => {
   fc.assert(

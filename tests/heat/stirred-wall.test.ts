@@ -19,8 +19,8 @@ const near = (actual: number, expected: number, within: number) =>
   expect(Math.abs(actual / expected - 1)).toBeLessThanOrEqual(within);
 const vessel = {
   correlation: stirredCorrelations.anchor,
-  diameterVessel: 0.4,
-  diameterImpeller: 0.36,
+  vessel: { diameter: 0.4 },
+  impeller: { diameter: 0.36 },
   speed: 1,
   density: 900,
   specificHeat: 2100,
@@ -29,13 +29,13 @@ const vessel = {
 const law = { law: "andrade", factor: 1.3e-6, activationEnergy: 32000 } as const;
 
 test("ranges that adjoin meet: no step of more than two in a hundred for anchor and ribbon", () => {
-  for (const correlation of [stirredCorrelations.anchor, stirredCorrelations.helicalRibbon])
+  for (const correlation of [stirredCorrelations.anchor, stirredCorrelations["helical ribbon"]])
     for (const [i, range] of correlation.entries()) {
       const before = correlation[i - 1];
       if (before)
         near(
-          range.coefficient * range.reynoldsLeast ** range.exponentReynolds,
-          before.coefficient * range.reynoldsLeast ** before.exponentReynolds,
+          range.coefficient * range.reynoldsMin ** range.exponentReynolds,
+          before.coefficient * range.reynoldsMin ** before.exponentReynolds,
           0.02,
         );
     }
@@ -52,11 +52,11 @@ test("a range ends where the next begins, and outside all of them it is refused 
   expect(() => at(11.9)).toThrow(expect.objectContaining({ code: "range" }));
   expect(at(11.9, "extend").nusselt).toBeGreaterThan(0);
   expect(at(12.1).nusselt).toBeGreaterThan(at(11.9, "extend").nusselt * 0.9);
-  const ended = { ...vessel, correlation: vessel.correlation.map((range) => ({ ...range, reynoldsMost: 500 })) };
+  const ended = { ...vessel, correlation: vessel.correlation.map((range) => ({ ...range, reynoldsMax: 500 })) };
   expect(() => insideCoefficient({ ...ended, viscosity: 0.1, viscosityWall: 0.1 })).toThrow("100 to 500");
-  expect(() => insideCoefficient({ ...vessel, diameterImpeller: 0.41, viscosity: 0.1, viscosityWall: 0.1 })).toThrow(
-    "not above diameterVessel",
-  );
+  expect(() =>
+    insideCoefficient({ ...vessel, impeller: { diameter: 0.41 }, viscosity: 0.1, viscosityWall: 0.1 }),
+  ).toThrow("not above vessel.diameter");
 });
 
 test("a faster impeller or a thinner wall layer takes more heat", () => {

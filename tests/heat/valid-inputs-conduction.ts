@@ -31,9 +31,9 @@ export const conductionInputs: ValidInputs = {
     [{ shape: "sphere", biot: 3, fourier: 0.2 }],
   ],
   packTemperature: packs.map((pack) => [{ ...pack, duration: 1800 }]),
-  packTimeUntil: packs.map((pack) => [{ ...pack, temperatureEnd: 45 }]),
+  packCoolingTime: packs.map((pack) => [{ ...pack, temperatureEnd: 45 }]),
   packCoolingCurve: [
-    ...packs.map((pack) => [{ ...pack, temperatureEnd: 45, stretches: 4 }]),
+    ...packs.map((pack) => [{ ...pack, temperatureEnd: 45, segments: 4 }]),
     [{ ...jar, duration: 900 }],
   ],
   shrinkage: [
@@ -41,7 +41,7 @@ export const conductionInputs: ValidInputs = {
       {
         density: { law: "linear", density: 915, temperatureReference: 20, slope: 0.64 },
         volume: 2e-4,
-        crossSection: 0.0038,
+        areaCrossSection: 0.0038,
         temperatureFill: 70,
         temperatureEnd: 20,
       },

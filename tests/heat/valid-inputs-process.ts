@@ -3,27 +3,27 @@ import { vapourPressures } from "gelwright/laws";
 import type { ValidInputs } from "../support/fuzz.js";
 
 const heatLoss = { law: "newton", conductance: 1.1 };
-const heater = { supply: "power", power: 300 };
-const plate = { supply: "medium", temperature: 150, conductance: 5, powerMost: 300 };
-const chiller = { supply: "medium", temperature: 10, conductance: 6 };
+const heater = { kind: "power", power: 300 };
+const plate = { kind: "medium", temperature: 150, conductance: 5, powerMax: 300 };
+const chiller = { kind: "medium", temperature: 10, conductance: 6 };
 const beaker = { temperatureStart: 20, heatCapacity: 2040, heatLoss, temperatureAmbient: 20 };
 const stirred = {
   correlation: stirredCorrelations.anchor,
-  diameterVessel: 0.4,
-  diameterImpeller: 0.36,
+  vessel: { diameter: 0.4 },
+  impeller: { diameter: 0.36 },
   speed: 1,
   density: 900,
   specificHeat: 2100,
   conductivity: 0.16,
 };
 const way = { duration: 3000, temperatureStart: 85, temperatureEnd: 45 };
-const stretches = [
-  { stretch: "ramp", temperatureStart: 65, temperatureEnd: 65, duration: 1800 },
-  { stretch: "ramp", temperatureStart: 65, temperatureEnd: 35, duration: 3600 },
-  { stretch: "vessel", ...beaker, temperatureStart: 35, temperatureEnd: 60, supply: plate, kinks: [50] },
+const segments = [
+  { kind: "ramp", temperatureStart: 65, temperatureEnd: 65, duration: 1800 },
+  { kind: "ramp", temperatureStart: 65, temperatureEnd: 35, duration: 3600 },
+  { kind: "vessel", ...beaker, temperatureStart: 35, temperatureEnd: 60, heatSource: plate, breakpoints: [50] },
 ];
 const surface = { temperature: 65, vapourPressure: 30, molarMass: 0.136234 };
-const melt = { mass: 0.75, specificHeat: 2200, temperature: 75 };
+const melt = { melt: [{ mass: 0.75, specificHeat: 2200 }], temperatureMelt: 75 };
 
 const oil = { law: "polynomial", coefficients: [1984.2, 1.4733, -0.0048008] };
 const wax = {
@@ -39,6 +39,8 @@ const charges = [
   { mass: 10, specificHeat: wax, temperature: 82 },
 ];
 const cold = { mass: 40, specificHeat: oil, temperature: 21 };
+const hot = { mass: 70, specificHeat: 2150, temperature: 82 };
+const cool = { mass: 30, specificHeat: 1980, temperature: 21 };
 
 export const processInputs: ValidInputs = {
   insideCoefficient: [[{ ...stirred, viscosity: 0.2, viscosityWall: 0.1, beyond: "throw" }]],
@@ -85,46 +87,54 @@ export const processInputs: ValidInputs = {
       },
     ],
   ],
-  meltTemperatureLeastByLaw: [[{ melt: charges, addition: cold, temperatureLeast: 55 }]],
-  leastAdditionsByLaw: [
-    [{ melt: charges, temperatureMelt: 82, addition: cold, temperatureLeast: 72 }],
-    [{ melt: charges, temperatureMelt: 82, addition: cold, temperatureLeast: (added: number) => 75 - added / 10 }],
+  meltTemperatureMin: [
+    [{ melt: [{ mass: 70, specificHeat: 2150 }], addition: cool, temperatureMin: 58 }],
+    [{ melt: charges, addition: cold, temperatureMin: 55 }],
+  ],
+  fewestAdditions: [
+    [{ ...melt, addition: { mass: 1.2, specificHeat: 2000, temperature: 23 }, temperatureMin: 55 }],
+    [{ ...melt, addition: { mass: 0.2, specificHeat: 2000, temperature: 23 }, temperatureMin: 55 }],
+    [{ ...melt, addition: { mass: 1.2, specificHeat: oil, temperature: 23 }, temperatureMin: 55 }],
+    [{ melt: charges, temperatureMelt: 82, addition: cold, temperatureMin: 72 }],
+    [{ melt: charges, temperatureMelt: 82, addition: cold, temperatureMin: (added: number) => 75 - added / 10 }],
   ],
   heatFlowAtWall: [[{ temperatureBulk: 75, temperatureWall: 115, heatTransferCoefficient: 150, area: 0.5 }]],
   jacketTemperatureAtWall: [
     [{ temperatureBulk: 70, temperatureWall: 60, heatTransferCoefficient: 100, heatTransferCoefficientJacket: 400 }],
   ],
-  steadyTemperatureByLaw: [
-    [{ supply: heater, heatLoss, temperatureAmbient: 20 }],
-    [{ supply: plate, heatLoss, temperatureAmbient: 20 }],
-    [{ supply: { supply: "stirrer", power: 20, beside: plate }, heatLoss, temperatureAmbient: 20 }],
+  steadyTemperature: [
+    [{ heatSource: 300, heatLoss: 1.1, temperatureAmbient: 21 }],
+    [{ heatSource: plate, heatLoss: 1.1, temperatureAmbient: 21 }],
+    [{ heatSource: heater, heatLoss, temperatureAmbient: 20 }],
+    [{ heatSource: plate, heatLoss, temperatureAmbient: 20 }],
+    [{ heatSource: { kind: "stirrer", power: 20, beside: plate }, heatLoss, temperatureAmbient: 20 }],
   ],
-  vesselLeg: [
-    [{ ...beaker, supply: heater, temperatureEnd: 85 }],
-    [{ ...beaker, supply: heater, duration: 600, rateMost: 0.05 }],
-    [{ ...beaker, supply: plate, temperatureEnd: 85, rateMost: 0.1, kinks: [40], rates: { above: () => 1 } }],
+  vesselSegment: [
+    [{ ...beaker, heatSource: heater, temperatureEnd: 85 }],
+    [{ ...beaker, heatSource: heater, duration: 600, rateMax: 0.05 }],
+    [{ ...beaker, heatSource: plate, temperatureEnd: 85, rateMax: 0.1, breakpoints: [40], rates: { above: () => 1 } }],
     [
       {
         ...beaker,
-        supply: { ...plate, conductance: (at: number) => 4 + at / 50 },
+        heatSource: { ...plate, conductance: (at: number) => 4 + at / 50 },
         temperatureEnd: 85,
       },
     ],
-    [{ ...beaker, supply: { supply: "stirrer", power: 20, beside: plate }, temperatureEnd: 85 }],
-    [{ ...beaker, supply: { supply: "stirrer", power: (at: number) => 20 - at / 10 }, duration: 600 }],
-    [{ ...beaker, temperatureStart: 80, supply: chiller, duration: 900, heatCapacity: (at: number) => 2000 + at }],
+    [{ ...beaker, heatSource: { kind: "stirrer", power: 20, beside: plate }, temperatureEnd: 85 }],
+    [{ ...beaker, heatSource: { kind: "stirrer", power: (at: number) => 20 - at / 10 }, duration: 600 }],
+    [{ ...beaker, temperatureStart: 80, heatSource: chiller, duration: 900, heatCapacity: (at: number) => 2000 + at }],
   ],
-  holdTemperature: [[{ temperature: 75, duration: 1800, supply: heater, heatLoss, temperatureAmbient: 20 }]],
+  holdTemperature: [[{ temperature: 75, duration: 1800, heatSource: heater, heatLoss, temperatureAmbient: 20 }]],
   powerForDuration: [
     [{ ...beaker, duration: 600, temperatureEnd: 80 }],
-    [{ ...beaker, duration: 600, temperatureEnd: 80, kinks: [50], powerMost: 400 }],
+    [{ ...beaker, duration: 600, temperatureEnd: 80, breakpoints: [50], powerMax: 400 }],
   ],
   plateHeatingTime: [
     [
       {
         temperatureHeater: 150,
         conductanceHeater: 5,
-        powerMost: 300,
+        powerMax: 300,
         conductance: 1.1,
         temperatureAmbient: 20,
         temperatureStart: 20,
@@ -148,23 +158,27 @@ export const processInputs: ValidInputs = {
     ],
   ],
   mediumTemperatureForDuration: [
-    [{ ...way, heatCapacity: 1050000, conductance: 360, temperatureLeast: 10, temperatureMost: 120 }],
+    [{ ...way, heatCapacity: 1050000, conductance: 360, temperatureMin: 10, temperatureMax: 120 }],
   ],
   batchMassForDuration: [
     [{ ...way, conductance: 360, temperatureMedium: 15, specificHeat: 2100, heatCapacityVessel: 30000 }],
   ],
   capacityFlowForDuration: [[{ ...way, heatCapacity: 1050000, conductance: 360, temperatureInlet: 15 }]],
-  leastAdditions: [
-    [{ melt, addition: { mass: 1.2, specificHeat: 2000, temperature: 23 }, temperatureLeast: 55 }],
-    [{ melt, addition: { mass: 0.2, specificHeat: 2000, temperature: 23 }, temperatureLeast: 55 }],
+  mixingTemperature: [[{ charges: [hot, cool] }], [{ charges: [...charges, cold] }], [{ charges: [hot, cold] }]],
+  largestAddition: [
+    [{ melt: [hot], addition: { specificHeat: 1980, temperature: 21 }, temperatureMin: 58 }],
+    [{ melt: charges, addition: { specificHeat: oil, temperature: 21 }, temperatureMin: 60 }],
   ],
-  mixingTemperatureByLaw: [[{ charges: [...charges, cold] }]],
-  largestAdditionByLaw: [[{ melt: charges, addition: { specificHeat: oil, temperature: 21 }, temperatureLeast: 60 }]],
-  additionTemperatureLeastByLaw: [[{ melt: charges, addition: cold, temperatureLeast: 66 }]],
+  additionTemperatureMin: [
+    [{ melt: [hot], addition: { mass: 30, specificHeat: 1980 }, temperatureMin: 58 }],
+    [{ melt: [hot], addition: { mass: 30, specificHeat: 1980 }, temperatureStored: 21, temperatureMin: 58 }],
+    [{ melt: charges, addition: { mass: 40, specificHeat: oil }, temperatureStored: 21, temperatureMin: 66 }],
+  ],
   heatCapacityFunction: [
+    [{ parts: [hot, { mass: 12, specificHeat: wax }] }],
     [{ parts: charges.map(({ mass, specificHeat }) => ({ mass, specificHeat })), beyond: "throw" }],
   ],
-  heatCapacityKinks: [[{ parts: charges.map(({ mass, specificHeat }) => ({ mass, specificHeat })) }]],
+  heatCapacityBreakpoints: [[{ parts: charges.map(({ mass, specificHeat }) => ({ mass, specificHeat })) }]],
   stagedAdditions: [
     [
       {
@@ -175,7 +189,7 @@ export const processInputs: ValidInputs = {
         temperatureAmbient: 20,
         stages: [
           { temperatureEnd: 80, addition: { ...cold, mass: 5 } },
-          { duration: 600, addition: { ...cold, mass: 5 }, supply: chiller },
+          { duration: 600, addition: { ...cold, mass: 5 }, heatSource: chiller },
         ],
       },
     ],
@@ -184,14 +198,14 @@ export const processInputs: ValidInputs = {
     [{ law: "q10", q10: 2, temperatureReference: 25 }],
     [{ law: "arrhenius", activationEnergy: 83144, temperatureReference: 25 }],
   ],
-  exposure: [
-    [{ stretches, sensitivity: { law: "q10", q10: 2, temperatureReference: 25 }, temperatureAbove: 45 }],
-    [{ stretches, sensitivity: { law: "arrhenius", activationEnergy: 83144, temperatureReference: 25 } }],
+  thermalExposure: [
+    [{ segments, ageingKinetics: { law: "q10", q10: 2, temperatureReference: 25 }, temperatureAbove: 45 }],
+    [{ segments, ageingKinetics: { law: "arrhenius", activationEnergy: 83144, temperatureReference: 25 } }],
   ],
   moleFraction: [[{ massFraction: 0.02, molarMass: 0.136234, molarMassRest: 0.88 }]],
-  evaporationCoefficient: [[{ airSpeed: 0.2, length: 0.5, kinematicViscosity: 1.9e-5, diffusivity: 7.5e-6 }]],
+  evaporationCoefficient: [[{ airVelocity: 0.2, length: 0.5, kinematicViscosity: 1.9e-5, diffusivity: 7.5e-6 }]],
   evaporationFlux: [[{ ...surface, vapourPressureRoom: 2, coefficient: 0.000985 }]],
-  evaporationFluxMost: [[{ ...surface, vapourPressureRoom: 2, accommodation: 0.5 }]],
+  evaporationFluxMax: [[{ ...surface, vapourPressureRoom: 2, accommodation: 0.5 }]],
   evaporationOverRun: [
     [
       {
@@ -199,7 +213,7 @@ export const processInputs: ValidInputs = {
         rest: { mass: 39.6, molarMass: 0.88 },
         area: 0.2,
         coefficient: 0.000985,
-        stretches,
+        segments,
         lossMeasured: 0.01,
         beyond: "throw",
       },

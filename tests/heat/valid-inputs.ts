@@ -2,8 +2,6 @@ import type { ValidInputs } from "../support/fuzz.js";
 import { conductionInputs } from "./valid-inputs-conduction.js";
 import { processInputs } from "./valid-inputs-process.js";
 
-const melt = { mass: 70, specificHeat: 2150, temperature: 82 };
-const oils = { mass: 30, specificHeat: 1980, temperature: 21 };
 const wax = { temperature: 63, latentHeat: 185000, specificHeatMelt: 2350 };
 const vessel = { heatCapacity: 210000, conductance: 15, temperatureAmbient: 20, temperatureStart: 85 };
 const heater = { power: 6000, conductance: 18, temperatureAmbient: 20, temperatureStart: 20, heatCapacity: 189200 };
@@ -11,7 +9,6 @@ const heater = { power: 6000, conductance: 18, temperatureAmbient: 20, temperatu
 export const validInputs: ValidInputs = {
   ...conductionInputs,
   ...processInputs,
-  mixingTemperature: [[{ charges: [melt, oils] }]],
   heatToWarm: [
     [
       {
@@ -25,7 +22,7 @@ export const validInputs: ValidInputs = {
     ],
   ],
   heatingTime: [
-    [{ ...heater, temperatureEnd: 85, melting: { temperature: 63, latentHeat: 2.22e6, heatCapacityMelt: 192200 } }],
+    [{ ...heater, temperatureEnd: 85, melting: { temperature: 63, meltingEnergy: 2.22e6, heatCapacityMelt: 192200 } }],
     [{ ...heater, temperatureEnd: 50, conductance: 0 }],
   ],
   coolingTime: [[{ ...vessel, temperatureEnd: 45 }], [{ ...vessel, temperatureStart: 4, temperatureEnd: 15 }]],
@@ -34,10 +31,6 @@ export const validInputs: ValidInputs = {
     [{ duration: 1320, volume: 0.001, volumeAtScale: 0.2, limitedBy: "surface" }],
     [{ duration: 1320, volume: 0.001, volumeAtScale: 0.2, limitedBy: "conduction" }],
   ],
-  steadyTemperature: [[{ power: 300, conductance: 1.1, temperatureAmbient: 21 }]],
-  largestAddition: [[{ melt, addition: { specificHeat: 1980, temperature: 21 }, temperatureLeast: 58 }]],
-  additionTemperatureLeast: [[{ melt, addition: { mass: 30, specificHeat: 1980 }, temperatureLeast: 58 }]],
-  meltTemperatureLeast: [[{ melt: { mass: 70, specificHeat: 2150 }, addition: oils, temperatureLeast: 58 }]],
   wallTemperature: [
     [{ temperatureBulk: 75, heatFlow: 3000, area: 0.5, heatTransferCoefficient: 150 }],
     [{ temperatureBulk: 75, heatFlow: -3000, area: 0.5, heatTransferCoefficient: 150 }],
@@ -50,7 +43,7 @@ export const validInputs: ValidInputs = {
       confidence: 0.9,
     },
   ]),
-  lossFraction: [[{ before: 0.25, after: 0.245 }]],
+  lossFraction: [[{ massBefore: 0.25, massAfter: 0.245 }]],
   chargeForEvaporation: [[{ delivered: 100, lossFraction: 0.02 }]],
   massAfterEvaporation: [[{ charge: 102, lossFraction: 0.02 }]],
 };

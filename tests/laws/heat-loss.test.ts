@@ -12,7 +12,7 @@ import {
   rayleighNumber,
   type SurfaceLoss,
 } from "gelwright/laws";
-import { coolingLeg } from "gelwright/leg";
+import { coolingSegment } from "gelwright/transient";
 import { expect, test } from "vitest";
 import { between } from "../support/between.js";
 import { march } from "../support/ode.js";
@@ -109,11 +109,11 @@ test("a thin wall of metal changes next to nothing, and insulation loses less th
   expect(loss(0.05, 0.04)).toBeLessThan(loss(0.02, 0.04));
 });
 
-test("a leg that cools by convection and radiation is what an ODE solver makes of it", () => {
+test("a segment that cools by convection and radiation is what an ODE solver makes of it", () => {
   fc.assert(
     fc.property(anyLoss, between(1e4, 4e5), (heatLoss, heatCapacity) => {
       const vessel = { temperatureStart: 85, temperatureAmbient: 20, heatCapacity, heatLoss };
-      const { duration } = coolingLeg({ ...vessel, temperatureEnd: 40 });
+      const { duration } = coolingSegment({ ...vessel, temperatureEnd: 40 });
       const loss = heatLossFunction(heatLoss, 20);
       const [end] = march((_, [at]) => [(-duration * loss(at as number)) / heatCapacity], [85], 1, 1e-10);
       expect(Math.abs((end as number) - 40)).toBeLessThan(1e-6);
@@ -130,7 +130,7 @@ test("natural convection that goes with a power of the difference has its textbo
   const heatLoss = (rise: number) => heatLossAt({ law, temperature: 20 + rise, temperatureAmbient: 20 });
   for (const rise of [2, 10, 40])
     expect(off(heatLoss(rise), (film(rise) * air.conductivity * 0.5 * rise) / 0.5)).toBeLessThan(1e-14);
-  const { duration } = coolingLeg({
+  const { duration } = coolingSegment({
     temperatureStart: 24,
     temperatureEnd: 22,
     temperatureAmbient: 20,

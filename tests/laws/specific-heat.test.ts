@@ -8,10 +8,10 @@ import {
   liquidWater,
   type SpecificHeatLaw,
   specificHeatAt,
+  specificHeatBreakpoints,
   specificHeatFunction,
-  specificHeatKinks,
 } from "gelwright/laws";
-import { leg } from "gelwright/leg";
+import { transientSegment } from "gelwright/transient";
 import { expect, test } from "vitest";
 import { between } from "../support/between.js";
 import { march } from "../support/ode.js";
@@ -89,25 +89,25 @@ test("specific heat runs through the ends of the melting range without a jump", 
   fc.assert(
     fc.property(melting, (law) => {
       const specificHeat = specificHeatFunction(law);
-      for (const kink of specificHeatKinks(law))
-        expect(Math.abs(specificHeat(kink - 1e-9) / specificHeat(kink + 1e-9) - 1)).toBeLessThan(1e-6);
+      for (const breakpoint of specificHeatBreakpoints(law))
+        expect(Math.abs(specificHeat(breakpoint - 1e-9) / specificHeat(breakpoint + 1e-9) - 1)).toBeLessThan(1e-6);
     }),
   );
 });
 
-test("over a leg of cooling the heat lost is the heat given off, to 1e-10", () => {
+test("over a segment of cooling the heat lost is the heat given off, to 1e-10", () => {
   fc.assert(
     fc.property(anyLaw, between(0.5, 500), between(60, 130), (law, mass, temperatureStart) => {
       const specificHeat = specificHeatFunction(law);
       const loss = (temperature: number) => 12 * (temperature - 20) ** 1.25;
-      const { totals } = leg({
+      const { totals } = transientSegment({
         temperatureStart,
         temperatureEnd: 25,
         temperatureLimit: 20,
         heatCapacity: (temperature) => mass * specificHeat(temperature),
         heatFlow: (temperature) => -loss(temperature),
         rates: { heat: loss },
-        kinks: specificHeatKinks(law),
+        breakpoints: specificHeatBreakpoints(law),
       });
       const given = mass * enthalpyBetween({ law, temperatureStart: 25, temperatureEnd: temperatureStart });
       expect(Math.abs(totals.heat / given - 1)).toBeLessThan(1e-10);
@@ -142,10 +142,10 @@ test("a range that is none, a melting range without width and a law that has fal
   const upsideDown = {
     law: "polynomial",
     coefficients: [2000],
-    temperatureLeast: 50,
-    temperatureGreatest: 40,
+    temperatureMin: 50,
+    temperatureMax: 40,
   } as const;
-  expect(() => specificHeatFunction(upsideDown)).toThrow(refusal("input", "law.temperatureLeast"));
+  expect(() => specificHeatFunction(upsideDown)).toThrow(refusal("input", "law.temperatureMin"));
   expect(() => specificHeatAt({ law: { law: "polynomial", coefficients: [100, -2] }, temperature: 50 })).toThrow(
     refusal("range", "law"),
   );
@@ -154,8 +154,8 @@ test("a range that is none, a melting range without width and a law that has fal
 test("solid and liquid keep their own ranges outside the melting range", () => {
   const law = {
     law: "melting",
-    solid: { law: "polynomial", coefficients: [2000, 1], temperatureLeast: 0, temperatureGreatest: 60 },
-    liquid: { law: "polynomial", coefficients: [2300, 1], temperatureLeast: 70, temperatureGreatest: 120 },
+    solid: { law: "polynomial", coefficients: [2000, 1], temperatureMin: 0, temperatureMax: 60 },
+    liquid: { law: "polynomial", coefficients: [2300, 1], temperatureMin: 70, temperatureMax: 120 },
     latentHeat: 180000,
     temperatureOnset: 58,
     temperatureEnd: 72,

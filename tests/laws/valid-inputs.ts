@@ -16,26 +16,26 @@ const laws = [...melts, ...melts.map((melt) => ({ law: "setting", melt, temperat
 const densities = [
   { law: "constant", density: 910 },
   { law: "linear", density: 915, temperatureReference: 20, slope: 0.64 },
-  { law: "linear", density: 925.59, temperatureReference: 0, slope: 0.41757, temperatureLeast: -40 },
-  { law: "polynomial", coefficients: [999.8, 0.05, -0.0075], temperatureLeast: 0, temperatureGreatest: 100 },
+  { law: "linear", density: 925.59, temperatureReference: 0, slope: 0.41757, temperatureMin: -40 },
+  { law: "polynomial", coefficients: [999.8, 0.05, -0.0075], temperatureMin: 0, temperatureMax: 100 },
 ];
 const conductivities = [
   { law: "constant", conductivity: 0.17 },
   {
     law: "polynomial",
     coefficients: [0.18071, -2.7604e-4, -1.7749e-7],
-    temperatureLeast: -40,
-    temperatureGreatest: 150,
+    temperatureMin: -40,
+    temperatureMax: 150,
   },
 ];
 const specificHeats = [
   { law: "constant", specificHeat: 2000 },
   { law: "polynomial", coefficients: [1984.2, 1.4733, -0.0048008] },
-  { law: "polynomial", coefficients: [1984.2, 1.4733], temperatureLeast: -40, temperatureGreatest: 150 },
+  { law: "polynomial", coefficients: [1984.2, 1.4733], temperatureMin: -40, temperatureMax: 150 },
   {
     law: "melting",
     solid: { law: "constant", specificHeat: 2100 },
-    liquid: { law: "polynomial", coefficients: [1984.2, 1.4733, -0.0048008], temperatureGreatest: 150 },
+    liquid: { law: "polynomial", coefficients: [1984.2, 1.4733, -0.0048008], temperatureMax: 150 },
     latentHeat: 185000,
     temperatureOnset: 58,
     temperatureEnd: 68,
@@ -84,7 +84,7 @@ export const validInputs: ValidInputs = {
   viscosityFunction: laws.flatMap((law) => [[law], [law, { beyond: "extend" }]]),
   viscosityAt: laws.map((law) => [{ law, temperature: 65, beyond: "throw" }]),
   viscosityRange: laws.map((law) => [law]),
-  viscosityKinks: laws.map((law) => [law]),
+  viscosityBreakpoints: laws.map((law) => [law]),
   temperatureAtViscosity: laws.slice(1).flatMap((law) => extended.map((beyond) => [{ law, viscosity: 0.051, beyond }])),
   densityFunction: densities.flatMap((law) => [[law], [law, { beyond: "extend" }]]),
   densityAt: densities.flatMap((law) => extended.map((beyond) => [{ law, temperature: 60, beyond }])),
@@ -108,7 +108,7 @@ export const validInputs: ValidInputs = {
   ]),
   specificHeatFunction: specificHeats.flatMap((law) => [[law], [law, { beyond: "extend" }]]),
   specificHeatAt: specificHeats.flatMap((law) => extended.map((beyond) => [{ law, temperature: 60, beyond }])),
-  specificHeatKinks: specificHeats.map((law) => [law]),
+  specificHeatBreakpoints: specificHeats.map((law) => [law]),
   enthalpyBetween: specificHeats.flatMap((law) =>
     extended.map((beyond) => [{ law, temperatureStart: 20, temperatureEnd: 85, beyond }]),
   ),
@@ -119,8 +119,8 @@ export const validInputs: ValidInputs = {
         law: {
           law: "dippr-101",
           coefficients: [73.649, -7258.2, -7.3037, 4.1653e-6, 2],
-          temperatureLeast: 0.01,
-          temperatureMost: 373.946,
+          temperatureMin: 0.01,
+          temperatureMax: 373.946,
         },
         temperature: 80,
       },

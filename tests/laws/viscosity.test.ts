@@ -3,8 +3,8 @@ import {
   temperatureAtViscosity,
   type ViscosityLaw,
   viscosityAt,
+  viscosityBreakpoints,
   viscosityFunction,
-  viscosityKinks,
   viscosityRange,
 } from "gelwright/laws";
 import { expect, test } from "vitest";
@@ -111,11 +111,13 @@ test("nothing is said outside the readings unless it is asked for", () => {
   expect(() => temperatureAtViscosity({ law: of, viscosity: 0.06 })).toThrow("within the readings");
   expect(() => temperatureAtViscosity({ law: of, viscosity: 0.01 })).toThrow("within the readings");
   expect(viscosityRange({ law: "setting", melt: of, temperatureSetting: 60, steepness: 0.2 })).toEqual({
-    temperatureLeast: 25,
-    temperatureGreatest: 80,
+    temperatureMin: 25,
+    temperatureMax: 80,
   });
   expect(viscosityRange({ law: "constant", viscosity: 1 })).toEqual({});
-  expect(viscosityKinks({ law: "setting", melt: of, temperatureSetting: 60, steepness: 0.2 })).toEqual([25, 60, 80]);
+  expect(viscosityBreakpoints({ law: "setting", melt: of, temperatureSetting: 60, steepness: 0.2 })).toEqual([
+    25, 60, 80,
+  ]);
 });
 
 test("a gel that sets may reach a viscosity within its readings that its melt alone would not", () => {

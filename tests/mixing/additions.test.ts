@@ -7,12 +7,12 @@ import {
   feedAt,
   feedDuration,
   gelAlongAdditions,
+  incorporationTimeScale,
+  interpolateAtOilFraction,
   type OilLaw,
   type OilToAdd,
-  oilLawAt,
   restartAfterOvershoot,
   scheduleAtScale,
-  uptakeScale,
 } from "gelwright/mixing";
 import { describe, expect, test } from "vitest";
 import { between } from "../support/between.js";
@@ -83,7 +83,7 @@ describe("a schedule of additions", () => {
       fc.property(oils, forms, increments, (oil, form, increment) => {
         let content = oil.massGelFormer + (oil.massOil ?? 0);
         for (const addition of tried({ ...oil, form, ...(increment && { increment }) })) {
-          expect(addition.mass).toBeLessThanOrEqual(addition.shareGreatest * content * (1 + 1e-9));
+          expect(addition.mass).toBeLessThanOrEqual(addition.shareMax * content * (1 + 1e-9));
           content = addition.massInVessel;
         }
       }),
@@ -95,9 +95,9 @@ describe("a schedule of additions", () => {
       fc.property(oils, forms, (oil, form) => {
         const even = oil.massGelFormer * (oil.densityOil / oil.densityGelFormer);
         let inside = oil.massOil ?? 0;
-        for (const { shareGreatest, massOil } of tried({ ...oil, form })) {
+        for (const { shareMax, massOil } of tried({ ...oil, form })) {
           expect(
-            off(shareGreatest, oilLawAt({ law: oil.share, volumeFractionOil: inside / (inside + even) })),
+            off(shareMax, interpolateAtOilFraction({ law: oil.share, volumeFractionOil: inside / (inside + even) })),
           ).toBeLessThan(1e-9);
           inside = massOil;
         }
@@ -125,14 +125,14 @@ describe("a schedule of additions", () => {
 
   test("never goes past the oil fraction that trials allow: more oil is refused, with how much would do", () => {
     fc.assert(
-      fc.property(oils, between(0.3, 0.95), (oil, ceiling) => {
+      fc.property(oils, between(0.3, 0.95), (oil, limit) => {
         const { densityOil, densityGelFormer, massGelFormer, massToAdd, massOil = 0 } = oil;
-        const most = (massGelFormer * densityOil * ceiling) / (densityGelFormer * (1 - ceiling)) - massOil;
-        const call = () => additionSchedule({ ...oil, volumeFractionGreatest: ceiling });
-        if (massToAdd > most * (1 + 1e-9)) expect(call).toThrow("massToAdd");
-        else if (massToAdd < most * (1 - 1e-9))
-          for (const one of tried({ ...oil, volumeFractionGreatest: ceiling }))
-            expect(one.volumeFractionOil).toBeLessThanOrEqual(ceiling);
+        const max = (massGelFormer * densityOil * limit) / (densityGelFormer * (1 - limit)) - massOil;
+        const call = () => additionSchedule({ ...oil, volumeFractionOilMax: limit });
+        if (massToAdd > max * (1 + 1e-9)) expect(call).toThrow("massToAdd");
+        else if (massToAdd < max * (1 - 1e-9))
+          for (const one of tried({ ...oil, volumeFractionOilMax: limit }))
+            expect(one.volumeFractionOil).toBeLessThanOrEqual(limit);
       }),
     );
   });
@@ -140,10 +140,10 @@ describe("a schedule of additions", () => {
   test("of the three forms the largest additions are the fewest", () => {
     fc.assert(
       fc.property(oils, between(0.02, 1), (oil, value) => {
-        const [least = 0, ...others] = (["largest", "equal", "geometric"] as const).map(
+        const [min = 0, ...others] = (["largest", "equal", "geometric"] as const).map(
           (form) => tried({ ...oil, share: { law: "constant", value }, form }).length,
         );
-        for (const count of others) if (count > 0) expect(count).toBeGreaterThanOrEqual(least);
+        for (const count of others) if (count > 0) expect(count).toBeGreaterThanOrEqual(min);
       }),
     );
   });
@@ -193,11 +193,14 @@ describe("a continuous feed", () => {
   test("is the limit of ever smaller additions with ever shorter waits", () => {
     fc.assert(
       fc.property(tables, between(10, 300), between(10, 300), (share, first, last) => {
-        const uptake: OilLaw = { law: "linear", atNoOil: first, perVolumeFraction: last - first };
-        const whole = feedDuration({ ...oil, share, uptake });
+        const incorporationTime: OilLaw = { law: "linear", atNoOil: first, perVolumeFraction: last - first };
+        const whole = feedDuration({ ...oil, share, incorporationTime });
         const offBy = [16, 64].map((parts) => {
           const additions = additionSchedule({ ...oil, share: scaled(share, 1 / parts) });
-          return off(additionTimes({ additions, uptake, uptakeFactor: 1 / parts }).at(-1)?.timeEnd ?? 0, whole);
+          return off(
+            additionTimes({ additions, incorporationTime, incorporationTimeFactor: 1 / parts }).at(-1)?.timeEnd ?? 0,
+            whole,
+          );
         });
         expect(offBy[0]).toBeLessThan(0.1);
         expect(offBy[1]).toBeLessThan(0.025);
@@ -206,13 +209,13 @@ describe("a continuous feed", () => {
     );
   });
 
-  test("at one share and one uptake time it is the exponential feed", () => {
+  test("at one share and one incorporation time it is the exponential feed", () => {
     fc.assert(
       fc.property(between(0.01, 1), between(1, 1000), between(0, 1), (value, seconds, part) => {
         const feed = {
           ...oil,
           share: { law: "constant", value },
-          uptake: { law: "constant", value: seconds },
+          incorporationTime: { law: "constant", value: seconds },
         } as const;
         const duration = feedDuration(feed);
         expect(off(duration, (seconds / value) * Math.log(7))).toBeLessThan(1e-11);
@@ -227,13 +230,13 @@ describe("a continuous feed", () => {
 
   test("a pump that is too weak makes it longer and never overruns its rate", () => {
     fc.assert(
-      fc.property(tables, between(0.001, 0.2), between(0, 1), (share, rateGreatest, part) => {
-        const feed = { ...oil, share, uptake: { law: "constant", value: 90 } } as const;
-        const [free, limited] = [feedDuration(feed), feedDuration({ ...feed, rateGreatest })];
+      fc.property(tables, between(0.001, 0.2), between(0, 1), (share, rateMax, part) => {
+        const feed = { ...oil, share, incorporationTime: { law: "constant", value: 90 } } as const;
+        const [free, limited] = [feedDuration(feed), feedDuration({ ...feed, rateMax })];
         expect(limited).toBeGreaterThanOrEqual(free * (1 - 1e-9));
-        expect(limited).toBeGreaterThanOrEqual((oil.massToAdd / rateGreatest) * (1 - 1e-9));
-        const then = feedAt({ ...feed, rateGreatest, time: part * limited });
-        expect(then.rate).toBeLessThanOrEqual(rateGreatest);
+        expect(limited).toBeGreaterThanOrEqual((oil.massToAdd / rateMax) * (1 - 1e-9));
+        const then = feedAt({ ...feed, rateMax, time: part * limited });
+        expect(then.rate).toBeLessThanOrEqual(rateMax);
         expect(then.massOil).toBeLessThanOrEqual(oil.massToAdd);
       }),
       { numRuns: 60 },
@@ -243,7 +246,11 @@ describe("a continuous feed", () => {
   test("what is in after a time took that time", () => {
     fc.assert(
       fc.property(tables, between(0.01, 0.99), (share, part) => {
-        const feed = { ...oil, share, uptake: { law: "linear", atNoOil: 60, perVolumeFraction: 60 } } as const;
+        const feed = {
+          ...oil,
+          share,
+          incorporationTime: { law: "linear", atNoOil: 60, perVolumeFraction: 60 },
+        } as const;
         const time = part * feedDuration(feed);
         const { massOil } = feedAt({ ...feed, time });
         expect(off(feedDuration({ ...feed, massToAdd: massOil }), time)).toBeLessThan(1e-8);
@@ -296,12 +303,12 @@ describe("from bench to plant", () => {
   });
 
   test("what is kept sets the time: half the speed, twice the time", () => {
-    expect(uptakeScale({ keeps: "revolutions", speedBench: 10, speedPlant: 5 })).toBe(2);
-    expect(uptakeScale({ keeps: "time" })).toBe(1);
+    expect(incorporationTimeScale({ keeps: "revolutions", speedBench: 10, speedPlant: 5 })).toBe(2);
+    expect(incorporationTimeScale({ keeps: "time" })).toBe(1);
     fc.assert(
       fc.property(between(0.1, 100), between(0.1, 100), (one, other) => {
-        const there = uptakeScale({ keeps: "way of the tip", tipSpeedBench: one, tipSpeedPlant: other });
-        const back = uptakeScale({ keeps: "way of the tip", tipSpeedBench: other, tipSpeedPlant: one });
+        const there = incorporationTimeScale({ keeps: "tip travel", tipSpeedBench: one, tipSpeedPlant: other });
+        const back = incorporationTimeScale({ keeps: "tip travel", tipSpeedBench: other, tipSpeedPlant: one });
         expect(off(there * back, 1)).toBeLessThan(1e-14);
       }),
     );
@@ -323,15 +330,15 @@ test("a restart uses up the failed mass and comes out at the ratio wanted", () =
         expect(() => restartAfterOvershoot(input)).toThrow("at least");
         return;
       }
-      const { failed, oilMore, massEnd } = restartAfterOvershoot(input);
+      const { failed, massOilFurther, massEnd } = restartAfterOvershoot(input);
       expect(
         off(
           failed.reduce((sum, { mass }) => sum + mass, 0),
           gelFormer + oil,
         ),
       ).toBeLessThan(1e-12);
-      expect(off((oil + oilMore) / (massFresh + gelFormer), ratio)).toBeLessThan(1e-12);
-      expect(off(massEnd, massFresh + gelFormer + oil + oilMore)).toBeLessThan(1e-12);
+      expect(off((oil + massOilFurther) / (massFresh + gelFormer), ratio)).toBeLessThan(1e-12);
+      expect(off(massEnd, massFresh + gelFormer + oil + massOilFurther)).toBeLessThan(1e-12);
     }),
   );
 });
@@ -344,7 +351,7 @@ test("a restart with too little fresh gel former is refused: the failed mass cou
     densityOil: 915,
     densityGelFormer: 1250,
     share: { law: "constant", value: 0.1 },
-    volumeFractionGreatest: 0.85,
+    volumeFractionOilMax: 0.85,
   } as const;
   expect(() => restartAfterOvershoot(input)).toThrow("stays within 0.85");
 });

@@ -5,15 +5,16 @@ import {
   cavern,
   circulation,
   impellerFroude,
-  speedToMoveWall,
+  speedToMoveGelAtWall,
   stirring,
-  vortexDepthAtMost,
+  tipSpeed,
+  vortexDepthMax,
 } from "gelwright/mixing";
 import { expect, test } from "vitest";
 import { between } from "../support/between.js";
 
 const off = (actual: number, expected: number) => Math.abs(actual / expected - 1);
-const kettle = { powerNumber: 1.3, diameterImpeller: 0.2, diameterVessel: 0.6, level: 0.6, density: 910 };
+const kettle = { powerNumber: 1.3, impeller: { diameter: 0.2 }, vessel: { diameter: 0.6, level: 0.6 }, density: 910 };
 
 test("the blend time joins at the change of regime, and more speed or less evenness shortens it", () => {
   // Po^(1/3) Re = 183²/5.2 at this speed.
@@ -44,7 +45,8 @@ test("in a thick gel no blend time is known, except by revolutions that were cou
 test("wall and ends of the cavern carry the torque of the impeller at the yield stress", () => {
   fc.assert(
     fc.property(between(0.5, 50), between(1, 200), between(0.2, 1), (speed, yieldStress, slender) => {
-      const gel = { powerNumber: 1.8, speed, diameterImpeller: 0.05, density: 915, yieldStress, diameterVessel: 0.12 };
+      const sizes = { impeller: { diameter: 0.05 }, vessel: { diameter: 0.12 } };
+      const gel = { ...sizes, powerNumber: 1.8, speed, density: 915, yieldStress };
       const { diameter: d, height, reachesWall } = cavern({ ...gel, heightToDiameter: slender });
       const carried = yieldStress * ((Math.PI * d * d * height) / 2 + (Math.PI * d ** 3) / 6);
       const torque = (1.8 * 915 * speed ** 2 * 0.05 ** 5) / (2 * Math.PI);
@@ -56,11 +58,12 @@ test("wall and ends of the cavern carry the torque of the impeller at the yield 
 
 test("at the speed that moves the wall the cavern is as wide as the vessel, and below it is not", () => {
   fc.assert(
-    fc.property(between(1, 300), between(0.3, 0.9), between(0.05, 1), (yieldStress, share, diameterVessel) => {
-      const impeller = { kind: "pitched-blade", diameter: share * diameterVessel } as const;
+    fc.property(between(1, 300), between(0.3, 0.9), between(0.05, 1), (yieldStress, share, diameter) => {
+      const vessel = { diameter };
+      const impeller = { kind: "pitched-blade turbine", diameter: share * diameter } as const;
       const curve = { law: "herschel-bulkley", yieldStress, consistency: 12, flowIndex: 0.5 } as const;
       const gel = { impeller, density: 915, curve };
-      const speed = speedToMoveWall({ ...gel, diameterVessel });
+      const speed = speedToMoveGelAtWall({ ...gel, vessel });
       const at = (n: number) => {
         const { powerNumber } = stirring({ ...gel, speed: n });
         return cavern({
@@ -68,18 +71,48 @@ test("at the speed that moves the wall the cavern is as wide as the vessel, and 
           speed: n,
           density: 915,
           yieldStress,
-          diameterImpeller: impeller.diameter,
-          diameterVessel,
+          impeller,
+          vessel,
         });
       };
-      expect(off(at(speed).diameter, diameterVessel)).toBeLessThan(1e-9);
+      expect(off(at(speed).diameter, diameter)).toBeLessThan(1e-9);
       expect(at(0.99 * speed).reachesWall).toBe(false);
       expect(at(1.01 * speed).reachesWall).toBe(true);
     }),
   );
   const oil = { density: 900, curve: { law: "newton", viscosity: 1 } } as const;
   const impeller = { kind: "propeller", diameter: 0.1 } as const;
-  expect(() => speedToMoveWall({ ...oil, impeller, diameterVessel: 0.3 })).toThrow("a flow curve with a yield stress");
+  expect(() => speedToMoveGelAtWall({ ...oil, impeller, vessel: { diameter: 0.3 } })).toThrow(
+    "a flow curve with a yield stress",
+  );
+});
+
+test("a vessel told by its level too gives blades their power curve, by its width alone the constants of their kind", () => {
+  const curve = { law: "herschel-bulkley", yieldStress: 30, consistency: 12, flowIndex: 0.5 } as const;
+  const impeller = { kind: "pitched-blade turbine", diameter: 0.2 } as const;
+  const gel = { impeller, density: 915, curve };
+  const whole = { diameter: 0.6, level: 0.6 };
+  for (const vessel of [whole, { diameter: 0.6 }]) {
+    const speed = speedToMoveGelAtWall({ ...gel, vessel });
+    const { powerNumber } = stirring({ ...gel, speed, ...("level" in vessel ? { vessel: whole } : {}) });
+    expect(off(cavern({ ...gel, powerNumber, speed, yieldStress: 30, vessel }).diameter, 0.6)).toBeLessThan(1e-9);
+  }
+  expect(speedToMoveGelAtWall({ ...gel, vessel: whole })).not.toBe(
+    speedToMoveGelAtWall({ ...gel, vessel: { diameter: 0.6 } }),
+  );
+  const noLevel = { diameter: 0.6, baffles: 4, baffleWidth: 0.06 };
+  expect(() => speedToMoveGelAtWall({ ...gel, vessel: noLevel })).toThrow("vessel.level");
+});
+
+test("what asks for a size alone takes a whole impeller and a whole vessel, and faults name the size at its place", () => {
+  const impeller = { kind: "propeller", diameter: 0.2 } as const;
+  const vessel = { diameter: 0.6, level: 0.5, baffles: 4, baffleWidth: 0.06 };
+  const by = { impeller: { diameter: 0.2 }, vessel: { diameter: 0.6 } };
+  expect(tipSpeed({ speed: 2, impeller })).toBe(tipSpeed({ speed: 2, ...by }));
+  expect(vortexDepthMax({ speed: 2, impeller, vessel })).toBe(vortexDepthMax({ speed: 2, ...by }));
+  expect(() => vortexDepthMax({ speed: 2, impeller, vessel: { diameter: 0.1 } })).toThrow("vessel.diameter");
+  expect(() => tipSpeed({ speed: 2, impeller: { diameter: -1 } })).toThrow("impeller.diameter");
+  expect(() => tipSpeed({ speed: 2, impeller: 0.2 as never })).toThrow("impeller: found 0.2");
 });
 
 test("the vortex is as deep as its two parts are when the slope of the surface is added up along the radius", () => {
@@ -95,28 +128,27 @@ test("the vortex is as deep as its two parts are when the slope of the surface i
         const u = r < core ? turn * r : (turn * core * core) / r;
         depth += ((u * u) / (9.80665 * r)) * (rim / rings);
       }
-      expect(off(vortexDepthAtMost({ speed, diameterImpeller: d, diameterVessel: d * times }), depth)).toBeLessThan(
-        1e-3,
-      );
+      const [impeller, vessel] = [{ diameter: d }, { diameter: d * times }];
+      expect(off(vortexDepthMax({ speed, impeller, vessel }), depth)).toBeLessThan(1e-3);
     }),
     { numRuns: 20 },
   );
-  expect(() => vortexDepthAtMost({ speed: 1, diameterImpeller: 0.5, diameterVessel: 0.4 })).toThrow(
+  expect(() => vortexDepthMax({ speed: 1, impeller: { diameter: 0.5 }, vessel: { diameter: 0.4 } })).toThrow(
     "at least the diameter",
   );
 });
 
 test("the Froude number of a larger impeller is kept at the square root of the speed", () => {
-  const bench = impellerFroude({ speed: 8, diameterImpeller: 0.05 });
-  expect(off(impellerFroude({ speed: 2, diameterImpeller: 0.8 }), bench)).toBeLessThan(1e-14);
+  const bench = impellerFroude({ speed: 8, impeller: { diameter: 0.05 } });
+  expect(off(impellerFroude({ speed: 2, impeller: { diameter: 0.8 } }), bench)).toBeLessThan(1e-14);
 });
 
 test("a flow number holds in turbulent flow, and an anchor has none", () => {
-  const impeller = { kind: "pitched-blade", diameter: 0.2 } as const;
+  const impeller = { kind: "pitched-blade turbine", diameter: 0.2 } as const;
   const batch = { speed: 2, volume: 0.1, reynolds: 500 };
   expect(() => circulation({ ...batch, impeller })).toThrow("10000 or more");
-  const { flow, duration, turnoversPerMinute } = circulation({ ...batch, impeller, beyond: "extend" });
-  expect(off(flow * duration, 0.1)).toBeLessThan(1e-14);
+  const { flowRate, duration, turnoversPerMinute } = circulation({ ...batch, impeller, beyond: "extend" });
+  expect(off(flowRate * duration, 0.1)).toBeLessThan(1e-14);
   expect(off(turnoversPerMinute * duration, 60)).toBeLessThan(1e-14);
   const anchor = { kind: "anchor", diameter: 0.5 } as const;
   expect(() => circulation({ ...batch, impeller: anchor, beyond: "extend" })).toThrow("impeller.flowNumber");

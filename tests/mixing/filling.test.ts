@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import {
-  bottomSize,
-  leastWorkingVolume,
+  bottomGeometry,
   levelOfVolume,
+  minimumWorkingVolume,
   type VesselShape,
   vesselFilling,
   volumeAtLevel,
@@ -53,8 +53,8 @@ test("a dish whose sphere is half as wide again as nothing is half a ball, and s
 test("an empty vessel has no level, and the impeller is covered by what stands above it", () => {
   const vessel = { diameter: 0.5, bottom: { shape: "cone", depth: 0.1 } } as const;
   expect(levelOfVolume({ vessel, volume: 0 })).toBe(0);
-  const least = leastWorkingVolume({ vessel, heightTop: 0.2, cover: 0.1 });
-  expect(off(levelOfVolume({ vessel, volume: least }), 0.3)).toBeLessThan(1e-12);
+  const min = minimumWorkingVolume({ vessel, heightTop: 0.2, cover: 0.1 });
+  expect(off(levelOfVolume({ vessel, volume: min }), 0.3)).toBeLessThan(1e-12);
   expect(() =>
     volumeAtLevel({ vessel: { diameter: 1, bottom: { shape: "dished", crownToDiameter: 0.4 } }, level: 0.1 }),
   ).toThrow("0.5 to 2");
@@ -76,7 +76,7 @@ test("what is wetted is more than the surface, and above the bottom it grows by 
     fc.property(vessels, between(1e-3, 2), between(0.01, 1), (vessel, volume, more) => {
       const { areaWetted, areaSurface } = vesselFilling({ vessel, volume });
       expect(areaWetted).toBeGreaterThanOrEqual(areaSurface * (1 - 1e-9));
-      const bottom = bottomSize({ vessel });
+      const bottom = bottomGeometry({ vessel });
       const higher = vesselFilling({ vessel, volume: bottom.volume + more });
       expect(off(higher.areaWetted - bottom.area, (4 * more) / vessel.diameter)).toBeLessThan(1e-6);
       expect(off(higher.level - bottom.depth, more / ((Math.PI / 4) * vessel.diameter ** 2))).toBeLessThan(1e-6);
@@ -86,8 +86,8 @@ test("what is wetted is more than the surface, and above the bottom it grows by 
 
 test("half a ball has the face of half a ball, and a flat bottom fills as a cylinder", () => {
   const ball = { diameter: 1, bottom: { shape: "ellipsoidal", depth: 0.5 } } as const;
-  expect(off(bottomSize({ vessel: ball }).area, Math.PI / 2)).toBeLessThan(1e-12);
-  expect(bottomSize({ vessel: { diameter: 1 } })).toEqual({ depth: 0, volume: 0, area: Math.PI / 4 });
+  expect(off(bottomGeometry({ vessel: ball }).area, Math.PI / 2)).toBeLessThan(1e-12);
+  expect(bottomGeometry({ vessel: { diameter: 1 } })).toEqual({ depth: 0, volume: 0, area: Math.PI / 4 });
   fc.assert(
     fc.property(between(0.1, 3), between(1e-3, 2), (diameter, volume) => {
       const flat = vesselFilling({ vessel: { diameter }, volume });

@@ -81,12 +81,14 @@ describe("the flow curve of a gel on its way", () => {
 });
 
 describe("a factor on the bench's times that goes with the oil", () => {
-  const uptake: OilLaw = { law: "constant", value: 60 };
+  const incorporationTime: OilLaw = { law: "constant", value: 60 };
   const additions = [0.3, 0.5, 0.7].map((volumeFractionOil) => ({ mass: 1, volumeFractionOil }));
 
   test("multiplies each addition's own time", () => {
-    const uptakeFactor: OilLaw = { law: "linear", atNoOil: 1, perVolumeFraction: 2 };
-    const times = additionTimes({ additions, uptake, uptakeFactor }).map(({ timeIn, timeEnd }) => timeEnd - timeIn);
+    const incorporationTimeFactor: OilLaw = { law: "linear", atNoOil: 1, perVolumeFraction: 2 };
+    const times = additionTimes({ additions, incorporationTime, incorporationTimeFactor }).map(
+      ({ timeIn, timeEnd }) => timeEnd - timeIn,
+    );
     for (const [i, time] of [96, 120, 144].entries()) expect(times[i]).toBeCloseTo(time, 10);
   });
 
@@ -94,12 +96,14 @@ describe("a factor on the bench's times that goes with the oil", () => {
     fc.assert(
       fc.property(between(0.2, 8), (value) => {
         const law: OilLaw = { law: "constant", value };
-        expect(additionTimes({ additions, uptake, uptakeFactor: law })).toEqual(
-          additionTimes({ additions, uptake, uptakeFactor: value }),
+        expect(additionTimes({ additions, incorporationTime, incorporationTimeFactor: law })).toEqual(
+          additionTimes({ additions, incorporationTime, incorporationTimeFactor: value }),
         );
         const oil = { massGelFormer: 10, massToAdd: 20, densityOil: 915, densityGelFormer: 1250 };
-        const feed = { ...oil, share: { law: "constant", value: 0.1 } as const, uptake };
-        expect(feedDuration({ ...feed, uptakeFactor: law })).toBe(feedDuration({ ...feed, uptakeFactor: value }));
+        const feed = { ...oil, share: { law: "constant", value: 0.1 } as const, incorporationTime };
+        expect(feedDuration({ ...feed, incorporationTimeFactor: law })).toBe(
+          feedDuration({ ...feed, incorporationTimeFactor: value }),
+        );
       }),
     );
   });

@@ -73,11 +73,11 @@ test("a measured curve goes through its points and straight between them on loga
 });
 
 test("what an impeller draws from its own curve goes before what is known of its kind, and blades follow their vessel", () => {
-  const own = { law: "laminar", constant: 12 } as const;
+  const own = { law: "laminar", laminarPowerConstant: 12 } as const;
   const vessel = { diameter: 0.6, level: 0.6, baffles: 4, baffleWidth: 0.06 };
   expect(powerCurveOf({ impeller: { kind: "anchor", diameter: 0.5, power: own }, vessel })).toBe(own);
   expect(powerCurveOf({ impeller: { kind: "propeller", diameter: 0.2 }, vessel })).toMatchObject({ law: "sum" });
-  const blades = powerCurveOf({ impeller: { kind: "pitched-blade", diameter: 0.2, blades: 3 }, vessel });
+  const blades = powerCurveOf({ impeller: { kind: "pitched-blade turbine", diameter: 0.2, blades: 3 }, vessel });
   expect(blades).toMatchObject({ law: "kamei-hiraoka", blades: 3, bladeAngle: 45, baffles: 4, levelToVessel: 1 });
   expect(() => powerCurveOf({ impeller: { kind: "rotor-stator", diameter: 0.1 } })).toThrow(
     "a power curve of your own",
@@ -85,7 +85,7 @@ test("what an impeller draws from its own curve goes before what is known of its
 });
 
 test("a disperser disc in thick gel is known to nobody: it is refused until its curve is told", () => {
-  const impeller = { kind: "disperser-disc", diameter: 0.1, shearConstant: 11 } as const;
+  const impeller = { kind: "disperser disc", diameter: 0.1, metznerOttoConstant: 11 } as const;
   const thick = { density: 900, curve: { law: "newton", viscosity: 10 }, speed: 20 } as const;
   expect(() => stirring({ ...thick, impeller })).toThrow("10000 or more");
   const { powerNumber: known } = stirring({ ...thick, curve: { law: "newton", viscosity: 1e-3 }, impeller });
@@ -116,7 +116,7 @@ test("the power as a function of viscosity is what stirring says at each", () =>
   fc.assert(
     fc.property(between(-3, 3), between(0.2, 20), (exponent, speed) => {
       const viscosity = 10 ** exponent;
-      const batch = { impeller: { kind: "pitched-blade", diameter: 0.2 }, density: 905, speed } as const;
+      const batch = { impeller: { kind: "pitched-blade turbine", diameter: 0.2 }, density: 905, speed } as const;
       const { power } = stirring({ ...batch, curve: { law: "newton", viscosity } });
       expect(off(stirringPowerFunction(batch)(viscosity), power)).toBeLessThan(1e-13);
     }),
@@ -127,12 +127,12 @@ test("an oil needs no shear constant, and a gel does", () => {
   const impeller = {
     kind: "rotor-stator",
     diameter: 0.1,
-    power: { law: "sum", constant: 80, powerNumber: 2 },
+    power: { law: "sum", laminarPowerConstant: 80, powerNumber: 2 },
   } as const;
   const oil = { density: 900, curve: { law: "newton", viscosity: 0.05 }, speed: 50 } as const;
   expect(stirring({ ...oil, impeller })).not.toHaveProperty("shearRate");
   const gel = { law: "power-law", consistency: 10, flowIndex: 0.5 } as const;
-  expect(() => stirring({ ...oil, curve: gel, impeller })).toThrow("impeller.shearConstant");
+  expect(() => stirring({ ...oil, curve: gel, impeller })).toThrow("impeller.metznerOttoConstant");
 });
 
 test("all power becomes heat, and what the motor can give over what is taken is its margin", () => {
@@ -141,7 +141,7 @@ test("all power becomes heat, and what the motor can give over what is taken is 
       const { heat, temperatureRise } = heatOfStirring({ power, duration, mass, specificHeat: 2050 });
       expect(off(heat, power * duration)).toBeLessThan(1e-14);
       expect(off(temperatureRise * mass * 2050, heat)).toBeLessThan(1e-14);
-      const { margin, torque, marginTorque } = motorMargin({ power, speed: 2, powerMotor: 3 * power, torqueMost: 40 });
+      const { margin, torque, marginTorque } = motorMargin({ power, speed: 2, powerMotor: 3 * power, torqueMax: 40 });
       expect(off(margin, 3)).toBeLessThan(1e-14);
       expect(off((marginTorque ?? 0) * torque, 40)).toBeLessThan(1e-14);
     }),
@@ -152,7 +152,7 @@ test("all power becomes heat, and what the motor can give over what is taken is 
 test("flat blades are pitched ones at a right angle; out of their vessel they have no power that we know", () => {
   const vessel = { diameter: 0.6, level: 0.5, baffles: 4, baffleWidth: 0.05 };
   const flat = { kind: "flat-blade", diameter: 0.3, blades: 2, bladeWidth: 0.06 } as const;
-  const pitched = { ...flat, kind: "pitched-blade", bladeAngle: 90 } as const;
+  const pitched = { ...flat, kind: "pitched-blade turbine", bladeAngle: 90 } as const;
   expect(powerCurveOf({ impeller: flat, vessel })).toEqual(powerCurveOf({ impeller: pitched, vessel }));
   expect(() => powerCurveOf({ impeller: flat })).toThrow("for this flat-blade, or the vessel around it");
   expect(() => powerCurveOf({ impeller: { kind: "other", diameter: 0.3 }, vessel })).toThrow("for this impeller");

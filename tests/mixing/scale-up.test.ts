@@ -17,17 +17,22 @@ interface Bench {
 
 /** The ratio of speeds that keeps one thing, in a gel or a melt. */
 function kept(criterion: ScaleCriterion, s: number, { power, viscosity = 1, flowIndex }: Bench): number {
-  const impeller = { kind: "pitched-blade", diameter: 0.05, power, shearConstant: 13 } as const;
+  const impeller = { kind: "pitched-blade turbine", diameter: 0.05, power, metznerOttoConstant: 13 } as const;
   const curve =
     flowIndex === undefined
       ? ({ law: "newton", viscosity } as const)
       : ({ law: "power-law", consistency: viscosity, flowIndex } as const);
   const bench = { impeller, vessel, density: 915, curve, speed: 5, volume: 0.0026 };
-  const { plant } = scaleUp({ ...bench, diameterImpellerPlant: 0.05 * s, criteria: [criterion], beyond: "extend" });
+  const { plant } = scaleUp({
+    ...bench,
+    plant: { impeller: { diameter: 0.05 * s } },
+    criteria: [criterion],
+    beyond: "extend",
+  });
   return plant[0]?.ratios.speed ?? Number.NaN;
 }
 
-const creeping: PowerCurve = { law: "laminar", constant: 44 };
+const creeping: PowerCurve = { law: "laminar", laminarPowerConstant: 44 };
 const whirling: PowerCurve = { law: "turbulent", powerNumber: 1.3 };
 
 test("constant power per volume: speed goes as s to the −2/3 in turbulent flow, and not at all in creeping flow", () => {
@@ -44,7 +49,7 @@ test("constant power per volume: speed goes as s to the −2/3 in turbulent flow
 });
 
 test("between the two regimes the exponent lies between the two", () => {
-  const both: PowerCurve = { law: "sum", constant: 44, powerNumber: 1.3 };
+  const both: PowerCurve = { law: "sum", laminarPowerConstant: 44, powerNumber: 1.3 };
   fc.assert(
     fc.property(scales, between(0.01, 10), (s, viscosity) => {
       const exponent = Math.log(kept("power-per-volume", s, { power: both, viscosity })) / Math.log(s);
@@ -78,7 +83,7 @@ test("tip speed goes as 1/s, shear rate and blend time stay with the speed, the 
 });
 
 test("a row keeps what it says, whatever it does to the rest", () => {
-  const impeller = { kind: "pitched-blade", diameter: 0.05 } as const;
+  const impeller = { kind: "pitched-blade turbine", diameter: 0.05 } as const;
   const own = {
     "tip-speed": "tipSpeed",
     "power-per-volume": "powerPerVolume",
@@ -97,7 +102,7 @@ test("a row keeps what it says, whatever it does to the rest", () => {
         speed,
         volume: 0.0026,
       } as const;
-      const { plant } = scaleUp({ ...bench, diameterImpellerPlant: 0.05 * s });
+      const { plant } = scaleUp({ ...bench, plant: { impeller: { diameter: 0.05 * s } } });
       for (const row of plant) {
         // Where the flow creeps at both scales the blend time is not known, only that its revolutions are the same.
         const ratio =
@@ -112,7 +117,7 @@ test("a row keeps what it says, whatever it does to the rest", () => {
 test("a blend time that is known at the bench alone is no ground for a speed in the plant", () => {
   const impeller = { kind: "anchor", diameter: 0.1 } as const;
   const thick = { density: 915, curve: { law: "newton", viscosity: 0.2 }, speed: 1, volume: 0.001 } as const;
-  const { plant } = scaleUp({ ...thick, impeller, diameterImpellerPlant: 1 });
+  const { plant } = scaleUp({ ...thick, impeller, plant: { impeller: { diameter: 1 } } });
   // At the bench Re is 46; at the same speed in the plant it would be 4600.
   expect(plant.map((row) => row.criterion)).not.toContain("blend-time");
   expect(plant.find((row) => row.criterion === "shear-rate")).not.toHaveProperty("blendTime");
@@ -120,7 +125,13 @@ test("a blend time that is known at the bench alone is no ground for a speed in 
 
 /** The two forms of a plant: the bench's shape by its diameter, and the same told as a plant of its own. */
 function bothForms(s: number, n: number, consistency: number) {
-  const impeller = { kind: "pitched-blade", diameter: 0.05, blades: 6, bladeWidth: 0.012, bladeAngle: 60 } as const;
+  const impeller = {
+    kind: "pitched-blade turbine",
+    diameter: 0.05,
+    blades: 6,
+    bladeWidth: 0.012,
+    bladeAngle: 60,
+  } as const;
   const curve = { law: "power-law", consistency, flowIndex: n } as const;
   const bench = { impeller, vessel, density: 915, curve, speed: 8, volume: 0.0026 } as const;
   const plant = {
@@ -128,7 +139,7 @@ function bothForms(s: number, n: number, consistency: number) {
     vessel: { diameter: 0.15 * s, level: 0.15 * s },
     volume: 0.0026 * s ** 3,
   };
-  return [scaleUp({ ...bench, diameterImpellerPlant: 0.05 * s }), scaleUp({ ...bench, plant })] as const;
+  return [scaleUp({ ...bench, plant: { impeller: { diameter: 0.05 * s } } }), scaleUp({ ...bench, plant })] as const;
 }
 
 test("a plant of the bench's shape is the same plant whichever way it is told", () => {
@@ -184,21 +195,27 @@ test("in an unlike plant each criterion is solved for the plant's own impeller",
 });
 
 test("what is not known of an unlike plant is left out, and what it needs is asked for at its place", () => {
-  const power = { law: "sum", constant: 500, powerNumber: 2 } as const;
+  const power = { law: "sum", laminarPowerConstant: 500, powerNumber: 2 } as const;
   const { plant } = unlike({ kind: "rotor-stator", diameter: 0.1, power });
   expect(plant.map(({ criterion }) => criterion)).toEqual(["tip-speed", "power-per-volume", "reynolds", "froude"]);
   for (const { ratios } of plant) expect(ratios).not.toHaveProperty("shearRate");
   expect(() => unlike({ kind: "rotor-stator", diameter: 0.1 })).toThrow("plant.impeller.power");
   const thinning = { law: "power-law", consistency: 12, flowIndex: 0.5 } as const;
   expect(() => unlike({ kind: "rotor-stator", diameter: 0.1, power }, thinning)).toThrow(
-    "plant.impeller.shearConstant",
+    "plant.impeller.metznerOttoConstant",
   );
-  expect(() => unlike({ kind: "pitched-blade", diameter: 0.7 })).toThrow("plant.impeller.power.diameterToVessel");
+  expect(() => unlike({ kind: "pitched-blade turbine", diameter: 0.7 })).toThrow(
+    "plant.impeller.power.diameterToVessel",
+  );
   const impeller = { kind: "propeller", diameter: 0.05 } as const;
   const bench = { impeller, density: 915, curve: thinning, speed: 10, volume: 0.001 } as const;
-  const both = { ...bench, diameterImpellerPlant: 0.2, plant: { impeller, volume: 0.1 } };
-  expect(() => scaleUp(both)).toThrow("nothing beside a plant");
-  expect(() => scaleUp(bench)).toThrow("diameterImpellerPlant");
+  // Told by more than a diameter it is a plant of its own, of which the rest is asked.
+  const sized = { diameter: 0.2 };
+  expect(() => scaleUp({ ...bench, plant: { impeller: sized, volume: 0.1 } as never })).toThrow("plant.impeller.kind");
+  expect(() => scaleUp({ ...bench, plant: { impeller: { ...impeller, ...sized } } as never })).toThrow("plant.volume");
+  expect(() => scaleUp({ ...bench, plant: { impeller: { diameter: 0 } } })).toThrow("plant.impeller.diameter");
+  expect(() => scaleUp({ ...bench, plant: {} as never })).toThrow("plant.impeller");
+  expect(() => scaleUp(bench as never)).toThrow("plant: found undefined");
 });
 
 test("where power no longer knows viscosity, power per volume asks the cube root of what two impellers differ by", () => {

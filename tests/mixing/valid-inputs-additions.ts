@@ -15,10 +15,10 @@ const oil = {
   densityOil: 915,
   densityGelFormer: 1250,
   share: { law: "constant", value: 0.1 },
-  volumeFractionGreatest: 0.9,
+  volumeFractionOilMax: 0.9,
 };
 const growing = { ...oil, share: { law: "linear", atNoOil: 0.05, perVolumeFraction: 0.2 } };
-const times = { uptake: { law: "constant", value: 90 }, uptakeFactor: 2, rateGreatest: 0.05 };
+const times = { incorporationTime: { law: "constant", value: 90 }, incorporationTimeFactor: 2, rateMax: 0.05 };
 
 const readings = (less: number, more: number) => [
   { volumeFractionOil: 0.7, value: less },
@@ -26,7 +26,10 @@ const readings = (less: number, more: number) => [
 ];
 
 export const additionInputs: ValidInputs = {
-  oilLawAt: [[{ law: table, volumeFractionOil: 0.7 }], [{ law: growing.share, volumeFractionOil: 0.2 }]],
+  interpolateAtOilFraction: [
+    [{ law: table, volumeFractionOil: 0.7 }],
+    [{ law: growing.share, volumeFractionOil: 0.2 }],
+  ],
   additionSchedule: [
     [{ ...oil, increment: 0.01 }],
     [{ ...growing, form: "equal" }],
@@ -34,15 +37,15 @@ export const additionInputs: ValidInputs = {
   ],
   additionTimes: [
     [{ ...times, additions: [{ mass: 1, volumeFractionOil: 0.2 }] }],
-    [{ ...times, uptakeFactor: table, additions: [{ mass: 1, volumeFractionOil: 0.2 }] }],
+    [{ ...times, incorporationTimeFactor: table, additions: [{ mass: 1, volumeFractionOil: 0.2 }] }],
   ],
   exponentialFeed: [[{ massStart: 10, massEnd: 100, duration: 1800, time: 600 }]],
-  feedDuration: [[{ ...oil, ...times }], [{ ...growing, uptake: { ...table, law: "table" } }]],
+  feedDuration: [[{ ...oil, ...times }], [{ ...growing, incorporationTime: { ...table, law: "table" } }]],
   feedAt: [[{ ...oil, ...times, time: 100 }]],
-  uptakeScale: [
+  incorporationTimeScale: [
     [{ keeps: "time" }],
     [{ keeps: "revolutions", speedBench: 8, speedPlant: 2 }],
-    [{ keeps: "way of the tip", tipSpeedBench: 2, tipSpeedPlant: 3 }],
+    [{ keeps: "tip travel", tipSpeedBench: 2, tipSpeedPlant: 3 }],
     [{ keeps: "energy per volume", powerPerVolumeBench: 900, powerPerVolumePlant: 400 }],
     [{ keeps: "strain", shearRateBench: 90, shearRatePlant: 40 }],
   ],
@@ -55,7 +58,7 @@ export const additionInputs: ValidInputs = {
         densityOil: 915,
         densityGelFormer: 1250,
         increment: 0.01,
-        volumeFractionGreatest: 0.9,
+        volumeFractionOilMax: 0.9,
       },
     ],
   ],
@@ -69,7 +72,7 @@ export const additionInputs: ValidInputs = {
         densityGelFormer: 1250,
         share: { law: "constant", value: 0.1 },
         increment: 0.01,
-        volumeFractionGreatest: 0.8,
+        volumeFractionOilMax: 0.8,
       },
     ],
   ],

@@ -18,7 +18,7 @@ describe("an extract", () => {
     fc.assert(
       fc.property(extraction, ({ plant, solvents }) => {
         const { waterOfPlant, waterAsSolvent, ...indices } = extractIndex({ plant, solvents });
-        expect(productContent({ ingredients: [{ mass: 1, ...indices }] }).organic.withFormulationWater.least).toBe(
+        expect(productContent({ ingredients: [{ mass: 1, ...indices }] }).organic.withFormulationWater.min).toBe(
           indices.organic,
         );
         expect(waterOfPlant + waterAsSolvent).toBeCloseTo(solvents.water, 9);

@@ -15,7 +15,7 @@ test("a material as supplied is the blend of its active part and its carrier", (
         ],
       });
       const supplied = indexAsSupplied({ index, strength, carrierIndex });
-      expect(supplied).toBeCloseTo(naturalOrigin.withFormulationWater.least, 12);
+      expect(supplied).toBeCloseTo(naturalOrigin.withFormulationWater.min, 12);
       expect(supplied).toBeLessThanOrEqual(1);
     }),
   );

@@ -23,7 +23,7 @@ function figureAt({ ingredients, ingredient, replacing, content }: Question, sha
     return Math.max(massOf(ingredient) + massOf(replacing) - share * total, 0);
   };
   const remade = ingredients.map((line) => ({ ...line, mass: mass(line) }));
-  return productContent({ ingredients: remade })[content].withFormulationWater.least;
+  return productContent({ ingredients: remade })[content].withFormulationWater.min;
 }
 
 function roomOf({ ingredients, ingredient, replacing }: Question): number {

@@ -7,11 +7,11 @@ const figures = (ingredients: readonly Ingredient[]): Content[] => Object.values
 
 /** Every bound of every figure in one list, to compare two products by. */
 const numbers = (ingredients: readonly Ingredient[]): number[] =>
-  figures(ingredients).flatMap(({ withFormulationWater, withoutFormulationWater = { least: -1, greatest: -1 } }) => [
-    withFormulationWater.least,
-    withFormulationWater.greatest,
-    withoutFormulationWater.least,
-    withoutFormulationWater.greatest,
+  figures(ingredients).flatMap(({ withFormulationWater, withoutFormulationWater = { min: -1, max: -1 } }) => [
+    withFormulationWater.min,
+    withFormulationWater.max,
+    withoutFormulationWater.min,
+    withoutFormulationWater.max,
   ]);
 
 function expectSame(one: readonly Ingredient[], other: readonly Ingredient[]): void {
@@ -31,9 +31,9 @@ describe("what a supplier has not said", () => {
             const bounds = known[name][water];
             expect(bounds === undefined).toBe(figure === undefined);
             if (!figure || !bounds) continue;
-            expect(figure.least).toBe(figure.greatest);
-            expect(figure.least).toBeGreaterThanOrEqual(bounds.least - 1e-12);
-            expect(figure.least).toBeLessThanOrEqual(bounds.greatest + 1e-12);
+            expect(figure.min).toBe(figure.max);
+            expect(figure.min).toBeGreaterThanOrEqual(bounds.min - 1e-12);
+            expect(figure.min).toBeLessThanOrEqual(bounds.max + 1e-12);
           }
       }),
     );
@@ -46,9 +46,9 @@ describe("what a supplier has not said", () => {
         const ingredient = { ...line, mass: 1 };
         for (const name of indexNames) {
           const bounds = productContent({ ingredients: [ingredient] })[name].withFormulationWater;
-          for (const answer of [bounds.least, bounds.greatest]) {
+          for (const answer of [bounds.min, bounds.max]) {
             const answered = productContent({ ingredients: [{ ...ingredient, [name]: answer }] });
-            expect(answered[name].withFormulationWater).toEqual({ least: answer, greatest: answer });
+            expect(answered[name].withFormulationWater).toEqual({ min: answer, max: answer });
           }
         }
       }),
@@ -57,14 +57,14 @@ describe("what a supplier has not said", () => {
 
   test("is bounded by what was said: a natural origin of 0.7 leaves at most 0.7 natural", () => {
     const { natural, organic } = productContent({ ingredients: [{ mass: 2, naturalOrigin: 0.7 }] });
-    expect(natural.withFormulationWater).toEqual({ least: 0, greatest: 0.7 });
-    expect(organic.withFormulationWater).toEqual({ least: 0, greatest: 0.7 });
+    expect(natural.withFormulationWater).toEqual({ min: 0, max: 0.7 });
+    expect(organic.withFormulationWater).toEqual({ min: 0, max: 0.7 });
   });
 
   test("is bounded from below too: what is organic is natural, of natural and of organic origin", () => {
     const content = productContent({ ingredients: [{ mass: 2, organic: 0.4 }] });
     for (const name of ["natural", "naturalOrigin", "organicOrigin"] as const)
-      expect(content[name].withFormulationWater).toEqual({ least: 0.4, greatest: 1 });
+      expect(content[name].withFormulationWater).toEqual({ min: 0.4, max: 1 });
   });
 });
 
@@ -88,7 +88,7 @@ describe("a content", () => {
         fc.pre(dry.length > 0);
         const blend = productContent({ ingredients: dry });
         const mass = dry.reduce((sum, line) => sum + line.mass, 0);
-        const index = (name: (typeof indexNames)[number]) => blend[name].withFormulationWater.least;
+        const index = (name: (typeof indexNames)[number]) => blend[name].withFormulationWater.min;
         const premix = {
           mass,
           natural: index("natural"),
@@ -116,7 +116,7 @@ describe("a content", () => {
 
   test("without formulation water does not exist where there is nothing but that water", () => {
     const { natural } = productContent({ ingredients: [{ mass: 5, formulationWater: true }, { mass: 0 }] });
-    expect(natural).toEqual({ withFormulationWater: { least: 1, greatest: 1 } });
+    expect(natural).toEqual({ withFormulationWater: { min: 1, max: 1 } });
   });
 
   test("counts water that came with a raw material as part of that material", () => {
@@ -126,7 +126,7 @@ describe("a content", () => {
         { name: "water", mass: 50, formulationWater: true },
       ],
     });
-    expect(naturalOrigin.withoutFormulationWater?.least).toBe(0.8);
+    expect(naturalOrigin.withoutFormulationWater?.min).toBe(0.8);
   });
 });
 

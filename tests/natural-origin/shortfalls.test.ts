@@ -6,10 +6,10 @@ import { indexNames, product } from "./arbitraries.js";
 test("the shortfalls are what the figure lacks, at either bound", () => {
   fc.assert(
     fc.property(product, fc.constantFrom(...indexNames), ({ told }, content) => {
-      const { least, greatest } = productContent({ ingredients: told })[content].withFormulationWater;
+      const { min, max } = productContent({ ingredients: told })[content].withFormulationWater;
       const costs = shortfalls({ ingredients: told, content });
-      expect(costs.reduce((sum, one) => sum + one.greatest, 0)).toBeCloseTo(1 - least, 12);
-      expect(costs.reduce((sum, one) => sum + one.least, 0)).toBeCloseTo(1 - greatest, 12);
+      expect(costs.reduce((sum, one) => sum + one.max, 0)).toBeCloseTo(1 - min, 12);
+      expect(costs.reduce((sum, one) => sum + one.min, 0)).toBeCloseTo(1 - max, 12);
     }),
   );
 });
@@ -26,7 +26,7 @@ test("the dearest ingredient stands first, with its name and its place in the fo
   expect(costs.map(({ position }) => position)).toEqual([2, 1, 3]);
   expect(costs.map(({ name }) => name)).toEqual([undefined, "gel former", "fragrance"]);
   expect("name" in (costs[0] ?? {})).toBe(false);
-  expect(costs[2]).toEqual({ position: 3, name: "fragrance", least: 0, greatest: 0.01 });
+  expect(costs[2]).toEqual({ position: 3, name: "fragrance", min: 0, max: 0.01 });
 });
 
 test("of two ingredients that may cost the same, the one that does so for certain stands first", () => {
@@ -47,7 +47,7 @@ test("a figure of 1 has no shortfalls, and formulation water costs the organic f
   ];
   expect(shortfalls({ ingredients })).toEqual([]);
   expect(shortfalls({ ingredients, content: "organic" })).toEqual([
-    { position: 1, name: "water", least: 0.25, greatest: 0.25 },
+    { position: 1, name: "water", min: 0.25, max: 0.25 },
   ]);
 });
 

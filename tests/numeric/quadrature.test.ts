@@ -71,7 +71,7 @@ test("a rough part that hardly counts is not halved, whichever end it stands at"
   expect(calls(1, 1e-6, 0)).toBe(48);
 });
 
-test("a kink that is no edge is found by halving, one that is an edge costs nothing", () => {
+test("a breakpoint that is no edge is found by halving, one that is an edge costs nothing", () => {
   const kinked = (x: number) => Math.abs(x - 0.3);
   expect(Math.abs(one(kinked, 0, 1) / 0.29 - 1)).toBeLessThan(1e-9);
   expect(Math.abs(one(kinked, 0, 0.3, 1) / 0.29 - 1)).toBeLessThan(5e-15);

@@ -14,9 +14,9 @@ function rowsUnder(heading: string): string[][] {
   return rows.slice(1).map((row) => row.slice(2, -2).split(" | "));
 }
 
-const shown = ([least, greatest]: oils.Range) => `${least.toFixed(1)} to ${greatest.toFixed(1)}`;
-const out = ([least, greatest]: oils.Range, within: oils.Range) =>
-  `${Math.max(0, within[0] - least).toFixed(1)} / ${Math.max(0, greatest - within[1]).toFixed(1)}`;
+const shown = ([min, max]: oils.Range) => `${min.toFixed(1)} to ${max.toFixed(1)}`;
+const out = ([min, max]: oils.Range, within: oils.Range) =>
+  `${Math.max(0, within[0] - min).toFixed(1)} / ${Math.max(0, max - within[1]).toFixed(1)}`;
 
 test("the guide says of every oil how far its calculated ranges stick out of the standard's own", () => {
   const rows = rowsUnder("Ranges");

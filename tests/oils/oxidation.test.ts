@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { additionOrder, antioxidantDose, inductionTime, peroxideRise, relativeOxidation } from "gelwright/oils";
+import { antioxidantDose, inductionTime, oxidationRanking, peroxideRise, relativeOxidation } from "gelwright/oils";
 import { expect, test } from "vitest";
 import { between } from "../support/between.js";
 
@@ -17,8 +17,8 @@ test("the dose brings the oil to the content wanted, whichever way it goes in", 
         const wanted = Math.max(one, other);
         const dose = antioxidantDose({
           massOil: 10,
-          massFractionWanted: wanted,
-          massFractionHeld: held,
+          massFractionTarget: wanted,
+          massFractionPresent: held,
           strength,
           inPlaceOf: top ? "nothing" : "oil",
         });
@@ -31,9 +31,9 @@ test("the dose brings the oil to the content wanted, whichever way it goes in", 
 });
 
 test("an oil that holds more than is wanted is not thinned out in silence", () => {
-  const dose = { massOil: 10, massFractionWanted: 1e-4, massFractionHeld: 5e-4, strength: 0.7 };
+  const dose = { massOil: 10, massFractionTarget: 1e-4, massFractionPresent: 5e-4, strength: 0.7 };
   expect(() => antioxidantDose(dose)).toThrow("what the oil holds already");
-  expect(() => antioxidantDose({ ...dose, massFractionWanted: 0.8 })).toThrow("more active than is wanted");
+  expect(() => antioxidantDose({ ...dose, massFractionTarget: 0.8 })).toThrow("more active than is wanted");
 });
 
 test("the parts of a blend share its oxidisability among them", () => {
@@ -88,7 +88,7 @@ test("both rules agree among the readings and part by several times at room temp
 test("doubt grows away from the readings and with the confidence asked for; two readings leave none to state", () => {
   const width = (temperature: number, confidence: number) => {
     const { interval } = inductionTime({ readings, temperature, confidence }).arrhenius;
-    return Math.log((interval?.greatest ?? 0) / (interval?.least ?? 1));
+    return Math.log((interval?.max ?? 0) / (interval?.min ?? 1));
   };
   expect(width(25, 0.95)).toBeGreaterThan(width(90, 0.95));
   expect(width(25, 0.99)).toBeGreaterThan(width(25, 0.95));
@@ -136,7 +136,7 @@ test("the oil that waiting spares most comes first, and the shares are those of 
   fc.assert(
     fc.property(heatedOils, (oils) => {
       const named = oils.map((oil, i) => ({ ...oil, name: `oil ${i}` }));
-      const ranked = additionOrder({ oils: named });
+      const ranked = oxidationRanking({ oils: named });
       expect(ranked).toHaveLength(oils.length);
       ranked.reduce((before, oil) => {
         expect(oil.spared).toBeLessThanOrEqual(before.spared);
@@ -150,7 +150,7 @@ test("the oil that waiting spares most comes first, and the shares are those of 
         equivalentTime: 2 * oil.equivalentTime,
         equivalentTimeOffHeat: 2 * oil.equivalentTimeOffHeat,
       }));
-      expect(additionOrder({ oils: twice })).toEqual(
+      expect(oxidationRanking({ oils: twice })).toEqual(
         ranked.map((oil) => ({
           ...oil,
           burden: 2 * oil.burden,
@@ -164,7 +164,7 @@ test("the oil that waiting spares most comes first, and the shares are those of 
 
 test("an oil without a name or with a negative time is no oil to rank", () => {
   const oil = { name: "oil", oxidisability: 3, massFraction: 0.2, equivalentTime: 10, equivalentTimeOffHeat: 5 };
-  expect(() => additionOrder({ oils: [{ ...oil, name: "" }] })).toThrow("oils[0].name");
-  expect(() => additionOrder({ oils: [{ ...oil, equivalentTime: -1 }] })).toThrow("oils[0].equivalentTime");
-  expect(() => additionOrder({ oils: [] })).toThrow("a list of at least 1");
+  expect(() => oxidationRanking({ oils: [{ ...oil, name: "" }] })).toThrow("oils[0].name");
+  expect(() => oxidationRanking({ oils: [{ ...oil, equivalentTime: -1 }] })).toThrow("oils[0].equivalentTime");
+  expect(() => oxidationRanking({ oils: [] })).toThrow("a list of at least 1");
 });

@@ -9,14 +9,14 @@ test("every range of the reference set runs from its least to its greatest", () 
   expect(standard.length).toBeGreaterThan(15);
   for (const oil of standard) {
     const dependent = [...oil.relativeDensity, ...oil.refractiveIndex].map((each) => each.range);
-    for (const [least, greatest] of [
+    for (const [min, max] of [
       ...Object.values(oil.profile),
       oil.iodineValue,
       oil.saponificationValue,
       ...(oil.tocols ? [oil.tocols] : []),
       ...dependent,
     ])
-      expect(least, oil.name).toBeLessThanOrEqual(greatest);
+      expect(min, oil.name).toBeLessThanOrEqual(max);
   }
 });
 

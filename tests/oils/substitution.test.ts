@@ -1,4 +1,4 @@
-import { type OilProperties, type Quantity, substitute } from "gelwright/oils";
+import { type OilProperties, type OilProperty, substitute } from "gelwright/oils";
 import { expect, test } from "vitest";
 
 const almond: OilProperties = {
@@ -23,7 +23,7 @@ const parts = [
   { mass: 3, oil: almond },
   { mass: 1, oil: squalane },
 ];
-const row = (quantity: Quantity, by: OilProperties) =>
+const row = (quantity: OilProperty, by: OilProperties) =>
   substitute({ parts, replaced: "almond oil", by, temperature: 20 }).rows.find((each) => each.quantity === quantity);
 
 test("an oil in place of itself changes nothing", () => {

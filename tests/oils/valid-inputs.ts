@@ -37,7 +37,7 @@ const almond = {
 };
 
 export const validInputs: ValidInputs = {
-  additionOrder: [
+  oxidationRanking: [
     [
       {
         oils: [
@@ -201,14 +201,14 @@ export const validInputs: ValidInputs = {
     [
       {
         massOil: 25,
-        massFractionWanted: 1e-3,
-        massFractionHeld: 4.5e-4,
+        massFractionTarget: 1e-3,
+        massFractionPresent: 4.5e-4,
         strength: 0.7,
         lossOnDrying: 0.02,
         inPlaceOf: "nothing",
       },
     ],
-    [{ massOil: 25, massFractionWanted: 1e-3, strength: 0.7 }],
+    [{ massOil: 25, massFractionTarget: 1e-3, strength: 0.7 }],
   ],
   inductionTime: [
     [

@@ -151,13 +151,13 @@ test("foam comes up to the rim at the pressure found, and no gas makes no foam",
   fc.assert(
     fc.property(between(0.05, 2), between(0.001, 0.6), between(500, 1e5), (level, volumeFractionGas, pressure) => {
       const foam = { level, volumeFractionGas };
-      const levelGreatest = foamHead({ ...foam, pressure });
-      expect(off(pressureForFoamHead({ ...foam, levelGreatest }), pressure)).toBeLessThan(1e-9);
-      expect(foamHead({ ...foam, pressure: pressure / 2 })).toBeGreaterThan(levelGreatest);
+      const levelMax = foamHead({ ...foam, pressure });
+      expect(off(pressureForFoamHead({ ...foam, levelMax }), pressure)).toBeLessThan(1e-9);
+      expect(foamHead({ ...foam, pressure: pressure / 2 })).toBeGreaterThan(levelMax);
     }),
   );
-  expect(pressureForFoamHead({ level: 1, volumeFractionGas: 0, levelGreatest: 1.2 })).toBe(0);
-  expect(() => pressureForFoamHead({ level: 1, volumeFractionGas: 0.1, levelGreatest: 0.8 })).toThrow("by itself");
+  expect(pressureForFoamHead({ level: 1, volumeFractionGas: 0, levelMax: 1.2 })).toBe(0);
+  expect(() => pressureForFoamHead({ level: 1, volumeFractionGas: 0.1, levelMax: 0.8 })).toThrow("by itself");
 });
 
 const water = {
@@ -166,8 +166,8 @@ const water = {
   constantA: 10.11564,
   constantB: 1687.537,
   constantC: -42.98,
-  temperatureLeast: 0.05,
-  temperatureMost: 200.05,
+  temperatureMin: 0.05,
+  temperatureMax: 200.05,
 } as const;
 
 test("boiling temperature and boiling pressure are inverse, and a small share boils later", () => {

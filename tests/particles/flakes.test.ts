@@ -6,9 +6,9 @@ import {
   flakeShape,
   stokesVelocity,
   terminalVelocity,
-  thickestFlakeHeld,
-  yieldStressToHold,
-  yieldStressToHoldFlake,
+  thickestSuspendedFlake,
+  yieldStressToSuspend,
+  yieldStressToSuspendFlake,
 } from "gelwright/particles";
 import { expect, test } from "vitest";
 import { between } from "../support/between.js";
@@ -86,13 +86,13 @@ test("the thickest flake held is the one that needs this yield stress", () => {
   fc.assert(
     fc.property(between(1e-3, 100), between(1, 8000), (yieldStress, densityParticle) => {
       fc.pre(Math.abs(densityParticle - 910) > 1e-6);
-      const thickness = thickestFlakeHeld({ yieldStress, densityParticle, densityFluid: 910 });
-      expect(off(yieldStressToHoldFlake({ thickness, densityParticle, densityFluid: 910 }), yieldStress)).toBeLessThan(
-        1e-14,
-      );
+      const thickness = thickestSuspendedFlake({ yieldStress, densityParticle, densityFluid: 910 });
+      expect(
+        off(yieldStressToSuspendFlake({ thickness, densityParticle, densityFluid: 910 }), yieldStress),
+      ).toBeLessThan(1e-14);
     }),
   );
-  expect(() => thickestFlakeHeld({ yieldStress: 1, densityParticle: 910, densityFluid: 910 })).toThrow(
+  expect(() => thickestSuspendedFlake({ yieldStress: 1, densityParticle: 910, densityFluid: 910 })).toThrow(
     "holds all flakes",
   );
 });
@@ -101,7 +101,7 @@ test("edge on, a flake needs more than the sphere of its volume once it is thick
   const of = (thickness: number) => {
     const gel = { densityParticle: 1400, densityFluid: 910 };
     const { diameter } = flakeShape({ diameter: 200e-6, thickness });
-    return yieldStressToHoldFlake({ thickness, ...gel }) / yieldStressToHold({ diameter, ...gel }).greatest;
+    return yieldStressToSuspendFlake({ thickness, ...gel }) / yieldStressToSuspend({ diameter, ...gel }).max;
   };
   expect(of(200e-6)).toBeGreaterThan(1);
   expect(of(5e-6)).toBeLessThan(1);

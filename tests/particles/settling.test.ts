@@ -40,18 +40,18 @@ test("odex, marching in time, finds the same way (1e-9; run at 1e-12 and at 1e-1
       const velocity = (at: number) =>
         (9.80665 * of.diameter ** 2 * (of.densityParticle - density(at)) * (1 - of.volumeFraction) ** 4.65) /
         (18 * viscosity(at));
-      // In units of the whole way and of the whole time, from one kink of the viscosity to the next.
-      const kinks = of.viscosity.law === "readings" ? readings.map(({ temperature }) => temperature) : [55];
-      const stops = kinks
+      // In units of the whole way and of the whole time, from one breakpoint of the viscosity to the next.
+      const breakpoints = of.viscosity.law === "readings" ? readings.map(({ temperature }) => temperature) : [55];
+      const stops = breakpoints
         .map((at) => tau * Math.log(gap / (at - of.temperatureAmbient)))
         .filter((time) => time > 0 && time < duration)
         .sort((one, other) => one - other);
       let share = 0;
       [...stops, duration].forEach((time, i, all) => {
         const from = all[i - 1] ?? 0;
-        const stretch = (part: number) => of.temperatureAmbient + gap * Math.exp(-(from + part * (time - from)) / tau);
+        const segment = (part: number) => of.temperatureAmbient + gap * Math.exp(-(from + part * (time - from)) / tau);
         [share = Number.NaN] = march(
-          (part) => [(velocity(stretch(part)) * (time - from)) / distance],
+          (part) => [(velocity(segment(part)) * (time - from)) / distance],
           [share],
           1,
           1e-12,

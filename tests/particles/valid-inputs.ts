@@ -34,8 +34,8 @@ const water = {
     constantA: 10.11564,
     constantB: 1687.537,
     constantC: -42.98,
-    temperatureLeast: 0.05,
-    temperatureMost: 200.05,
+    temperatureMin: 0.05,
+    temperatureMax: 200.05,
   },
   moleFraction: 0.5,
 };
@@ -68,7 +68,7 @@ export const validInputs: ValidInputs = {
     [{ ...setting, temperatureEnd: 30, settlingAllowed: 0.005 }],
     [{ ...read, temperatureEnd: 25, settlingAllowed: 0.005 }],
   ],
-  yieldStressToHold: [[{ diameter: 200e-6, densityParticle: 1400, densityFluid: 910 }]],
+  yieldStressToSuspend: [[{ diameter: 200e-6, densityParticle: 1400, densityFluid: 910 }]],
   settlingOverCurve: [
     [{ ...setting, times: [0, 600, 1800, 7200], temperatures: [85, 80, 60, 30] }],
     [{ ...read, times: [0, 600, 1800], temperatures: [70, 70, 30] }],
@@ -77,10 +77,10 @@ export const validInputs: ValidInputs = {
   terminalVelocity: drags.map((drag) => [{ ...grain, drag }]),
   flakeOfVolume: [[{ diameter: 60e-6, thickness: 10e-6 }]],
   flakeShape: [[{ diameter: 200e-6, thickness: 20e-6 }]],
-  yieldStressToHoldFlake: [[{ thickness: 20e-6, densityParticle: 1400, densityFluid: 910 }]],
-  thickestFlakeHeld: [[{ yieldStress: 0.5, densityParticle: 1400, densityFluid: 910 }]],
-  largestHeld: [[{ yieldStress: 0.5, densityParticle: 1400, densityFluid: 910 }]],
-  densityDifferenceHeld: [[{ yieldStress: 0.5, diameter: 200e-6 }]],
+  yieldStressToSuspendFlake: [[{ thickness: 20e-6, densityParticle: 1400, densityFluid: 910 }]],
+  thickestSuspendedFlake: [[{ yieldStress: 0.5, densityParticle: 1400, densityFluid: 910 }]],
+  largestSuspendedDiameter: [[{ yieldStress: 0.5, densityParticle: 1400, densityFluid: 910 }]],
+  largestSuspendedDensityDifference: [[{ yieldStress: 0.5, diameter: 200e-6 }]],
   compositeDensity: [
     [
       {
@@ -110,8 +110,8 @@ export const validInputs: ValidInputs = {
     ],
   ],
   additionWindow: [
-    [{ ...setting, temperatureEnd: 30, settlingAllowed: 0.005, viscosityStirrable: 10 }],
-    [{ ...read, temperatureEnd: 25, settlingAllowed: 0.005, viscosityStirrable: 10 }],
+    [{ ...setting, temperatureEnd: 30, settlingAllowed: 0.005, stirrableViscosityMax: 10 }],
+    [{ ...read, temperatureEnd: 25, settlingAllowed: 0.005, stirrableViscosityMax: 10 }],
   ],
   dropVelocity: [[{ diameter: 100e-6, densityDrop: 1250, densityFluid: 915, viscosityDrop: 1, viscosity: 0.06 }]],
   bubbleRise: [[{ ...bubble, viscosity: 1 }]],
@@ -125,7 +125,7 @@ export const validInputs: ValidInputs = {
   riseOverCooling: [[{ ...melting, diameter: 80e-6, surface: "mobile", temperatureEnd: 30 }]],
   clearingOverCooling: [[{ ...melting, diameter: 80e-6, temperatureEnd: 30, depth: 0.1 }]],
   foamHead: [[{ ...foam, pressure: 5000 }]],
-  pressureForFoamHead: [[{ ...foam, levelGreatest: 0.6 }]],
+  pressureForFoamHead: [[{ ...foam, levelMax: 0.6 }]],
   boilingPressure: [[{ ...water, temperature: 60 }]],
   boilingTemperature: [[{ ...water, pressure: 5000 }]],
 };

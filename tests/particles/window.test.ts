@@ -21,10 +21,10 @@ const glitter = {
   temperatureStart: 85,
   temperatureEnd: 30,
   settlingAllowed: 0.005,
-  viscosityStirrable: 10,
+  stirrableViscosityMax: 10,
 } as const;
 
-/** Temperature and way of the particles after a time, by odex, which marches from kink to kink. */
+/** Temperature and way of the particles after a time, by odex, which marches from breakpoint to breakpoint. */
 function marched(from: number, duration: number, of: typeof glitter): { temperature: number; distance: number } {
   const viscosity = viscosityFunction(of.viscosity);
   const density = densityFunction(of.densityFluid);
@@ -49,19 +49,19 @@ test("the window agrees with odex, marching temperature and way in time (1e-8)",
         ...glitter,
         diameter: d,
         settlingAllowed: s,
-        viscosityStirrable: mu,
+        stirrableViscosityMax: mu,
         heatLoss: { law: "newton", conductance: k },
       } as unknown as typeof glitter;
       const window = additionWindow(job);
-      fc.pre(window.temperatureWarmest < 62);
-      // Three stretches, so that no step crosses the kink at the setting temperature.
+      fc.pre(window.temperatureMax < 62);
+      // Three stretches, so that no step crosses the breakpoint at the setting temperature.
       const untilSets = settlingOverCooling({ ...job, beyond: "extend", temperatureEnd: 62 }).duration;
       const hot = marched(85, untilSets, job);
       const open = marched(hot.temperature, window.durationUntilOpen - untilSets, job);
       const closed = marched(hot.temperature, window.durationUntilClosed - untilSets, job);
       expect(off(hot.temperature, 62)).toBeLessThan(1e-8);
-      expect(off(open.temperature, window.temperatureWarmest)).toBeLessThan(1e-8);
-      expect(off(closed.temperature, window.temperatureColdest)).toBeLessThan(1e-8);
+      expect(off(open.temperature, window.temperatureMax)).toBeLessThan(1e-8);
+      expect(off(closed.temperature, window.temperatureMin)).toBeLessThan(1e-8);
       expect(off(viscosityAt({ law: job.viscosity, temperature: closed.temperature }), mu)).toBeLessThan(1e-8);
       const whole = settlingOverCooling({ ...job, beyond: "extend" }).duration;
       const settled = marched(open.temperature, whole - window.durationUntilOpen, job);
@@ -76,24 +76,24 @@ test("the window agrees with odex, marching temperature and way in time (1e-8)",
 test("a finer particle opens the window sooner, a stronger stirrer closes it later, a plant opens it colder", () => {
   const fine = additionWindow({ ...glitter, diameter: 60e-6 });
   const plain = additionWindow(glitter);
-  const strong = additionWindow({ ...glitter, viscosityStirrable: 50 });
+  const strong = additionWindow({ ...glitter, stirrableViscosityMax: 50 });
   const plant = additionWindow({ ...glitter, heatCapacity: 9e6, heatLoss: { law: "newton", conductance: 200 } });
   expect(fine.durationUntilOpen).toBeLessThan(plain.durationUntilOpen);
   expect(strong.durationUntilClosed).toBeGreaterThan(plain.durationUntilClosed);
-  expect(plant.temperatureWarmest).toBeLessThan(plain.temperatureWarmest);
-  expect(plant.temperatureColdest).toBe(plain.temperatureColdest);
+  expect(plant.temperatureMax).toBeLessThan(plain.temperatureMax);
+  expect(plant.temperatureMin).toBe(plain.temperatureMin);
   expect(plant.durationUntilClosed).toBeGreaterThan(plain.durationUntilClosed);
 });
 
 test("coarse grains find the window closed, and so does a stirrer that is too weak from the start", () => {
-  expect(additionWindow({ ...glitter, diameter: 400e-6, viscosityStirrable: 1 }).isOpen).toBe(false);
-  const weak = additionWindow({ ...glitter, viscosityStirrable: 1e-3 });
-  expect(weak).toMatchObject({ isOpen: false, temperatureColdest: 85, durationUntilClosed: 0 });
-  const strong = additionWindow({ ...glitter, viscosityStirrable: 1e9 });
-  expect(strong).toMatchObject({ isOpen: true, temperatureColdest: 30 });
+  expect(additionWindow({ ...glitter, diameter: 400e-6, stirrableViscosityMax: 1 }).isOpen).toBe(false);
+  const weak = additionWindow({ ...glitter, stirrableViscosityMax: 1e-3 });
+  expect(weak).toMatchObject({ isOpen: false, temperatureMin: 85, durationUntilClosed: 0 });
+  const strong = additionWindow({ ...glitter, stirrableViscosityMax: 1e9 });
+  expect(strong).toMatchObject({ isOpen: true, temperatureMin: 30 });
 });
 
-test("coarse grains settle over a leg by Schiller and Naumann as odex finds (1e-8), slower than by Stokes", () => {
+test("coarse grains settle over a segment by Schiller and Naumann as odex finds (1e-8), slower than by Stokes", () => {
   fc.assert(
     fc.property(between(5e-4, 2e-3), between(64, 75), (diameter, temperatureEnd) => {
       const grain = { ...glitter, diameter, temperatureEnd, volumeFraction: 0, beyond: "extend" } as const;

@@ -1,5 +1,5 @@
 import type { Check } from "gelwright/formula";
-import { glycerin, liquidWater, specificHeatAt } from "gelwright/laws";
+import { liquidGlycerin, liquidWater, specificHeatAt } from "gelwright/laws";
 import { stirring } from "gelwright/mixing";
 import { type ColdAdditions, type JobDocument, runPlan } from "gelwright/plan";
 import { scalesToMarkdown, toMarkdown } from "gelwright/sheet";
@@ -31,7 +31,7 @@ function known(value: number | undefined): number {
 /** Heat capacity by hand from what is weighed [J/K]: phase A, and one kilogram of phase B. */
 function capacities(document: JobDocument): { readonly gelFormer: number; readonly perKilogramOil: number } {
   const specific: Readonly<Record<string, number>> = {
-    "glycerin, 99.5 %": specificHeatAt({ law: glycerin.specificHeat, temperature: room, beyond: "extend" }),
+    "glycerin, 99.5 %": specificHeatAt({ law: liquidGlycerin.specificHeat, temperature: room, beyond: "extend" }),
     "water, purified": specificHeatAt({ law: liquidWater.specificHeat, temperature: room }),
     "sucrose laurate": 2000,
     preservative: 2100,
@@ -79,7 +79,7 @@ describe("the heat of stirring is in the heat balance", () => {
     const capacity = gelFormer + perKilogramOil * known(rows.at(-1)?.massOil);
     expect((capacity * (known(rows.at(-1)?.temperature) - room)) / work).toBeCloseTo(1, 9);
     expect(toMarkdown({ plan })).toContain("cooling by nothing (loss to the room not stated)");
-    expect(known(plan.cold?.warming.temperatureHighest)).toBeGreaterThan(room + 0.5);
+    expect(known(plan.cold?.warming.temperatureMax)).toBeGreaterThan(room + 0.5);
   });
 
   test.each<[string, (draft: Draft) => unknown, string]>([
@@ -88,23 +88,23 @@ describe("the heat of stirring is in the heat balance", () => {
       (draft) => delete draft.formula.materials.surfactant.specificHeat,
       "no specific heat of sucrose laurate",
     ],
-    ["how it thins", (draft) => draft.bench.coldRoute.thickness.readings.forEach(withoutIndex), "flowIndex"],
-    ["the shear rate", (draft) => delete draft.bench.coldRoute.thickness.shearRate, "at what shear rate"],
-    ["all readings", (draft) => delete draft.bench.coldRoute.thickness, "how thick the gel is on its way"],
+    ["how it thins", (draft) => draft.bench.emulsion.thickness.readings.forEach(withoutIndex), "flowIndex"],
+    ["the shear rate", (draft) => delete draft.bench.emulsion.thickness.shearRate, "at what shear rate"],
+    ["all readings", (draft) => delete draft.bench.emulsion.thickness, "how thick the gel is on its way"],
     [
       "thin gels",
-      (draft) => draft.bench.coldRoute.thickness.readings.splice(0, 2),
+      (draft) => draft.bench.emulsion.thickness.readings.splice(0, 2),
       "go only from 70 to 84 % of oil by volume",
     ],
     [
       "the shear of the stirrer",
-      (draft) => Object.assign(draft.vessel.stirrer, { kind: "other", powerConstant: 90, powerNumber: 1 }),
-      "state shearConstant",
+      (draft) => Object.assign(draft.vessel.stirrer, { kind: "other", laminarPowerConstant: 90, powerNumber: 1 }),
+      "state metznerOttoConstant",
     ],
   ])("without %s it is left out, and said to be", (_what, remove, missing) => {
     const plan = runPlan(changed(job, remove));
-    expect(plan.cold?.warming.leftOut.map(({ why }) => why).join()).toContain(missing);
-    expect(plan.timeline[2]?.law).toContain("heat of stirring left out");
+    expect(plan.cold?.warming.leftOut.map(({ reason }) => reason).join()).toContain(missing);
+    expect(plan.timeline[2]?.basis).toContain("heat of stirring left out");
     expect(toMarkdown({ plan })).toContain("The heat of stirring in step");
   });
 
@@ -114,27 +114,27 @@ describe("the heat of stirring is in the heat balance", () => {
       for (const step of draft.process.steps) delete step.speed;
       add(draft).keeps = "time";
     });
-    expect(runPlan(still).cold?.warming).toMatchObject({ temperatureHighest: room, leftOut: [] });
+    expect(runPlan(still).cold?.warming).toMatchObject({ temperatureMax: room, leftOut: [] });
     expect(check(still, "motor")).toBeUndefined();
-    const untimed = runPlan(changed(still, (draft) => delete draft.bench.coldRoute.uptake));
+    const untimed = runPlan(changed(still, (draft) => delete draft.bench.emulsion.incorporationTime));
     expect(untimed.timeline.map(({ temperatureEnd }) => temperatureEnd)).toEqual(untimed.timeline.map(() => room));
   });
 
   test.each(["largest", "stream"])("how warm it gets in a while that nobody timed is not known (%s)", (form) => {
     const untimed = changed(job, (draft) => {
-      delete draft.bench.coldRoute.uptake;
+      delete draft.bench.emulsion.incorporationTime;
       add(draft).additions = form;
       draft.process.steps.splice(3, 0, { do: "stir", for: "5 min", speed: "60 rpm" });
     });
     const plan = runPlan(untimed);
     expect(known(plan.timeline[1]?.temperatureEnd)).toBeGreaterThan(room);
     expect(plan.timeline[2]?.temperatureEnd).toBeUndefined();
-    expect(plan.timeline[2]?.law).toContain("temperature not known: its times are not known");
-    expect(plan.timeline[2]?.law).not.toContain("included");
-    expect(plan.cold?.warming.temperatureHighest).toBeUndefined();
+    expect(plan.timeline[2]?.basis).toContain("temperature not known: its times are not known");
+    expect(plan.timeline[2]?.basis).not.toContain("included");
+    expect(plan.cold?.warming.temperatureMax).toBeUndefined();
     expect(toMarkdown({ plan })).toContain("How warm stirring makes it is not known.");
     // What the stirrer does then hangs on the oil, and not on the time.
-    expect(check(untimed, "even:4")?.verdict).toBe("met");
+    expect(check(untimed, "blended:4")?.verdict).toBe("met");
   });
 
   test("in packs it no longer cools as the vessel does", () => {
@@ -150,15 +150,15 @@ describe("the heat of stirring is in the heat balance", () => {
     expect(0.05 / 0.15 / lump).toBeLessThan(2200);
     const untold = runPlan(changed(kept, (draft) => delete draft.pack.heatLoss));
     expect(untold.timeline.at(-1)).toMatchObject({ temperatureEnd: undefined });
-    expect(untold.timeline.at(-1)?.law).toContain("nothing says how the filled pack cools");
-    expect(untold.cold?.warming.temperatureHighest).toBe(cold?.warming.temperatureHighest);
+    expect(untold.timeline.at(-1)?.basis).toContain("nothing says how the filled pack cools");
+    expect(untold.cold?.warming.temperatureMax).toBe(cold?.warming.temperatureMax);
   });
 
   test("a gel that stirring has warmed is not looked through before it has cooled", () => {
     const hot = changed(job, (draft) => {
-      draft.vessel.stirrer.powerConstant = 4000;
+      draft.vessel.stirrer.laminarPowerConstant = 4000;
       draft.vessel.stirrer.powerNumber = 5;
-      draft.bench.coldRoute.mismatchAllowed = 0.0005;
+      draft.bench.emulsion.mismatchAllowed = 0.0005;
     });
     expect(check(hot, "clarity-match")?.verdict).toBe("met");
     expect(check(hot, "clarity-while-warm")).toMatchObject({ verdict: "not met" });
@@ -171,7 +171,7 @@ describe("what each addition asks of the stirrer", () => {
   test("is what the kernel finds for the bench's reading at that oil fraction", () => {
     const exact = changed(job, (draft) => {
       const oil = known(additions(job).rows.at(-1)?.volumeFractionOil);
-      Object.assign(draft.bench.coldRoute.thickness.readings[4], { oil: `${100 * oil} % v/v` });
+      Object.assign(draft.bench.emulsion.thickness.readings[4], { oil: `${100 * oil} % v/v` });
     });
     const last = additions(exact).rows.at(-1);
     const consistency = (4 * 20 - 13) / 20 ** 0.45;
@@ -200,12 +200,15 @@ describe("what each addition asks of the stirrer", () => {
     const small = changed(job, (draft) => {
       draft.vessel.stirrer = { kind: "propeller", diameter: "150 mm", speed: "150 rpm", topEdge: "60 mm" };
     });
-    expect(check(small, "wall-moves:3")).toMatchObject({ verdict: "not met", limit: "520 mm, the vessel's diameter" });
-    expect(check(small, "wall-moves:3")?.statement).toContain("takes up no oil");
+    expect(check(small, "gel-moves-at-wall:3")).toMatchObject({
+      verdict: "not met",
+      limit: "520 mm, the vessel's diameter",
+    });
+    expect(check(small, "gel-moves-at-wall:3")?.statement).toContain("takes up no oil");
     expect(check(small, "air-leaves")).toMatchObject({ verdict: "not met" });
     expect(check(small, "air-leaves")?.statement).toContain("at the wall stands still");
     const byHand = changed(small, (draft) => Object.assign(draft.vessel.stirrer, { byHand: true }));
-    expect(check(byHand, "wall-moves:3")).toBeUndefined();
+    expect(check(byHand, "gel-moves-at-wall:3")).toBeUndefined();
   });
 
   test("a motor turned down to half its speed has its torque, and not its power", () => {
@@ -228,16 +231,18 @@ describe("what each addition asks of the stirrer", () => {
     ["how thick it is", (reading) => delete reading.viscosity],
     ["its yield stress", (reading) => delete reading.yieldStress],
   ])("where nobody read %s at the end, whether the gel moves at the wall is not known", (_what, remove) => {
-    const short = changed(job, (draft) => remove(draft.bench.coldRoute.thickness.readings[4]));
-    expect(check(short, "wall-moves:3")).toMatchObject({ verdict: "not known" });
-    expect(check(short, "wall-moves:3")?.statement).toContain("readings go only from 0 to 78 % of oil by volume");
-    expect(check(short, "wall-moves:7")).toMatchObject({ verdict: "not known" });
+    const short = changed(job, (draft) => remove(draft.bench.emulsion.thickness.readings[4]));
+    expect(check(short, "gel-moves-at-wall:3")).toMatchObject({ verdict: "not known" });
+    expect(check(short, "gel-moves-at-wall:3")?.statement).toContain(
+      "readings go only from 0 to 78 % of oil by volume",
+    );
+    expect(check(short, "gel-moves-at-wall:7")).toMatchObject({ verdict: "not known" });
     expect(check(short, "motor")?.value).toContain("not known in step 3, addition 18");
   });
 
   test("a first charge that hardly covers the bottom is told in words, and no depth on the sheet is below nothing", () => {
     const low = changed(job, (draft) => {
-      draft.vessel.workingVolume.least = "2 L";
+      draft.vessel.workingVolume.min = "2 L";
       draft.vessel.bottom = { shape: "dished" };
       draft.vessel.stirrer = {
         kind: "pitched-blade turbine",
@@ -249,7 +254,7 @@ describe("what each addition asks of the stirrer", () => {
       draft.batch.target = { packs: 30, fillMass: "150 g" };
     });
     const plan = runPlan(low);
-    expect(plan.timeline[1]?.law).toContain("the level of the charge is outside the power curve of the stirrer");
+    expect(plan.timeline[1]?.basis).toContain("the level of the charge is outside the power curve of the stirrer");
     expect(check(low, "no-air-down-the-vortex")?.statement).toContain("the charge does not cover it");
     expect(toMarkdown({ plan })).not.toMatch(/levelToVessel|-\d+(\.\d+)? mm/);
   });
@@ -259,7 +264,7 @@ describe("what each addition asks of the stirrer", () => {
       draft.formula.phases[2].lines[0].amount = "72 %";
       draft.formula.phases[1].lines[1].amount = "2 %";
     });
-    expect(runPlan(full).timeline[5]?.law).toContain("its particles are packed too closely to flow");
+    expect(runPlan(full).timeline[5]?.basis).toContain("its particles are packed too closely to flow");
   });
 
   test("a stream has rows and no additions", () => {
@@ -273,7 +278,7 @@ describe("what each addition asks of the stirrer", () => {
   });
 
   test("where nobody knows how far slow stirring moves the gel, nobody knows whether its air leaves", () => {
-    const unread = changed(job, (draft) => delete draft.bench.coldRoute.thickness);
+    const unread = changed(job, (draft) => delete draft.bench.emulsion.thickness);
     expect(check(unread, "air-leaves")?.statement).toContain("how far slow stirring moves the gel is not known");
     // A gel too weak to hold its bubbles lets them go however little of it moves.
     const weak = changed(unread, (draft) => Object.assign(draft.bench, { yieldStress: "0.3 Pa" }));
@@ -295,20 +300,20 @@ describe("what is kept from the bench", () => {
     });
 
   test("the way of the tip goes with speed and diameter", () => {
-    const { first, last } = additions(keeping("way of the tip")).uptakeFactor ?? {};
+    const { first, last } = additions(keeping("tip travel")).incorporationTimeFactor ?? {};
     expect(first).toBeCloseTo((4 * 0.078) / 0.49, 12);
     expect(last).toBe(first);
   });
 
   test("the strain goes with the shear constants", () => {
-    expect(additions(keeping("strain")).uptakeFactor?.first).toBeCloseTo(4, 12);
-    const other = keeping("strain", (draft) => Object.assign(draft.vessel.stirrer, { shearConstant: 12.5 }));
-    expect(additions(other).uptakeFactor?.first).toBeCloseTo(8, 12);
+    expect(additions(keeping("strain")).incorporationTimeFactor?.first).toBeCloseTo(4, 12);
+    const other = keeping("strain", (draft) => Object.assign(draft.vessel.stirrer, { metznerOttoConstant: 12.5 }));
+    expect(additions(other).incorporationTimeFactor?.first).toBeCloseTo(8, 12);
   });
 
   test("the energy per volume goes with the power that each stirrer puts into its own vessel", () => {
     const document = keeping("energy per volume");
-    const { rows, uptakeFactor } = additions(document);
+    const { rows, incorporationTimeFactor } = additions(document);
     const last = rows.at(-1);
     const gelFormer = known(last?.massInVessel) - known(last?.massOil);
     const mass = known(last?.massInVessel);
@@ -322,24 +327,24 @@ describe("what is kept from the bench", () => {
     });
     const bench = known(additions(beaker).rows.at(-1)?.power) / ((mass * 0.06) / gelFormer);
     // Another vessel has another film on its wall, and so a charge that is not quite the same.
-    expect(known(uptakeFactor?.last) / (bench / plant)).toBeCloseTo(1, 3);
-    expect(known(uptakeFactor?.first)).not.toBeCloseTo(known(uptakeFactor?.last), 2);
+    expect(known(incorporationTimeFactor?.last) / (bench / plant)).toBeCloseTo(1, 3);
+    expect(known(incorporationTimeFactor?.first)).not.toBeCloseTo(known(incorporationTimeFactor?.last), 2);
     expect(toMarkdown({ plan: runPlan(document) })).toMatch(
       /same energy per volume, times .* at first and .* in the end/,
     );
     const stream = changed(document, (draft) => Object.assign(add(draft), { additions: "stream" }));
-    expect(additions(stream).uptakeFactor?.last).toBeCloseTo(known(uptakeFactor?.last), 9);
+    expect(additions(stream).incorporationTimeFactor?.last).toBeCloseTo(known(incorporationTimeFactor?.last), 9);
   });
 
   test.each<[string, (draft: Draft) => unknown, string]>([
-    ["energy per volume", (draft) => delete draft.bench.coldRoute.stirring.diameter, "how wide the bench's vessel was"],
-    ["energy per volume", (draft) => delete draft.bench.coldRoute.stirring.gelFormer, "how much gel former"],
-    ["energy per volume", (draft) => delete draft.bench.coldRoute.thickness, "how thick the gel is"],
-    ["energy per volume", (draft) => delete draft.bench.coldRoute.stirring, "how the bench was stirred"],
+    ["energy per volume", (draft) => delete draft.bench.emulsion.stirring.diameter, "how wide the bench's vessel was"],
+    ["energy per volume", (draft) => delete draft.bench.emulsion.stirring.gelFormer, "how much gel former"],
+    ["energy per volume", (draft) => delete draft.bench.emulsion.thickness, "how thick the gel is"],
+    ["energy per volume", (draft) => delete draft.bench.emulsion.stirring, "how the bench was stirred"],
     [
       "strain",
       (draft) => Object.assign(draft.vessel.stirrer, { kind: "hydrofoil" }),
-      "(hydrofoil): state shearConstant",
+      "(hydrofoil): state metznerOttoConstant",
     ],
     ["strain", (draft) => delete draft.vessel.stirrer, "no diameter of the stirrer"],
   ])("%s names what is missing for it", (keeps, remove, missing) => {
@@ -374,7 +379,7 @@ describe("the bench's stirrer beside the plant's", () => {
   test("in the same vessel with the same stirrer every row is the bench's own", () => {
     const same = changed(coldJob("beaker"), (draft) => {
       const { mass } = { mass: runPlan(coldJob("beaker")).timeline[0]?.mass };
-      draft.bench.coldRoute.stirring.gelFormer = `${mass} kg`;
+      draft.bench.emulsion.stirring.gelFormer = `${mass} kg`;
     });
     const { bench, ...all } = rows(same);
     for (const row of Object.values(all)) {
@@ -385,16 +390,16 @@ describe("the bench's stirrer beside the plant's", () => {
 
   test("stands on the sheet, with why where it is not known", () => {
     expect(toMarkdown({ plan: runPlan(job) })).toContain("| the same power per volume |");
-    const narrow = changed(job, (draft) => delete draft.bench.coldRoute.stirring.diameter);
+    const narrow = changed(job, (draft) => delete draft.bench.emulsion.stirring.diameter);
     expect(toMarkdown({ plan: runPlan(narrow) })).toContain("Not known: nothing says how wide the bench's vessel was.");
-    const silent = changed(job, (draft) => delete draft.bench.coldRoute.stirring);
+    const silent = changed(job, (draft) => delete draft.bench.emulsion.stirring);
     expect(runPlan(silent).cold?.speeds).toBeUndefined();
   });
 });
 
 test("faults of the readings and of the bench's stirrer are told with their places", () => {
   const wrong = changed(job, (draft) => {
-    const { thickness, stirring: bench } = draft.bench.coldRoute;
+    const { thickness, stirring: bench } = draft.bench.emulsion;
     thickness.readings[1].oil = "0 % v/v";
     thickness.readings[2].flowIndex = 0;
     thickness.readings[3].viscosity = "0 Pa·s";
@@ -403,22 +408,22 @@ test("faults of the readings and of the bench's stirrer are told with their plac
     bench.stirrer.diameter = "90 mm";
   });
   expect(faultPaths(wrong)).toEqual([
-    "bench.coldRoute.stirring.stirrer.diameter",
-    "bench.coldRoute.stirring.stirrer.speed",
-    "bench.coldRoute.thickness.readings[1].oil",
-    "bench.coldRoute.thickness.readings[2].flowIndex",
-    "bench.coldRoute.thickness.readings[3].viscosity",
-    "bench.coldRoute.thickness.shearRate",
+    "bench.emulsion.stirring.stirrer.diameter",
+    "bench.emulsion.stirring.stirrer.speed",
+    "bench.emulsion.thickness.readings[1].oil",
+    "bench.emulsion.thickness.readings[2].flowIndex",
+    "bench.emulsion.thickness.readings[3].viscosity",
+    "bench.emulsion.thickness.shearRate",
   ]);
 });
 
 test("a yield stress above the stress at which its gel was read flowing is a fault", () => {
   const wrong = changed(job, (draft) => {
     // 20 1/s and 2.6 Pa·s: 52 Pa.
-    draft.bench.coldRoute.thickness.readings[3].yieldStress = "52 Pa";
-    draft.bench.coldRoute.thickness.readings[4].yieldStress = "79 Pa";
+    draft.bench.emulsion.thickness.readings[3].yieldStress = "52 Pa";
+    draft.bench.emulsion.thickness.readings[4].yieldStress = "79 Pa";
   });
-  expect(faultPaths(wrong)).toEqual(["bench.coldRoute.thickness.readings[3].yieldStress"]);
+  expect(faultPaths(wrong)).toEqual(["bench.emulsion.thickness.readings[3].yieldStress"]);
 });
 
 function withoutIndex(reading: Draft): void {

@@ -34,9 +34,9 @@ describe("the example of the cold route", () => {
 
   test("asks nothing that only heat has to answer", () => {
     const ids = runPlan(job).checks.map((one) => one.id);
-    for (const id of ["gel-former-dissolves", "filled-before-it-sets", "set-through", "flash-point-in-the-charge"])
+    for (const id of ["gel-former-dissolves", "filled-before-it-sets", "set-at-centre", "flash-point-in-the-charge"])
       expect(ids).not.toContain(id);
-    expect(ids.filter((id) => /above-setting|particles-go-in|particles-settle|highest-temperature/.test(id))).toEqual(
+    expect(ids.filter((id) => /above-setting|particles-go-in|particles-settle|maximum-temperature/.test(id))).toEqual(
       [],
     );
     expect(JSON.stringify(runPlan(job))).not.toMatch(/setting|heat loss|hot oil/i);
@@ -58,8 +58,8 @@ describe("the example of the cold route", () => {
 
   test("no addition passes the bench's share, and the oil fraction rises to that of the gel", () => {
     const { rows } = additions(job);
-    for (const [i, { share = 1, shareGreatest = 0, volumeFractionOil }] of rows.entries()) {
-      expect(share).toBeLessThanOrEqual(shareGreatest * (1 + 1e-9));
+    for (const [i, { share = 1, shareMax = 0, volumeFractionOil }] of rows.entries()) {
+      expect(share).toBeLessThanOrEqual(shareMax * (1 + 1e-9));
       expect(volumeFractionOil).toBeGreaterThan(rows[i - 1]?.volumeFractionOil ?? 0);
     }
     expect(rows.at(-1)?.volumeFractionOil).toBeCloseTo(runPlan(job).cold?.gel.volumeFractionOil ?? 0, 10);
@@ -71,8 +71,8 @@ describe("the example of the cold route", () => {
   });
 
   test("a quarter of the speed at the same revolutions takes four times as long to be taken up", () => {
-    const { uptakeFactor, rows } = additions(job);
-    expect(uptakeFactor).toEqual({ first: 4, last: 4 });
+    const { incorporationTimeFactor, rows } = additions(job);
+    expect(incorporationTimeFactor).toEqual({ first: 4, last: 4 });
     const [first] = rows;
     expect((first?.timeEnd ?? 0) - (first?.timeIn ?? 0)).toBeCloseTo(240, 9);
     expect(first?.timeIn).toBeCloseTo(((first?.mass ?? 0) / 6) * 60, 9);
@@ -88,17 +88,17 @@ describe("the example of the cold route", () => {
 
 describe("the schedule", () => {
   test("the additions of the bench are repeated at scale, along the same oil fractions", () => {
-    const bench = additions(changed(coldJob("beaker"), (draft) => delete steps(draft, "add").readTo));
+    const bench = additions(changed(coldJob("beaker"), (draft) => delete steps(draft, "add").increment));
     const asThere = changed(job, (draft) => {
       const plan = runPlan(coldJob("beaker"));
       const gelFormer = plan.weighing.lines
         .filter(({ phase }) => phase === "A")
         .reduce((sum, one) => sum + one.mass, 0);
-      draft.bench.coldRoute.additions = {
+      draft.bench.emulsion.additions = {
         gelFormer: `${gelFormer} kg`,
         oil: bench.rows.map(({ mass }) => `${mass} kg`),
       };
-      delete draft.bench.coldRoute.shares;
+      delete draft.bench.emulsion.additionShareMax;
     });
     const { form, rows } = additions(asThere);
     expect(form).toBe("as at the bench");
@@ -117,23 +117,23 @@ describe("the schedule", () => {
     expect(toMarkdown({ plan: runPlan(stream) })).toContain("Set the pump to the first row");
   });
 
-  test("oil beyond the ceiling of the trials is refused as a step and found as a check", () => {
-    const rich = changed(job, (draft) => Object.assign(draft.bench.coldRoute, { ceiling: "80 % v/v" }));
-    expect(check(rich, "oil-fraction-ceiling").verdict).toBe("not met");
+  test("oil beyond the maximum oil fraction of the trials is refused as a step and found as a check", () => {
+    const rich = changed(job, (draft) => Object.assign(draft.bench.emulsion, { volumeFractionOilMax: "80 % v/v" }));
+    expect(check(rich, "maximum-oil-fraction").verdict).toBe("not met");
     expect(check(rich, "step-can-be-done:3").value).toContain("so that it stays within 0.8");
     expect(runPlan(rich).cold?.additions).toEqual([]);
   });
 
-  test("without a time of uptake there are additions, but no times", () => {
-    const unknown = changed(job, (draft) => delete draft.bench.coldRoute.uptake);
+  test("without a incorporation time there are additions, but no times", () => {
+    const unknown = changed(job, (draft) => delete draft.bench.emulsion.incorporationTime);
     const { rows, timesNotKnown } = additions(unknown);
     expect(rows).toHaveLength(20);
-    expect(timesNotKnown).toBe("the bench states no time of uptake");
+    expect(timesNotKnown).toBe("the bench states no incorporation time");
     expect(runPlan(unknown).timeline[2]?.timeEnd).toBeUndefined();
   });
 
   test.each<[string, (draft: Draft) => unknown, string]>([
-    ["how the bench was stirred", (draft) => delete draft.bench.coldRoute.stirring, "how the bench was stirred"],
+    ["how the bench was stirred", (draft) => delete draft.bench.emulsion.stirring, "how the bench was stirred"],
     [
       "the plant's speed",
       (draft) => {
@@ -180,21 +180,21 @@ describe("what the gel has to answer for", () => {
 
   test("a measured index of the gel former comes before the computed one", () => {
     const measured = changed(job, (draft) => {
-      draft.bench.coldRoute.gelFormerIndex = { value: 1.44, at: "21 °C" };
+      draft.bench.emulsion.gelFormerIndex = { value: 1.44, at: "21 °C" };
     });
     expect(check(measured, "clarity-match")).toMatchObject({ verdict: "not met" });
     expect(check(measured, "clarity-match").value).toContain("gel former 1.4400");
   });
 
   test("droplets too fine for the surfactant are found", () => {
-    const fine = changed(job, (draft) => Object.assign(draft.bench.coldRoute, { droplets: "0.5 µm" }));
+    const fine = changed(job, (draft) => Object.assign(draft.bench.emulsion, { dropletDiameter: "0.5 µm" }));
     expect(check(fine, "surfactant-covers-droplets").verdict).toBe("not met");
   });
 
   test("droplets that were not measured come from shear, and say so", () => {
     const sheared = changed(job, (draft) => {
-      delete draft.bench.coldRoute.droplets;
-      draft.bench.coldRoute.shear = { rate: "200 1/s", oilViscosity: "40 mPa·s", gelViscosity: "8 Pa·s" };
+      delete draft.bench.emulsion.dropletDiameter;
+      draft.bench.emulsion.shear = { rate: "200 1/s", viscosityOil: "40 mPa·s", viscosityEmulsion: "8 Pa·s" };
     });
     const { diameter = 0, diameterFrom } = runPlan(sheared).cold?.gel ?? { notKnown: [] };
     expect(diameter).toBeGreaterThan(1e-6);
@@ -206,7 +206,7 @@ describe("what the gel has to answer for", () => {
     const loose = changed(job, (draft) => {
       draft.formula.phases[0].lines[0].amount = "22 %";
       draft.formula.phases[0].lines[1].amount = "3 %";
-      draft.vessel.workingVolume.least = "18 L";
+      draft.vessel.workingVolume.min = "18 L";
     });
     const gel = runPlan(loose).cold?.gel ?? { notKnown: [] as string[], yieldStressByTheory: 0 };
     expect(gel.yieldStressByTheory).toBeUndefined();
@@ -225,13 +225,13 @@ describe("what the gel has to answer for", () => {
   });
 
   test("a gel former that does not cover the impeller is found, though the lot does", () => {
-    const deep = changed(job, (draft) => Object.assign(draft.vessel.workingVolume, { least: "30 L" }));
+    const deep = changed(job, (draft) => Object.assign(draft.vessel.workingVolume, { min: "30 L" }));
     expect(check(deep, "gel-former-covers-impeller").verdict).toBe("not met");
     expect(check(deep, "working-volume").verdict).toBe("met");
   });
 
   test("a measured water activity comes before the laws, and waives no test", () => {
-    const wet = changed(job, (draft) => Object.assign(draft.bench.coldRoute, { waterActivity: 0.8 }));
+    const wet = changed(job, (draft) => Object.assign(draft.bench.emulsion, { waterActivity: 0.8 }));
     expect(check(wet, "water-activity").verdict).toBe("not met");
     expect(check(job, "water-activity").statement).toContain("waives no test");
     expect(runPlan(job).cautions.join(" ")).toContain("must be challenge-tested");
@@ -247,18 +247,18 @@ describe("what the gel has to answer for", () => {
       draft.bench.yieldStress = "0.02 Pa";
       Object.assign(draft.formula.materials.grains.particle, { diameter: "1 mm" });
     });
-    expect(check(heavy, "particles-stay-up:grains").verdict).toBe("not met");
+    expect(check(heavy, "particles-stay-suspended:grains").verdict).toBe("not met");
   });
 });
 
 describe("what is missing", () => {
   test.each<[string, (draft: Draft) => unknown, string]>([
-    ["the ceiling", (draft) => delete draft.bench.coldRoute.ceiling, "oil-fraction-ceiling"],
-    ["shares and additions", (draft) => delete draft.bench.coldRoute.shares, "additions-within-share:B"],
-    ["the mismatch allowed", (draft) => delete draft.bench.coldRoute.mismatchAllowed, "clarity-match"],
-    ["the droplets", (draft) => delete draft.bench.coldRoute.droplets, "surfactant-covers-droplets"],
-    ["the air", (draft) => delete draft.bench.coldRoute.air, "air-leaves"],
-    ["all of the cold route", (draft) => delete draft.bench.coldRoute, "oil-fraction-ceiling"],
+    ["the maximum oil fraction", (draft) => delete draft.bench.emulsion.volumeFractionOilMax, "maximum-oil-fraction"],
+    ["shares and additions", (draft) => delete draft.bench.emulsion.additionShareMax, "additions-within-share:B"],
+    ["the mismatch allowed", (draft) => delete draft.bench.emulsion.mismatchAllowed, "clarity-match"],
+    ["the droplets", (draft) => delete draft.bench.emulsion.dropletDiameter, "surfactant-covers-droplets"],
+    ["the air", (draft) => delete draft.bench.emulsion.air, "air-leaves"],
+    ["all of the cold route", (draft) => delete draft.bench.emulsion, "maximum-oil-fraction"],
   ])("%s leaves the question open", (_what, remove, id) => {
     expect(check(changed(job, remove), id).verdict).toBe("not known");
   });
@@ -270,29 +270,29 @@ describe("what is missing", () => {
 
 test("faults of the cold route are told with their places", () => {
   const wrong = changed(job, (draft) => {
-    draft.bench.coldRoute.ceiling = "105 % v/v";
-    draft.bench.coldRoute.shares[1].oil = "0 % v/v";
-    draft.bench.coldRoute.uptake[0].time = "60 kg";
-    draft.bench.coldRoute.surfactant.material = "soap";
-    draft.bench.coldRoute.gelFormerIndex = { value: 1.45 };
+    draft.bench.emulsion.volumeFractionOilMax = "105 % v/v";
+    draft.bench.emulsion.additionShareMax[1].oil = "0 % v/v";
+    draft.bench.emulsion.incorporationTime[0].time = "60 kg";
+    draft.bench.emulsion.surfactant.material = "soap";
+    draft.bench.emulsion.gelFormerIndex = { value: 1.45 };
     draft.formula.materials.sunflower.refractiveIndex.value = 14.68;
     draft.process.steps[0].at = "60 °C";
     steps(draft, "add").phase = "Z";
-    steps(draft, "add").readTo = "-1 g";
+    steps(draft, "add").increment = "-1 g";
     steps(draft, "de-aerate").pressure = "0 mbar";
     draft.process.steps.splice(1, 0, { do: "heat", to: "60 °C" });
   });
   expect(faultPaths(wrong)).toEqual([
-    "bench.coldRoute.ceiling",
-    "bench.coldRoute.gelFormerIndex.at",
-    "bench.coldRoute.shares[1].oil",
-    "bench.coldRoute.surfactant.material",
-    "bench.coldRoute.uptake[0].time",
+    "bench.emulsion.additionShareMax[1].oil",
+    "bench.emulsion.gelFormerIndex.at",
+    "bench.emulsion.incorporationTime[0].time",
+    "bench.emulsion.surfactant.material",
+    "bench.emulsion.volumeFractionOilMax",
     "formula.materials.sunflower.refractiveIndex.value",
     "process.steps[0].at",
     "process.steps[1]",
+    "process.steps[3].increment",
     "process.steps[3].phase",
-    "process.steps[3].readTo",
     "process.steps[7].pressure",
   ]);
 });

@@ -26,7 +26,7 @@ test("the times are those of the timelines", () => {
     expect(at.durationHeating).toBeCloseTo(of(2), 9);
     expect(at.durationCooling).toBeCloseTo(of(5) + of(7), 9);
     // Stirring and filling take what lies between the time to set and the time to spare.
-    expect((at.durationToSet ?? 0) - (at.durationToSpare ?? 0)).toBeCloseTo(of(9) + of(10), 6);
+    expect((at.durationToSet ?? 0) - (at.durationMargin ?? 0)).toBeCloseTo(of(9) + of(10), 6);
   }
 });
 
@@ -38,7 +38,7 @@ test("the rule of the cube root is told beside them, for all but the first", () 
 
 test("filling that takes longer than there is leaves less than nothing, and the table says so", () => {
   const slow = runPlan(changed(exampleJob(), (draft) => Object.assign(draft.process.steps[9], { for: "2 h" })));
-  expect(comparePlans({ plans: [slow] })[0]?.durationToSpare).toBeLessThan(0);
+  expect(comparePlans({ plans: [slow] })[0]?.durationMargin).toBeLessThan(0);
   expect(scalesToMarkdown({ plans: [slow] })).toContain("none: it sets");
 });
 

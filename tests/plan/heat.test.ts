@@ -9,10 +9,10 @@ import { march } from "../support/ode.js";
 const job = exampleJob();
 const durationOf = (document: JobDocument, number: number): number => {
   const step = runPlan(document).timeline[number - 1];
-  if (step?.timeStart === undefined || step.timeEnd === undefined) throw new Error(`no duration: ${step?.law}`);
+  if (step?.timeStart === undefined || step.timeEnd === undefined) throw new Error(`no duration: ${step?.basis}`);
   return step.timeEnd - step.timeStart;
 };
-const lawOf = (document: JobDocument, number: number): string => runPlan(document).timeline[number - 1]?.law ?? "";
+const lawOf = (document: JobDocument, number: number): string => runPlan(document).timeline[number - 1]?.basis ?? "";
 
 describe("the loss of the vessel", () => {
   test("fitted to a cooling curve is that of the curve", () => {
@@ -57,7 +57,7 @@ describe("the loss of the vessel", () => {
 describe("heating and cooling on purpose", () => {
   const limited = changed(job, (draft) => {
     draft.vessel.heatedWall = { area: "0.4 m²", coefficient: "90 W/(m²·K)", source: "this test" };
-    draft.vessel.heater.highest = "100 °C";
+    draft.vessel.heater.temperatureMax = "100 °C";
   });
 
   test("a heater of limited temperature takes longer, and its wall never passes it", () => {
@@ -67,7 +67,7 @@ describe("heating and cooling on purpose", () => {
   });
 
   test("a heater that is cooler than what is wanted does not reach it", () => {
-    const cold = changed(job, (draft) => Object.assign(draft.vessel.heater, { highest: "80 °C" }));
+    const cold = changed(job, (draft) => Object.assign(draft.vessel.heater, { temperatureMax: "80 °C" }));
     expect(runPlan(cold).checks.find((check) => check.id === "step-can-be-done:2")?.verdict).toBe("not met");
   });
 
@@ -110,7 +110,7 @@ describe("after filling", () => {
       draft.pack.content = { ...draft.pack.content, diameter: "120 mm", height: "150 mm" };
       draft.process.steps[10].for = "20 min";
     });
-    const found = runPlan(short).checks.find((check) => check.id === "set-through");
+    const found = runPlan(short).checks.find((check) => check.id === "set-at-centre");
     expect(found?.verdict).toBe("not met");
   });
 
@@ -125,7 +125,7 @@ describe("after filling", () => {
 
 describe("what the oils go through", () => {
   const equivalent = (document: JobDocument): number => {
-    const found = runPlan(document).exposures.find(({ material }) => material === "sweet almond oil");
+    const found = runPlan(document).thermalExposures.find(({ material }) => material === "sweet almond oil");
     if (!found || "notKnown" in found || !found.equivalent) throw new Error("no exposure of the almond oil");
     return found.equivalent.duration;
   };
@@ -144,8 +144,8 @@ describe("what the oils go through", () => {
   });
 
   test("without a sensitivity there is a time above, and nothing else is made up", () => {
-    const unknown = changed(job, (draft) => delete draft.formula.materials.almond.heatSensitivity);
-    expect(runPlan(unknown).exposures[0]).not.toHaveProperty("equivalent");
+    const unknown = changed(job, (draft) => delete draft.formula.materials.almond.ageingKinetics);
+    expect(runPlan(unknown).thermalExposures[0]).not.toHaveProperty("equivalent");
     expect(toMarkdown({ plan: runPlan(unknown) })).toMatch(
       /sweet almond oil: at most [\d.]+ °C, \d:\d\d of \d:\d\d above 60.0 °C\./,
     );
@@ -157,11 +157,11 @@ describe("evaporation", () => {
     const [fragrance] = runPlan(job).evaporation;
     expect(fragrance?.stated).toBeCloseTo(0.03, 12);
     expect(fragrance?.predicted).toBeGreaterThan(0);
-    expect(fragrance?.predicted).toBeLessThan(fragrance?.most ?? 0);
+    expect(fragrance?.predicted).toBeLessThan(fragrance?.max ?? 0);
   });
 
   test("without the speed of the air there is no prediction", () => {
-    const still = changed(job, (draft) => delete draft.process.airSpeed);
+    const still = changed(job, (draft) => delete draft.process.airVelocity);
     expect(runPlan(still).evaporation[0]).toMatchObject({ notKnown: "no speed of the air over the open vessel" });
   });
 });
@@ -255,6 +255,6 @@ test("the caution says where a heater that is left on would take the charge", ()
     draft.vessel.heatLoss = "4 W/K";
   });
   expect(runPlan(stated).cautions[0]).toContain("left on, this heater goes on to about 321.0 °C");
-  const limited = changed(stated, (draft) => Object.assign(draft.vessel.heater, { highest: "110 °C" }));
+  const limited = changed(stated, (draft) => Object.assign(draft.vessel.heater, { temperatureMax: "110 °C" }));
   expect(runPlan(limited).cautions[0]).toContain("goes on to its own 110.0 °C");
 });

@@ -42,8 +42,8 @@ describe("the example of the docs", () => {
   test("reaches the packs asked for after all allowances", () => {
     for (const packs of [900, 1000, 1111, 1234]) {
       const { lots } = runPlan(changed(job, (draft) => Object.assign(draft.batch.target, { packs })));
-      expect(lots.delivered).toBeGreaterThanOrEqual(lots.deliveredAsked);
-      expect(lots.delivered / lots.deliveredAsked - 1).toBeLessThan(1e-3);
+      expect(lots.delivered).toBeGreaterThanOrEqual(lots.deliveredTarget);
+      expect(lots.delivered / lots.deliveredTarget - 1).toBeLessThan(1e-3);
     }
   });
 
@@ -76,15 +76,15 @@ describe("the order of the steps", () => {
   test("an oil to be spared that is charged on the heat is found, with its step", () => {
     const found = check(
       moved((step) => step.phase === "B", 2),
-      "spared-oils-off-the-heat",
+      "heat-sensitive-off-the-heat",
     );
     expect(found.verdict).toBe("not met");
     expect(found.value).toContain("sweet almond oil (step 3)");
   });
 
   test("an antioxidant that is charged early is right, even one that is to be spared, and is not flagged", () => {
-    const early = changed(job, (draft) => Object.assign(draft.formula.materials.tocopherols, { heat: "spare" }));
-    expect(check(early, "spared-oils-off-the-heat")).toMatchObject({ verdict: "met" });
+    const early = changed(job, (draft) => Object.assign(draft.formula.materials.tocopherols, { heatSensitive: true }));
+    expect(check(early, "heat-sensitive-off-the-heat")).toMatchObject({ verdict: "met" });
     expect(JSON.stringify(runPlan(early).checks.filter((one) => one.verdict !== "met"))).not.toContain("tocopherols");
   });
 
@@ -174,9 +174,9 @@ describe("heat that can hurt", () => {
 
   test("a highest temperature is held against the wall, where that is known", () => {
     const tender = changed(job, (draft) =>
-      Object.assign(draft.formula.materials.gelFormer.limits, { highestTemperature: "100 °C" }),
+      Object.assign(draft.formula.materials.gelFormer.limits, { temperatureMax: "100 °C" }),
     );
-    expect(check(tender, "highest-temperature:gelFormer").verdict).toBe("not met");
+    expect(check(tender, "maximum-temperature:gelFormer").verdict).toBe("not met");
   });
 
   test("a heater that does not reach is found, and its time is not known", () => {
@@ -189,24 +189,24 @@ describe("heat that can hurt", () => {
     const weak = changed(job, (draft) => Object.assign(draft.vessel.heater, { power: "200 W" }));
     const { checks, timeline } = runPlan(weak);
     expect(timeline[1]?.temperatureEnd).toBeUndefined();
-    for (const id of ["highest-temperature:gelFormer", "flash-point-in-the-charge", "gel-former-dissolves"])
+    for (const id of ["maximum-temperature:gelFormer", "flash-point-in-the-charge", "gel-former-dissolves"])
       expect(checks.find((one) => one.id === id)?.verdict, id).toBe("not known");
   });
 
   test("a highest temperature is not known where the heated wall is not", () => {
     const unknown = changed(job, (draft) => delete draft.vessel.heatedWall);
-    expect(check(unknown, "highest-temperature:gelFormer").verdict).toBe("not known");
+    expect(check(unknown, "maximum-temperature:gelFormer").verdict).toBe("not known");
     const tender = changed(unknown, (draft) =>
-      Object.assign(draft.formula.materials.gelFormer.limits, { highestTemperature: "80 °C" }),
+      Object.assign(draft.formula.materials.gelFormer.limits, { temperatureMax: "80 °C" }),
     );
-    expect(check(tender, "highest-temperature:gelFormer").verdict).toBe("not met");
+    expect(check(tender, "maximum-temperature:gelFormer").verdict).toBe("not met");
   });
 
   test("what is poured in meets the melt before it has cooled it, for its highest temperature too", () => {
     const tender = changed(job, (draft) =>
-      Object.assign(draft.formula.materials.almond.limits, { highestTemperature: "75 °C" }),
+      Object.assign(draft.formula.materials.almond.limits, { temperatureMax: "75 °C" }),
     );
-    expect(check(tender, "highest-temperature:almond")).toMatchObject({ verdict: "not met", value: "80.0 °C" });
+    expect(check(tender, "maximum-temperature:almond")).toMatchObject({ verdict: "not met", value: "80.0 °C" });
   });
 
   test("no verdict, statement or caution says that anything is safe", () => {
@@ -252,7 +252,7 @@ describe("viscosity as a law", () => {
       law: "vogel-fulcher-tammann",
       factor: "0.1 mPa·s",
       coefficient: "800 K",
-      vogelTemperature: "-110 °C",
+      temperatureVogel: "-110 °C",
     };
     expect(runPlan(withLaw({ law })).timeline[6]?.viscosity?.viscosity).toBeCloseTo(1e-4 * Math.exp(800 / 170), 12);
   });
@@ -267,7 +267,7 @@ describe("what is missing", () => {
     ["readings of the composition", (draft) => draft.bench.viscosities.pop(), "particles-go-in:pearl"],
     ["a measured dose", (draft) => draft.bench.doses.splice(1), "gel-former-dissolves"],
     ["the working range", (draft) => delete draft.bench.oilPerGelFormer, "gel-former-ratio"],
-    ["everything that tells the yield stress", withoutStrength, "particles-stay-up:pearl"],
+    ["everything that tells the yield stress", withoutStrength, "particles-stay-suspended:pearl"],
     ["the cooling curve of the pack", (draft) => delete draft.pack.content, "particles-settle:pearl"],
     ["the settling allowed", (draft) => delete draft.bench.settlingAllowed, "particles-go-in:pearl"],
     ["the heat loss of the vessel", (draft) => delete draft.vessel.coolingCurve, "filled-before-it-sets"],

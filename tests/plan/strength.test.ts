@@ -27,7 +27,7 @@ describe("dose and strength", () => {
     const { strength } = runPlan(job);
     expect(strength?.dose).toBeCloseTo(0.09, 12);
     expect(strength?.expected?.value).toBeCloseTo(strengthAtDose({ fit, dose: 0.09 }).value, 9);
-    expect(strength?.doseWanted).toEqual(doseForStrength({ fit, strength: 20 }));
+    expect(strength?.doseTarget).toEqual(doseForStrength({ fit, strength: 20 }));
   });
 
   test("the stated yield stress goes before the flow curve, that before the trials, and each says so", () => {
@@ -38,22 +38,22 @@ describe("dose and strength", () => {
     expect(read.yieldStress?.value).toBe(read.flow?.yieldStress?.value);
     const tried = planOf((draft) => without(draft, "yieldStress", "flowCurve")).yieldStress;
     expect(tried?.from).toContain("5 trials");
-    expect(tried?.least).toBeLessThan(tried?.value ?? 0);
-    expect(tried?.greatest).toBeGreaterThan(tried?.value ?? 0);
+    expect(tried?.min).toBeLessThan(tried?.value ?? 0);
+    expect(tried?.max).toBeGreaterThan(tried?.value ?? 0);
     expect(planOf((draft) => without(draft, "yieldStress", "flowCurve", "strengthTrials")).yieldStress).toBeUndefined();
   });
 
   test("a wanted strength inside the interval of the trials is not known, above it not met, and the dose for it is told", () => {
-    const wanted = (pascals: number) =>
+    const target = (pascals: number) =>
       check(
         planOf((draft) => {
           without(draft, "yieldStress", "flowCurve");
-          draft.bench.strengthTrials.wanted = `${pascals} Pa`;
+          draft.bench.strengthTrials.target = `${pascals} Pa`;
         }),
         "gel-strength",
       );
-    expect([10, 24, 40].map((one) => wanted(one)?.verdict)).toEqual(["met", "not known", "not met"]);
-    expect(wanted(40)?.statement).toMatch(/It would take 10\.\d+ % of gel former \(/);
+    expect([10, 24, 40].map((one) => target(one)?.verdict)).toEqual(["met", "not known", "not met"]);
+    expect(target(40)?.statement).toMatch(/It would take 10\.\d+ % of gel former \(/);
   });
 
   test("trials of a modulus say nothing of the yield stress", () => {
@@ -63,7 +63,7 @@ describe("dose and strength", () => {
     });
     expect(plan.yieldStress).toBeUndefined();
     expect(plan.strength?.expected).toBeDefined();
-    expect(check(plan, "particles-stay-up:pearl")?.verdict).toBe("not known");
+    expect(check(plan, "particles-stay-suspended:pearl")?.verdict).toBe("not known");
   });
 
   test("trials that are too few, or do not reach the dose, leave the strength open and say why", () => {
@@ -88,7 +88,7 @@ describe("dose and strength", () => {
           delete draft.formula.materials.pearl.particle.thickness;
           draft.formula.materials.pearl.particle.diameter = "60 µm";
         }),
-        "particles-stay-up:pearl",
+        "particles-stay-suspended:pearl",
       )?.verdict ?? "not known";
     const seen = new Set<string>();
     fc.assert(
@@ -118,9 +118,9 @@ describe("setting and dissolving by the dose", () => {
     const along = Math.log(dose / 0.09) / Math.log(0.12 / 0.09);
     const expected = 1 / (perKelvin(55) + along * (perKelvin(60) - perKelvin(55))) - 273.15;
     expect(sets?.temperature).toBeCloseTo(expected, 9);
-    expect(sets?.restsOn).toContain("Eldridge and Ferry");
+    expect(sets?.basis).toContain("Eldridge and Ferry");
     expect(check(plan, "filled-before-it-sets")?.source).toContain("Eldridge and Ferry");
-    expect(runPlan(job).gelPoints[0]?.restsOn).toBe("as measured at this dose");
+    expect(runPlan(job).gelPoints[0]?.basis).toBe("as measured at this dose");
   });
 
   test("with four doses or more the line through all of them has an interval", () => {
@@ -129,8 +129,8 @@ describe("setting and dissolving by the dose", () => {
       draft.bench.doses.push({ gelFormer: "18 %", setsAt: "65.5 °C", dissolvesAt: "80 °C" });
     });
     const [sets] = plan.gelPoints;
-    expect(sets?.line?.least).toBeLessThan(sets?.temperature ?? 0);
-    expect(sets?.line?.greatest).toBeGreaterThan(sets?.temperature ?? 0);
+    expect(sets?.line?.min).toBeLessThan(sets?.temperature ?? 0);
+    expect(sets?.line?.max).toBeGreaterThan(sets?.temperature ?? 0);
   });
 
   test("a gel former that crystallises dissolves by its ideal solubility where no dose was measured, and only that", () => {
@@ -220,7 +220,7 @@ describe("flow", () => {
 
   test("a spray is refused with a yield stress, and has its number without", () => {
     const gel = planOf((draft) => Object.assign(draft.pack, { nozzle: spray }));
-    expect(check(gel, "sprays")).toMatchObject({ verdict: "not known", value: "yield stress 25.0 Pa" });
+    expect(check(gel, "atomises")).toMatchObject({ verdict: "not known", value: "yield stress 25.0 Pa" });
     expect(gel.cautions.join(" ")).toContain("can be inhaled");
     const oil = planOf((draft) => {
       without(draft, "yieldStress", "strengthTrials");
@@ -229,7 +229,7 @@ describe("flow", () => {
     });
     const density = oil.lots.charge / (oil.lots.volume ?? Number.NaN);
     const number = 0.05 / Math.sqrt(density * 0.03 * 5e-4);
-    expect(check(oil, "sprays")).toMatchObject({
+    expect(check(oil, "atomises")).toMatchObject({
       value: `Oh ${Number(number.toPrecision(2))}`,
       statement: expect.stringContaining("try it"),
     });
@@ -238,17 +238,17 @@ describe("flow", () => {
   test("a film of τ/(ρ g) stays on an upright wall", () => {
     const plan = runPlan(job);
     const density = plan.lots.charge / (plan.lots.volume ?? Number.NaN);
-    expect(plan.films.thickest).toBeCloseTo(25 / (density * 9.80665), 9);
-    expect(plan.films.onWall).toBeGreaterThan(0);
+    expect(plan.films.thicknessMax).toBeCloseTo(25 / (density * 9.80665), 9);
+    expect(plan.films.thicknessOnWall).toBeGreaterThan(0);
     expect(toMarkdown({ plan })).toContain("have not drained from the wall");
   });
 });
 
 describe("air", () => {
   test("larger bubbles leave sooner, finer ones not at all", () => {
-    const after = (bubble: string) => planOf((draft) => Object.assign(draft.process.air, { bubble }));
+    const after = (bubbleDiameter: string) => planOf((draft) => Object.assign(draft.process.air, { bubbleDiameter }));
     const [coarse, middle, fine] = ["0.4 mm", "0.2 mm", "0.05 mm"].map(after);
-    const time = (plan: Plan | undefined) => plan?.air?.stretches[0]?.durationToClear ?? Number.POSITIVE_INFINITY;
+    const time = (plan: Plan | undefined) => plan?.air?.segments[0]?.durationToClear ?? Number.POSITIVE_INFINITY;
     expect(time(coarse)).toBeLessThan(time(middle));
     expect(time(fine)).toBe(Number.POSITIVE_INFINITY);
     expect([coarse, middle, fine].map((plan) => plan && check(plan, "air-leaves")?.verdict)).toEqual([
@@ -260,14 +260,14 @@ describe("air", () => {
 
   test("a clean surface lets bubbles go half as fast again", () => {
     const rise = (surface?: string) =>
-      planOf((draft) => Object.assign(draft.process.air, surface && { surface })).air?.stretches[0]?.distance ?? 0;
+      planOf((draft) => Object.assign(draft.process.air, surface && { surface })).air?.segments[0]?.distance ?? 0;
     expect(rise("mobile") / rise()).toBeCloseTo(1.5, 9);
   });
 
   test("what holds the pearl holds bubbles: up to τ/(0.2 ρ g) for certain", () => {
-    const { held } = runPlan(job).air ?? {};
-    expect(held?.certain).toBeCloseTo(25 / (0.2 * 9.80665 * 930), 3);
-    expect(held?.possible).toBeGreaterThan(4.9 * (held?.certain ?? 0));
+    const { suspended } = runPlan(job).air ?? {};
+    expect(suspended?.min).toBeCloseTo(25 / (0.2 * 9.80665 * 930), 3);
+    expect(suspended?.max).toBeGreaterThan(4.9 * (suspended?.min ?? 0));
   });
 
   test("to be clear in a time, the melt has the viscosity g d² ρ t/(18 H), or the vacuum that does as much", () => {
@@ -281,7 +281,7 @@ describe("air", () => {
         viscosity: Number.parseFloat(viscosity) * (viscosity.includes("mPa") ? 1e-3 : 1),
       })),
     } as const;
-    const depth = plan.air?.stretches[0]?.depth ?? Number.NaN;
+    const depth = plan.air?.segments[0]?.depth ?? Number.NaN;
     const needed = (9.80665 * 0.0002 ** 2 * 908 * 600) / (18 * depth);
     expect(viscosityAt({ law, temperature })).toBeCloseTo(needed, 3);
     // It takes the melt of the plan longer, so that either more warmth or a vacuum is needed.
@@ -299,10 +299,10 @@ describe("air", () => {
 
   test("a vacuum lifts the melt by its air, and clears it sooner", () => {
     const plan = vacuum({});
-    const depth = plan.air?.stretches[0]?.depth ?? Number.NaN;
+    const depth = plan.air?.segments[0]?.depth ?? Number.NaN;
     expect(plan.air?.vacuum?.foam).toBeCloseTo(depth * (1 + ((0.03 / 0.97) * 101325) / 20_000), 9);
     expect(check(plan, "vacuum-foam")?.verdict).toBe("met");
-    expect(plan.air?.vacuum?.duration).toBeLessThan(plan.air?.stretches[0]?.durationToClear ?? 0);
+    expect(plan.air?.vacuum?.duration).toBeLessThan(plan.air?.segments[0]?.durationToClear ?? 0);
     expect(check(vacuum({ rim: "340 mm" }), "vacuum-foam")?.verdict).toBe("not met");
   });
 
@@ -320,7 +320,7 @@ test("without the new figures nothing is said that was not asked", () => {
     delete draft.formula.materials.pearl.particle.oilAbsorption;
   });
   const ids = plan.checks.map(({ id }) => id);
-  for (const id of ["gel-strength", "sprays", "air-leaves", "vacuum-foam"]) expect(ids).not.toContain(id);
+  for (const id of ["gel-strength", "atomises", "air-leaves", "vacuum-foam"]) expect(ids).not.toContain(id);
   expect([plan.strength, plan.flow, plan.air]).toEqual([undefined, undefined, undefined]);
   const sheet = toMarkdown({ plan });
   for (const words of ["## Air", "In use", "Trials:", "Flow at", "of oil or more"]) expect(sheet).not.toContain(words);
@@ -329,12 +329,12 @@ test("without the new figures nothing is said that was not asked", () => {
 test("faults of the new figures are told at once, with their places", () => {
   const wrong = changed(job, (draft) => {
     draft.bench.strengthTrials.trials[1].strength = "4 Pa·s";
-    draft.bench.strengthTrials.wanted = "0 Pa";
+    draft.bench.strengthTrials.target = "0 Pa";
     draft.bench.flowCurve.points[2].stress = "34";
     draft.bench.flowCurve.yieldStressBy = "by eye";
     draft.bench.idealSolubility = { meltingPoint: "69 °C", heatOfFusion: "61 kJ" };
     draft.process.air = {
-      bubble: "0.2 mL",
+      bubbleDiameter: "0.2 mL",
       clearWithin: "20 mm",
       vacuum: { afterPhase: "Z", pressure: "20 kPa", air: "120 % v/v", rim: "-1 mm" },
     };
@@ -357,15 +357,15 @@ test("faults of the new figures are told at once, with their places", () => {
     "bench.idealSolubility.heatOfFusion",
     "bench.idealSolubility.molarMassGelFormer",
     "bench.idealSolubility.molarMassOil",
+    "bench.strengthTrials.target",
     "bench.strengthTrials.trials[1].strength",
-    "bench.strengthTrials.wanted",
     "formula.materials.pearl.particle.oilAbsorption",
     "formula.materials.pearl.particle.sizes",
     "formula.materials.pearl.particle.sphericity",
     "formula.materials.pearl.particle.thickness",
     "pack.nozzle.spray.surfaceTension",
     "pack.nozzle.within",
-    "process.air.bubble",
+    "process.air.bubbleDiameter",
     "process.air.clearWithin",
     "process.air.vacuum.afterPhase",
     "process.air.vacuum.air",

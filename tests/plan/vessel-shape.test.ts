@@ -12,7 +12,7 @@ const withStirrer = (stirrer: Partial<StirrerDocument>, baffles?: JobDocument["v
     if (baffles) Object.assign(draft.vessel, { baffles });
   });
 /** Of the melt when it begins to cool [m]. */
-const depthIn = (document: JobDocument) => runPlan(document).air?.stretches[0]?.depth ?? Number.NaN;
+const depthIn = (document: JobDocument) => runPlan(document).air?.segments[0]?.depth ?? Number.NaN;
 
 describe("the bottom of the vessel", () => {
   /** Half the width at a height above the lowest point, as drawn with compass and ruler [m]. */
@@ -53,7 +53,7 @@ describe("the bottom of the vessel", () => {
     const { checks, ...flat } = runPlan(withBottom({ shape: "flat" }));
     const { checks: before, ...plan } = runPlan(job);
     expect(flat).toEqual(plan);
-    expect(checks.filter(({ id }) => id !== "least-volume")).toEqual(before);
+    expect(checks.filter(({ id }) => id !== "minimum-volume")).toEqual(before);
   });
 
   test("decides how much film stays on it, and how much surface the charge has", () => {
@@ -68,16 +68,16 @@ describe("the bottom of the vessel", () => {
 
   test("says whether the least working volume that is stated covers the stirrer", () => {
     // π/4 · 0.38² · 0.15 m is 17 L, and a cone of 120 mm holds two thirds of its height less.
-    expect(check(withBottom({ shape: "flat" }), "least-volume")).toMatchObject({
+    expect(check(withBottom({ shape: "flat" }), "minimum-volume")).toMatchObject({
       verdict: "not met",
       value: "12.0 L",
       limit: "at least 17.0 L",
     });
-    expect(check(withBottom({ shape: "cone", depth: "120 mm" }), "least-volume")).toMatchObject({
+    expect(check(withBottom({ shape: "cone", depth: "120 mm" }), "minimum-volume")).toMatchObject({
       verdict: "met",
       limit: "at least 7.94 L",
     });
-    expect(check(job, "least-volume")).toBeUndefined();
+    expect(check(job, "minimum-volume")).toBeUndefined();
   });
 
   test("is refused at its place where it is none", () => {
@@ -93,8 +93,8 @@ describe("the bottom of the vessel", () => {
 describe("the shape of the stirrer", () => {
   /** What it draws at the end of step 9, in which the particles are stirred in, and what else is known of the charge then. */
   const stirredIn = (document: JobDocument) => {
-    const { stirring, viscosity, mass = Number.NaN, law } = runPlan(document).timeline[8] ?? {};
-    if (!stirring || !viscosity) throw new Error(law);
+    const { stirring, viscosity, mass = Number.NaN, basis } = runPlan(document).timeline[8] ?? {};
+    if (!stirring || !viscosity) throw new Error(basis);
     const diameter = Number.parseFloat(document.vessel.stirrer?.diameter ?? "") / 1000;
     const { speed, reynolds, power } = stirring;
     const density = (reynolds * viscosity.viscosity) / (speed * diameter ** 2);
@@ -133,18 +133,18 @@ describe("the shape of the stirrer", () => {
 
   test("counts for less than a power that somebody measured", () => {
     const { power, reynolds, jet } = stirredIn(
-      withStirrer({ armHeight: "255 mm", powerConstant: 300, powerNumber: 0.4 }),
+      withStirrer({ armHeight: "255 mm", laminarPowerConstant: 300, powerNumber: 0.4 }),
     );
     expect(power / jet).toBeCloseTo(300 / reynolds + 0.4, 9);
   });
 
   test("a kind of which nothing is known is named, with what would help", () => {
-    const lawOf = (stirrer: Partial<StirrerDocument>) => runPlan(withStirrer(stirrer)).timeline[8]?.law;
+    const lawOf = (stirrer: Partial<StirrerDocument>) => runPlan(withStirrer(stirrer)).timeline[8]?.basis;
     for (const kind of ["hydrofoil", "disc turbine", "other"] as const)
-      expect(lawOf({ kind, diameter: "200 mm" })).toContain(`(${kind}): state powerConstant and powerNumber`);
+      expect(lawOf({ kind, diameter: "200 mm" })).toContain(`(${kind}): state laminarPowerConstant and powerNumber`);
     for (const kind of ["paddle", "flat-blade turbine"] as const)
       expect(lawOf({ kind, diameter: "200 mm", blades: 2 })).toContain(
-        `(${kind}): state powerConstant and powerNumber, or blades and bladeWidth`,
+        `(${kind}): state laminarPowerConstant and powerNumber, or blades and bladeWidth`,
       );
   });
 

@@ -89,13 +89,15 @@ describe("the heated wall", () => {
   });
 
   test("a heater limited by its temperature gives what the stirred charge takes from it", () => {
-    const limited = changed(job, (draft) => Object.assign(draft.vessel.heater, { highest: "90 °C" }));
+    const limited = changed(job, (draft) => Object.assign(draft.vessel.heater, { temperatureMax: "90 °C" }));
     const plan = runPlan(limited);
-    expect(plan.timeline[1]?.law).toContain("heater limited by its temperature, correlation for the wall by a stirrer");
+    expect(plan.timeline[1]?.basis).toContain(
+      "heater limited by its temperature, correlation for the wall by a stirrer",
+    );
     expect(plan.timeline[1]?.timeEnd).toBeGreaterThan(runPlan(job).timeline[1]?.timeEnd ?? Number.NaN);
     expect(degrees(check(limited, "flash-point-at-the-wall").value)).toBeLessThanOrEqual(90);
     const unknown = changed(limited, (draft) => delete draft.vessel.stirrer);
-    expect(runPlan(unknown).timeline[1]?.law).toContain("duration not known: how heat passes from the heater");
+    expect(runPlan(unknown).timeline[1]?.basis).toContain("duration not known: how heat passes from the heater");
   });
 });
 
@@ -116,7 +118,7 @@ describe("a cooling jacket", () => {
     const inside = jacketed({ insideCoefficient: "100 W/(m²·K)", outsideCoefficient: "300 W/(m²·K)" });
     const stated = jacketed({ conductance: "30 W/K", insideCoefficient: "100 W/(m²·K)" });
     expect(coolFor(inside) / coolFor(stated)).toBeCloseTo(1, 10);
-    expect(runPlan(byCoefficients).timeline[6]?.law).toContain("correlation for the wall by a stirrer (anchor");
+    expect(runPlan(byCoefficients).timeline[6]?.basis).toContain("correlation for the wall by a stirrer (anchor");
     expect(coolFor(byCoefficients)).toBeGreaterThan(0);
     expect(() => runPlan(jacketed({}))).toThrow("a conductance, or area and outsideCoefficient");
   });

@@ -102,7 +102,7 @@ describe("the window on the sheet", () => {
     };
     const sets = plan.gelPoints[0]?.temperature ?? Number.NaN;
     const warmest = windowOf(plan).temperatureFrom - cooled;
-    // From one reading to the next, since the curve through them has a kink in its second slope there.
+    // From one reading to the next, since the curve through them has a breakpoint in its second slope there.
     const edges = [sets, ...readings.map(([at]) => at).filter((at) => at > sets && at < warmest), warmest].sort(
       (one, other) => one - other,
     );
@@ -175,8 +175,8 @@ describe("shape and sizes", () => {
 
   test("a flake is held by the shear on both its faces, whatever its width", () => {
     const plan = plain((draft) => Object.assign(draft.formula.materials.pearl.particle, { thickness: "5 µm" }));
-    expect(particle(plan).yieldStressNeeded?.greatest).toBeCloseTo(((1400 - 920) * 9.80665 * 5e-6) / 2, 12);
-    expect(particle(plan).largestHeld).toMatchObject({ of: "thickness" });
+    expect(particle(plan).yieldStressNeeded?.max).toBeCloseTo(((1400 - 920) * 9.80665 * 5e-6) / 2, 12);
+    expect(particle(plan).largestSuspended).toMatchObject({ of: "thickness" });
   });
 
   test("of a size analysis the share that settles too far is told, and decides", () => {

@@ -146,8 +146,8 @@ test("95 % of bands are as wide as tables say, and more confidence makes them wi
   const fit = fitFlowCurve({ model: "bingham", points });
   const reach = (confidence?: number) => {
     const found = fittedStressAt({ fit, shearRate: 30, ...(confidence !== undefined && { confidence }) });
-    expect(found.stress - found.least).toBeCloseTo(found.greatest - found.stress, 12);
-    return (found.greatest - found.stress) / found.standardError;
+    expect(found.stress - found.min).toBeCloseTo(found.max - found.stress, 12);
+    return (found.max - found.stress) / found.standardError;
   };
   // Five readings less two parameters: 3.182, 2.353 and 5.841 (NIST/SEMATECH e-Handbook, section 1.3.6.7.2).
   expect(reach()).toBeCloseTo(3.182, 3);

@@ -45,7 +45,7 @@ test("for any curve the correction is that of the local slope of flow against st
       const { correction, plug } = nozzleFlow({ curve, diameter, flowRate });
       fc.pre(plug < 0.9);
       const [less, more] = [0.999, 1.001].map((share) => nozzleFlow({ curve, diameter, flowRate: flowRate * share }));
-      const slope = Math.log(1.001 / 0.999) / Math.log((more?.wallStress ?? 0) / (less?.wallStress ?? 0));
+      const slope = Math.log(1.001 / 0.999) / Math.log((more?.stressWall ?? 0) / (less?.stressWall ?? 0));
       expect(relative(correction, (3 + slope) / 4)).toBeLessThan(1e-5);
     }),
   );
@@ -71,17 +71,17 @@ test("Newton's fluid follows Hagen and Poiseuille, Bingham's Buckingham and Rein
 test("the flow of any curve agrees with an ODE solver across the bore to 1e-8", () => {
   fc.assert(
     fc.property(anyCurve, between(1.2, 10), (curve, excess) => {
-      const wallStress = excess * Math.max(5, yieldStressOf(curve));
-      const still = yieldStressOf(curve) / wallStress;
-      const rate = shearRateAt({ curve, stress: wallStress });
+      const stressWall = excess * Math.max(5, yieldStressOf(curve));
+      const still = yieldStressOf(curve) / stressWall;
+      const rate = shearRateAt({ curve, stress: stressWall });
       // ∫ x² rate dx from the plug to the wall, in parts of radius and wall shear rate.
       const [moment = 0] = march(
-        (x) => [((still + x) ** 2 * shearRateAt({ curve, stress: wallStress * (still + x) })) / rate],
+        (x) => [((still + x) ** 2 * shearRateAt({ curve, stress: stressWall * (still + x) })) / rate],
         [0],
         1 - still,
       );
       const radius = diameter / 2;
-      const flow = flowThroughNozzle({ curve, diameter, pressureGradient: (2 * wallStress) / radius });
+      const flow = flowThroughNozzle({ curve, diameter, pressureGradient: (2 * stressWall) / radius });
       expect(relative(flow, Math.PI * radius ** 3 * moment * rate)).toBeLessThan(1e-8);
     }),
     { numRuns: 60 },

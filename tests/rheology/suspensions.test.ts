@@ -6,12 +6,12 @@ import {
   letDown,
   levellingTime,
   loadAtViscosity,
-  markThatStays,
   maronPierceViscosity,
   oilAbsorption,
   packedFraction,
-  shearRatesOfUse,
-  viscositiesOfUse,
+  residualBrushMark,
+  shearRatesInUse,
+  viscositiesInUse,
   wettingOil,
 } from "gelwright/rheology";
 import { expect, test } from "vitest";
@@ -59,13 +59,13 @@ test("the oil of a rub-out fills the gaps between the pigment", () => {
       logarithmic(1e-7, 1e-5),
       logarithmic(1e-3, 1e-2),
       between(1500, 6000),
-      (oilVolume, pigmentMass, pigmentDensity) => {
-        const absorption = oilAbsorption({ oilVolume, pigmentMass });
-        const pigmentVolume = pigmentMass / pigmentDensity;
-        const packed = packedFraction({ oilAbsorption: absorption, pigmentDensity });
-        expect(relative(packed, pigmentVolume / (pigmentVolume + oilVolume))).toBeLessThan(1e-12);
-        const oil = wettingOil({ pigmentMass, oilAbsorption: absorption, oilDensity: 915 });
-        expect(relative(oil / 915, oilVolume)).toBeLessThan(1e-12);
+      (volumeOil, massPigment, densityPigment) => {
+        const absorption = oilAbsorption({ volumeOil, massPigment });
+        const pigmentVolume = massPigment / densityPigment;
+        const packed = packedFraction({ oilAbsorption: absorption, densityPigment });
+        expect(relative(packed, pigmentVolume / (pigmentVolume + volumeOil))).toBeLessThan(1e-12);
+        const oil = wettingOil({ massPigment, oilAbsorption: absorption, densityOil: 915 });
+        expect(relative(oil / 915, volumeOil)).toBeLessThan(1e-12);
       },
     ),
   );
@@ -129,13 +129,15 @@ test("halving what is left of the marks takes as long each time, and thicker fil
   expect(relative(levellingTime({ ...film, wavelength: 0.004, remaining: 0.5 }), half * 16)).toBeLessThan(1e-14);
   expect(() => levellingTime({ ...film, remaining: 1 })).toThrow("remaining: found 1, expected between 0 and 1");
   const marks = { yieldStress: 0.5, surfaceTension: 0.03, thickness: 100e-6, wavelength: 0.002 };
-  expect(relative(markThatStays({ ...marks, wavelength: 0.004 }), 8 * markThatStays(marks))).toBeLessThan(1e-14);
+  expect(relative(residualBrushMark({ ...marks, wavelength: 0.004 }), 8 * residualBrushMark(marks))).toBeLessThan(
+    1e-14,
+  );
 });
 
 test("the viscosities of use fall from standing to spraying, for a gel", () => {
   const curve = { law: "herschel-bulkley", yieldStress: 10, consistency: 8, flowIndex: 0.5 } as const;
-  const uses = viscositiesOfUse({ curve });
-  expect(uses.map(({ use }) => use)).toEqual(shearRatesOfUse.map(({ use }) => use));
+  const uses = viscositiesInUse({ curve });
+  expect(uses.map(({ use }) => use)).toEqual(shearRatesInUse.map(({ use }) => use));
   for (const [i, { viscosity }] of uses.entries())
     expect(viscosity).toBeLessThanOrEqual(uses[i - 1]?.viscosity ?? Number.POSITIVE_INFINITY);
 });

@@ -72,8 +72,8 @@ export const validInputs: ValidInputs = {
   filmFlow: curves.map((curve) => [{ curve, density: 915, thickness: 0.003, inclination: 60 }]),
   drainedFilm: curves.map((curve) => [{ curve, density: 915, distance: 0.5, duration: 600, inclination: 60 }]),
   levellingTime: [[{ ...ripple, viscosity: 1, remaining: 0.1 }]],
-  markThatStays: [[{ ...ripple, yieldStress: 0.5 }]],
-  viscositiesOfUse: [[{ curve: curves[4], uses: [{ use: "rubbing in", shearRate: 1000 }] }], [{ curve: curves[2] }]],
+  residualBrushMark: [[{ ...ripple, yieldStress: 0.5 }]],
+  viscositiesInUse: [[{ curve: curves[4], uses: [{ use: "rubbing in", shearRate: 1000 }] }], [{ curve: curves[2] }]],
   nozzleFlow: curves.map((curve) => [{ curve, diameter: 0.002, flowRate: 1e-6 }]),
   flowThroughNozzle: curves.map((curve) => [{ curve, diameter: 0.002, pressureGradient: 1e5 }]),
   ohnesorgeNumber: [
@@ -85,8 +85,8 @@ export const validInputs: ValidInputs = {
   maronPierceViscosity: [[{ volumeFraction: 0.3, volumeFractionPacked: 0.6 }]],
   kriegerDoughertyViscosity: [[{ volumeFraction: 0.3, volumeFractionPacked: 0.6, intrinsicViscosity: 3 }]],
   loadAtViscosity: [[{ relativeViscosity: 4, volumeFractionPacked: 0.6, intrinsicViscosity: 3 }]],
-  oilAbsorption: [[{ oilVolume: 1e-6, pigmentMass: 0.005, oilDensity: 930 }]],
-  wettingOil: [[{ pigmentMass: 2, oilAbsorption: 40, oilDensity: 915 }]],
-  packedFraction: [[{ oilAbsorption: 40, pigmentDensity: 4000, linseedDensity: 935 }]],
+  oilAbsorption: [[{ volumeOil: 1e-6, massPigment: 0.005, densityOil: 930 }]],
+  wettingOil: [[{ massPigment: 2, oilAbsorption: 40, densityOil: 915 }]],
+  packedFraction: [[{ oilAbsorption: 40, densityPigment: 4000, densityLinseed: 935 }]],
   letDown: [[{ mass: 20, pigment: 0.03, pigmentInPaste: 0.5, pigmentInBase: 0.01 }]],
 };

@@ -68,12 +68,12 @@ test("a sweep gives way before it flows, wherever its moduli cross", () => {
         const stress = crossing * 10 ** (i / 15 - 3);
         return { stress, storageModulus: 1000 / (1 + (stress / crossing) ** 2), lossModulus: 500 };
       });
-      const { give, flow } = sweepYieldStresses({ points: sweep, drop: ratio / 2 });
-      expect(relative(flow, crossing)).toBeLessThan(5e-3);
+      const { yieldPoint, flowPoint } = sweepYieldStresses({ points: sweep, drop: ratio / 2 });
+      expect(relative(flowPoint, crossing)).toBeLessThan(5e-3);
       // G′ = (1 − ε) G₀ at c √(ε/(1 − ε)).
-      expect(relative(give, crossing * Math.sqrt(ratio / 2 / (1 - ratio / 2)))).toBeLessThan(2e-2);
-      expect(give).toBeLessThan(flow);
-      expect(sweepYieldStresses({ points: [...sweep].reverse(), drop: ratio / 2 })).toEqual({ give, flow });
+      expect(relative(yieldPoint, crossing * Math.sqrt(ratio / 2 / (1 - ratio / 2)))).toBeLessThan(2e-2);
+      expect(yieldPoint).toBeLessThan(flowPoint);
+      expect(sweepYieldStresses({ points: [...sweep].reverse(), drop: ratio / 2 })).toEqual({ yieldPoint, flowPoint });
     }),
   );
 });

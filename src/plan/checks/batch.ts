@@ -20,8 +20,8 @@ export function checkGelFormerRatio({ formula, bench }: Job): readonly Check[] {
 }
 
 /** The packs asked for are reached after every allowance. */
-export function checkDelivered({ lot, lots, wanted, packs }: ScaledBatch): Check {
-  const asked = wanted / lots;
+export function checkDelivered({ lot, lots, massTarget, packs }: ScaledBatch): Check {
+  const asked = massTarget / lots;
   const reached = lot.delivered >= asked * (1 - 1e-12);
   const each = packs === undefined ? "" : `, ${say.packs(packs / lots)}`;
   return {
@@ -38,17 +38,17 @@ export function checkDelivered({ lot, lots, wanted, packs }: ScaledBatch): Check
 
 /** The charge fits the vessel: cold, and at its hottest, when it is largest. */
 export function checkVolume({ charge, density }: ScaledBatch, { vessel }: Job, moments: readonly Moment[]): Check {
-  const { volumeLeast, volumeGreatest, name } = vessel;
+  const { volumeMin, volumeMax, name } = vessel;
   const check = {
     id: "working-volume",
-    limit: `${say.litres(volumeLeast)} to ${say.litres(volumeGreatest)}`,
+    limit: `${say.litres(volumeMin)} to ${say.litres(volumeMax)}`,
     source: `stated for the ${name}`,
   };
   if (density === undefined)
     return { ...check, verdict: "not known", statement: "The density of the charge is not known.", value: "not known" };
   const whole = charge.total / density;
   const hottest = Math.max(0, ...moments.flatMap(({ after }) => volumeOf(after) ?? []));
-  const fits = whole >= volumeLeast && Math.max(whole, hottest) <= volumeGreatest;
+  const fits = whole >= volumeMin && Math.max(whole, hottest) <= volumeMax;
   return {
     ...check,
     verdict: fits ? "met" : "not met",
@@ -71,10 +71,10 @@ function volumeOf({ contents, temperature }: Moment["after"]): number | undefine
 }
 
 /** No material is over its highest share in the finished product, as weighed. */
-export function checkHighestShares(job: Job, { lot }: ScaledBatch): readonly Check[] {
+export function checkMaximumShares(job: Job, { lot }: ScaledBatch): readonly Check[] {
   const { materials, lines } = job.formula;
   return Object.values(materials).flatMap((material) => {
-    const limit = material.massFractionHighest;
+    const limit = material.massFractionMax;
     if (limit === undefined || !lines.some((line) => line.material === material.key)) return [];
     const weighed = lot.lines
       .filter((line) => line.material === material.key)
@@ -83,7 +83,7 @@ export function checkHighestShares(job: Job, { lot }: ScaledBatch): readonly Che
     const share = weighed / lot.total;
     return [
       {
-        id: `highest-share:${material.key}`,
+        id: `maximum-share:${material.key}`,
         verdict: share <= limit ? ("met" as const) : ("not met" as const),
         statement:
           share <= limit

@@ -15,11 +15,11 @@ interface Warmest {
 }
 
 /** Oils that are to be spared go in off the heat. An antioxidant that is charged early is right and is passed over. */
-export function checkSparedOils(moments: readonly Moment[]): readonly Check[] {
+export function checkHeatSensitive(moments: readonly Moment[]): readonly Check[] {
   const toSpare = (moment: Moment): readonly Material[] =>
     moment.after.contents
       .map(({ material }) => material)
-      .filter((material) => material.spareFromHeat && material.function !== "antioxidant");
+      .filter((material) => material.heatSensitive && material.function !== "antioxidant");
   const all = new Set(moments.flatMap(toSpare));
   if (all.size === 0) return [];
   const onHeat = [...all].flatMap((material) => {
@@ -28,7 +28,7 @@ export function checkSparedOils(moments: readonly Moment[]): readonly Check[] {
   });
   return [
     {
-      id: "spared-oils-off-the-heat",
+      id: "heat-sensitive-off-the-heat",
       verdict: onHeat.length === 0 ? "met" : "not met",
       statement:
         onHeat.length === 0
@@ -42,20 +42,20 @@ export function checkSparedOils(moments: readonly Moment[]): readonly Check[] {
 }
 
 /** Every material stays at or below the highest temperature that is stated for it: at the wall while heated, and in the melt it is poured into. */
-export function checkHighestTemperatures(moments: readonly Moment[], walls: Walls): readonly Check[] {
+export function checkMaximumTemperatures(moments: readonly Moment[], walls: Walls): readonly Check[] {
   const found = warmestOf(moments, (moment, i) =>
     moment.step.do === "heat" ? temperatureOf(walls[i]) : warmestIn(moment),
   );
   // Where a wall is not known, the charge itself may already be too warm.
   const inCharge = new Map(warmestOf(moments, warmestIn).map((warmest) => [warmest.material.key, warmest]));
   return found.flatMap(({ material, known, ...atWall }) => {
-    const limit = material.temperatureHighest;
+    const limit = material.temperatureMax;
     if (limit === undefined) return [];
     const { temperature, step } = known ? atWall : (inCharge.get(material.key) ?? atWall);
     const verdict = temperature > limit ? "not met" : known ? "met" : "not known";
     return [
       {
-        id: `highest-temperature:${material.key}`,
+        id: `maximum-temperature:${material.key}`,
         verdict,
         statement: {
           met: `${material.name} stays within its highest temperature.`,
@@ -85,7 +85,7 @@ export function checkFlashPoints(moments: readonly Moment[], walls: Walls, job: 
         verdict: "not known",
         statement: `The heated wall is hotter than the charge. How hot, is not known: ${unknown}.`,
         value: "not known",
-        limit: `${say.kelvins(job.process.belowFlashPoint)} below each flash point`,
+        limit: `${say.kelvins(job.process.flashPointMargin)} below each flash point`,
         source: "heat passes to the charge only from a hotter wall",
       },
     ];
@@ -102,7 +102,7 @@ export function checkFlashPoints(moments: readonly Moment[], walls: Walls, job: 
 }
 
 function flashCheck(id: string, where: string, job: Job, warmest: readonly Warmest[]): Check {
-  const margin = job.process.belowFlashPoint;
+  const margin = job.process.flashPointMargin;
   const burnable = warmest.filter(
     ({ material }) =>
       material.temperatureFlash !== undefined || material.function === "oil" || material.function === "fragrance",

@@ -6,8 +6,8 @@ import type { Job, Step } from "../job.js";
 import type { Moment } from "../moment.js";
 import { checkClaim } from "../natural-origin.js";
 import type { NaturalOrigin } from "../plan.js";
-import { checkDelivered, checkGelFormerRatio, checkHighestShares, checkVolume } from "./batch.js";
-import { checkFlashPoints, checkHighestTemperatures, checkSparedOils } from "./heat.js";
+import { checkDelivered, checkGelFormerRatio, checkMaximumShares, checkVolume } from "./batch.js";
+import { checkFlashPoints, checkHeatSensitive, checkMaximumTemperatures } from "./heat.js";
 import { checkObstacles } from "./obstacles.js";
 import { checkAdditions, checkDissolved, checkFilling } from "./setting.js";
 import { checkSkin } from "./skin.js";
@@ -24,7 +24,7 @@ export function commonChecksOf(
     ...checkClaim(job.formula, naturalOrigin),
     checkDelivered(scaled),
     checkVolume(scaled, job, moments),
-    ...checkHighestShares(job, scaled),
+    ...checkMaximumShares(job, scaled),
     ...checkObstacles(moments),
   ];
 }
@@ -41,8 +41,8 @@ export function hotChecksOf(
     ...checkGelFormerRatio(job),
     ...commonChecksOf(job, scaled, moments, naturalOrigin),
     ...checkInTime(moments, job),
-    ...checkSparedOils(moments),
-    ...checkHighestTemperatures(moments, walls),
+    ...checkHeatSensitive(moments),
+    ...checkMaximumTemperatures(moments, walls),
     ...checkFlashPoints(moments, walls, job),
     ...checkSkin(moments, job),
     ...checkDissolved(moments, job),

@@ -1,10 +1,10 @@
 import type { Check } from "../../formula/index.js";
 import {
-  additionTemperatureLeastByLaw,
+  additionTemperatureMin,
+  fewestAdditions,
   heatCapacityFunction,
-  largestAdditionByLaw,
-  leastAdditionsByLaw,
-  meltTemperatureLeastByLaw,
+  largestAddition,
+  meltTemperatureMin,
 } from "../../heat/index.js";
 import { attempt } from "../attempt.js";
 import { doseTemperature, doseWords } from "../dose.js";
@@ -46,14 +46,14 @@ export function checkAdditions(moments: readonly Moment[], job: Job): readonly C
     const { step, before, after } = moment;
     if (step.do !== "charge" || doseOf(before.contents) === 0 || doseOf(after.contents) === 0) return [];
     const sets = doseTemperature(job, after.contents, "temperatureSetting");
-    const least = sets === undefined ? undefined : sets + job.process.aboveSetting;
-    const met = after.temperature === undefined || least === undefined ? undefined : after.temperature >= least;
+    const min = sets === undefined ? undefined : sets + job.process.settingMargin;
+    const met = after.temperature === undefined || min === undefined ? undefined : after.temperature >= min;
     const verdict = met === undefined ? "not known" : met ? "met" : "not met";
     const unknown =
       sets === undefined
         ? `no setting temperature was measured at a dose of ${say.percent(doseOf(after.contents))}`
         : moment.law;
-    const limits = limitsOf(moment, least, job);
+    const limits = limitsOf(moment, min, job);
     return [
       {
         id: `above-setting:${step.phase}`,
@@ -65,9 +65,9 @@ export function checkAdditions(moments: readonly Moment[], job: Job): readonly C
         }[verdict].trim(),
         value: after.temperature === undefined ? "not known" : say.celsius(after.temperature),
         limit:
-          least === undefined
+          min === undefined
             ? "not measured"
-            : `at least ${say.celsius(least)}, ${say.kelvins(job.process.aboveSetting)} above setting`,
+            : `at least ${say.celsius(min)}, ${say.kelvins(job.process.settingMargin)} above setting`,
         source: `${job.bench.source}; ${doseWords(job, after.contents, "temperatureSetting")}`,
       },
     ];
@@ -75,58 +75,57 @@ export function checkAdditions(moments: readonly Moment[], job: Job): readonly C
 }
 
 /** How much could go in at this temperature, and how warm all of it would have to be. */
-function limitsOf({ step, before, after }: Moment, least: number | undefined, job: Job): string {
+function limitsOf({ step, before, after }: Moment, min: number | undefined, job: Job): string {
   const added = after.contents.slice(before.contents.length);
   const warm = before.temperature;
-  if (step.do !== "charge" || least === undefined || warm === undefined) return "";
-  if (step.temperature >= least || warm <= least) return "";
+  if (step.do !== "charge" || min === undefined || warm === undefined) return "";
+  if (step.temperature >= min || warm <= min) return "";
   const inside = partsOf(before.contents, before.molten, job.vessel.wall);
   const outside = partsOf(added, before.molten);
   if (typeof inside === "string" || typeof outside === "string") return "";
   const melt = inside.map((part) => ({ ...part, temperature: warm }));
   const mass = massOf(added);
-  if (outside.some(({ specificHeat }) => specificHeat.law === "melting")) return "";
+  if (outside.some(({ specificHeat }) => typeof specificHeat === "object" && specificHeat.law === "melting")) return "";
   // One figure for the whole phase: that of the middle of its way.
-  const middle = (step.temperature + least) / 2;
+  const middle = (step.temperature + min) / 2;
   const specificHeat = heatCapacityFunction({ parts: outside })(middle) / mass;
   const addition = { mass, specificHeat: { law: "constant", specificHeat }, temperature: step.temperature } as const;
-  const most = largestAdditionByLaw({ melt, addition, temperatureLeast: least });
-  if (most >= mass) return `Up to ${say.kilograms(most)} could go in at ${say.celsius(step.temperature)}.`;
+  const max = largestAddition({ melt, addition, temperatureMin: min });
+  if (max >= mass) return `Up to ${say.kilograms(max)} could go in at ${say.celsius(step.temperature)}.`;
   const remedies = [
     // The gel former is diluted part by part, so each part has a setting temperature of its own.
     () => {
-      const { number, mass: each } = leastAdditionsByLaw({
+      const { number, mass: each } = fewestAdditions({
         melt: inside,
         temperatureMelt: warm,
         addition,
-        temperatureLeast: (massAdded) => leastWith(before.contents, added, massAdded / mass, least, job),
+        temperatureMin: (massAdded) => minWith(before.contents, added, massAdded / mass, min, job),
       });
       return `in ${number} equal parts of ${say.kilograms(each)}, the vessel brought back to ${say.celsius(warm)} before each`;
     },
     () => {
-      const warmed = additionTemperatureLeastByLaw({ melt, addition, temperatureLeast: least });
+      const warmed = additionTemperatureMin({
+        melt,
+        addition,
+        temperatureStored: step.temperature,
+        temperatureMin: min,
+      });
       return `all of it warmed to ${say.celsius(warmed)}`;
     },
     () => {
-      const hotter = meltTemperatureLeastByLaw({ melt: inside, addition, temperatureLeast: least });
+      const hotter = meltTemperatureMin({ melt: inside, addition, temperatureMin: min });
       return `all of it as it is, into a melt of ${say.celsius(hotter)}`;
     },
   ].flatMap((remedy) => attempt(remedy, () => []));
-  const first = `At ${say.celsius(step.temperature)} only ${say.kilograms(most)} may go in at once.`;
+  const first = `At ${say.celsius(step.temperature)} only ${say.kilograms(max)} may go in at once.`;
   return remedies.length === 0 ? first : `${first} What would do: ${remedies.join("; or ")}.`;
 }
 
 /** The least temperature of a mix that holds a share of an addition; that of the whole where no dose near it was measured. */
-function leastWith(
-  before: readonly Content[],
-  added: readonly Content[],
-  share: number,
-  least: number,
-  job: Job,
-): number {
+function minWith(before: readonly Content[], added: readonly Content[], share: number, min: number, job: Job): number {
   const contents = [...before, ...added.map((content) => ({ ...content, mass: content.mass * share }))];
   const sets = doseTemperature(job, contents, "temperatureSetting");
-  return sets === undefined ? least : Math.max(least, sets + job.process.aboveSetting);
+  return sets === undefined ? min : Math.max(min, sets + job.process.settingMargin);
 }
 
 /** The packs are full before the gel sets in the vessel or the filler. */

@@ -13,9 +13,9 @@ export function checkSkin(moments: readonly Moment[], job: Job): readonly Check[
     const { contents, temperature } = after;
     if (step.do !== "cool" || !step.jacket || doseOf(contents) === 0) return [];
     const sets = doseTemperature(job, contents, "temperatureSetting");
-    const least = sets === undefined ? undefined : sets + job.process.aboveSetting;
+    const min = sets === undefined ? undefined : sets + job.process.settingMargin;
     const wall =
-      least === undefined
+      min === undefined
         ? `no setting temperature was measured at a dose of ${say.percent(doseOf(contents))}`
         : temperature === undefined
           ? "how cool the charge gets is not known"
@@ -23,11 +23,11 @@ export function checkSkin(moments: readonly Moment[], job: Job): readonly Check[
     const check = {
       id: `skin-on-the-wall:${i + 1}`,
       limit:
-        least === undefined
+        min === undefined
           ? "not measured"
-          : `at least ${say.celsius(least)}, ${say.kelvins(job.process.aboveSetting)} above setting`,
+          : `at least ${say.celsius(min)}, ${say.kelvins(job.process.settingMargin)} above setting`,
     };
-    if (typeof wall === "string" || least === undefined || temperature === undefined)
+    if (typeof wall === "string" || min === undefined || temperature === undefined)
       return [
         {
           ...check,
@@ -37,8 +37,8 @@ export function checkSkin(moments: readonly Moment[], job: Job): readonly Check[
           source: job.bench.source,
         },
       ];
-    const met = wall.temperature >= least;
-    const remedies = remediesOf(wall, least, temperature, before.temperature ?? temperature, job);
+    const met = wall.temperature >= min;
+    const remedies = remediesOf(wall, min, temperature, before.temperature ?? temperature, job);
     return [
       {
         ...check,
@@ -56,23 +56,23 @@ export function checkSkin(moments: readonly Moment[], job: Job): readonly Check[
 /** The coolest coolant that sets no skin, and how far this one may cool. */
 function remediesOf(
   { inside, outside }: ColdWall,
-  least: number,
+  min: number,
   end: number,
   start: number,
   { vessel }: Job,
 ): readonly string[] {
   const coolant = vessel.jacket?.temperature;
   const found: string[] = [];
-  if (end > least) {
+  if (end > min) {
     const warmer = jacketTemperatureAtWall({
       temperatureBulk: end,
-      temperatureWall: least,
-      heatTransferCoefficient: inside.judgedAt(end, least),
+      temperatureWall: min,
+      heatTransferCoefficient: inside.judgedAt(end, min),
       heatTransferCoefficientJacket: outside,
     });
     found.push(`take coolant of ${say.celsius(warmer)} or warmer`);
   }
-  const off = coolant === undefined ? undefined : turnedOffAt(inside, outside, least, coolant);
+  const off = coolant === undefined ? undefined : turnedOffAt(inside, outside, min, coolant);
   found.push(
     off !== undefined && off < start
       ? `turn the jacket off at ${say.celsius(off)} and let it cool by itself`

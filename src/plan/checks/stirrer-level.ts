@@ -1,12 +1,12 @@
 import type { Check } from "../../formula/index.js";
-import { vortexDepthAtMost } from "../../mixing/index.js";
+import { vortexDepthMax } from "../../mixing/index.js";
 import type { Job, Stirrer, Vessel } from "../job.js";
 import { levelFrom } from "../level.js";
 import { say } from "../say.js";
 import type { Turn } from "../turning.js";
 
 /** Below this Reynolds number no vortex forms: Ludwig 1995, after Rushton. */
-const leastVortexReynolds = 300;
+const vortexReynoldsMin = 300;
 
 const noHeight = "the height of the stirrer's upper edge is not stated";
 
@@ -25,8 +25,7 @@ export function checkCovered(
   };
   const unknown = turning.find(({ level }) => typeof level === "string")?.level;
   const lowest = turning.reduce<{ readonly level: number; readonly where: string } | undefined>(
-    (least, { level, where }) =>
-      typeof level === "number" && !(least && least.level <= level) ? { level, where } : least,
+    (min, { level, where }) => (typeof level === "number" && !(min && min.level <= level) ? { level, where } : min),
     undefined,
   );
   const value = lowest ? `${say.millimetres(lowest.level)} in ${lowest.where}` : "not known";
@@ -73,25 +72,23 @@ function withBaffles(
 
 /** No vortex reaches the stirrer. The deepest that there could be is known, the one that there is, is not. */
 export function checkVortex(turning: readonly Turn[], stirrer: Stirrer, { vessel }: Job): readonly Check[] {
-  const { topEdge, diameter } = stirrer;
+  const { topEdge } = stirrer;
   const check = {
     id: "no-air-down-the-vortex",
     limit: "above the upper edge of the stirrer",
     source: "bound from a forced vortex within a free one, no baffles; no vortex below Re 300 (Ludwig 1995)",
   };
-  const whirls = turning.filter(
-    ({ stirred }) => typeof stirred === "string" || stirred.reynolds >= leastVortexReynolds,
-  );
+  const whirls = turning.filter(({ stirred }) => typeof stirred === "string" || stirred.reynolds >= vortexReynoldsMin);
   if (vessel.baffles && whirls.length > 0) return [{ ...check, ...withBaffles(whirls, vessel.baffles) }];
   const worst = whirls
     .map(({ level, speed, where }) => ({
       where,
-      depth: vortexDepthAtMost({ speed, diameterImpeller: diameter, diameterVessel: vessel.diameter }),
+      depth: vortexDepthMax({ speed, impeller: stirrer, vessel }),
       above: typeof level === "number" && topEdge !== undefined ? level - topEdge : undefined,
     }))
-    .reduce<{ where: string; depth: number; above: number | undefined } | undefined>((most, one) => {
+    .reduce<{ where: string; depth: number; above: number | undefined } | undefined>((max, one) => {
       const room = ({ above, depth }: typeof one): number => (above ?? Number.NEGATIVE_INFINITY) - depth;
-      return most && room(most) <= room(one) ? most : one;
+      return max && room(max) <= room(one) ? max : one;
     }, undefined);
   if (!worst)
     return [

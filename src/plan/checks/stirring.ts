@@ -6,7 +6,7 @@ import type { Moment } from "../moment.js";
 import { say } from "../say.js";
 import type { Stirred } from "../stirring.js";
 import { hasSet, type Turning, turningOf } from "../turning.js";
-import { checkLeastVolume } from "./least-volume.js";
+import { checkMinimumVolume } from "./minimum-volume.js";
 import { checkMotor } from "./motor.js";
 import { checkCovered, checkVortex } from "./stirrer-level.js";
 import { checkWallMoves } from "./wall-moves.js";
@@ -26,7 +26,7 @@ export function checkStirring(moments: readonly Moment<Step>[], job: Job): reado
     ...checkWallMoves(turning, moments, stirrer, job),
     ...checkMotor(turning, stirrer),
     ...checkCovered(turning, stirrer, job),
-    ...checkLeastVolume(stirrer, job),
+    ...checkMinimumVolume(stirrer, job),
     ...checkVortex(turning, stirrer, job),
   ];
 }
@@ -35,7 +35,7 @@ export function checkStirring(moments: readonly Moment<Step>[], job: Job): reado
 export function checkEven(turning: readonly Turning[], stirrer: Stirrer, job: Job): readonly Check[] {
   return turning.flatMap(({ number, moment: { step }, speed, stirred }) => {
     if (step.do !== "stir") return [];
-    const check = { id: `even:${number}`, limit: `${say.minutes(step.duration)} of stirring` };
+    const check = { id: `blended:${number}`, limit: `${say.minutes(step.duration)} of stirring` };
     const unknown = (why: string): readonly Check[] => [
       {
         ...check,
@@ -67,16 +67,15 @@ export function checkEven(turning: readonly Turning[], stirrer: Stirrer, job: Jo
 /** How long until even, by Grenville and Nienow where they measured, else by the revolutions that somebody counted. */
 function evenAfter(stirred: Stirred, stirrer: Stirrer, { vessel }: Job, speed: number) {
   const { density, viscosity, powerNumber, level } = stirred;
-  const revolutions = stirrer.revolutionsUntilEven;
+  const revolutions = stirrer.revolutionsToBlend;
   try {
     const { duration } = blendTime({
       density,
       viscosity,
       powerNumber,
-      level,
       speed,
-      diameterImpeller: stirrer.diameter,
-      diameterVessel: vessel.diameter,
+      impeller: stirrer,
+      vessel: { diameter: vessel.diameter, level },
     });
     return {
       duration,

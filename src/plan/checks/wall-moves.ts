@@ -20,7 +20,7 @@ export function checkWallMoves(
     const dissolved = moments.slice(0, number).some((one) => one.after.onHeat);
     if (!dissolved || !hasSet(after, job)) return [];
     const check = {
-      id: `wall-moves:${number}`,
+      id: `gel-moves-at-wall:${number}`,
       limit: `${say.millimetres(vessel.diameter)}, the vessel's diameter`,
       source: `cavern of Elson and others 1986 (from memory); yield stress from ${bench.source}`,
     };
@@ -33,9 +33,9 @@ export function checkWallMoves(
       },
     ];
     if (yieldStress === undefined) return unknown("no yield stress of the set gel");
-    const least = typeof stirred === "string" ? atYield(after, stirrer, job, speed, yieldStress) : stirred;
-    if (typeof least === "string") return unknown(least);
-    const { diameter, reachesWall } = movedBy(stirrer, { ...least, yieldStress }, vessel);
+    const min = typeof stirred === "string" ? atYield(after, stirrer, job, speed, yieldStress) : stirred;
+    if (typeof min === "string") return unknown(min);
+    const { diameter, reachesWall } = movedBy(stirrer, { ...min, yieldStress }, vessel);
     // Its yield stress alone is the least that a gel asks for: with its viscosity it is moved further.
     if (!reachesWall && typeof stirred === "string")
       return unknown(`the yield stress alone moves ${say.millimetres(diameter)} of it, and its viscosity is not known`);

@@ -23,7 +23,7 @@ export function addOil(
   job: Job,
   scaled: ScaledBatch,
 ): AddedOil | string {
-  const bench = job.bench.coldRoute;
+  const bench = job.bench.emulsion;
   if (!bench) return "the bench says nothing about the cold route";
   const form = step.additions ?? (bench.share ? "largest" : "as at the bench");
   const before = phasesOfGel(job, inside);
@@ -35,20 +35,20 @@ export function addOil(
     ...densities,
     massToAdd: massOf(added),
     increment,
-    ...(bench.ceiling !== undefined && { volumeFractionGreatest: bench.ceiling }),
+    ...(bench.volumeFractionOilMax !== undefined && { volumeFractionOilMax: bench.volumeFractionOilMax }),
   };
   const { shearRate } = bench.thickness;
   const speed = speedIn(step, job);
-  const { rateGreatest } = step;
+  const { rateMax } = step;
   const known = {
     phase: step.phase,
-    before: step.before,
+    proceedWhen: step.proceedWhen,
     form,
     increment,
     keeps: step.keeps,
     ...(shearRate !== undefined && { shearRate }),
     ...(speed !== undefined && { speed }),
-    ...(rateGreatest !== undefined && { rateGreatest }),
+    ...(rateMax !== undefined && { rateMax }),
   };
   const way: Way = (volumeFractionOil, mass) => ({
     volumeFractionOil,

@@ -1,5 +1,5 @@
 import type { Check } from "../../formula/index.js";
-import { clearingTime, largestHeld } from "../../particles/index.js";
+import { clearingTime, largestSuspendedDiameter } from "../../particles/index.js";
 import { attempt } from "../attempt.js";
 import type { Job } from "../job.js";
 import { levelOf } from "../level.js";
@@ -9,7 +9,7 @@ import { densityOfAir, fluidDensity } from "../suspension.js";
 import type { Turning } from "../turning.js";
 import type { ExpectedGel } from "./plan.js";
 import type { ColdMoment } from "./run.js";
-import { leastMoved } from "./stirring-checks.js";
+import { movedMin } from "./stirring-checks.js";
 
 /** Pressure under which the bubbles were measured: that of the room [Pa]. */
 const roomPressure = 101_325;
@@ -27,7 +27,7 @@ export function checkAir(
     const { step } = moment;
     if (step.do !== "de-aerate") return [];
     const { stirrer } = job.vessel;
-    const moved = stirrer && leastMoved(turns, i + 1, stirrer, job);
+    const moved = stirrer && movedMin(turns, i + 1, stirrer, job);
     return [airOf(step, moment, moved, job, expected)];
   });
 }
@@ -35,11 +35,11 @@ export function checkAir(
 function airOf(
   step: Airing,
   { after, before }: ColdMoment,
-  moved: ReturnType<typeof leastMoved>,
+  moved: ReturnType<typeof movedMin>,
   job: Job,
   expected: ExpectedGel,
 ): Check {
-  const bubbles = job.bench.coldRoute?.air;
+  const bubbles = job.bench.emulsion?.air;
   const check = {
     id: "air-leaves",
     source: `bubbles as rigid spheres, ${job.bench.source}; held as by Beris and others 1985`,
@@ -101,10 +101,10 @@ function heldOf(
   yieldStress: number,
   densityFluid: number,
 ): Pick<Check, "verdict" | "statement" | "value" | "limit"> | undefined {
-  const { certain, possible } = largestHeld({ yieldStress, densityParticle: densityOfAir, densityFluid });
-  if (diameter > possible) return undefined;
-  const figures = { value: `${say.millimetres(diameter)} wide`, limit: `held up to ${say.millimetres(certain)}` };
-  return diameter <= certain
+  const { min, max } = largestSuspendedDiameter({ yieldStress, densityParticle: densityOfAir, densityFluid });
+  if (diameter > max) return undefined;
+  const figures = { value: `${say.millimetres(diameter)} wide`, limit: `held up to ${say.millimetres(min)}` };
+  return diameter <= min
     ? {
         ...figures,
         verdict: "not met",

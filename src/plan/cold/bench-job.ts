@@ -3,7 +3,7 @@ import { type Content, massOf, portionOf } from "../moment.js";
 
 /** The job as the bench stirred it: its stirrer in its vessel; or what is missing to know that. */
 export function benchJob(job: Job): Job | string {
-  const { stirring } = job.bench.coldRoute ?? {};
+  const { stirring } = job.bench.emulsion ?? {};
   if (!stirring) return "nothing says how the bench was stirred";
   const { stirrer, diameter } = stirring;
   if (diameter === undefined) return "nothing says how wide the bench's vessel was";
@@ -16,7 +16,7 @@ export function atBench(
   contents: readonly Content[],
   gelFormer: readonly Content[],
 ): readonly Content[] | string {
-  const mass = job.bench.coldRoute?.stirring?.massGelFormer;
+  const mass = job.bench.emulsion?.stirring?.massGelFormer;
   if (mass === undefined) return "nothing says how much gel former was stirred at the bench";
   return portionOf(contents, (mass * massOf(contents)) / massOf(gelFormer));
 }

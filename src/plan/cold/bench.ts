@@ -1,23 +1,23 @@
 import { aboveZero, type Draft, type Findings, join } from "../../formula/document.js";
-import type { IndexReading } from "../../formula/index.js";
+import type { RefractiveIndex } from "../../formula/index.js";
 import { readRefractiveIndex } from "../../formula/properties.js";
 import type { OilLaw, OilPoint } from "../../mixing/index.js";
 import type { Stirrer } from "../job.js";
 import { readStirrer } from "../read-stirrer.js";
 import { checkRising, readOil } from "./oil-entries.js";
 import { readThickness, type Thickness } from "./thickness.js";
-import type { ColdBenchDocument } from "./types.js";
+import type { EmulsionDocument } from "./types.js";
 
 /** What the bench found on the cold route, in the units of the kernels. */
 export interface ColdBench {
   /** Volume fraction of oil at which trials inverted or broke. */
-  readonly ceiling?: number | undefined;
+  readonly volumeFractionOilMax?: number | undefined;
   /** Greatest share at once, against the oil fraction. */
   readonly share?: OilLaw | undefined;
   /** Gel former [kg] and additions [kg] that were taken up. */
   readonly additions?: { readonly massGelFormer: number; readonly additions: readonly number[] } | undefined;
   /** Time of uptake [s], against the oil fraction. */
-  readonly uptake?: OilLaw | undefined;
+  readonly incorporationTime?: OilLaw | undefined;
   /** Its stirrer, the diameter of its vessel [m], the gel former in it [kg]. */
   readonly stirring?:
     | {
@@ -37,7 +37,7 @@ export interface ColdBench {
     | undefined;
   /** Key of the surfactant, and its active matter on a full interface [kg/m²]. */
   readonly surfactant?: { readonly material: string; readonly adsorption: number } | undefined;
-  readonly gelFormerIndex?: IndexReading | undefined;
+  readonly gelFormerIndex?: RefractiveIndex | undefined;
   readonly mismatchAllowed?: number | undefined;
   readonly waterActivity?: number | undefined;
   /** Diameter of the bubbles [m], and viscosity of the gel while they leave [Pa·s]. */
@@ -46,23 +46,27 @@ export interface ColdBench {
 
 /** Second pass over what the bench found on the cold route. */
 export function readColdBench(
-  draft: Draft<ColdBenchDocument>,
+  draft: Draft<EmulsionDocument>,
   materials: ReadonlySet<string>,
   path: string,
   findings: Findings,
 ): ColdBench {
   const at = (...keys: (string | number)[]): string => keys.reduce<string>(join, path);
-  const { shares, uptake, thickness, additions, stirring, shear, surfactant, air } = draft;
-  const greatest = draft.ceiling === undefined ? undefined : readOil(draft.ceiling, at("ceiling"), findings);
-  if (greatest === 0 || greatest === 1) findings.note(at("ceiling"), draft.ceiling, "above 0 and below 100 % v/v");
+  const { additionShareMax, incorporationTime, thickness, additions, stirring, shear, surfactant, air } = draft;
+  const max =
+    draft.volumeFractionOilMax === undefined
+      ? undefined
+      : readOil(draft.volumeFractionOilMax, at("volumeFractionOilMax"), findings);
+  if (max === 0 || max === 1)
+    findings.note(at("volumeFractionOilMax"), draft.volumeFractionOilMax, "above 0 and below 100 % v/v");
   if (surfactant?.material !== undefined && !materials.has(surfactant.material))
     findings.note(at("surfactant", "material"), surfactant.material, "the key of a material of the formula");
   return {
-    ceiling: greatest,
-    share: lawOf(shares, at("shares"), findings, (entry, place) =>
+    volumeFractionOilMax: max,
+    share: lawOf(additionShareMax, at("additionShareMax"), findings, (entry, place) =>
       findings.quantity(entry?.share, "massFraction", join(place, "share"), aboveZero),
     ),
-    uptake: lawOf(uptake, at("uptake"), findings, (entry, place) =>
+    incorporationTime: lawOf(incorporationTime, at("incorporationTime"), findings, (entry, place) =>
       findings.quantity(entry?.time, "time", join(place, "time"), aboveZero),
     ),
     additions: additions && {
@@ -73,7 +77,7 @@ export function readColdBench(
     },
     stirring: stirring && readStirring(stirring, at("stirring"), findings),
     thickness: readThickness(thickness, at("thickness"), findings),
-    diameterDroplets: findings.optional(draft.droplets, "length", at("droplets"), aboveZero),
+    diameterDroplets: findings.optional(draft.dropletDiameter, "length", at("dropletDiameter"), aboveZero),
     interfacialTension: findings.optional(
       draft.interfacialTension,
       "surfaceTension",
@@ -82,26 +86,31 @@ export function readColdBench(
     ),
     shear: shear && {
       shearRate: findings.quantity(shear.rate, "shearRate", at("shear", "rate"), aboveZero),
-      viscosityOil: findings.quantity(shear.oilViscosity, "dynamicViscosity", at("shear", "oilViscosity"), aboveZero),
-      viscosityGel: findings.quantity(shear.gelViscosity, "dynamicViscosity", at("shear", "gelViscosity"), aboveZero),
+      viscosityOil: findings.quantity(shear.viscosityOil, "dynamicViscosity", at("shear", "viscosityOil"), aboveZero),
+      viscosityGel: findings.quantity(
+        shear.viscosityEmulsion,
+        "dynamicViscosity",
+        at("shear", "viscosityEmulsion"),
+        aboveZero,
+      ),
     },
     surfactant: surfactant && {
       material: surfactant.material ?? "",
       // One gram on so many square metres.
-      adsorption: 1e-3 / findings.quantity(surfactant.gramCovers, "area", at("surfactant", "gramCovers"), aboveZero),
+      adsorption: 1e-3 / findings.quantity(surfactant.areaPerGram, "area", at("surfactant", "areaPerGram"), aboveZero),
     },
     gelFormerIndex: draft.gelFormerIndex && readRefractiveIndex(draft.gelFormerIndex, at("gelFormerIndex"), findings),
     mismatchAllowed: draft.mismatchAllowed,
     waterActivity: draft.waterActivity,
     air: air && {
-      diameter: findings.quantity(air.bubbles, "length", at("air", "bubbles"), aboveZero),
+      diameter: findings.quantity(air.bubbleDiameter, "length", at("air", "bubbleDiameter"), aboveZero),
       viscosity: findings.quantity(air.viscosity, "dynamicViscosity", at("air", "viscosity"), aboveZero),
     },
   };
 }
 
 function readStirring(
-  { stirrer, diameter, gelFormer }: Draft<NonNullable<ColdBenchDocument["stirring"]>>,
+  { stirrer, diameter, gelFormer }: Draft<NonNullable<EmulsionDocument["stirring"]>>,
   path: string,
   findings: Findings,
 ): ColdBench["stirring"] {

@@ -8,7 +8,7 @@ import type { ExpectedGel } from "./plan.js";
 
 /** There is surfactant enough for the droplets that are made. */
 export function checkCoverage(job: Job, contents: readonly Content[], { diameter }: ExpectedGel): Check {
-  const { surfactant } = job.bench.coldRoute ?? {};
+  const { surfactant } = job.bench.emulsion ?? {};
   const check = { id: "surfactant-covers-droplets", source: `area per gram from ${job.bench.source}` };
   const { oil } = phasesOfGel(job, contents);
   const density = densityOfPhase(oil, job.process.temperatureRoom);

@@ -7,21 +7,21 @@ import { densityOfPhase, oilFractionOf, phasesOfGel } from "./phases.js";
 import type { ColdMoment } from "./run.js";
 
 /** The oil stays below what inverted in trials; where packing begins is said beside it. */
-export function checkCeiling(job: Job, contents: readonly Content[]): Check {
+export function checkMaximumOilFraction(job: Job, contents: readonly Content[]): Check {
   const oil = oilFractionOf(phasesOfGel(job, contents), job.process.temperatureRoom);
   if (typeof oil === "string")
     return {
-      id: "oil-fraction-ceiling",
+      id: "maximum-oil-fraction",
       verdict: "not known",
       statement: `The volume fraction of oil is not known: ${oil}.`,
       value: "not known",
       limit: "not known",
       source: job.bench.source,
     };
-  const { ceiling } = job.bench.coldRoute ?? {};
+  const { volumeFractionOilMax } = job.bench.emulsion ?? {};
   const check = checkOilFraction({
     volumeFractionOil: oil,
-    ...(ceiling !== undefined && { ceiling }),
+    ...(volumeFractionOilMax !== undefined && { volumeFractionOilMax }),
     source: job.bench.source,
   });
   const { aboveClosest } = packingOf({ volumeFractionOil: oil });
@@ -58,27 +58,21 @@ export function checkShares(moments: readonly ColdMoment[], job: Job): readonly 
           limit: "tried at the bench",
         },
       ];
-    const nearest = added.rows.reduce((least, row) => (roomOf(row) < roomOf(least) ? row : least));
+    const nearest = added.rows.reduce((min, row) => (roomOf(row) < roomOf(min) ? row : min));
     return [
       {
         ...check,
         verdict: "met",
         statement: `Phase ${step.phase} goes in in ${added.rows.length} additions, none larger than what the bench took up at once.`,
         value: `first ${say.kilograms(first.mass)}, largest ${say.kilograms(Math.max(...added.rows.map(({ mass }) => mass)))}`,
-        limit: `the nearest: ${say.percent(nearest.share ?? 0)} of what is in the vessel, of ${say.percent(nearest.shareGreatest ?? 0)}`,
+        limit: `the nearest: ${say.percent(nearest.share ?? 0)} of what is in the vessel, of ${say.percent(nearest.shareMax ?? 0)}`,
       },
     ];
   });
 }
 
-function roomOf({
-  share = 0,
-  shareGreatest = 1,
-}: {
-  readonly share?: number;
-  readonly shareGreatest?: number;
-}): number {
-  return 1 - share / shareGreatest;
+function roomOf({ share = 0, shareMax = 1 }: { readonly share?: number; readonly shareMax?: number }): number {
+  return 1 - share / shareMax;
 }
 
 /** The gel former alone covers the impeller: the first oil goes into that and nothing else. */
@@ -87,7 +81,7 @@ export function checkCoversImpeller(moments: readonly ColdMoment[], { vessel, pr
   if (!first) return [];
   const check = {
     id: "gel-former-covers-impeller",
-    limit: `at least ${say.litres(vessel.volumeLeast)}`,
+    limit: `at least ${say.litres(vessel.volumeMin)}`,
     source: `stated for the ${vessel.name}`,
   };
   const density = densityOfPhase(first.before.contents, process.temperatureRoom);
@@ -101,7 +95,7 @@ export function checkCoversImpeller(moments: readonly ColdMoment[], { vessel, pr
       },
     ];
   const volume = massOf(first.before.contents) / density;
-  const met = volume >= vessel.volumeLeast;
+  const met = volume >= vessel.volumeMin;
   return [
     {
       ...check,

@@ -1,14 +1,14 @@
 import type { Check } from "../../formula/index.js";
 import { checkRatio, checkWaterActivity, waterActivity } from "../../gel/index.js";
 import { attempt } from "../attempt.js";
-import { checkHeld } from "../check-held.js";
+import { checkSuspended } from "../check-suspended.js";
 import type { Job } from "../job.js";
 import { type Content, massOf } from "../moment.js";
 import type { Plan } from "../plan.js";
 import type { Turning } from "../turning.js";
 import { checkAir } from "./air.js";
 import { checkCoverage } from "./check-coverage.js";
-import { checkCeiling, checkCoversImpeller, checkShares } from "./check-oil.js";
+import { checkCoversImpeller, checkMaximumOilFraction, checkShares } from "./check-oil.js";
 import { checkClarity } from "./clarity.js";
 import { isGlycerin, isWater, phasesOfGel } from "./phases.js";
 import type { ExpectedGel } from "./plan.js";
@@ -25,13 +25,13 @@ export function coldChecksOf(
   const contents = gelOf(moments);
   return [
     ...checkRatioOfPhases(job, contents),
-    checkCeiling(job, contents),
+    checkMaximumOilFraction(job, contents),
     ...checkShares(moments, job),
     ...checkCoversImpeller(moments, job),
     ...coldStirringChecks(turns, job),
     ...checkClarity(job, contents, whenMatched(moments)),
     checkCoverage(job, contents, expected),
-    ...checkParticlesHeld(job, moments, expected),
+    ...checkParticlesSuspended(job, moments, expected),
     ...checkAir(moments, turns, job, expected),
     ...checkWater(job, contents),
   ];
@@ -57,14 +57,14 @@ function checkRatioOfPhases(job: Job, contents: readonly Content[]): readonly Ch
 }
 
 /** Whether the gel holds its particles: by the yield stress that was measured, else by theory. */
-function checkParticlesHeld(job: Job, moments: readonly ColdMoment[], expected: ExpectedGel): readonly Check[] {
+function checkParticlesSuspended(job: Job, moments: readonly ColdMoment[], expected: ExpectedGel): readonly Check[] {
   const held = heldBy(expected, job);
   return moments.flatMap(({ step, before, after }) =>
     step.do === "add" || step.do === "charge"
       ? after.contents
           .slice(before.contents.length)
           .flatMap(({ material }) =>
-            material.particle ? [checkHeld(material, material.particle, gelOf(moments), job, held)] : [],
+            material.particle ? [checkSuspended(material, material.particle, gelOf(moments), job, held)] : [],
           )
       : [],
   );
@@ -73,7 +73,7 @@ function checkParticlesHeld(job: Job, moments: readonly ColdMoment[], expected: 
 function heldBy({ yieldStress, yieldStressByTheory }: ExpectedGel, { bench }: Job): Plan["yieldStress"] {
   const value = yieldStress ?? yieldStressByTheory;
   const from = yieldStress === undefined ? "of packed droplets, Princen and Kiss 1989" : `stated, ${bench.source}`;
-  return value === undefined ? undefined : { value, least: value, greatest: value, from };
+  return value === undefined ? undefined : { value, min: value, max: value, from };
 }
 
 /** Water activity of the gel former: reported beside the caution, never in place of a test. */
@@ -85,8 +85,8 @@ function checkWater(job: Job, contents: readonly Content[]): readonly Check[] {
     0,
   );
   if (water === 0) return [];
-  const { waterActivity: measured } = job.bench.coldRoute ?? {};
-  if (measured !== undefined) return [checkWaterActivity({ least: measured, source: `measured, ${job.bench.source}` })];
+  const { waterActivity: measured } = job.bench.emulsion ?? {};
+  if (measured !== undefined) return [checkWaterActivity({ min: measured, source: `measured, ${job.bench.source}` })];
   const glycerin = massOf(gelFormer.filter(isGlycerin));
   return attempt(
     () => {
@@ -96,8 +96,8 @@ function checkWater(job: Job, contents: readonly Content[]): readonly Check[] {
       });
       return [
         checkWaterActivity({
-          least: Math.min(norrish, wilson),
-          greatest: Math.max(norrish, wilson),
+          min: Math.min(norrish, wilson),
+          max: Math.max(norrish, wilson),
           source: "glycerin and water by Norrish's law and by that of Zhang, Grace and Sun",
         }),
       ];

@@ -1,5 +1,5 @@
-import { type Check, type IndexReading, refractiveIndexOfMixture } from "../../formula/index.js";
-import { glycerinToMatch, refractiveIndexGlycerinWater } from "../../gel/index.js";
+import { type Check, type RefractiveIndex, refractiveIndexOfMixture } from "../../formula/index.js";
+import { glycerinForIndexMatch, refractiveIndexGlycerinWater } from "../../gel/index.js";
 import { densityAt } from "../../laws/index.js";
 import { attempt } from "../attempt.js";
 import type { Job } from "../job.js";
@@ -17,7 +17,7 @@ const asWarm = 0.5;
 export function checkClarity(job: Job, contents: readonly Content[], inVessel: number | undefined): readonly Check[] {
   const phases = phasesOfGel(job, contents);
   const { temperatureRoom: room } = job.process;
-  const { mismatchAllowed, gelFormerIndex } = job.bench.coldRoute ?? {};
+  const { mismatchAllowed, gelFormerIndex } = job.bench.emulsion ?? {};
   const check = {
     id: "clarity-match",
     limit: mismatchAllowed === undefined ? "not stated" : `within ${mismatchAllowed} of one another`,
@@ -81,14 +81,14 @@ interface Indices {
 }
 
 /** Indices of both phases at a temperature, or what is missing. */
-function indicesAt(phases: GelPhases, measured: IndexReading | undefined, temperature: number): Indices | string {
+function indicesAt(phases: GelPhases, measured: RefractiveIndex | undefined, temperature: number): Indices | string {
   const gelFormer = measured ? indexAt(measured, temperature, "the gel former") : indexOfGelFormer(phases, temperature);
   const oil = indexOfOil(phases, temperature);
   if (typeof gelFormer === "string") return gelFormer;
   return typeof oil === "string" ? oil : { gelFormer, oil };
 }
 
-function indexAt(reading: IndexReading, room: number, whose: string): number | string {
+function indexAt(reading: RefractiveIndex, room: number, whose: string): number | string {
   const apart = room - reading.temperature;
   if (apart === 0) return reading.refractiveIndex;
   if (reading.perKelvin === undefined) return `the index of ${whose} was read at ${say.celsius(reading.temperature)}`;
@@ -167,7 +167,7 @@ function remedyOf(phases: GelPhases, oil: number, room: number, mismatch: number
         };
   return attempt(
     () => {
-      const match = glycerinToMatch({
+      const match = glycerinForIndexMatch({
         oil: { refractiveIndex: oil, temperature: room },
         temperature: room,
         mismatch,

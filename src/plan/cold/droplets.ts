@@ -1,5 +1,5 @@
 import { CalculationError } from "../../error.js";
-import { dropletsInShear, modulusOfDroplets, yieldStressOfDroplets } from "../../gel/index.js";
+import { dropletDiameterInShear, modulusOfDroplets, yieldStressOfDroplets } from "../../gel/index.js";
 import { gelAlongAdditions } from "../../mixing/index.js";
 import type { Job } from "../job.js";
 import type { Content } from "../moment.js";
@@ -17,7 +17,7 @@ export function expectedGel(job: Job, contents: readonly Content[], held: Plan["
   if (typeof oil === "string") return { notKnown: [`oil by volume: ${oil}`] };
   const notKnown: string[] = [];
   const droplets = dropletsOf(job, oil, notKnown);
-  const { interfacialTension } = job.bench.coldRoute ?? {};
+  const { interfacialTension } = job.bench.emulsion ?? {};
   const figures = { volumeFractionOil: oil, ...droplets };
   if (!droplets || interfacialTension === undefined) {
     notKnown.push(`strength by theory: ${droplets ? "no interfacial tension" : "no size of the droplets"}`);
@@ -41,7 +41,7 @@ function dropletsOf(
   oil: number,
   notKnown: string[],
 ): Pick<Required<ExpectedGel>, "diameter" | "diameterFrom"> | undefined {
-  const { diameterDroplets, shear, interfacialTension } = bench.coldRoute ?? {};
+  const { diameterDroplets, shear, interfacialTension } = bench.emulsion ?? {};
   if (diameterDroplets !== undefined) return { diameter: diameterDroplets, diameterFrom: "measured at the bench" };
   if (!shear || interfacialTension === undefined) {
     notKnown.push(`droplets: ${shear ? "no interfacial tension" : "neither measured, nor a shear stated"}`);
@@ -50,7 +50,7 @@ function dropletsOf(
   const { shearRate, viscosityOil, viscosityGel } = shear;
   const diameter = attempt(
     () =>
-      dropletsInShear({
+      dropletDiameterInShear({
         viscosityOil,
         viscosityGelFormer: viscosityGel,
         viscosityEmulsion: viscosityGel,
@@ -67,7 +67,7 @@ function dropletsOf(
 
 /** The yield stress as measured on this gel, or between readings at other oil fractions. */
 function measured({ bench }: Job, oil: number, held: Plan["yieldStress"]): Pick<ExpectedGel, "yieldStress"> {
-  const readings = bench.coldRoute?.thickness.yieldStress ?? [];
+  const readings = bench.emulsion?.thickness.yieldStress ?? [];
   const [between] =
     readings.length > 1 ? gelAlongAdditions({ additions: [{ volumeFractionOil: oil }], yieldStress: readings }) : [];
   const yieldStress = held?.value ?? between?.yieldStress;

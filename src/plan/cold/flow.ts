@@ -12,7 +12,7 @@ const packed = 0.64;
 
 /** The flow curve of what is in the vessel on the cold route, by the bench's readings along the way; or what is missing for it. */
 export function flowCurveOf(job: Job, contents: readonly Content[]): FlowCurve | string {
-  const { shearRate, viscosity = [], flowIndex = [], yieldStress = [] } = job.bench.coldRoute?.thickness ?? {};
+  const { shearRate, viscosity = [], flowIndex = [], yieldStress = [] } = job.bench.emulsion?.thickness ?? {};
   if (viscosity.length < 2) return "the bench does not say how thick the gel is on its way";
   if (shearRate === undefined) return "the bench does not say at what shear rate its viscosities were read";
   if (flowIndex.length < 2) return "the bench does not say how the gel thins under shear (flowIndex)";

@@ -18,8 +18,8 @@ export function inTheRoom(contents: readonly Content[], room: number): readonly 
   return contents.map((content) => {
     const { specificHeat: law } = content.material;
     if (law?.law !== "polynomial") return content;
-    const { temperatureLeast = room, temperatureGreatest = room } = law;
-    if (room < temperatureLeast - near || room > temperatureGreatest + near) return content;
+    const { temperatureMin = room, temperatureMax = room } = law;
+    if (room < temperatureMin - near || room > temperatureMax + near) return content;
     const specificHeat = specificHeatAt({ law, temperature: room, beyond: "extend" });
     return { ...content, material: { ...content.material, specificHeat: { law: "constant", specificHeat } } };
   });

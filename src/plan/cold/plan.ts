@@ -8,7 +8,7 @@ export interface ColdAddition {
   /** As a share of what is in the vessel [0 to 1]; not of a stream. */
   readonly share?: number;
   /** The most that the bench took up at once there [0 to 1]; not of a stream. */
-  readonly shareGreatest?: number;
+  readonly shareMax?: number;
   /** Feed rate of a stream [kg/s]. */
   readonly rate?: number;
   /** Then in the vessel [kg]. */
@@ -44,15 +44,15 @@ export interface ColdAdditions {
   /** What is kept from the bench while an addition is taken up. */
   readonly keeps: AddStep["keeps"];
   /** The factor that this puts on its times, from the first addition to the last; left out where not known. */
-  readonly uptakeFactor?: { readonly first: number; readonly last: number };
+  readonly incorporationTimeFactor?: { readonly first: number; readonly last: number };
   /** What the operator sees before the next addition. */
-  readonly before: string;
+  readonly proceedWhen: string;
   /** Smallest step of an addition [kg]. */
   readonly increment: number;
   /** Of the stirrer meanwhile [rev/s]; left out where nothing says that it turns. */
   readonly speed?: number;
   /** The most that pump or hand delivers [kg/s], where it is stated. */
-  readonly rateGreatest?: number;
+  readonly rateMax?: number;
   /** Shear rate of the viscosities [1/s], where the bench states it. */
   readonly shearRate?: number;
   readonly rows: readonly ColdAddition[];
@@ -80,9 +80,9 @@ export interface ExpectedGel {
 /** How warm the gel gets by being stirred. */
 export interface ColdWarming {
   /** The warmest that it is in the vessel [°C]; left out where not known. */
-  readonly temperatureHighest?: number;
+  readonly temperatureMax?: number;
   /** Steps whose heat of stirring is left out of that, and why. */
-  readonly leftOut: readonly { readonly step: number; readonly why: string }[];
+  readonly leftOut: readonly { readonly step: number; readonly reason: string }[];
   /** How heat leaves the vessel meanwhile. */
   readonly loss: string;
 }

@@ -106,20 +106,20 @@ function heatIn(
     return `; temperature not known: ${timesNotKnown ? "its times are not known" : before.temperature === undefined ? "the temperature before is not known" : "a law ends on the way"}`;
   if (typeof unknown?.stirred === "string")
     return `; heat of stirring left out in ${turns.length - powers.length} of them, ${unknown.stirred}`;
-  const [least, most] = [Math.min(...powers), Math.max(...powers)].map(say.watts);
-  return `; heat of stirring included, ${least} to ${most}, cooling by ${job.vessel.loss?.from}`;
+  const [min, max] = [Math.min(...powers), Math.max(...powers)].map(say.watts);
+  return `; heat of stirring included, ${min} to ${max}, cooling by ${job.vessel.loss?.from}`;
 }
 
-function lawOf({ form, keeps, uptakeFactor, timesNotKnown, rows }: AddedOil): string {
+function lawOf({ form, keeps, incorporationTimeFactor, timesNotKnown, rows }: AddedOil): string {
   const shares = form === "as at the bench" ? "the bench's own additions" : "the shares of the bench";
   if (timesNotKnown) return `${shares}; times not known: ${timesNotKnown}`;
   const kept = {
     time: "the same time",
     revolutions: "the same revolutions",
-    "way of the tip": "the same way of the tip",
+    "tip travel": "the same way of the tip",
     "energy per volume": "the same energy per volume",
     strain: "the same strain",
   };
   const many = form === "stream" ? "a stream" : `${rows.length} additions`;
-  return `${many} by ${shares}; uptake as at the bench, ${kept[keeps]}${say.times(uptakeFactor)}`;
+  return `${many} by ${shares}; uptake as at the bench, ${kept[keeps]}${say.times(incorporationTimeFactor)}`;
 }

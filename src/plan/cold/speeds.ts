@@ -15,7 +15,7 @@ const criteria: readonly ScaleCriterion[] = ["tip-speed", "shear-rate", "power-p
 
 /** What the bench's stirrer does in the gel with all of its oil in, what this one does, and at what speed it would repeat the bench; undefined where nobody told how the bench was stirred. */
 export function speedsOf(moments: readonly ColdMoment[], job: Job): ColdSpeeds | undefined {
-  const { stirring } = job.bench.coldRoute ?? {};
+  const { stirring } = job.bench.emulsion ?? {};
   const { stirrer } = job.vessel;
   const last = moments.filter(({ step }) => step.do === "add").at(-1);
   if (!stirring || !stirrer || !last) return undefined;
@@ -53,7 +53,7 @@ export function speedsOf(moments: readonly ColdMoment[], job: Job): ColdSpeeds |
       });
       const asPlanned = {
         ...here,
-        tipSpeed: tipSpeed({ diameterImpeller: stirrer.diameter, speed }),
+        tipSpeed: tipSpeed({ impeller: stirrer, speed }),
         powerPerVolume: powerPerVolumeOf(here, contents),
       };
       const rows: readonly ColdSpeed[] = [

@@ -1,5 +1,5 @@
 import { aboveZero, type Draft, type Findings, join } from "../../formula/document.js";
-import type { ScheduleForm, UptakeScale } from "../../mixing/index.js";
+import type { IncorporationTimeScale, ScheduleForm } from "../../mixing/index.js";
 import type { Step } from "../job.js";
 import type { StepDocument } from "../types.js";
 import type { ColdStepDocument } from "./types.js";
@@ -10,15 +10,15 @@ export interface AddStep {
   readonly phase: string;
   /** Left out, the bench decides. */
   readonly additions?: ScheduleForm | "as at the bench" | "stream" | undefined;
-  readonly keeps: UptakeScale["keeps"];
+  readonly keeps: IncorporationTimeScale["keeps"];
   /** Speed of the stirrer [rev/s]. */
   readonly speed?: number | undefined;
   /** The most that the pump delivers [kg/s]. */
-  readonly rateGreatest?: number | undefined;
+  readonly rateMax?: number | undefined;
   /** Smallest step of an addition [kg]. */
   readonly increment?: number | undefined;
   /** What is seen before the next addition. */
-  readonly before: string;
+  readonly proceedWhen: string;
   readonly note?: string | undefined;
 }
 
@@ -45,7 +45,7 @@ export function readColdStep(draft: Draft<ColdStepDocument>, path: string, findi
     findings.optional(text, "rotationalSpeed", join(path, "speed"), aboveZero);
   switch (draft.do) {
     case "add": {
-      const { phase = "", additions, keeps = "time", pump, before = taken } = draft;
+      const { phase = "", additions, keeps = "time", pump, proceedWhen = taken } = draft;
       const mass = findings.optional(pump?.mass, "mass", join(join(path, "pump"), "mass"), aboveZero);
       const duration = findings.optional(pump?.in, "time", join(join(path, "pump"), "in"), aboveZero);
       return {
@@ -54,10 +54,10 @@ export function readColdStep(draft: Draft<ColdStepDocument>, path: string, findi
         phase,
         additions,
         keeps,
-        before,
+        proceedWhen,
         speed: speed(draft.speed),
-        rateGreatest: mass === undefined || duration === undefined ? undefined : mass / duration,
-        increment: findings.optional(draft.readTo, "mass", join(path, "readTo"), aboveZero),
+        rateMax: mass === undefined || duration === undefined ? undefined : mass / duration,
+        increment: findings.optional(draft.increment, "mass", join(path, "increment"), aboveZero),
       };
     }
     case "match clarity":

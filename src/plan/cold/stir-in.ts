@@ -1,4 +1,4 @@
-import { vesselLeg } from "../../heat/index.js";
+import { vesselSegment } from "../../heat/index.js";
 import { attempt } from "../attempt.js";
 import type { Job } from "../job.js";
 import { type Content, portionOf, type State } from "../moment.js";
@@ -65,10 +65,10 @@ export function stirIn(
 function stirredFor(duration: number | undefined, state: State, power: number, job: Job): number | undefined {
   if (power === 0 && state.temperature === job.process.temperatureRoom) return state.temperature;
   if (duration === undefined) return undefined;
-  const vessel = vesselOf(state, job, { supply: "power", power });
+  const vessel = vesselOf(state, job, { kind: "power", power });
   if (typeof vessel === "string" || duration === 0) return state.temperature;
   return attempt(
-    () => vesselLeg({ ...vessel, duration }).temperatureEnd,
+    () => vesselSegment({ ...vessel, duration }).temperatureEnd,
     () => undefined,
   );
 }

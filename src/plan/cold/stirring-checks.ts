@@ -1,5 +1,5 @@
 import type { Check } from "../../formula/index.js";
-import { checkLeastVolume } from "../checks/least-volume.js";
+import { checkMinimumVolume } from "../checks/minimum-volume.js";
 import { checkMotor } from "../checks/motor.js";
 import { checkCovered, checkVortex } from "../checks/stirrer-level.js";
 import { checkEven } from "../checks/stirring.js";
@@ -17,13 +17,13 @@ export function coldStirringChecks(turns: readonly Turning[], job: Job): readonl
     ...checkWallMoves(turns, stirrer, job),
     ...checkMotor(turns, stirrer),
     ...checkCovered(turns, stirrer, job),
-    ...checkLeastVolume(stirrer, job),
+    ...checkMinimumVolume(stirrer, job),
     ...checkVortex(turns, stirrer, job),
   ];
 }
 
 /** How far the stirrer moves a gel with a yield stress in one step: the least over its additions; undefined where it has none. */
-export function leastMoved(
+export function movedMin(
   turns: readonly Turning[],
   step: number,
   stirrer: Stirrer,
@@ -35,7 +35,7 @@ export function leastMoved(
     return [{ where, ...movedBy(stirrer, { ...stirred, yieldStress }, job.vessel) }];
   });
   return moved.reduce<(typeof moved)[number] | undefined>(
-    (least, one) => (least && least.diameter <= one.diameter ? least : one),
+    (min, one) => (min && min.diameter <= one.diameter ? min : one),
     undefined,
   );
 }
@@ -44,17 +44,17 @@ export function leastMoved(
 function checkWallMoves(turns: readonly Turning[], stirrer: Stirrer, job: Job): readonly Check[] {
   if (stirrer.byHand) return [];
   // Without readings of a yield stress the gel counts as without one.
-  const yields = (job.bench.coldRoute?.thickness.yieldStress ?? []).length > 1;
+  const yields = (job.bench.emulsion?.thickness.yieldStress ?? []).length > 1;
   const steps = [...new Set(turns.map(({ number }) => number))];
   return steps.flatMap((step): readonly Check[] => {
-    const least = leastMoved(turns, step, stirrer, job);
+    const min = movedMin(turns, step, stirrer, job);
     const check = {
-      id: `wall-moves:${step}`,
+      id: `gel-moves-at-wall:${step}`,
       limit: `${say.millimetres(job.vessel.diameter)}, the vessel's diameter`,
       source: `cavern of Elson and others 1986 (from memory); flow curves from ${job.bench.source}`,
     };
     const unseen = yields && turns.find(({ number, stirred }) => number === step && typeof stirred === "string");
-    if (unseen && least?.reachesWall !== false)
+    if (unseen && min?.reachesWall !== false)
       return [
         {
           ...check,
@@ -63,15 +63,15 @@ function checkWallMoves(turns: readonly Turning[], stirrer: Stirrer, job: Job): 
           value: "not known",
         },
       ];
-    if (!least) return [];
+    if (!min) return [];
     return [
       {
         ...check,
-        verdict: least.reachesWall ? "met" : "not met",
-        statement: least.reachesWall
+        verdict: min.reachesWall ? "met" : "not met",
+        statement: min.reachesWall
           ? `The gel moves as far as the wall all through step ${step}.`
-          : `In ${least.where} the gel stands still at the wall: what is there takes up no oil and lets no air go. Stir faster, take a wider stirrer or one that follows the wall, or bring the wall's gel in by hand with the stirrer off.`,
-        value: say.moved(least, least.where),
+          : `In ${min.where} the gel stands still at the wall: what is there takes up no oil and lets no air go. Stir faster, take a wider stirrer or one that follows the wall, or bring the wall's gel in by hand with the stirrer off.`,
+        value: say.moved(min, min.where),
       },
     ];
   });

@@ -33,7 +33,7 @@ export function coldTimelineOf(
       ...(typeof oil === "number" && { volumeFractionOil: oil }),
       // Of a step with additions, what the last of them asks of the stirrer.
       stirring: stirringIn(turns.filter(({ number }) => number === i + 1).at(-1)),
-      law,
+      basis: law,
       note: step.note,
     };
   });

@@ -14,12 +14,12 @@ export function warmingOf(moments: readonly ColdMoment[], turns: readonly Turnin
   const leftOut = moments.flatMap(({ after }, i) => {
     const unknown = turns.find(({ number, stirred }) => number === i + 1 && typeof stirred === "string")?.stirred;
     const parts = turns.some(({ number }) => number === i + 1) ? partsOf(after.contents, after.molten) : undefined;
-    const why = typeof parts === "string" ? parts : unknown;
-    return typeof why === "string" ? [{ step: i + 1, why }] : [];
+    const reason = typeof parts === "string" ? parts : unknown;
+    return typeof reason === "string" ? [{ step: i + 1, reason }] : [];
   });
   return {
     ...(temperatures.every((temperature) => temperature !== undefined) && {
-      temperatureHighest: Math.max(job.process.temperatureRoom, ...(temperatures as readonly number[])),
+      temperatureMax: Math.max(job.process.temperatureRoom, ...(temperatures as readonly number[])),
     }),
     leftOut,
     loss: job.vessel.loss?.from ?? "",

@@ -1,4 +1,4 @@
-import { mixingTemperatureByLaw } from "../../heat/index.js";
+import { mixingTemperature } from "../../heat/index.js";
 import { attempt } from "../attempt.js";
 import type { Job, Step } from "../job.js";
 import type { Content, State } from "../moment.js";
@@ -44,7 +44,7 @@ export function meet(
   return attempt(
     () => {
       return {
-        temperature: mixingTemperatureByLaw({ charges }),
+        temperature: mixingTemperature({ charges }),
         law: `mixing temperature, ${vessel.wall ? "vessel wall included" : "vessel wall left out"}, no loss while pouring`,
       };
     },

@@ -1,4 +1,4 @@
-import { jacketConductance, type Supply, vesselLeg } from "../../heat/index.js";
+import { type HeatSource, jacketConductance, vesselSegment } from "../../heat/index.js";
 import { type HeatLossLaw, temperatureAtViscosity } from "../../laws/index.js";
 import { attempt } from "../attempt.js";
 import { jacketConducts } from "../jacket-wall.js";
@@ -6,7 +6,7 @@ import type { Job, Step } from "../job.js";
 import { phasesOf, type State } from "../moment.js";
 import { speedIn } from "../stirring.js";
 import { readingsFor } from "../viscosity.js";
-import { noSupply, type Outcome, vesselOf } from "./outcome.js";
+import { noHeatSource, type Outcome, vesselOf } from "./outcome.js";
 import { withStirring } from "./stirred.js";
 
 type Cool = Extract<Step, { do: "cool" }>;
@@ -20,29 +20,29 @@ export function cool(state: State, step: Cool, job: Job): Outcome {
   if (temperature === undefined) return { law, obstacle };
   const prefix = law && `${law}; `;
   if (state.temperature !== undefined && state.temperature <= temperature)
-    return { temperature: state.temperature, duration: 0, law: `${prefix}already that cool`, stretches: [] };
+    return { temperature: state.temperature, duration: 0, law: `${prefix}already that cool`, segments: [] };
   const given = step.jacket
     ? throughJacket(state, temperature, job)
-    : { supply: noSupply, heatLoss: undefined, by: `cooling by ${job.vessel.loss?.from}` };
+    : { heatSource: noHeatSource, heatLoss: undefined, by: `cooling by ${job.vessel.loss?.from}` };
   if (typeof given === "string") return { temperature, law: `${prefix}duration not known: ${given}` };
-  const { supply, heatLoss, by } = given;
-  const vessel = vesselOf(state, job, supply, heatLoss);
+  const { heatSource, heatLoss, by } = given;
+  const vessel = vesselOf(state, job, heatSource, heatLoss);
   if (typeof vessel === "string") return { temperature, law: `${prefix}duration not known: ${vessel}` };
   const between = [vessel.temperatureStart, temperature] as const;
-  const stirred = withStirring(state, job, speedIn(step, job), supply, between);
-  const leg = {
+  const stirred = withStirring(state, job, speedIn(step, job), heatSource, between);
+  const segment = {
     ...vessel,
-    supply: stirred.supply,
-    kinks: [...vessel.kinks, ...stirred.kinks],
+    heatSource: stirred.heatSource,
+    breakpoints: [...vessel.breakpoints, ...stirred.breakpoints],
     temperatureEnd: temperature,
   };
   return attempt(
     () => {
       return {
         temperature,
-        duration: vesselLeg(leg).duration,
+        duration: vesselSegment(segment).duration,
         law: prefix + by + stirred.said,
-        stretches: [{ stretch: "vessel", ...leg }],
+        segments: [{ kind: "vessel", ...segment }],
       };
     },
     (refusal) => ({
@@ -52,12 +52,12 @@ export function cool(state: State, step: Cool, job: Job): Outcome {
   );
 }
 
-/** A jacket is a supply like a heater's, colder than the charge; a loss to the room that is not known helps nobody and is left out. */
+/** A jacket is a heat source like a heater's, colder than the charge; a loss to the room that is not known helps nobody and is left out. */
 function throughJacket(
   { contents, temperature }: State,
   temperatureEnd: number,
   job: Job,
-): { readonly supply: Supply; readonly heatLoss: HeatLossLaw; readonly by: string } | string {
+): { readonly heatSource: HeatSource; readonly heatLoss: HeatLossLaw; readonly by: string } | string {
   const { jacket, loss } = job.vessel;
   if (!jacket) return "no jacket is described";
   if (temperature === undefined) return "the temperature before is not known";
@@ -69,8 +69,8 @@ function throughJacket(
   const { conductance, from } = conducts;
   const room = loss ? `and ${loss.from}` : "the loss to the room left out";
   return {
-    supply: {
-      supply: "medium",
+    heatSource: {
+      kind: "medium",
       temperature: jacket.temperature,
       conductance: typeof conductance === "number" ? toInlet(conductance) : (at) => toInlet(conductance(at)),
     },

@@ -1,4 +1,4 @@
-import { type Supply, vesselLeg } from "../../heat/index.js";
+import { type HeatSource, vesselSegment } from "../../heat/index.js";
 import { attempt } from "../attempt.js";
 import { insideOf } from "../inside.js";
 import type { Job, Step } from "../job.js";
@@ -14,28 +14,28 @@ export function heat(state: State, step: Heat, job: Job): Outcome {
   const known = { temperature: step.temperature, onHeat: true };
   const { loss } = job.vessel;
   if (state.temperature !== undefined && state.temperature >= step.temperature)
-    return { temperature: state.temperature, onHeat: true, duration: 0, law: "already that warm", stretches: [] };
+    return { temperature: state.temperature, onHeat: true, duration: 0, law: "already that warm", segments: [] };
   const given = heaterOf(state, step.temperature, job);
   if (typeof given === "string") return { ...known, law: `duration not known: ${given}` };
-  const vessel = vesselOf(state, job, given.supply);
+  const vessel = vesselOf(state, job, given.heatSource);
   if (typeof vessel === "string") return { ...known, law: `duration not known: ${vessel}` };
   const between = [vessel.temperatureStart, step.temperature] as const;
-  const stirred = withStirring({ ...state, onHeat: true }, job, speedIn(step, job), vessel.supply, between);
-  const leg = {
+  const stirred = withStirring({ ...state, onHeat: true }, job, speedIn(step, job), vessel.heatSource, between);
+  const segment = {
     ...vessel,
-    supply: stirred.supply,
-    kinks: [...vessel.kinks, ...stirred.kinks],
+    heatSource: stirred.heatSource,
+    breakpoints: [...vessel.breakpoints, ...stirred.breakpoints],
     temperatureEnd: step.temperature,
   };
   return attempt(
     () => {
-      const { duration } = vesselLeg(leg);
-      const latent = vessel.kinks.length > 0 ? "; latent heat of what melts included" : "";
+      const { duration } = vesselSegment(segment);
+      const latent = vessel.breakpoints.length > 0 ? "; latent heat of what melts included" : "";
       return {
         ...known,
         duration,
         law: `${given.by} against ${loss?.from}${latent}${stirred.said}`,
-        stretches: [{ stretch: "vessel", ...leg }],
+        segments: [{ kind: "vessel", ...segment }],
       };
     },
     (refusal) => ({
@@ -51,22 +51,21 @@ function heaterOf(
   { contents, temperature = Number.NaN }: State,
   temperatureEnd: number,
   job: Job,
-): { readonly supply: Supply | undefined; readonly by: string } | string {
+): { readonly heatSource: HeatSource | undefined; readonly by: string } | string {
   const { heater, heatedWall } = job.vessel;
-  if (!heater) return { supply: undefined, by: "" };
-  const { power, temperatureHighest } = heater;
-  if (temperatureHighest === undefined || !heatedWall)
-    return { supply: { supply: "power", power }, by: "constant heater power" };
+  if (!heater) return { heatSource: undefined, by: "" };
+  const { power, temperatureMax } = heater;
+  if (temperatureMax === undefined || !heatedWall)
+    return { heatSource: { kind: "power", power }, by: "constant heater power" };
   const inside = insideOf(job, heatedWall, contents, [temperature, temperatureEnd], "heating");
   if (typeof inside === "string") return `how heat passes from the heater, ${inside}`;
   const { area } = heatedWall;
   return {
-    supply: {
-      supply: "medium",
-      temperature: temperatureHighest,
-      conductance:
-        inside.stated === undefined ? (at) => area * inside.at(at, temperatureHighest) : area * inside.stated,
-      powerMost: power,
+    heatSource: {
+      kind: "medium",
+      temperature: temperatureMax,
+      conductance: inside.stated === undefined ? (at) => area * inside.at(at, temperatureMax) : area * inside.stated,
+      powerMax: power,
     },
     by: `heater limited by its temperature${inside.stated === undefined ? `, ${inside.from},` : ""}`,
   };

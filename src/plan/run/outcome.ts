@@ -1,9 +1,9 @@
 import {
+  type HeatedVessel,
+  type HeatSource,
+  heatCapacityBreakpoints,
   heatCapacityFunction,
-  heatCapacityKinks,
-  type Stretch,
-  type SuppliedVessel,
-  type Supply,
+  type Segment,
 } from "../../heat/index.js";
 import type { HeatLossLaw } from "../../laws/index.js";
 import type { Job } from "../job.js";
@@ -18,18 +18,18 @@ export interface Outcome {
   readonly onHeat?: boolean | undefined;
   readonly law: string;
   readonly obstacle?: string | undefined;
-  readonly stretches?: readonly Stretch[] | undefined;
+  readonly segments?: readonly Segment[] | undefined;
 }
 
 /** The vessel with its charge as the kernels take it, or what is missing for that. */
 export function vesselOf(
   { contents, temperature, molten }: State,
   { vessel, process }: Job,
-  supply: Supply | undefined,
+  heatSource: HeatSource | undefined,
   heatLoss: HeatLossLaw | undefined = vessel.loss?.law,
-): (SuppliedVessel & { readonly kinks: readonly number[] }) | string {
+): (HeatedVessel & { readonly breakpoints: readonly number[] }) | string {
   if (temperature === undefined) return "the temperature before is not known";
-  if (!supply) return "no heater";
+  if (!heatSource) return "no heater";
   if (!heatLoss) return "no heat loss of the vessel";
   const parts = partsOf(contents, molten, vessel.wall);
   if (typeof parts === "string") return parts;
@@ -37,18 +37,18 @@ export function vesselOf(
     temperatureStart: temperature,
     temperatureAmbient: process.temperatureRoom,
     heatCapacity: heatCapacityFunction({ parts }),
-    kinks: heatCapacityKinks({ parts }),
+    breakpoints: heatCapacityBreakpoints({ parts }),
     heatLoss,
-    supply,
+    heatSource,
   };
 }
 
-/** A supply that gives nothing: the vessel is left to itself. */
-export const noSupply: Supply = { supply: "power", power: 0 };
+/** A heat source that gives nothing: the vessel is left to itself. */
+export const noHeatSource: HeatSource = { kind: "power", power: 0 };
 
 /** A hold at one temperature, or nothing where that is not known. */
-export function held(temperature: number | undefined, duration: number): Outcome["stretches"] {
+export function held(temperature: number | undefined, duration: number): Outcome["segments"] {
   return temperature === undefined
     ? undefined
-    : [{ stretch: "ramp", temperatureStart: temperature, temperatureEnd: temperature, duration }];
+    : [{ kind: "ramp", temperatureStart: temperature, temperatureEnd: temperature, duration }];
 }

@@ -16,7 +16,7 @@ export function runSteps(job: Job, charge: readonly Content[], scaled: ScaledBat
   return steps.map((step): Moment<Step> => {
     const before = state;
     const outcome = outcomeOf(step, before, job, charge, scaled);
-    const { law, obstacle, stretches, duration, temperature, contents, onHeat } = outcome;
+    const { law, obstacle, segments, duration, temperature, contents, onHeat } = outcome;
     const after = {
       contents: contents ?? before.contents,
       onHeat: onHeat ?? before.onHeat,
@@ -24,7 +24,7 @@ export function runSteps(job: Job, charge: readonly Content[], scaled: ScaledBat
       temperature,
     };
     state = { ...after, molten: moltenAfter(before.molten, after, job) };
-    return { step, before, after: state, law, obstacle, stretches };
+    return { step, before, after: state, law, obstacle, segments };
   });
 }
 
@@ -50,7 +50,7 @@ function outcomeOf(step: Step, state: State, job: Job, charge: readonly Content[
     case "heat":
       return heat(state, step, job);
     case "take off the heat":
-      return { duration: 0, temperature: state.temperature, onHeat: false, law: "no time of its own", stretches: [] };
+      return { duration: 0, temperature: state.temperature, onHeat: false, law: "no time of its own", segments: [] };
     case "cool":
       return cool(state, step, job);
     case "hold":

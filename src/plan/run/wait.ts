@@ -1,10 +1,10 @@
 import type { ScaledBatch } from "../../batch/index.js";
-import { type SuppliedVessel, vesselLeg } from "../../heat/index.js";
+import { type HeatedVessel, vesselSegment } from "../../heat/index.js";
 import { attempt } from "../attempt.js";
 import type { Job } from "../job.js";
 import type { State } from "../moment.js";
 import { packCooling, temperatureInPack } from "../pack.js";
-import { held, noSupply, type Outcome, vesselOf } from "./outcome.js";
+import { held, noHeatSource, type Outcome, vesselOf } from "./outcome.js";
 import { withStirring } from "./stirred.js";
 
 /** The vessel stands or is stirred for a while: on the heat it is held, off it it cools, against what stirring gives. */
@@ -16,17 +16,17 @@ export function wait(state: State, duration: number, job: Job, speed?: number): 
       duration,
       temperature,
       law: "held by the heater; duration as written",
-      stretches: held(temperature, duration),
+      segments: held(temperature, duration),
     };
   if (temperature === undefined) return { duration, law: "not known: the temperature before is not known" };
   const asWritten = (said = ""): Outcome => ({
     duration,
     temperature,
     law: `duration as written${said}`,
-    stretches: held(temperature, duration),
+    segments: held(temperature, duration),
   });
   if (duration === 0 || (atRoom && speed === undefined)) return asWritten();
-  const vessel = vesselOf(state, job, noSupply);
+  const vessel = vesselOf(state, job, noHeatSource);
   if (typeof vessel === "string")
     return atRoom
       ? asWritten(`; heat of stirring left out, ${vessel}`)
@@ -34,19 +34,23 @@ export function wait(state: State, duration: number, job: Job, speed?: number): 
   return attempt(
     () => {
       // Left to itself it would get this cool: no cooler with what stirring gives.
-      const still = atRoom ? temperature : vesselLeg({ ...vessel, duration }).temperatureEnd;
-      const { supply, kinks, said } = withStirring(state, job, speed, noSupply, [temperature, still]);
-      if (atRoom && supply === noSupply) return asWritten(said);
-      const stirred = { ...vessel, supply, kinks: [...vessel.kinks, ...kinks] };
-      const leg = { ...stirred, duration };
-      const temperatureEnd = supply === noSupply ? still : vesselLeg(leg).temperatureEnd;
+      const still = atRoom ? temperature : vesselSegment({ ...vessel, duration }).temperatureEnd;
+      const { heatSource, breakpoints, said } = withStirring(state, job, speed, noHeatSource, [temperature, still]);
+      if (atRoom && heatSource === noHeatSource) return asWritten(said);
+      const stirred = { ...vessel, heatSource, breakpoints: [...vessel.breakpoints, ...breakpoints] };
+      const segment = { ...stirred, duration };
+      const temperatureEnd = heatSource === noHeatSource ? still : vesselSegment(segment).temperatureEnd;
       return {
         duration,
         temperature: temperatureEnd,
         law: `cooling by ${job.vessel.loss?.from}${said}; duration as written`,
         // What is stirred comes to rest above the room, where no temperature tells the time.
-        stretches: [
-          { stretch: "vessel", ...stirred, ...(supply === noSupply ? endOf(leg, temperatureEnd) : { duration }) },
+        segments: [
+          {
+            kind: "vessel",
+            ...stirred,
+            ...(heatSource === noHeatSource ? endOf(segment, temperatureEnd) : { duration }),
+          },
         ],
       };
     },
@@ -54,9 +58,9 @@ export function wait(state: State, duration: number, job: Job, speed?: number): 
   );
 }
 
-/** A stretch by the temperature it came to, so that it need not be looked for again; by its time where it all but came to the room's. */
+/** A segment by the temperature it came to, so that it need not be looked for again; by its time where it all but came to the room's. */
 function endOf(
-  { duration, temperatureStart, temperatureAmbient }: SuppliedVessel & { readonly duration: number },
+  { duration, temperatureStart, temperatureAmbient }: HeatedVessel & { readonly duration: number },
   temperatureEnd: number,
 ): { readonly duration: number } | { readonly temperatureEnd: number } {
   const isNear = Math.abs(temperatureEnd - temperatureAmbient) < 0.1;

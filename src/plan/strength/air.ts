@@ -5,7 +5,7 @@ import {
   clearingOverCooling,
   clearingTime,
   foamHead,
-  largestHeld,
+  largestSuspendedDiameter,
   pressureToClear,
   riseOverCooling,
   settlingOverCurve,
@@ -20,7 +20,7 @@ import { curveInPack, packCooling } from "../pack.js";
 import { densityOfAir, fluidDensity, meltOf } from "../suspension.js";
 import { readingsFor, viscosityThen } from "../viscosity.js";
 import type { Air } from "./job.js";
-import type { PlanAir, PlanAirStretch, PlanYieldStress } from "./plan.js";
+import type { PlanAir, PlanAirSegment, PlanYieldStress } from "./plan.js";
 
 /** Whether the air that was stirred in leaves: the melt, the packs, or never. Nothing where no bubble is asked about. */
 export function airOf(
@@ -31,34 +31,34 @@ export function airOf(
 ): PlanAir | undefined {
   const asked = job.process.air;
   if (!asked) return undefined;
-  const stretches = stretchesOf(job, moments, asked);
+  const segments = segmentsOf(job, moments, asked);
   const inPack = risenInPack(job, moments, scaled, asked);
-  const yieldStress = known?.least;
+  const yieldStress = known?.min;
   const filled = moments.find(({ step }) => step.do === "fill")?.after.contents;
   const densityFluid = filled && fluidDensity(filled, job.process.temperatureRoom);
-  const held =
+  const suspended =
     yieldStress !== undefined && densityFluid !== undefined
-      ? largestHeld({ yieldStress, densityParticle: densityOfAir, densityFluid })
+      ? largestSuspendedDiameter({ yieldStress, densityParticle: densityOfAir, densityFluid })
       : undefined;
-  const [first] = stretches;
-  const wanted = first && toClear(job, moments, asked, first);
+  const [first] = segments;
+  const target = first && toClear(job, moments, asked, first);
   const vacuum = asked.vacuum && underVacuum(job, moments, asked, asked.vacuum);
   return {
     diameter: asked.diameter,
-    stretches,
+    segments,
     ...(inPack && { inPack }),
-    ...(held && { held: { certain: held.certain, possible: held.possible } }),
-    ...(wanted && { toClear: wanted }),
+    ...(suspended && { suspended: { min: suspended.min, max: suspended.max } }),
+    ...(target && { toClear: target }),
     ...(typeof vacuum === "object" && { vacuum }),
-    ...(stretches.length === 0
+    ...(segments.length === 0
       ? { notKnown: "no viscosity readings on cooling of what is in the vessel, or no temperature" }
       : typeof vacuum === "string" && { notKnown: vacuum }),
   };
 }
 
 /** Each time that the melt cools off the heat without an addition or stirring that a step speaks of. */
-function stretchesOf(job: Job, moments: readonly Moment[], asked: Air): readonly PlanAirStretch[] {
-  const found: PlanAirStretch[] = [];
+function segmentsOf(job: Job, moments: readonly Moment[], asked: Air): readonly PlanAirSegment[] {
+  const found: PlanAirSegment[] = [];
   moments.forEach(({ step }, place) => {
     if (step.do !== "cool" && step.do !== "fill") return;
     const rest = moments
@@ -80,7 +80,7 @@ function risen(
   { contents, temperature }: Moment["before"],
   end: number | undefined,
   { diameter, surface }: Air,
-): Pick<PlanAirStretch, "depth" | "distance" | "durationToClear"> | undefined {
+): Pick<PlanAirSegment, "depth" | "distance" | "durationToClear"> | undefined {
   const melt = meltOf(contents, job);
   const density = temperature === undefined ? undefined : fluidDensity(contents, temperature);
   if (typeof melt === "string" || temperature === undefined || end === undefined || density === undefined) return;
@@ -127,7 +127,7 @@ function toClear(
   job: Job,
   moments: readonly Moment[],
   { diameter, surface, clearWithin: duration }: Air,
-  { fromStep, depth }: PlanAirStretch,
+  { fromStep, depth }: PlanAirSegment,
 ): PlanAir["toClear"] | undefined {
   const state = moments[fromStep - 1]?.after;
   if (duration === undefined || state?.temperature === undefined) return undefined;

@@ -6,10 +6,10 @@ import type { PlanAir } from "./plan.js";
 /** The melt stands thin and long enough for its air to leave; a vacuum neither lifts it over the rim nor boils it. */
 export function checkAir(job: Job, air: PlanAir | undefined): readonly Check[] {
   if (!air) return [];
-  const { stretches, diameter } = air;
-  const clear = stretches.find(({ durationToClear }) => durationToClear !== undefined);
-  const longest = clear ?? [...stretches].sort((one, other) => other.distance - one.distance)[0];
-  const last = stretches.at(-1);
+  const { segments, diameter } = air;
+  const clear = segments.find(({ durationToClear }) => durationToClear !== undefined);
+  const longest = clear ?? [...segments].sort((one, other) => other.distance - one.distance)[0];
+  const last = segments.at(-1);
   const later =
     clear && last && last !== clear && last.durationToClear === undefined
       ? ` From step ${last.fromStep} on draw in none: it would stay. ${inTheGel(air)}`
@@ -32,10 +32,10 @@ export function checkAir(job: Job, air: PlanAir | undefined): readonly Check[] {
   ];
 }
 
-function inTheGel({ diameter, held }: PlanAir): string {
-  if (!held) return "Whether the set gel holds it is not known.";
-  if (diameter <= held.certain) return "The set gel holds it for ever.";
-  return diameter > held.possible
+function inTheGel({ diameter, suspended }: PlanAir): string {
+  if (!suspended) return "Whether the set gel holds it is not known.";
+  if (diameter <= suspended.min) return "The set gel holds it for ever.";
+  return diameter > suspended.max
     ? "It goes on rising in the set gel."
     : "Published experiments leave it open whether the set gel holds it.";
 }

@@ -1,5 +1,5 @@
 import type { Check } from "../../formula/index.js";
-import { checkHeld } from "../check-held.js";
+import { checkSuspended } from "../check-suspended.js";
 import type { Job } from "../job.js";
 import { say } from "../say.js";
 import { dragOf } from "./drag.js";
@@ -15,7 +15,7 @@ export function checkParticles(
   return all.flatMap((suspended) => [
     checkWindow(suspended, job),
     checkSettling(suspended, job),
-    checkHeld(suspended.material, suspended.particle, suspended.moment.after.contents, job, held),
+    checkSuspended(suspended.material, suspended.particle, suspended.moment.after.contents, job, held),
   ]);
 }
 

@@ -20,19 +20,13 @@ export function checkStrength(job: Job, known: Known): readonly Check[] {
 }
 
 function checkWanted({ strength, yieldStress }: Known): readonly Check[] {
-  if (strength?.wanted === undefined) return [];
-  const { wanted, expected, doseWanted, of, restsOn, dose } = strength;
+  if (strength?.target === undefined) return [];
+  const { target, expected, doseTarget, of, basis, dose } = strength;
   const held = of === "yield stress" ? yieldStress : undefined;
-  const found = held ?? (expected && { ...expected, from: restsOn });
-  const verdict = !found
-    ? "not known"
-    : found.least >= wanted
-      ? "met"
-      : found.greatest < wanted
-        ? "not met"
-        : "not known";
-  const remedy = doseWanted
-    ? ` It would take ${say.percent(doseWanted.value)} of gel former (${say.percent(doseWanted.least)} to ${say.percent(doseWanted.greatest)} at 95 %).`
+  const found = held ?? (expected && { ...expected, from: basis });
+  const verdict = !found ? "not known" : found.min >= target ? "met" : found.max < target ? "not met" : "not known";
+  const remedy = doseTarget
+    ? ` It would take ${say.percent(doseTarget.value)} of gel former (${say.percent(doseTarget.min)} to ${say.percent(doseTarget.max)} at 95 %).`
     : "";
   return [
     {
@@ -46,10 +40,10 @@ function checkWanted({ strength, yieldStress }: Known): readonly Check[] {
           : `The ${of} at ${say.percent(dose)} of gel former is not known: ${strength.notKnown ?? "no trial reaches it"}.`,
       }[verdict],
       value: found
-        ? `${say.pascals(found.value)}${found.least < found.greatest ? `, ${say.pascals(found.least)} to ${say.pascals(found.greatest)} at 95 %` : ""}`
+        ? `${say.pascals(found.value)}${found.min < found.max ? `, ${say.pascals(found.min)} to ${say.pascals(found.max)} at 95 %` : ""}`
         : "not known",
-      limit: `at least ${say.pascals(wanted)}`,
-      source: found?.from ?? restsOn,
+      limit: `at least ${say.pascals(target)}`,
+      source: found?.from ?? basis,
     },
   ];
 }
@@ -61,7 +55,7 @@ function checkSpray(job: Job, { flow, yieldStress: held, density }: Known): read
   const number = yields ? undefined : sprayNumber(nozzle, flow, density);
   return [
     {
-      id: "sprays",
+      id: "atomises",
       verdict: "not known",
       statement: yields
         ? "No number says whether a gel with a yield stress breaks up into a spray: try it."

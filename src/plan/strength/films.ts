@@ -15,11 +15,11 @@ export function filmsOf(
   held: PlanYieldStress | undefined,
 ): PlanFilms {
   if (density === undefined) return {};
-  const thickest = held && held.least > 0 ? thickestFilm({ yieldStress: held.least, density }) : undefined;
-  const onWall = onTheWall(job, density, moments);
+  const thicknessMax = held && held.min > 0 ? thickestFilm({ yieldStress: held.min, density }) : undefined;
+  const thicknessOnWall = onTheWall(job, density, moments);
   return {
-    ...(thickest !== undefined && { thickest }),
-    ...(onWall !== undefined && { onWall }),
+    ...(thicknessMax !== undefined && { thicknessMax }),
+    ...(thicknessOnWall !== undefined && { thicknessOnWall }),
   };
 }
 
@@ -38,5 +38,5 @@ function onTheWall(job: Job, density: number, moments: readonly Moment[]): numbe
       duration: step.duration,
     }),
   );
-  return typeof film === "string" ? undefined : film.meanThickness;
+  return typeof film === "string" ? undefined : film.thicknessMean;
 }

@@ -3,7 +3,7 @@ import {
   type FlowChoice,
   type FlowModel,
   nozzleFlow,
-  viscositiesOfUse,
+  viscositiesInUse,
   type YieldConvention,
   yieldStresses,
 } from "../../rheology/index.js";
@@ -31,9 +31,9 @@ export function flowByPoints(job: Job): PlanFlow | undefined {
   const choice = attempt(() => chooseFlowCurve({ points }));
   if (typeof choice === "string") return { temperature, uses: [], notKnown: choice };
   const { best } = choice;
-  const inUse = viscositiesOfUse({ curve: best.curve, uses }).map((use) => ({
+  const inUse = viscositiesInUse({ curve: best.curve, uses }).map((use) => ({
     ...use,
-    beyondReadings: use.shearRate < best.shearRateLeast || use.shearRate > best.shearRateGreatest,
+    beyondReadings: use.shearRate < best.shearRateMin || use.shearRate > best.shearRateMax,
   }));
   const nozzle = job.pack?.nozzle;
   const pressed = nozzle && throughNozzle(choice, nozzle);
@@ -60,7 +60,7 @@ function yieldStressOfPoints(job: Job, { best }: FlowChoice): Pick<PlanFlow, "yi
   );
   return {
     ...(value !== undefined && { yieldStress: { value, by: conventions[convention] } }),
-    ...(others.length > 0 && { otherConventions: { least: Math.min(...others), greatest: Math.max(...others) } }),
+    ...(others.length > 0 && { otherConventions: { min: Math.min(...others), max: Math.max(...others) } }),
   };
 }
 
@@ -110,13 +110,13 @@ function throughNozzle(
 ): { readonly use: PlanUse; readonly nozzle: NonNullable<PlanFlow["nozzle"]> } | undefined {
   const flow = attempt(() => nozzleFlow({ curve: best.curve, diameter, flowRate }));
   if (typeof flow === "string") return undefined;
-  const { wallShearRate: shearRate, wallViscosity: viscosity, pressureGradient } = flow;
+  const { shearRateWall: shearRate, viscosityWall: viscosity, pressureGradient } = flow;
   return {
     use: {
       use: `at the wall of a nozzle of ${say.millimetres(diameter)}`,
       shearRate,
       viscosity,
-      beyondReadings: shearRate > best.shearRateGreatest || shearRate < best.shearRateLeast,
+      beyondReadings: shearRate > best.shearRateMax || shearRate < best.shearRateMin,
     },
     nozzle: { shearRate, pressureGradient },
   };

@@ -26,7 +26,7 @@ export function gelPointsOf(job: Job, moments: readonly Moment[]): readonly Plan
         dose,
         temperature,
         ...(typeof line === "object" && { line }),
-        restsOn: doseWords(job, contents, which),
+        basis: doseWords(job, contents, which),
       },
     ];
   });

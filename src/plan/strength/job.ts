@@ -1,6 +1,6 @@
 import type { CrystallisingPair, Trial } from "../../gel/index.js";
 import type { BubbleSurface } from "../../particles/index.js";
-import type { FlowReading, ShearOfUse, YieldConvention } from "../../rheology/index.js";
+import type { FlowReading, ShearInUse, YieldConvention } from "../../rheology/index.js";
 
 /** Trials of dose [mass fraction] against strength [Pa]. */
 export interface StrengthTrials {
@@ -8,7 +8,7 @@ export interface StrengthTrials {
   readonly trials: readonly Trial[];
   readonly threshold?: number | undefined;
   /** Strength wanted [Pa]. */
-  readonly wanted?: number | undefined;
+  readonly target?: number | undefined;
 }
 
 /** Rheometer points of the set gel at a temperature [°C]. */
@@ -16,7 +16,7 @@ export interface FlowPoints {
   readonly temperature: number;
   readonly points: readonly FlowReading[];
   readonly yieldStressBy?: YieldConvention | undefined;
-  readonly uses: readonly ShearOfUse[];
+  readonly uses: readonly ShearInUse[];
 }
 
 /** What of the bench tells strength and flow. */

@@ -1,8 +1,8 @@
 import { kriegerDoughertyViscosity, packedFraction, wettingOil } from "../../rheology/index.js";
 import { attempt } from "../attempt.js";
-import { largest, needed } from "../held.js";
 import type { Job } from "../job.js";
 import type { Moment } from "../moment.js";
+import { largest, needed } from "../suspended.js";
 import { solidShare } from "../suspension.js";
 import { dragOf } from "./drag.js";
 import type { PlanParticle, PlanYieldStress } from "./plan.js";
@@ -21,7 +21,7 @@ export function particlesOf(
     const { temperature, time } = moment.before;
     const { contents } = moment.after;
     const need = needed(particle, contents, job);
-    const largestHeld = held && largest(particle, contents, held.least, job);
+    const largestSuspended = held && largest(particle, contents, held.min, job);
     return {
       material: material.name,
       drag: dragOf(particle).name,
@@ -30,8 +30,8 @@ export function particlesOf(
         goesIn: { temperature, time: sinceOff(time, heatOff(moments, place)?.time) },
       }),
       ...(typeof beyond === "number" && { massFractionBeyond: beyond }),
-      ...(need && { yieldStressNeeded: { least: need.least, greatest: need.greatest } }),
-      ...(largestHeld && { largestHeld }),
+      ...(need && { yieldStressNeeded: { min: need.min, max: need.max } }),
+      ...(largestSuspended && { largestSuspended }),
       ...pigmentOf(suspended),
     };
   });
@@ -40,17 +40,17 @@ export function particlesOf(
 /** The oil that wets a pigment, and how much it thickens the melt, where its oil absorption is stated. */
 function pigmentOf({ material, particle, moment }: Suspended): Pick<PlanParticle, "wettingOil" | "thickening"> {
   const { contents } = moment.after;
-  const pigmentMass = contents.find((one) => one.material === material)?.mass;
-  if (particle.oilAbsorption === undefined || pigmentMass === undefined) return {};
+  const massPigment = contents.find((one) => one.material === material)?.mass;
+  if (particle.oilAbsorption === undefined || massPigment === undefined) return {};
   const oilAbsorption = 100 * particle.oilAbsorption;
   const thickening = attempt(() =>
     kriegerDoughertyViscosity({
       volumeFraction: solidShare(contents),
-      volumeFractionPacked: packedFraction({ oilAbsorption, pigmentDensity: particle.density }),
+      volumeFractionPacked: packedFraction({ oilAbsorption, densityPigment: particle.density }),
     }),
   );
   return {
-    wettingOil: wettingOil({ pigmentMass, oilAbsorption }),
+    wettingOil: wettingOil({ massPigment, oilAbsorption }),
     ...(typeof thickening === "number" && { thickening }),
   };
 }

@@ -6,9 +6,9 @@ export interface PlanYieldStress {
   /** [Pa]. */
   readonly value: number;
   /** Lower limit [Pa]: of 95 % where trials say it, else the value. */
-  readonly least: number;
+  readonly min: number;
   /** Upper limit [Pa], likewise. */
-  readonly greatest: number;
+  readonly max: number;
   /** Stated, read off a flow curve, or expected by trials. */
   readonly from: string;
 }
@@ -21,10 +21,10 @@ export interface PlanStrength {
   /** At that dose [Pa], with its 95 % limits. */
   readonly expected?: Estimate;
   /** Strength that is wanted [Pa], and the dose for it [0 to 1] with its 95 % limits. */
-  readonly wanted?: number;
-  readonly doseWanted?: Estimate;
+  readonly target?: number;
+  readonly doseTarget?: Estimate;
   /** How many trials, and what was fitted to them. */
-  readonly restsOn: string;
+  readonly basis: string;
   /** Why something above is left out. */
   readonly notKnown?: string;
 }
@@ -39,7 +39,7 @@ export interface PlanGelPoint {
   /** 95 % limits [°C] of the line through all doses, where it was read between them and there are four or more. */
   readonly line?: Estimate;
   /** Measured at this dose, read between doses, or computed. */
-  readonly restsOn: string;
+  readonly basis: string;
 }
 
 /** The viscosity of the set gel in one use. */
@@ -64,7 +64,7 @@ export interface PlanFlow {
   /** Yield stress [Pa] and its convention. */
   readonly yieldStress?: { readonly value: number; readonly by: string };
   /** The least and the greatest that other conventions read [Pa]. */
-  readonly otherConventions?: { readonly least: number; readonly greatest: number };
+  readonly otherConventions?: { readonly min: number; readonly max: number };
   readonly uses: readonly PlanUse[];
   /** Through the nozzle of the pack: shear rate at its wall [1/s], and the pressure it takes on each metre of its length [Pa/m]. */
   readonly nozzle?: { readonly shearRate: number; readonly pressureGradient: number };
@@ -75,13 +75,13 @@ export interface PlanFlow {
 /** Films of the gel [m]. */
 export interface PlanFilms {
   /** The thickest that does not run down an upright wall once it has set. */
-  readonly thickest?: number;
+  readonly thicknessMax?: number;
   /** Mean thickness of what has not drained from the wall of the vessel by the end of filling. */
-  readonly onWall?: number;
+  readonly thicknessOnWall?: number;
 }
 
-/** How far air rises while the melt cools, in one stretch without stirring or an addition. */
-export interface PlanAirStretch {
+/** How far air rises while the melt cools, in one segment without stirring or an addition. */
+export interface PlanAirSegment {
   /** Step after which it begins. */
   readonly fromStep: number;
   /** Step by whose end it is over. */
@@ -98,11 +98,11 @@ export interface PlanAirStretch {
 export interface PlanAir {
   /** Diameter of the bubbles asked about [m]. */
   readonly diameter: number;
-  readonly stretches: readonly PlanAirStretch[];
+  readonly segments: readonly PlanAirSegment[];
   /** How far they rise in a pack before it has set, and how deep that is [m]. */
   readonly inPack?: { readonly distance: number; readonly depth: number };
-  /** Bubbles [m] that the set gel holds for ever: up to `certain` surely, above `possible` not. */
-  readonly held?: { readonly certain: number; readonly possible: number };
+  /** Bubbles [m] that the set gel holds for ever: up to `min` surely, above `max` not. */
+  readonly suspended?: { readonly min: number; readonly max: number };
   /** To clear the melt after a step within a time [s]: how warm to keep it [°C], or the absolute pressure above it [Pa]. */
   readonly toClear?: {
     readonly fromStep: number;
@@ -138,10 +138,10 @@ export interface PlanParticle {
   readonly goesIn?: { readonly temperature: number; readonly time?: number | undefined };
   /** Share of its mass that settles further than allowed [0 to 1], where sizes are stated. */
   readonly massFractionBeyond?: number;
-  /** Yield stress that holds it [Pa]: surely from `greatest`, by no published figure below `least`. */
-  readonly yieldStressNeeded?: { readonly least: number; readonly greatest: number };
+  /** Yield stress that holds it [Pa]: surely from `max`, by no published figure below `min`. */
+  readonly yieldStressNeeded?: { readonly min: number; readonly max: number };
   /** The largest of its kind that this gel holds for certain, in diameter or, for a flake, in thickness [m]. */
-  readonly largestHeld?: { readonly of: "diameter" | "thickness"; readonly length: number };
+  readonly largestSuspended?: { readonly of: "diameter" | "thickness"; readonly length: number };
   /** Oil that wets it, by its oil absorption [kg]. */
   readonly wettingOil?: number;
   /** How many times thicker it makes the melt, by its oil absorption. */

@@ -1,5 +1,5 @@
 import { aboveZero, type Draft, type Findings, join } from "../../formula/document.js";
-import { shearRatesOfUse } from "../../rheology/index.js";
+import { shearRatesInUse } from "../../rheology/index.js";
 import type { Air, FlowPoints, Nozzle, StrengthBench, StrengthTrials } from "./job.js";
 import type {
   AirDocument,
@@ -38,7 +38,7 @@ function readTrials(draft: Draft<StrengthTrialsDocument>, at: string, findings: 
       strength: findings.quantity(trial?.strength, "pressure", place(i, "strength"), aboveZero),
     })),
     threshold: findings.optional(draft.threshold, "massFraction", join(at, "threshold"), 0),
-    wanted: findings.optional(draft.wanted, "pressure", join(at, "wanted"), aboveZero),
+    target: findings.optional(draft.target, "pressure", join(at, "target"), aboveZero),
   };
 }
 
@@ -56,7 +56,7 @@ function readFlow(draft: Draft<FlowCurveDocument>, at: string, findings: Finding
           use: one?.use ?? "",
           shearRate: findings.quantity(one?.shearRate, "shearRate", place("uses", i, "shearRate"), aboveZero),
         }))
-      : shearRatesOfUse.filter(({ use }) => usual.includes(use)),
+      : shearRatesInUse.filter(({ use }) => usual.includes(use)),
   };
 }
 
@@ -84,7 +84,7 @@ export function readAir(draft: Draft<AirDocument>, phases: readonly string[], fi
   const air = findings.optional(vacuum?.air, "volumeFraction", at("vacuum", "air"), 0);
   if (air !== undefined && air >= 1) findings.note(at("vacuum", "air"), vacuum?.air, "less than the whole");
   return {
-    diameter: findings.quantity(draft.bubble, "length", at("bubble"), aboveZero),
+    diameter: findings.quantity(draft.bubbleDiameter, "length", at("bubbleDiameter"), aboveZero),
     surface: draft.surface,
     clearWithin: findings.optional(draft.clearWithin, "time", at("clearWithin"), aboveZero),
     vacuum: vacuum && {

@@ -15,20 +15,20 @@ function doseOfProduct({ formula }: Job): number {
 export function strengthByTrials(job: Job): PlanStrength | undefined {
   const { strengthTrials } = job.bench;
   if (!strengthTrials) return undefined;
-  const { of, trials, threshold, wanted } = strengthTrials;
+  const { of, trials, threshold, target } = strengthTrials;
   const dose = doseOfProduct(job);
-  const known = { of, dose, ...(wanted !== undefined && { wanted }) };
-  const restsOn = `${trials.length} trials, a power of the dose above ${threshold === undefined ? "a fitted" : "the stated"} threshold`;
+  const known = { of, dose, ...(target !== undefined && { target }) };
+  const basis = `${trials.length} trials, a power of the dose above ${threshold === undefined ? "a fitted" : "the stated"} threshold`;
   const fit = attempt(() => fitDoseResponse({ trials, ...(threshold !== undefined && { threshold }) }));
-  if (typeof fit === "string") return { ...known, restsOn, notKnown: fit };
+  if (typeof fit === "string") return { ...known, basis, notKnown: fit };
   const expected = attempt(() => strengthAtDose({ fit, dose }));
-  const doseWanted = wanted === undefined ? undefined : attempt(() => doseForStrength({ fit, strength: wanted }));
-  const missing = [expected, doseWanted].find((found) => typeof found === "string");
+  const doseTarget = target === undefined ? undefined : attempt(() => doseForStrength({ fit, strength: target }));
+  const missing = [expected, doseTarget].find((found) => typeof found === "string");
   return {
     ...known,
-    restsOn,
+    basis,
     ...(typeof expected === "object" && { expected }),
-    ...(typeof doseWanted === "object" && { doseWanted }),
+    ...(typeof doseTarget === "object" && { doseTarget }),
     ...(missing !== undefined && { notKnown: missing as string }),
   };
 }

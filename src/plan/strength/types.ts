@@ -10,7 +10,7 @@ export interface StrengthTrialsDocument {
   /** Dose that just made no gel. Left out, it is fitted along with the rest. */
   readonly threshold?: Quantity<"massFraction">;
   /** Strength that is wanted, for which the dose is then told. */
-  readonly wanted?: Quantity<"pressure">;
+  readonly target?: Quantity<"pressure">;
 }
 
 /** Rheometer points of the set gel. */
@@ -36,7 +36,7 @@ export interface IdealSolubilityDocument {
 /** Air that is stirred in. */
 export interface AirDocument {
   /** Diameter of the bubbles that have to leave. */
-  readonly bubble: Quantity<"length">;
+  readonly bubbleDiameter: Quantity<"length">;
   /** `"immobile"`, the slower one, where it is left out. */
   readonly surface?: "immobile" | "mobile";
   /** Time within which the melt is to be clear: how warm, or under which vacuum, is then told. */

@@ -16,7 +16,7 @@ export type Window = NonNullable<PlanParticle["window"]>;
  * much as it does in this plan.
  */
 export function windowOf({ moment, place, melt }: Addition, moments: readonly Moment[], job: Job): Window | string {
-  const { settlingAllowed, viscosityStirrable } = job.bench;
+  const { settlingAllowed, stirrableViscosityMax } = job.bench;
   if (typeof melt === "string") return melt;
   const { before, after } = moment;
   if (before.temperature === undefined || after.temperature === undefined)
@@ -25,18 +25,18 @@ export function windowOf({ moment, place, melt }: Addition, moments: readonly Mo
   const off = heatOff(moments, place);
   if (off?.temperature === undefined || off.temperature <= melt.sets)
     return "the vessel does not come off the heat above the setting temperature";
-  const leg = { ...melt, temperatureStart: off.temperature, temperatureEnd: melt.sets, settlingAllowed };
+  const segment = { ...melt, temperatureStart: off.temperature, temperatureEnd: melt.sets, settlingAllowed };
   const found = attempt(() => {
-    const { temperatureWarmest, temperatureColdest } =
-      viscosityStirrable === undefined
-        ? { temperatureWarmest: additionTemperature(leg).temperature, temperatureColdest: melt.sets }
-        : additionWindow({ ...leg, viscosityStirrable });
-    return { temperatureWarmest, temperatureColdest };
+    const { temperatureMax, temperatureMin } =
+      stirrableViscosityMax === undefined
+        ? { temperatureMax: additionTemperature(segment).temperature, temperatureMin: melt.sets }
+        : additionWindow({ ...segment, stirrableViscosityMax });
+    return { temperatureMax, temperatureMin };
   });
   if (typeof found === "string") return found;
   const cooled = before.temperature - after.temperature;
-  const temperatureFrom = found.temperatureWarmest + cooled;
-  const temperatureTo = found.temperatureColdest + cooled;
+  const temperatureFrom = found.temperatureMax + cooled;
+  const temperatureTo = found.temperatureMin + cooled;
   const isOpen = temperatureFrom > temperatureTo;
   return {
     isOpen,

@@ -8,10 +8,10 @@ export function yieldStressOf(
   strength: PlanStrength | undefined,
 ): PlanYieldStress | undefined {
   const { yieldStress: value, source } = bench;
-  if (value !== undefined) return { value, least: value, greatest: value, from: `stated, ${source}` };
+  if (value !== undefined) return { value, min: value, max: value, from: `stated, ${source}` };
   const read = flow?.yieldStress;
-  if (read) return { value: read.value, least: read.value, greatest: read.value, from: `${read.by}, ${source}` };
+  if (read) return { value: read.value, min: read.value, max: read.value, from: `${read.by}, ${source}` };
   return strength?.of === "yield stress" && strength.expected
-    ? { ...strength.expected, from: `${strength.restsOn}, ${source}` }
+    ? { ...strength.expected, from: `${strength.basis}, ${source}` }
     : undefined;
 }

@@ -1,0 +1,71 @@
+import { positive, record, refuse, result } from "../guards.js";
+
+/**
+ * What is kept from bench to plant while the gel takes up an addition of oil. None of them is proven: the caller
+ * chooses. Speeds [rev/s], tip speeds [m/s], powers per volume [W/m³] and shear rates [1/s], each above 0.
+ */
+export type IncorporationTimeScale =
+  /** The time that the bench measured. */
+  | { readonly keeps: "time" }
+  /** The revolutions of the impeller. */
+  | { readonly keeps: "revolutions"; readonly speedBench: number; readonly speedPlant: number }
+  /** The way of the impeller's tip. */
+  | { readonly keeps: "tip travel"; readonly tipSpeedBench: number; readonly tipSpeedPlant: number }
+  /** The energy put into a volume. */
+  | {
+      readonly keeps: "energy per volume";
+      readonly powerPerVolumeBench: number;
+      readonly powerPerVolumePlant: number;
+    }
+  /** The strain at the impeller. */
+  | { readonly keeps: "strain"; readonly shearRateBench: number; readonly shearRatePlant: number };
+
+/**
+ * How much longer an addition takes in the plant than at the bench, by what is to be kept.
+ *
+ * $$\frac{t_\mathrm{plant}}{t_\mathrm{bench}} = \frac{x_\mathrm{bench}}{x_\mathrm{plant}}$$
+ *
+ * x is what passes in a second: nothing but the second itself, a revolution, a way of the tip, an energy per volume, a
+ * strain. Uptake is measured at the bench and is no blend time; which of these carries over to a larger vessel is not
+ * settled by any law, so that the first additions in the plant are watched and not timed.
+ *
+ * @param input - What is kept: `"time"`, `"revolutions"`, `"tip travel"`, `"energy per volume"` or `"strain"`, with its two figures, each above 0.
+ * @returns The factor on the bench's times.
+ * @throws CalculationError `input` where an argument is out of range.
+ * @source common practice, no source
+ * @example
+ * ```ts
+ * import { incorporationTimeScale } from "gelwright/mixing";
+ * incorporationTimeScale({ keeps: "revolutions", speedBench: 8, speedPlant: 2 }); // => 4
+ * incorporationTimeScale({ keeps: "time" }); // => 1
+ * ```
+ */
+export function incorporationTimeScale(input: IncorporationTimeScale): number {
+  const scale = record(input, "input");
+  switch (scale.keeps) {
+    case "time":
+      return 1;
+    case "revolutions":
+      return quotient(scale.speedBench, scale.speedPlant, "speed");
+    case "tip travel":
+      return quotient(scale.tipSpeedBench, scale.tipSpeedPlant, "tipSpeed");
+    case "energy per volume":
+      return quotient(scale.powerPerVolumeBench, scale.powerPerVolumePlant, "powerPerVolume");
+    case "strain":
+      return quotient(scale.shearRateBench, scale.shearRatePlant, "shearRate");
+    default:
+      return refuse(
+        "input",
+        "keeps",
+        (scale as IncorporationTimeScale).keeps,
+        '"time", "revolutions", "way of the tip", "energy per volume" or "strain"',
+      );
+  }
+}
+
+function quotient(bench: number, plant: number, what: string): number {
+  return positive(
+    result(positive(bench, `${what}Bench`) / positive(plant, `${what}Plant`), "factor"),
+    "factor on the bench's times",
+  );
+}
