@@ -5,7 +5,9 @@ import { flowCurveBand } from "./flow-curve-band.js";
 import { fragranceShares } from "./fragrance-shares.js";
 import { marginsOfSafety } from "./margins-of-safety.js";
 import { powerNumbers } from "./power-numbers.js";
+import { shelfLifeByRegression } from "./shelf-life.js";
 import { suspendedSizes } from "./suspended-sizes.js";
+import { targetFills } from "./target-fills.js";
 import { windowForAdding } from "./window-for-adding.js";
 
 /** Every figure of the site, computed from the library as it is. */
@@ -16,8 +18,10 @@ export function figures(): readonly Figure[] {
     flowCurveBand(),
     fragranceShares(),
     marginsOfSafety(),
-    powerNumbers(),
     suspendedSizes(),
+    powerNumbers(),
+    shelfLifeByRegression(),
+    targetFills(),
     windowForAdding(),
   ];
 }

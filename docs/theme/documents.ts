@@ -34,6 +34,8 @@ const shelves: readonly Shelf[] = [
       "mixing",
       "labelling",
       "exposure",
+      "stability",
+      "packing",
       "plan",
       "laws",
       "units",

@@ -1,0 +1,28 @@
+export { acceptSample, type SampleVerdict } from "./accept-sample.js";
+export { allPacksTest, type BatchTest, type BatchTestTable, batchTestFor } from "./batch-test.js";
+export {
+  batchTestsEec1976,
+  batchTestsEec1976Destructive,
+  batchTestsHandbook133,
+  batchTestsNewZealand1999,
+  batchTestsOimlR87,
+  batchTestsUk2006,
+} from "./batch-tests.js";
+export { correctionFactor } from "./correction-factor.js";
+export { type ErrorTable, type TolerableError, tolerableError } from "./error-table.js";
+export {
+  allowableVariationsHandbook133,
+  tolerableErrorsEec1976,
+  tolerableErrorsNewZealand1999,
+  tolerableErrorsOimlR87,
+} from "./error-tables.js";
+export { fillerVolume, fillMass, volumeExpansion } from "./fill.js";
+export { type FillLimits, fillLimits } from "./fill-limits.js";
+export { type HeadSpace, headSpace } from "./head-space.js";
+export type { LegalGrade, LegalSource } from "./legal-table.js";
+export { type OverfillCost, overfillCost } from "./overfill-cost.js";
+export { type PacksFromBatch, packsFromBatch } from "./packs-from-batch.js";
+export { shareRejected } from "./share-rejected.js";
+export { type SpreadOfFill, spreadOfFill } from "./spread-of-fill.js";
+export { type TargetFill, targetByRules, targetFill } from "./target-fill.js";
+export { type TopUp, topUp } from "./top-up.js";

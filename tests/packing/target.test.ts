@@ -1,0 +1,148 @@
+import fc from "fast-check";
+import {
+  acceptSample,
+  type BatchTest,
+  batchTestFor,
+  batchTestsEec1976,
+  batchTestsEec1976Destructive,
+  batchTestsHandbook133,
+  batchTestsNewZealand1999,
+  batchTestsOimlR87,
+  batchTestsUk2006,
+  shareRejected,
+  targetByRules,
+  targetFill,
+} from "gelwright/packing";
+import { describe, expect, test } from "vitest";
+import { between } from "../support/between.js";
+import { normals } from "./normals.js";
+
+const pack = { nominal: 0.05, tolerableError: 0.0045 };
+const strict: BatchTest = {
+  sampleSize: 50,
+  defectivesMax: 2,
+  mean: { sampleSize: 50, factor: 0 },
+  noneBeyondTwo: true,
+};
+const tests: readonly (readonly [string, BatchTest])[] = [
+  ["European, two samples of 30", batchTestFor({ table: batchTestsEec1976, packs: 200 })],
+  ["European, two samples of 80", batchTestFor({ table: batchTestsEec1976, packs: 5000 })],
+  ["European, packs opened", batchTestFor({ table: batchTestsEec1976Destructive, packs: 5000 })],
+  ["United Kingdom, 125 packs", batchTestFor({ table: batchTestsUk2006, packs: 5000 })],
+  ["New Zealand, 12 packs", batchTestFor({ table: batchTestsNewZealand1999, packs: 20 })],
+  ["international, 80 packs", batchTestFor({ table: batchTestsOimlR87, packs: 2000 })],
+  ["handbook, 48 packs", batchTestFor({ table: batchTestsHandbook133, packs: 10_000 })],
+  ["a buyer who allows the mean nothing", strict],
+];
+
+/** The share of simulated batches that a measured sample rejects. */
+function simulated(test: BatchTest, mean: number, spread: number, batches: number, seed: number): number {
+  const next = normals(seed);
+  const draw = (count: number) => Array.from({ length: count }, () => mean + spread * next());
+  let rejected = 0;
+  for (let batch = 0; batch < batches; batch += 1) {
+    const contents = draw(test.sampleSize);
+    const first = acceptSample({ ...pack, test, contents });
+    const last =
+      first.verdict === "second sample needed" && test.second
+        ? acceptSample({ ...pack, test, contents, contentsSecond: draw(test.second.sampleSize) })
+        : first;
+    if (last.verdict === "rejected") rejected += 1;
+  }
+  return rejected / batches;
+}
+
+describe.each(tests)("%s", (_, test_) => {
+  test.each([0.0006, 0.0018, 0.003])(
+    "of 10 000 simulated batches at the target the wanted share fails, for a spread of %d kg",
+    (spread) => {
+      const target = targetFill({ ...pack, test: test_, spread, shareRejectedMax: 0.05 });
+      const share = simulated(test_, target.mass, spread, 10_000, 20261128);
+      const error = Math.sqrt((target.shareRejected * (1 - target.shareRejected)) / 10_000);
+      expect(Math.abs(share - target.shareRejected)).toBeLessThan(3.5 * error);
+      expect(target.shareRejected).toBeLessThanOrEqual(0.05 + 1e-9);
+      if (target.limitedBy !== "nominal") expect(target.shareRejected).toBeCloseTo(0.05, 8);
+    },
+  );
+
+  test("a larger spread never lowers the target, and a smaller share that may fail never does", () => {
+    const spread = fc.double({ min: 1e-4, max: 0.01, noNaN: true });
+    const share = fc.double({ min: 1e-4, max: 0.3, noNaN: true });
+    fc.assert(
+      fc.property(spread, spread, share, share, (one, other, p, q) => {
+        const at = (own: number, of: number) =>
+          targetFill({ ...pack, test: test_, spread: own, shareRejectedMax: of }).mass;
+        expect(at(Math.max(one, other), p)).toBeGreaterThanOrEqual(at(Math.min(one, other), p) - 1e-9);
+        expect(at(one, Math.min(p, q))).toBeGreaterThanOrEqual(at(one, Math.max(p, q)) - 1e-9);
+        expect(at(one, p)).toBeGreaterThanOrEqual(pack.nominal);
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  test("a fuller mean never fails more often", () => {
+    fc.assert(
+      fc.property(between(0.048, 0.053), between(0.048, 0.053), between(1e-4, 0.005), (one, other, spread) => {
+        const at = (mean: number) => shareRejected({ ...pack, test: test_, mean, spread });
+        expect(at(Math.max(one, other))).toBeLessThanOrEqual(at(Math.min(one, other)) + 1e-4);
+      }),
+      { numRuns: 100 },
+    );
+  });
+});
+
+test("a target at the nominal quantity fails half of the batches where the mean is allowed nothing", () => {
+  expect(shareRejected({ ...pack, test: strict, mean: pack.nominal, spread: 0.0006 })).toBeCloseTo(0.5, 9);
+  expect(simulated(strict, pack.nominal, 0.0006, 10_000, 5)).toBeGreaterThan(0.485);
+  expect(simulated(strict, pack.nominal, 0.0006, 10_000, 5)).toBeLessThan(0.515);
+});
+
+test("where the two rules overlap most, the share is right to a thousandth of the batches", () => {
+  for (const [test_, spread, excess] of [
+    [strict, 0.0021, 0.0002],
+    [batchTestFor({ table: batchTestsEec1976, packs: 200 }), 0.0023, 0],
+  ] as const) {
+    const mean = pack.nominal + excess;
+    const share = shareRejected({ ...pack, test: test_, mean, spread });
+    const batches = 30_000;
+    const error = Math.sqrt((share * (1 - share)) / batches);
+    expect(Math.abs(simulated(test_, mean, spread, batches, 11) - share)).toBeLessThan(3 * error + 1e-3);
+  }
+});
+
+test("a spread of nothing asks for the nominal quantity, and a mean below it then fails every time", () => {
+  expect(targetFill({ ...pack, test: strict, spread: 0, shareRejectedMax: 0.01 }).mass).toBe(0.05);
+  expect(shareRejected({ ...pack, test: strict, mean: 0.0499, spread: 0 })).toBe(1);
+  expect(shareRejected({ ...pack, test: strict, mean: 0.05, spread: 0 })).toBe(0);
+});
+
+test("kilograms or grams give the same share", () => {
+  fc.assert(
+    fc.property(between(0.049, 0.053), between(0.0002, 0.004), fc.constantFrom(...tests), (mean, spread, [, test_]) => {
+      const inKilograms = shareRejected({ ...pack, test: test_, mean, spread });
+      const inGrams = shareRejected({
+        test: test_,
+        nominal: 50,
+        tolerableError: 4.5,
+        mean: 1000 * mean,
+        spread: 1000 * spread,
+      });
+      expect(inGrams).toBeCloseTo(inKilograms, 8);
+    }),
+  );
+});
+
+test("the packers' rules hold for a batch at their target, and none of them for one below", () => {
+  fc.assert(
+    fc.property(between(1e-4, 0.01), between(1e-4, 0.01), (one, other) => {
+      const shares = { shareBeyondOneMax: 0.025, shareBeyondTwoMax: 1e-4 };
+      const at = (spread: number) => targetByRules({ ...pack, spread, ...shares });
+      expect(at(Math.max(one, other))).toBeGreaterThanOrEqual(at(Math.min(one, other)));
+      const z = (at(one) - pack.nominal + pack.tolerableError) / one;
+      const z2 = (at(one) - pack.nominal + 2 * pack.tolerableError) / one;
+      expect(z).toBeGreaterThanOrEqual(1.959963984 - 1e-6);
+      expect(z2).toBeGreaterThanOrEqual(3.719016485 - 1e-6);
+      expect(at(one) === pack.nominal || Math.min(z - 1.959963985, z2 - 3.719016486) < 1e-6).toBe(true);
+    }),
+  );
+});
