@@ -1,6 +1,57 @@
 /** Why a calculation refused to answer. */
 export type ErrorCode = "input" | "document" | "range" | "unreachable" | "not-converged";
 
+/** What is wrong, for programs: which rule the value breaks. */
+export type FaultRule =
+  /** Nothing stands where something is needed. */
+  | "missing"
+  /** A field that there is not. */
+  | "unknown-field"
+  /** A value of another type: text for a number. */
+  | "wrong-type"
+  /** Text that is no quantity: no number, no unit, or a decimal comma. */
+  | "not-a-quantity"
+  /** A unit that there is not, or not of this dimension. */
+  | "unknown-unit"
+  /** Text that is no amount of a formula's line. */
+  | "not-an-amount"
+  /** Text that is no price. */
+  | "not-a-price"
+  /** A number or a list beyond what is allowed. */
+  | "out-of-range"
+  /** None of the words that are allowed. */
+  | "not-one-of"
+  /** A name that stands for nothing: of a material, a phase, a premix. */
+  | "unknown-name"
+  /** A name or a line that is there already. */
+  | "duplicate"
+  /** Fields that do not go together. */
+  | "contradiction"
+  /** What is asked for cannot be reached. */
+  | "unreachable"
+  /** A calculation did not come to an end. */
+  | "not-converged"
+  /** The value does not do, for the reason that `expected` gives. */
+  | "not-allowed";
+
+/** The parts of a fault, for programs. Numbers in a document are in the units of the kernels. */
+export interface FaultParameters {
+  /** The number that was found. */
+  readonly value?: number;
+  /** Lowest that is allowed. */
+  readonly min?: number;
+  /** Highest that is allowed. */
+  readonly max?: number;
+  /** The name, word or unit that was found. */
+  readonly name?: string;
+  /** What was probably meant by it. */
+  readonly nearest?: string;
+  /** The words that are allowed. */
+  readonly allowed?: readonly string[];
+  /** The dimension that a unit should have. */
+  readonly dimension?: string;
+}
+
 /** One thing that is wrong: where it stands, what was found there, what is allowed there. */
 export interface Fault {
   /** Where: an argument (`viscosity`), or a place in a document (`phases[1].lines[0].amount`). */
@@ -9,6 +60,10 @@ export interface Fault {
   readonly found: string;
   /** What is allowed there, as text for a human. */
   readonly expected: string;
+  /** The same for programs: which rule is broken. */
+  readonly rule?: FaultRule;
+  /** The parts of it, for programs: what was found, and the ends of what is allowed. */
+  readonly parameters?: FaultParameters;
 }
 
 const brand: unique symbol = Symbol.for("gelwright.CalculationError") as never;

@@ -3,7 +3,7 @@
  *
  * A guard returns the value it was given, so that a kernel reads as its equation.
  */
-import { CalculationError, type ErrorCode } from "./error.js";
+import { CalculationError, type ErrorCode, type FaultParameters, type FaultRule } from "./error.js";
 
 /** Shows any value in a fault without ever throwing itself. */
 export function show(value: unknown): string {
@@ -14,58 +14,83 @@ export function show(value: unknown): string {
   return Array.isArray(value) ? `a list of ${value.length}` : `a value of type ${typeof value}`;
 }
 
-/** Throws with a single fault. */
-export function refuse(code: ErrorCode, path: string, found: unknown, expected: string): never {
-  throw new CalculationError(code, [{ path, found: typeof found === "string" ? found : show(found), expected }]);
+/** Throws with a single fault. A finite number that was found goes with it as a number, and so do the ends of the range. */
+export function refuse(
+  code: ErrorCode,
+  path: string,
+  found: unknown,
+  expected: string,
+  more: FaultParameters & { readonly rule?: FaultRule } = {},
+): never {
+  const { rule = ruleOf(code, found), ...given } = more;
+  const value = typeof found === "number" && Number.isFinite(found) ? { value: found } : {};
+  const parameters = { ...value, ...given };
+  const fault = { path, found: typeof found === "string" ? found : show(found), expected, rule };
+  throw new CalculationError(code, [Object.keys(parameters).length > 0 ? { ...fault, parameters } : fault]);
+}
+
+/** The rule that a refusal speaks of, as far as its code and the value tell. */
+function ruleOf(code: ErrorCode, found: unknown): FaultRule {
+  if (code === "unreachable" || code === "not-converged") return code;
+  if (found === undefined) return "missing";
+  if (code === "range" || typeof found === "number") return "out-of-range";
+  return "not-allowed";
+}
+
+/** Throws about an argument of the wrong type or beyond its range. */
+function refuseArgument(path: string, found: unknown, type: string, expected: string): never {
+  const own = Array.isArray(found) ? "list" : typeof found;
+  const rule = found === undefined ? "missing" : own === type ? "out-of-range" : "wrong-type";
+  return refuse("input", path, show(found), expected, { rule });
 }
 
 /** The value, if it is a finite number. */
 export function finite(value: unknown, path: string): number {
   if (typeof value === "number" && Number.isFinite(value)) return value;
-  return refuse("input", path, show(value), "a finite number");
+  return refuseArgument(path, value, "number", "a finite number");
 }
 
 /** The value, if it is a finite number above zero. */
 export function positive(value: unknown, path: string): number {
   if (typeof value === "number" && Number.isFinite(value) && value > 0) return value;
-  return refuse("input", path, show(value), "a finite number above 0");
+  return refuseArgument(path, value, "number", "a finite number above 0");
 }
 
 /** The value, if it is a finite number of zero or more. */
 export function notNegative(value: unknown, path: string): number {
   if (typeof value === "number" && Number.isFinite(value) && value >= 0) return value;
-  return refuse("input", path, show(value), "a finite number of 0 or more");
+  return refuseArgument(path, value, "number", "a finite number of 0 or more");
 }
 
 /** The value, if it is a fraction from 0 to 1. */
 export function fraction(value: unknown, path: string): number {
   if (typeof value === "number" && value >= 0 && value <= 1) return value;
-  return refuse("input", path, show(value), "a fraction from 0 to 1");
+  return refuseArgument(path, value, "number", "a fraction from 0 to 1");
 }
 
 /** The value, if it is a whole number from `min` to `max`. */
 export function wholeNumber(value: unknown, path: string, min: number, max: number = Number.MAX_SAFE_INTEGER): number {
   if (typeof value === "number" && Number.isSafeInteger(value) && value >= min && value <= max) return value;
   const range = max < Number.MAX_SAFE_INTEGER ? `from ${min} to ${max}` : `of ${min} or more`;
-  return refuse("input", path, show(value), `a whole number ${range}`);
+  return refuseArgument(path, value, "number", `a whole number ${range}`);
 }
 
 /** The value, if it is a temperature in °C above absolute zero. */
 export function temperature(value: unknown, path: string): number {
   if (typeof value === "number" && Number.isFinite(value) && value > -273.15) return value;
-  return refuse("input", path, show(value), "a temperature in °C above -273.15");
+  return refuseArgument(path, value, "number", "a temperature in °C above -273.15");
 }
 
 /** The value, if it is an object whose fields can be read. */
 export function record<T extends object>(value: T, path: string): T {
   if (typeof value === "object" && value !== null && !Array.isArray(value)) return value;
-  return refuse("input", path, show(value), "an object with named arguments");
+  return refuseArgument(path, value, "record", "an object with named arguments");
 }
 
 /** The value, if it is a list with at least `min` members. */
 export function list<T>(value: readonly T[], path: string, min = 0): readonly T[] {
   if (Array.isArray(value) && value.length >= min) return value;
-  return refuse("input", path, show(value), min > 0 ? `a list of at least ${min}` : "a list");
+  return refuseArgument(path, value, "list", min > 0 ? `a list of at least ${min}` : "a list");
 }
 
 /**

@@ -1,7 +1,8 @@
 import { refuse, show } from "../guards.js";
 import { convertAt } from "./convert.js";
+import { didYouMean, nearest } from "./nearest.js";
 import { plainSpelling } from "./spelling.js";
-import { baseUnit, type Dimension, showUnit, siName, type Unit, unitsOf } from "./unit.js";
+import { baseUnit, type Dimension, dimensionsWith, factorsOf, showUnit, siName, type Unit, unitsOf } from "./unit.js";
 
 /** A quantity that was read from text. */
 export interface ParsedQuantity<D extends Dimension = Dimension> {
@@ -39,9 +40,9 @@ const otherBase = /^[+\-\u2212]?0(?:x[\da-f]|[bo]\d)/i;
 export function parseQuantity<D extends Dimension>(text: string, dimension: D, path = "quantity"): ParsedQuantity<D> {
   const base = baseUnit(dimension);
   if (typeof path !== "string") return refuse("input", "path", show(path), "a text");
-  const expect = (expected: string): never => refuse("input", path, show(text), expected);
+  const expect = (expected: string): never => refuse("input", path, show(text), expected, { rule: "not-a-quantity" });
   const wanted = `a decimal number and its unit, such as "12.5 ${base}"`;
-  if (typeof text !== "string") return expect(wanted);
+  if (typeof text !== "string") return refuse("input", path, show(text), wanted, { rule: "wrong-type" });
 
   const trimmed = text.trim();
   if (/\d,\d/.test(trimmed)) return expect(`a decimal point and no comma, such as ${corrected(trimmed)}`);
@@ -57,10 +58,7 @@ export function parseQuantity<D extends Dimension>(text: string, dimension: D, p
 
   // Most units stand there as the tables have them; the other ways to write one take longer to see through.
   const unit = (siName(dimension, written) ?? siName(dimension, plainSpelling(written))) as Unit<D> | undefined;
-  if (!unit) {
-    const home = showUnit(plainSpelling(written), written);
-    return refuse("input", path, `${show(text)}, whose unit is ${home}`, unitsOf(dimension));
-  }
+  if (!unit) return refuseUnit(text, written, dimension, path);
   convertAt(value, unit, base, path);
   return { value, unit };
 }
@@ -83,6 +81,19 @@ export function parseQuantity<D extends Dimension>(text: string, dimension: D, p
 export function readQuantity<D extends Dimension>(text: string, dimension: D, path = "quantity"): number {
   const { value, unit } = parseQuantity(text, dimension, path);
   return convertAt(value, unit, baseUnit(dimension), path);
+}
+
+/** Says where a unit belongs that is not of the dimension, or which one was probably meant. */
+function refuseUnit(text: string, written: string, dimension: Dimension, path: string): never {
+  const spelling = plainSpelling(written);
+  const near = dimensionsWith(spelling).length > 0 ? undefined : nearest(written, Object.keys(factorsOf(dimension)));
+  return refuse(
+    "input",
+    path,
+    `${show(text)}, whose unit is ${showUnit(spelling, written)}`,
+    unitsOf(dimension) + didYouMean(near),
+    { rule: "unknown-unit", name: written, dimension, ...(near !== undefined && { nearest: near }) },
+  );
 }
 
 /** The text without its comma: as a point where it parts decimals, as nothing where it parts thousands. */

@@ -295,6 +295,48 @@ describe("faults", () => {
     for (const fault of error.faults) expect(error.message).toContain(fault.path);
   });
 
+  test("a fault says for programs what is wrong, and what was probably meant", () => {
+    const { faults } = faultsOf({
+      version: 1,
+      name: "slips",
+      materials: {
+        oil: { name: "oil", function: "oill", densty: "918 kg/m³", specificHeat: "2000 J/kgK", strength: "120 %" },
+        wax: {
+          name: "wax",
+          function: "other",
+          price: "3 EUR",
+          heatSensitive: "yes",
+          sources: "none",
+          conductivity: "0.2",
+        },
+      },
+      phases: [{ name: "A", lines: [{ material: "oils", amount: "q.s." }, { amount: "ten" }] }],
+    });
+    const brief = faults.map(({ path, rule, parameters }) => [path, rule, parameters?.nearest]);
+    expect(brief.sort()).toEqual([
+      ["materials.oil.densty", "unknown-field", "density"],
+      ["materials.oil.function", "not-one-of", "oil"],
+      ["materials.oil.specificHeat", "unknown-unit", "J/(kg·K)"],
+      ["materials.oil.strength", "out-of-range", undefined],
+      ["materials.wax.conductivity", "not-a-quantity", undefined],
+      ["materials.wax.heatSensitive", "wrong-type", undefined],
+      ["materials.wax.price", "not-a-price", undefined],
+      ["materials.wax.sources", "wrong-type", undefined],
+      ["phases[0].lines[0].material", "unknown-name", "oil"],
+      ["phases[0].lines[1].amount", "not-an-amount", undefined],
+      ["phases[0].lines[1].material", "missing", undefined],
+    ]);
+    const strength = faults.find(({ path }) => path.endsWith("strength"));
+    expect(strength?.parameters).toEqual({ value: 1.2, min: 0, max: 1 });
+    for (const { expected, parameters } of faults)
+      if (parameters?.nearest) expect(expected).toContain(`did you mean ${parameters.nearest}?`);
+  });
+
+  test("the address of a schema may stand in a document", () => {
+    const lines = [{ material: "oil", amount: "q.s." }];
+    expect(readFormula(formulaOf(lines, { $schema: "./formula.json" }))).toEqual(readFormula(formulaOf(lines)));
+  });
+
   test("anything that is no document at all is refused as one", () => {
     fc.assert(
       fc.property(fc.anything(), (anything) => {
