@@ -1,14 +1,8 @@
-import { aboveZero, type Draft, Findings, join } from "../formula/document.js";
+import { type Draft, Findings, join } from "../formula/document.js";
+import type { Read } from "../formula/read-type.js";
 import type { Balance } from "./balance.js";
-import { batchSchema } from "./schema.js";
-import type {
-  AllowanceDocument,
-  BalanceDocument,
-  Batch,
-  BatchAllowance,
-  BatchDocument,
-  TargetDocument,
-} from "./types.js";
+import { batch as entry, type TargetFields } from "./schema.js";
+import type { AllowanceDocument, BalanceDocument, Batch, BatchAllowance, BatchDocument } from "./types.js";
 
 /** Relative weighing tolerance where the document names none: common practice, no source. */
 const usualTolerance = 0.005;
@@ -35,89 +29,67 @@ const usualTolerance = 0.005;
  */
 export function readBatch(document: unknown): Batch {
   const findings = new Findings();
-  const draft = findings.shape(batchSchema, document);
+  const draft = findings.read(entry, document);
   const batch = draft && batchFrom(draft, "", findings);
   findings.settle();
   return batch as Batch;
 }
 
-/** Second pass over a batch: notes its faults and goes on. */
-export function batchFrom(draft: Draft<BatchDocument>, at: string, findings: Findings): Batch {
-  const tolerance =
-    findings.optional(draft.weighingTolerance, "massFraction", join(at, "weighingTolerance"), aboveZero) ??
-    usualTolerance;
-  if (tolerance >= 1) findings.note(join(at, "weighingTolerance"), draft.weighingTolerance, "less than 100 %");
+/** A batch of what was read: notes the faults of what needs several fields, and goes on. */
+export function batchFrom(draft: Draft<Read<BatchDocument>>, at: string, findings: Findings): Batch {
+  const { density, tare = 0, weighingTolerance = usualTolerance } = draft;
+  const balances = (draft.balances ?? []).filter((balance) => balance !== undefined);
+  draft.balances?.forEach((balance, i) => {
+    if (balance) checkBalance(balance, join(join(at, "balances"), i), findings);
+  });
   return {
-    ...readTarget(draft.target ?? {}, join(at, "target"), findings),
-    density: findings.optional(draft.density, "density", join(at, "density"), aboveZero),
-    allowances: each(draft.allowances, join(at, "allowances"), (allowance, place) =>
-      readAllowance(allowance, place, findings),
-    ),
-    balances: each(draft.balances, join(at, "balances"), (balance, place) => readBalance(balance, place, findings)),
-    tare: findings.optional(draft.tare, "mass", join(at, "tare"), 0) ?? 0,
-    tolerance,
+    ...targetOf(draft.target ?? {}, join(at, "target"), findings),
+    density,
+    allowances: (draft.allowances ?? []).flatMap((one) => (one ? [allowanceOf(one as Read<AllowanceDocument>)] : [])),
+    balances: balances as readonly Balance[],
+    tare,
+    tolerance: weighingTolerance,
   };
 }
 
-function each<T, R>(
-  members: readonly (T | undefined)[] | undefined,
-  at: string,
-  read: (member: T, at: string) => R,
-): R[] {
-  return (members ?? []).flatMap((member, i) => (member === undefined ? [] : [read(member, join(at, i))]));
-}
-
-function readTarget(draft: Draft<TargetDocument>, at: string, findings: Findings): Pick<Batch, "target" | "packs"> {
-  const { packs, ...amounts } = draft as { readonly packs?: number } & Readonly<Record<string, string>>;
-  const [[key, text] = ["mass", undefined], another] = Object.entries(amounts);
+function targetOf(draft: Draft<Read<TargetFields>>, at: string, findings: Findings): Pick<Batch, "target" | "packs"> {
+  const { packs, ...amounts } = draft;
+  const [[key, amount] = ["mass", undefined], another] = Object.entries(amounts);
   const paired = key.startsWith("fill") === (packs !== undefined);
-  // Where the shape has taken a field out, what is left says nothing about which fields were meant.
-  if ((text === undefined || another || !paired) && !findings.faults.some(({ path }) => path.startsWith(at)))
+  // Where a fault has taken a field out, what is left says nothing about which fields were meant.
+  if ((amount === undefined || another || !paired) && !findings.holds(at))
     findings.note(
       at,
       Object.keys(draft).join(" and ") || "nothing",
       "mass, or volume, or packs with fillMass, or packs with fillVolume",
+      Object.keys(draft).length > 0 ? "contradiction" : "missing",
     );
-  const isMass = key === "mass" || key === "fillMass";
-  const amount = (packs ?? 1) * findings.quantity(text, isMass ? "mass" : "volume", join(at, key), aboveZero);
-  return { target: isMass ? { mass: amount } : { volume: amount }, packs };
+  const whole = (packs ?? 1) * (amount ?? Number.NaN);
+  return { target: key === "mass" || key === "fillMass" ? { mass: whole } : { volume: whole }, packs };
 }
 
-function readAllowance(draft: Draft<AllowanceDocument>, at: string, findings: Findings): BatchAllowance {
-  const { name = "", source } = draft;
-  if (draft.kind === "film")
-    return {
-      kind: "film",
-      name,
-      source,
-      thickness: findings.optional(draft.thickness, "length", join(at, "thickness"), aboveZero),
-    };
-  const { materials, phases } = draft as Draft<Exclude<AllowanceDocument, { kind: "film" }>>;
-  const from = { name, source, materials: sound(materials), phases: sound(phases) };
-  if (draft.kind === "mass")
-    return { kind: "mass", ...from, mass: findings.quantity(draft.mass, "mass", join(at, "mass"), aboveZero) };
-  const text = draft.kind === "share" ? draft.share : undefined;
-  const fraction = findings.quantity(text, "massFraction", join(at, "share"), 0);
-  if (fraction >= 1) findings.note(join(at, "share"), text, "less than 100 %");
-  return { kind: "share", ...from, fraction };
+function allowanceOf(read: Read<AllowanceDocument>): BatchAllowance {
+  if (read.kind !== "share") return read;
+  const { share: fraction, ...others } = read;
+  return { ...others, fraction };
 }
 
-function sound(names: readonly (string | undefined)[] | undefined): readonly string[] | undefined {
-  return names?.filter((name) => name !== undefined);
-}
-
-function readBalance(draft: Draft<BalanceDocument>, at: string, findings: Findings): Balance {
-  const mass = (key: "increment" | "capacity" | "minimumWeight"): number =>
-    findings.quantity(draft[key], "mass", join(at, key), aboveZero);
-  const balance = {
-    name: draft.name ?? "",
-    increment: mass("increment"),
-    capacity: mass("capacity"),
-    minimumWeight: mass("minimumWeight"),
-  };
-  if (balance.minimumWeight < 2 * balance.increment)
-    findings.note(join(at, "minimumWeight"), draft.minimumWeight, `two increments of ${draft.increment} at least`);
-  if (balance.minimumWeight > balance.capacity)
-    findings.note(join(at, "minimumWeight"), draft.minimumWeight, `no more than the capacity, ${draft.capacity}`);
-  return balance;
+function checkBalance(
+  { increment, capacity, minimumWeight }: Draft<Read<BalanceDocument>>,
+  at: string,
+  findings: Findings,
+): void {
+  if (minimumWeight === undefined) return;
+  const path = join(at, "minimumWeight");
+  const found = `${minimumWeight} kg`;
+  if (increment !== undefined && minimumWeight < 2 * increment)
+    findings.note(path, found, `two increments of ${increment} kg at least`, "contradiction", {
+      value: minimumWeight,
+      min: 2 * increment,
+    });
+  if (capacity !== undefined && minimumWeight > capacity)
+    findings.note(path, found, `no more than the capacity, ${capacity} kg`, "contradiction", {
+      value: minimumWeight,
+      max: capacity,
+    });
 }

@@ -1,57 +1,53 @@
-import {
-  array,
-  exactOptional,
-  type GenericSchema,
-  integer,
-  literal,
-  minLength,
-  minValue,
-  number,
-  pipe,
-  strictObject,
-  string,
-  variant,
-} from "valibot";
-import { quantity } from "../formula/quantity-field.js";
-import type { AllowanceDocument, BatchDocument, TargetDocument } from "./types.js";
+import { type Entry, exactly, fields, kinds, listOf, maybe, quantity, text, whole, word } from "../formula/entry.js";
+import type { AllowanceDocument, BalanceDocument, BatchDocument, TargetDocument } from "./types.js";
 
-const mass = quantity("mass", "60 kg");
-const volume = quantity("volume", "15 mL");
-const share = quantity("massFraction", "0.5 %");
-const names = exactOptional(pipe(array(string()), minLength(1)));
+const above = { above: 0 };
+const mass = quantity("mass", above);
+const volume = quantity("volume", above);
+const names = maybe(listOf(text, 1));
 
-/** One field of each kind at most: which go together is settled when the meaning is read, with a better message. */
-const target = strictObject({
-  mass: exactOptional(mass),
-  volume: exactOptional(volume),
-  packs: exactOptional(pipe(number(), integer(), minValue(1))),
-  fillMass: exactOptional(mass),
-  fillVolume: exactOptional(volume),
-}) as unknown as GenericSchema<unknown, TargetDocument>;
+type KeysOfEach<T> = T extends unknown ? keyof T : never;
 
-const takesFrom = { materials: names, phases: names, source: exactOptional(string()) };
+/** The fields of all targets together. */
+export type TargetFields = {
+  readonly [Key in KeysOfEach<TargetDocument>]?: Extract<TargetDocument, Readonly<Record<Key, unknown>>>[Key];
+};
 
-const allowance: GenericSchema<unknown, AllowanceDocument> = variant("kind", [
-  strictObject({ kind: literal("share"), name: string(), share, ...takesFrom }),
-  strictObject({ kind: literal("mass"), name: string(), mass, ...takesFrom }),
-  strictObject({
-    kind: literal("film"),
-    name: string(),
-    thickness: exactOptional(quantity("length", "1.2 mm")),
-    source: exactOptional(string()),
+/** One field of each kind at most: which go together is settled once all are read, with a better message. */
+const target = fields<TargetFields>({
+  mass: maybe(mass),
+  volume: maybe(volume),
+  packs: maybe(whole(1)),
+  fillMass: maybe(mass),
+  fillVolume: maybe(volume),
+}) as unknown as Entry<TargetDocument>;
+
+const takesFrom = { materials: names, phases: names, source: maybe(text) };
+
+const allowance = kinds<AllowanceDocument>("kind", [
+  fields<Extract<AllowanceDocument, { kind: "share" }>>({
+    kind: word("share"),
+    name: text,
+    share: quantity("massFraction", { min: 0, below: 1 }),
+    ...takesFrom,
+  }),
+  fields<Extract<AllowanceDocument, { kind: "mass" }>>({ kind: word("mass"), name: text, mass, ...takesFrom }),
+  fields<Extract<AllowanceDocument, { kind: "film" }>>({
+    kind: word("film"),
+    name: text,
+    thickness: maybe(quantity("length", above)),
+    source: maybe(text),
   }),
 ]);
 
-/** The shape of a batch document, from which its JSON Schema is made. */
-export const batchSchema: GenericSchema<unknown, BatchDocument> = strictObject({
-  version: literal(1),
+/** Reads a batch. */
+export const batch: Entry<BatchDocument> = fields<BatchDocument>({
+  version: exactly(1),
+  $schema: maybe(text),
   target,
-  density: exactOptional(quantity("density", "915 kg/m³")),
-  allowances: exactOptional(array(allowance)),
-  balances: pipe(
-    array(strictObject({ name: string(), increment: mass, capacity: mass, minimumWeight: mass })),
-    minLength(1),
-  ),
-  tare: exactOptional(mass),
-  weighingTolerance: exactOptional(share),
+  density: maybe(quantity("density", above)),
+  allowances: maybe(listOf(allowance)),
+  balances: listOf(fields<BalanceDocument>({ name: text, increment: mass, capacity: mass, minimumWeight: mass }), 1),
+  tare: maybe(quantity("mass", { min: 0 })),
+  weighingTolerance: maybe(quantity("massFraction", { above: 0, below: 1 })),
 });

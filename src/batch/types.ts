@@ -48,6 +48,8 @@ export interface BalanceDocument {
 /** A batch as people order it. */
 export interface BatchDocument {
   readonly version: 1;
+  /** Address of the JSON Schema, for editors; not read. */
+  readonly $schema?: string;
   readonly target: TargetDocument;
   /** Density of the product at 20 °C; mixed from the materials' densities where it is left out. */
   readonly density?: Quantity<"density">;

@@ -24,6 +24,7 @@ export function readAmount(text: string, path: string, findings: Findings): Amou
     path,
     text,
     'an amount above zero: "9 %", "500 ppm", "2 parts", "45 g" or "q.s." (decimal point, no comma)',
+    "not-an-amount",
   );
   return undefined;
 }

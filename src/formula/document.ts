@@ -1,9 +1,11 @@
 import { type GenericSchema, safeParse } from "valibot";
-import { CalculationError, type Fault } from "../error.js";
+import { CalculationError, type Fault, type FaultParameters, type FaultRule } from "../error.js";
 import { show } from "../guards.js";
-import { type Dimension, readQuantity } from "../units/index.js";
+import { didYouMean, nearest } from "../units/nearest.js";
+import { type Entry, noSuchField } from "./entry.js";
+import type { Read } from "./read-type.js";
 
-/** A document of which any part may be missing, because the shape pass took out what was unsound. */
+/** What was read, of which any part may be missing: what was unsound was taken out. */
 export type Draft<T> = T extends string | number | boolean
   ? T | undefined
   : T extends readonly (infer Member)[]
@@ -20,7 +22,7 @@ export function join(path: string, key: Key): string {
 }
 
 /**
- * What was found while a document is read. Both passes write into it, so that all faults are told at once.
+ * What was found while a document is read: field by field, then what needs several fields. All faults are reported at once.
  *
  * Once a fault is noted, figures read beside it are placeholders (NaN). They never escape: `settle` throws
  * before any result is returned.
@@ -28,48 +30,38 @@ export function join(path: string, key: Key): string {
 export class Findings {
   readonly faults: Fault[] = [];
 
-  note(path: string, found: unknown, expected: string): void {
-    this.faults.push({ path, found: typeof found === "string" ? found : show(found), expected });
+  note(
+    path: string,
+    found: unknown,
+    expected: string,
+    rule: FaultRule = "contradiction",
+    parameters?: FaultParameters,
+  ): void {
+    const fault = { path, found: typeof found === "string" ? found : show(found), expected, rule };
+    this.faults.push(parameters ? { ...fault, parameters } : fault);
+  }
+
+  /** Notes a name that stands for nothing, with the one that was probably meant. */
+  unknownName(path: string, name: string, known: readonly string[], expected: string): void {
+    const near = nearest(name, known);
+    const parameters = { name, ...(near !== undefined && { nearest: near }) };
+    this.note(path, name, expected + didYouMean(near), "unknown-name", parameters);
   }
 
   /**
-   * First pass: the shape. Returns the document without its unsound parts, so that the second pass can go on
-   * over the rest; `undefined` if nothing is left.
+   * Shape and quantities in one pass, by the entries of a document. Returns what was read without its unsound parts,
+   * so that what needs several fields can be checked over the rest; `undefined` if nothing is left.
    */
-  shape<T>(schema: GenericSchema<unknown, T>, input: unknown, at = ""): Draft<T> | undefined {
-    const seen = new Set<string>();
-    let draft = input;
-    // The schema names one unknown field an object and run; so it runs until it has nothing new to say.
-    for (;;) {
-      const { issues = [] } = safeParse(schema, draft);
-      const news = issues.map((issue) => ({ issue, keys: (issue.path ?? []).map((step) => step.key as Key) }));
-      const fresh = news.filter(({ keys }) => !seen.has(JSON.stringify(keys)));
-      for (const { issue, keys } of fresh) {
-        seen.add(JSON.stringify(keys));
-        this.note(keys.reduce(join, at) || "document", ...inWords(issue));
-        if (keys.length === 0) return undefined;
-        draft = without(draft, keys);
-      }
-      if (fresh.length === 0) return draft as Draft<T>;
+  read<T>(entry: Entry<T>, input: unknown, at = ""): Draft<Read<T>> | undefined {
+    const { issues = [], output } = safeParse(entry as GenericSchema<unknown, Read<T>>, input);
+    let draft: unknown = output;
+    for (const issue of issues) {
+      const keys = (issue.path ?? []).map((step) => step.key as Key);
+      this.faults.push(faultOf(issue, keys.reduce(join, at) || "document", String(keys.at(-1) ?? "document")));
+      if (keys.length === 0) return undefined;
+      draft = without(draft, keys);
     }
-  }
-
-  /** Second pass: a quantity in the base unit of its dimension. */
-  quantity(
-    text: string | undefined,
-    dimension: Dimension,
-    path: string,
-    min: number = Number.NEGATIVE_INFINITY,
-  ): number {
-    if (text === undefined) return Number.NaN;
-    const value = this.attempt(() => readQuantity(text, dimension, path)) ?? Number.NaN;
-    if (value < min) this.note(path, text, min === 0 ? "a quantity that is not negative" : "a quantity above zero");
-    return value;
-  }
-
-  /** The same for a field that may be left out. */
-  optional(text: string | undefined, dimension: Dimension, path: string, min?: number): number | undefined {
-    return text === undefined ? undefined : this.quantity(text, dimension, path, min);
+    return draft as Draft<Read<T>>;
   }
 
   /** Runs a part of a reading and keeps its faults in place of throwing them; `at` stands in for the kernel's own path. */
@@ -83,27 +75,82 @@ export class Findings {
     }
   }
 
+  /** Whether a fault was noted at a place or inside it. */
+  holds(path: string): boolean {
+    return this.faults.some(
+      (fault) => fault.path === path || (/^[.[]/.test(fault.path.slice(path.length)) && fault.path.startsWith(path)),
+    );
+  }
+
   /** The end of a reading: throws if anything was noted. */
   settle(): void {
     if (this.faults.length > 0) throw new CalculationError("document", this.faults);
   }
 }
 
-/** The smallest quantity that counts as above zero. */
-export const aboveZero: number = Number.MIN_VALUE;
+/** An issue of the validator, as far as a fault is made of it. */
+interface Issue {
+  readonly type: string;
+  readonly message: string;
+  readonly received: string;
+  readonly expected: string | null;
+  readonly input: unknown;
+  readonly requirement?: unknown;
+  readonly issues?: readonly unknown[] | undefined;
+}
 
-function inWords(issue: {
-  expected: string | null;
-  received: string;
-  input: unknown;
-  message: string;
-}): [string, string] {
-  const { expected, received } = issue;
-  if (expected === "never") return [`the field ${received}`, "no such field here: see the document's schema"];
+/** What an entry found and expected. */
+function faultOf(issue: Issue, path: string, name: string): Fault {
+  const { type, message, received, expected, input } = issue;
+  const { issues = [] } = issue;
+  if (message === noSuchField) {
+    const near = nearest(name, issues as readonly string[]);
+    const parameters = { name, ...(near !== undefined && { nearest: near }) };
+    return {
+      path,
+      found: `the field ${name}`,
+      expected: message + didYouMean(near),
+      rule: "unknown-field",
+      parameters,
+    };
+  }
+  const [own] = issues as readonly Fault[];
+  // A parser of ours has said what is wrong.
+  if (own) return { ...own, path };
   if (received === "undefined")
-    return ["nothing", `a value: the field ${expected ?? ""} is required`.replace(/ {2}/, " ")];
-  const words = { string: "text", Object: "an object with named fields", Array: "a list" }[expected ?? ""];
-  return [show(issue.input), words ?? (expected ?? "").replace(/^\((.*)\)$/, "$1").replaceAll("|", "or")];
+    return { path, found: "nothing", expected: `a value: the field ${name} is required`, rule: "missing" };
+  const found = show(input);
+  if (type === "picklist" || type === "literal" || type === "variant") return notOneOf(path, input, expected ?? "");
+  if (type === "integer" || type === "finite" || type.endsWith("_value") || type.endsWith("_length"))
+    return { path, found, expected: message, rule: "out-of-range", ...numbersOf(issue) };
+  const words = { string: "text", boolean: "true or false", Object: "an object with named fields", Array: "a list" };
+  const wanted = message.startsWith("Invalid") ? (words[expected as keyof typeof words] ?? expected ?? "") : message;
+  return { path, found, expected: wanted, rule: "wrong-type" };
+}
+
+/** A word that is none of those that are allowed, which the validator gives as `("share" | "mass")`. */
+function notOneOf(path: string, input: unknown, expected: string): Fault {
+  const choices = expected.replace(/^\((.*)\)$/, "$1").split(" | ");
+  const allowed = choices.map((choice) => choice.replace(/^"(.*)"$/, "$1"));
+  const near = typeof input === "string" ? nearest(input, allowed) : undefined;
+  return {
+    path,
+    found: show(input),
+    expected: choices.join(" or ") + didYouMean(near),
+    rule: "not-one-of",
+    parameters: { allowed, ...(near !== undefined && { nearest: near }) },
+  };
+}
+
+function numbersOf({ type, input, requirement }: Issue): Pick<Fault, "parameters"> {
+  const end = { min_value: "min", gt_value: "min", max_value: "max", min_length: "min" }[type];
+  return {
+    parameters: {
+      ...(typeof input === "number" && Number.isFinite(input) && { value: input }),
+      ...(Array.isArray(input) && { value: input.length }),
+      ...(end !== undefined && { [end]: requirement }),
+    },
+  };
 }
 
 /** A copy without the value at the end of the path. Members of lists leave a gap, so that places keep their number. */

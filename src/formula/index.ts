@@ -15,6 +15,7 @@ export type {
 } from "./material-document.js";
 export { conductivityOfMixture, densityOfMixture, type MixturePart, specificHeatOfMixture } from "./mixture.js";
 export { normalise } from "./normalise.js";
+export type { Price, PriceText } from "./price.js";
 export { readFormula } from "./read.js";
 export { type RefractivePart, refractiveIndexOfMixture } from "./refraction.js";
 export { replaceMaterial } from "./replace.js";
@@ -27,7 +28,6 @@ export type {
   Material,
   Particle,
   PremixDocument,
-  Price,
   RefractiveIndex,
   Volatile,
 } from "./types.js";

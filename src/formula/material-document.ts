@@ -1,4 +1,5 @@
 import type { Quantity } from "../units/index.js";
+import type { PriceText } from "./price.js";
 
 /** What a material does in the gel. Only these words steer a plan; anything finer goes into the notes. */
 export type MaterialFunction =
@@ -46,7 +47,7 @@ export interface MaterialDocument {
   /** Size and density of glitter, scrub or pigment. */
   readonly particle?: ParticleDocument;
   /** Price per mass, with its currency: `"12.50 EUR/kg"`. */
-  readonly price?: string;
+  readonly price?: PriceText;
   /** Rules that a market sets on this material, as the caller knows them; printed as cautions, never judged. */
   readonly restrictions?: readonly string[];
   /** Where the figures come from: field, then source. */

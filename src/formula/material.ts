@@ -1,68 +1,70 @@
-import { aboveZero, type Draft, type Findings, join } from "./document.js";
-import type { IndicesDocument, MaterialDocument } from "./material-document.js";
-import { readParticle } from "./particle.js";
-import { readProperties } from "./properties.js";
-import type { Material, Price } from "./types.js";
+import type { Draft, Findings } from "./document.js";
+import { join } from "./document.js";
+import type { MaterialDocument } from "./material-document.js";
+import { checkProperties, propertiesOf } from "./properties.js";
+import type { Read } from "./read-type.js";
+import type { Material, Particle } from "./types.js";
 
-/** Second pass over one material. */
-export function readMaterial(key: string, draft: Draft<MaterialDocument>, at: string, findings: Findings): Material {
-  const place = (...keys: (string | number)[]): string => keys.reduce(join, at);
-  const share = (text: string | undefined, ...keys: (string | number)[]): number | undefined => {
-    const value = findings.optional(text, "massFraction", place(...keys), 0);
-    if (value !== undefined && value > 1) findings.note(place(...keys), text, "a share of 100 % at most");
-    return value;
-  };
-  const { limits } = draft;
-  const strength = share(draft.strength, "strength") ?? 1;
-  if (strength === 0) findings.note(place("strength"), draft.strength, "a strength above 0 %");
+/** A material that was read, with its laws in place of figures, and the defaults for what it leaves out. */
+export function materialOf(key: string, read: Read<MaterialDocument>): Material {
+  const { name, listingName, limits, particle, notes, indices, price, allergens, fattyAcids } = read;
+  const { restrictions, sources, strength, formulationWater, heatSensitive } = read;
   return {
     key,
-    name: draft.name ?? key,
-    listingName: draft.listingName,
-    function: draft.function ?? "other",
-    strength,
-    ...readProperties(draft, at, findings),
-    indices: draft.indices && readIndices(draft.indices, place("indices"), findings),
-    formulationWater: draft.formulationWater ?? false,
-    allergens: (draft.allergens ?? []).flatMap((allergen, i) =>
-      allergen?.name === undefined
-        ? []
-        : [{ name: allergen.name, massFraction: share(allergen.share, "allergens", i, "share") ?? Number.NaN }],
-    ),
-    fattyAcids: Object.fromEntries(
-      Object.entries(draft.fattyAcids ?? {}).map(([acid, text]) => [
-        acid,
-        share(text, "fattyAcids", acid) ?? Number.NaN,
-      ]),
-    ),
-    temperatureMax: findings.optional(limits?.temperatureMax, "temperature", place("limits", "temperatureMax")),
-    temperatureFlash: findings.optional(limits?.flashPoint, "temperature", place("limits", "flashPoint")),
-    massFractionMax: share(limits?.shareMax, "limits", "shareMax"),
-    heatSensitive: draft.heatSensitive === true,
-    particle: draft.particle && readParticle(draft.particle, place("particle"), findings),
-    price: draft.price === undefined ? undefined : readPrice(draft.price, place("price"), findings),
-    restrictions: (draft.restrictions ?? []).filter((text) => text !== undefined),
-    sources: Object.fromEntries(
-      Object.entries(draft.sources ?? {}).filter((entry): entry is [string, string] => entry[1] !== undefined),
-    ),
-    notes: draft.notes,
+    name,
+    listingName,
+    function: read.function,
+    strength: strength ?? 1,
+    ...propertiesOf(read),
+    indices,
+    formulationWater: formulationWater ?? false,
+    allergens: (allergens ?? []).map(({ name: allergen, share }) => ({ name: allergen, massFraction: share })),
+    fattyAcids: fattyAcids ?? {},
+    temperatureMax: limits?.temperatureMax,
+    temperatureFlash: limits?.flashPoint,
+    massFractionMax: limits?.shareMax,
+    heatSensitive: heatSensitive === true,
+    particle: particle && particleOf(particle),
+    price,
+    restrictions: restrictions ?? [],
+    sources: sources ?? {},
+    notes,
   };
 }
 
-function readIndices(draft: Draft<IndicesDocument>, at: string, findings: Findings): IndicesDocument {
-  const { of = "material as supplied", ...indices } = draft;
-  if (Object.values(indices).every((value) => value === undefined))
-    findings.note(at, "no index", "at least one index; leave the field out where none is known");
-  return { of, ...indices } as IndicesDocument;
+function particleOf({ sizes, ...figures }: NonNullable<Read<MaterialDocument>["particle"]>): Particle {
+  return {
+    ...figures,
+    ...(sizes && { sizes: sizes.map(({ diameter, share: massFraction }) => ({ diameter, massFraction })) }),
+  };
 }
 
-/** Reads `"12.50 EUR/kg"`. Currencies are never converted. */
-function readPrice(text: string, path: string, findings: Findings): Price | undefined {
-  const [, amount, currency, unit] = /^(\d+(?:\.\d+)?)\s*([A-Z]{3})\s*\/\s*(\S+)$/.exec(text.trim()) ?? [];
-  if (amount === undefined || currency === undefined) {
-    findings.note(path, text, "a price per mass with its currency in three letters, such as 12.50 EUR/kg");
-    return undefined;
+/** What of a material needs several fields. */
+export function checkMaterial(draft: Draft<Read<MaterialDocument>>, at: string, findings: Findings): void {
+  const { indices, particle } = draft;
+  if (indices) {
+    const { of: _of, ...figures } = indices;
+    const path = join(at, "indices");
+    if (Object.values(figures).every((value) => value === undefined) && !findings.holds(path))
+      findings.note(path, "no index", "at least one index; leave the field out where none is known", "missing");
   }
-  const kilograms = findings.quantity(`1 ${unit}`, "mass", path, aboveZero);
-  return { perKilogram: Number(amount) / kilograms, currency };
+  if (particle) checkParticle(particle, join(at, "particle"), findings);
+  checkProperties(draft, at, findings);
+}
+
+function checkParticle(
+  { diameter, thickness, sphericity, sizes }: NonNullable<Draft<Read<MaterialDocument>>["particle"]>,
+  at: string,
+  findings: Findings,
+): void {
+  // As thick as wide, a disc is this much of the diameter of its sphere.
+  if (thickness !== undefined && diameter !== undefined && thickness > diameter * Math.cbrt(2 / 3))
+    findings.note(join(at, "thickness"), `${thickness} m`, `at most 0.87 of the diameter, ${diameter} m`);
+  if (thickness !== undefined && sphericity !== undefined)
+    findings.note(join(at, "sphericity"), sphericity, "a flake's thickness or a grain's sphericity, not both");
+  const path = join(at, "sizes");
+  if (!sizes || findings.holds(path)) return;
+  const whole = sizes.reduce((sum, size) => sum + (size?.share ?? 0), 0);
+  if (Math.abs(whole - 1) > 1e-3)
+    findings.note(path, `shares of ${whole * 100} % in all`, "shares that add up to 100 %");
 }

@@ -1,7 +1,23 @@
 import { choiOkosFat, liquidGlycerin, liquidWater } from "../laws/index.js";
-import { aboveZero, type Draft, type Findings, join } from "./document.js";
-import type { MaterialDocument, PropertiesOf, RefractiveIndexDocument } from "./material-document.js";
-import type { Material, RefractiveIndex } from "./types.js";
+import { type Draft, type Findings, join } from "./document.js";
+import type { MaterialDocument, PropertiesOf } from "./material-document.js";
+import type { Read } from "./read-type.js";
+import type { Material } from "./types.js";
+
+/** The thermal properties of a material and what else of it follows a law. */
+type Properties = Pick<
+  Material,
+  | "density"
+  | "specificHeat"
+  | "conductivity"
+  | "melting"
+  | "ageingKinetics"
+  | "volatile"
+  | "refractiveIndex"
+  | "propertiesOf"
+>;
+
+type ReadMaterial = Read<MaterialDocument>;
 
 /** The correlations that a material may name. */
 function classOf(name: PropertiesOf | undefined): Pick<Material, "density" | "specificHeat" | "conductivity"> {
@@ -12,117 +28,82 @@ function classOf(name: PropertiesOf | undefined): Pick<Material, "density" | "sp
 /** Width of a melting range where none is stated [K]: common practice, no source. */
 const usualMeltingRange = 4;
 
-/** The thermal properties of one material: as stated, else of its class where one is named. */
-export function readProperties(
-  draft: Draft<MaterialDocument>,
-  at: string,
-  findings: Findings,
-): Pick<
-  Material,
-  | "density"
-  | "specificHeat"
-  | "conductivity"
-  | "melting"
-  | "ageingKinetics"
-  | "volatile"
-  | "refractiveIndex"
-  | "propertiesOf"
-> {
-  const place = (...keys: string[]): string => keys.reduce(join, at);
-  const ofClass = classOf(draft.propertiesOf);
-  const { density } = draft;
-  const specificHeat = findings.optional(draft.specificHeat, "specificHeat", place("specificHeat"), aboveZero);
-  const conductivity = findings.optional(draft.conductivity, "conductivity", place("conductivity"), aboveZero);
+/** The properties of one material: as stated, else of its class where one is named. */
+export function propertiesOf(read: ReadMaterial): Properties {
+  const ofClass = classOf(read.propertiesOf);
+  const { density, specificHeat, conductivity, refractiveIndex, melting, ageingKinetics, volatile } = read;
   return {
     density: density
       ? {
           law: "linear",
-          density: findings.quantity(density.value, "density", place("density", "value"), aboveZero),
-          temperatureReference: findings.quantity(density.at, "temperature", place("density", "at")),
-          slope: findings.optional(density.fallPerKelvin, "density", place("density", "fallPerKelvin"), 0) ?? 0,
+          density: density.value,
+          temperatureReference: density.at,
+          slope: density.fallPerKelvin ?? 0,
         }
       : ofClass.density,
     specificHeat: specificHeat === undefined ? ofClass.specificHeat : { law: "constant", specificHeat },
     conductivity: conductivity === undefined ? ofClass.conductivity : { law: "constant", conductivity },
-    propertiesOf: draft.propertiesOf,
-    refractiveIndex:
-      draft.refractiveIndex && readRefractiveIndex(draft.refractiveIndex, place("refractiveIndex"), findings),
-    melting: draft.melting && readMelting(draft.melting, place("melting"), findings),
-    ageingKinetics: draft.ageingKinetics && readAgeingKinetics(draft.ageingKinetics, place("ageingKinetics"), findings),
-    volatile: draft.volatile && readVolatile(draft.volatile, place("volatile"), findings),
+    propertiesOf: read.propertiesOf,
+    refractiveIndex: refractiveIndex && refractiveIndexOf(refractiveIndex),
+    melting: melting && meltingOf(melting),
+    ageingKinetics: ageingKinetics && ageingKineticsOf(ageingKinetics),
+    volatile: volatile && volatileOf(volatile),
   };
 }
 
-/** A refractive index with its temperature. */
-export function readRefractiveIndex(
-  { value, at: read, perKelvin }: Draft<RefractiveIndexDocument>,
-  at: string,
-  findings: Findings,
-): RefractiveIndex {
+function refractiveIndexOf({
+  value,
+  at,
+  perKelvin,
+}: NonNullable<ReadMaterial["refractiveIndex"]>): Material["refractiveIndex"] {
+  return { refractiveIndex: value, temperature: at, ...(perKelvin !== undefined && { perKelvin }) };
+}
+
+function meltingOf({
+  at,
+  latentHeat,
+  over = usualMeltingRange,
+}: NonNullable<ReadMaterial["melting"]>): Material["melting"] {
+  return { temperatureOnset: at - over / 2, temperatureEnd: at + over / 2, latentHeat };
+}
+
+function ageingKineticsOf({
+  activationEnergy,
+  q10,
+  reference: temperatureReference,
+}: NonNullable<ReadMaterial["ageingKinetics"]>): Material["ageingKinetics"] {
+  if (activationEnergy !== undefined) return { law: "arrhenius", activationEnergy, temperatureReference };
+  return q10 === undefined ? undefined : { law: "q10", q10, temperatureReference };
+}
+
+function volatileOf({
+  molarMass,
+  diffusivity,
+  antoine: { logarithm, a, b, c, from, to },
+}: NonNullable<ReadMaterial["volatile"]>): Material["volatile"] {
+  const constants = { constantA: a, constantB: b, constantC: c };
   return {
-    refractiveIndex: value ?? Number.NaN,
-    temperature: findings.quantity(read, "temperature", join(at, "at")),
-    ...(perKelvin !== undefined && { perKelvin }),
+    molarMass,
+    diffusivity,
+    vapourPressure: { law: "antoine", logarithm, ...constants, temperatureMin: from, temperatureMax: to },
   };
 }
 
-function readMelting(
-  draft: Draft<NonNullable<MaterialDocument["melting"]>>,
-  at: string,
-  findings: Findings,
-): Material["melting"] {
-  const middle = findings.quantity(draft.at, "temperature", join(at, "at"));
-  const width =
-    findings.optional(draft.over, "temperatureDifference", join(at, "over"), aboveZero) ?? usualMeltingRange;
-  return {
-    temperatureOnset: middle - width / 2,
-    temperatureEnd: middle + width / 2,
-    latentHeat: findings.quantity(draft.latentHeat, "specificEnergy", join(at, "latentHeat"), aboveZero),
-  };
-}
-
-function readAgeingKinetics(
-  draft: Draft<NonNullable<MaterialDocument["ageingKinetics"]>>,
-  at: string,
-  findings: Findings,
-): Material["ageingKinetics"] {
-  const { activationEnergy: text, q10 } = draft;
-  const temperatureReference = findings.quantity(draft.reference, "temperature", join(at, "reference"));
-  const activationEnergy = findings.optional(text, "molarEnergy", join(at, "activationEnergy"), 0);
-  if ((text === undefined) === (q10 === undefined))
-    findings.note(
-      at,
-      text === undefined ? "neither activationEnergy nor q10" : "activationEnergy and q10",
-      "one of the two",
-    );
-  if (q10 !== undefined && !(q10 > 0)) findings.note(join(at, "q10"), q10, "a number above 0");
-  return activationEnergy === undefined
-    ? { law: "q10", q10: q10 ?? Number.NaN, temperatureReference }
-    : { law: "arrhenius", activationEnergy, temperatureReference };
-}
-
-function readVolatile(
-  draft: Draft<NonNullable<MaterialDocument["volatile"]>>,
-  at: string,
-  findings: Findings,
-): Material["volatile"] {
-  const { antoine } = draft;
-  const within = (key: "from" | "to"): number =>
-    findings.quantity(antoine?.[key], "temperature", join(join(at, "antoine"), key));
-  const [temperatureMin, temperatureMax] = [within("from"), within("to")];
-  if (temperatureMin >= temperatureMax)
-    findings.note(join(join(at, "antoine"), "to"), antoine?.to, `above ${antoine?.from}`);
-  return {
-    molarMass: findings.quantity(draft.molarMass, "molarMass", join(at, "molarMass"), aboveZero),
-    diffusivity: findings.quantity(draft.diffusivity, "kinematicViscosity", join(at, "diffusivity"), aboveZero),
-    vapourPressure: {
-      law: "antoine",
-      logarithm: antoine?.logarithm ?? "decimal",
-      constantA: antoine?.a ?? Number.NaN,
-      constantB: antoine?.b ?? Number.NaN,
-      constantC: antoine?.c ?? Number.NaN,
-      temperatureMin,
-      temperatureMax,
-    },
-  };
+/** What of these properties needs several fields. */
+export function checkProperties(draft: Draft<ReadMaterial>, at: string, findings: Findings): void {
+  const { ageingKinetics, volatile } = draft;
+  const path = join(at, "ageingKinetics");
+  if (ageingKinetics && !findings.holds(path)) {
+    const { activationEnergy, q10 } = ageingKinetics;
+    const isNone = activationEnergy === undefined && q10 === undefined;
+    if (isNone) findings.note(path, "neither activationEnergy nor q10", "one of the two", "missing");
+    else if (activationEnergy !== undefined && q10 !== undefined)
+      findings.note(path, "activationEnergy and q10", "one of the two");
+  }
+  const { from, to } = volatile?.antoine ?? {};
+  if (from !== undefined && to !== undefined && from >= to)
+    findings.note(join(join(join(at, "volatile"), "antoine"), "to"), `${to} °C`, `above ${from} °C`, "contradiction", {
+      value: to,
+      min: from,
+    });
 }

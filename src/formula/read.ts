@@ -1,8 +1,10 @@
 import { type Draft, Findings, join } from "./document.js";
-import { readMaterial } from "./material.js";
+import { checkMaterial, materialOf } from "./material.js";
+import type { MaterialDocument } from "./material-document.js";
 import { findCycle, open, type Premix } from "./premix.js";
-import { formulaSchema } from "./schema.js";
-import { type Entry, shares } from "./shares.js";
+import type { Read } from "./read-type.js";
+import { formula as entry } from "./schema.js";
+import { type Placed, shares } from "./shares.js";
 import type { Formula, FormulaDocument, LineDocument, Material } from "./types.js";
 
 /**
@@ -46,17 +48,24 @@ import type { Formula, FormulaDocument, LineDocument, Material } from "./types.j
  */
 export function readFormula(document: unknown): Formula {
   const findings = new Findings();
-  const draft = findings.shape(formulaSchema, document);
+  const draft = findings.read(entry, document);
   const formula = draft && formulaFrom(draft, "", findings);
   findings.settle();
   return formula as Formula;
 }
 
-/** Second pass over a formula: notes its faults and goes on. */
-export function formulaFrom(draft: Draft<FormulaDocument>, at: string, findings: Findings): Formula {
+/** A formula of what was read: notes the faults of what needs several fields, and goes on. */
+export function formulaFrom(draft: Draft<Read<FormulaDocument>>, at: string, findings: Findings): Formula {
   const materials: Record<string, Material> = {};
   for (const [key, material] of Object.entries(draft.materials ?? {}))
-    if (material) materials[key] = readMaterial(key, material, join(join(at, "materials"), key), findings);
+    if (material) {
+      const path = join(join(at, "materials"), key);
+      checkMaterial(material, path, findings);
+      // Laws are made of what is sound. Of the rest nothing but its name is used until the faults are thrown.
+      const { name = key, strength = 1 } = material;
+      const sound = findings.holds(path) ? { name, strength, function: "other" } : material;
+      materials[key] = materialOf(key, sound as Read<MaterialDocument>);
+    }
 
   const known = new Set([...Object.keys(draft.materials ?? {}), ...Object.keys(draft.premixes ?? {})]);
   const strengthOf = (line: Draft<LineDocument>): number =>
@@ -67,7 +76,7 @@ export function formulaFrom(draft: Draft<FormulaDocument>, at: string, findings:
   for (const [key, premix] of Object.entries(draft.premixes ?? {})) {
     const path = join(join(at, "premixes"), key);
     if (Object.hasOwn(draft.materials ?? {}, key))
-      findings.note(path, `the name ${key}`, "a name that no material has");
+      findings.note(path, `the name ${key}`, "a name that no material has", "duplicate");
     const entries = entriesOf(premix?.lines, path);
     checkNames(entries, known, findings);
     const { massFractions } = shares(entries, join(path, "lines"), strengthOf, findings);
@@ -87,7 +96,7 @@ export function formulaFrom(draft: Draft<FormulaDocument>, at: string, findings:
   });
   phases.forEach(({ name, path }, i) => {
     if (phases.findIndex((other) => other.name === name) < i)
-      findings.note(join(path, "name"), name, "a name that no other phase has");
+      findings.note(join(path, "name"), name, "a name that no other phase has", "duplicate");
   });
   const entries = phases.flatMap((phase) => phase.entries.map((entry) => ({ ...entry, phase: phase.name })));
   const { massFractions, rest } = shares(entries, join(at, "phases"), strengthOf, findings);
@@ -103,28 +112,28 @@ export function formulaFrom(draft: Draft<FormulaDocument>, at: string, findings:
     materials,
     phases: phases.map((phase) => phase.name),
     lines: cycle ? [] : open(lines, premixes),
-    claimNaturalOrigin: findings.optional(
-      draft.claims?.naturalOrigin,
-      "massFraction",
-      join(join(at, "claims"), "naturalOrigin"),
-      0,
-    ),
+    claimNaturalOrigin: draft.claims?.naturalOrigin,
   };
 }
 
-function entriesOf(lines: Draft<readonly LineDocument[]> | undefined, path: string): readonly Entry[] {
+function entriesOf(lines: Draft<readonly LineDocument[]> | undefined, path: string): readonly Placed[] {
   return (lines ?? []).map((line, i) => ({ line, path: join(join(path, "lines"), i) }));
 }
 
-function checkNames(entries: readonly Entry[], known: ReadonlySet<string>, findings: Findings): void {
+function checkNames(entries: readonly Placed[], known: ReadonlySet<string>, findings: Findings): void {
   const seen = new Map<string, string>();
   for (const { line, path } of entries) {
     const name = line?.material;
     if (name === undefined) continue;
     if (!known.has(name))
-      findings.note(join(path, "material"), name, "the key of a material or a premix of this formula");
+      findings.unknownName(
+        join(path, "material"),
+        name,
+        [...known],
+        "the key of a material or a premix of this formula",
+      );
     const first = seen.get(name);
-    if (first) findings.note(path, `${name} a second time`, `one line a material (the first is ${first})`);
+    if (first) findings.note(path, `${name} a second time`, `one line a material (the first is ${first})`, "duplicate");
     else seen.set(name, path);
   }
 }

@@ -1,48 +1,86 @@
 import {
-  array,
-  boolean,
-  description,
-  exactOptional,
-  type GenericSchema,
-  literal,
-  maxValue,
-  minLength,
-  minValue,
-  number,
-  picklist,
-  pipe,
-  record,
-  strictObject,
-  string,
-} from "valibot";
-import type { RefractiveIndexDocument } from "./material-document.js";
-import { quantity } from "./quantity-field.js";
-import type { FormulaDocument } from "./types.js";
+  type Entry,
+  exactly,
+  fields,
+  listOf,
+  maybe,
+  named,
+  plain,
+  price,
+  quantity,
+  text,
+  truth,
+  word,
+} from "./entry.js";
+import type {
+  AgeingKineticsDocument,
+  DensityDocument,
+  IndicesDocument,
+  LimitsDocument,
+  MaterialDocument,
+  MeltingDocument,
+  ParticleDocument,
+  RefractiveIndexDocument,
+  VolatileDocument,
+} from "./material-document.js";
+import type { FormulaDocument, LineDocument, PremixDocument } from "./types.js";
 
-const share = quantity("massFraction", "9 %");
-const temperature = quantity("temperature", "85 °C");
-const density = quantity("density", "918 kg/m³");
-const index = exactOptional(pipe(number(), minValue(0), maxValue(1)));
+const above = { above: 0 };
+const share = quantity("massFraction", { min: 0, max: 1 });
+const temperature = quantity("temperature");
+const density = quantity("density", above);
+const length = quantity("length", above);
+const index = maybe(plain({ min: 0, max: 1 }));
 
-/** The shape of a refractive index. */
-export const refractiveIndexSchema: GenericSchema<unknown, RefractiveIndexDocument> = strictObject({
-  value: pipe(number(), minValue(1), maxValue(3)),
+/** Reads a refractive index. */
+export const refractiveIndex: Entry<RefractiveIndexDocument> = fields<RefractiveIndexDocument>({
+  value: plain({ min: 1, max: 3 }),
   at: temperature,
-  perKelvin: exactOptional(number()),
+  perKelvin: maybe(plain()),
 });
 
-const line = strictObject({
-  material: string(),
-  amount: pipe(string(), description('"9 %", "500 ppm", "2 parts", "45 g", or "q.s." on one line')),
-  as: exactOptional(picklist(["supplied", "active"])),
+/** Reads one line; its amount is read together with those of the other lines. */
+export const line: Entry<LineDocument> = fields<LineDocument>({
+  material: text,
+  amount: text,
+  as: maybe(word("supplied", "active")),
 });
 
-const lines = pipe(array(line), minLength(1));
+const particle = fields<ParticleDocument>({
+  diameter: length,
+  density,
+  thickness: maybe(length),
+  sphericity: maybe(plain({ min: 0.09, max: 1 })),
+  sizes: maybe(
+    listOf(
+      fields<NonNullable<ParticleDocument["sizes"]>[number]>({
+        diameter: length,
+        share: quantity("massFraction", { min: 0 }),
+      }),
+      1,
+    ),
+  ),
+  oilAbsorption: maybe(quantity("massFraction", above)),
+});
 
-const material = strictObject({
-  name: string(),
-  listingName: exactOptional(string()),
-  function: picklist([
+const volatile = fields<VolatileDocument>({
+  molarMass: quantity("molarMass", above),
+  diffusivity: quantity("kinematicViscosity", above),
+  antoine: fields<VolatileDocument["antoine"]>({
+    logarithm: word("decimal", "natural"),
+    a: plain(),
+    b: plain(),
+    c: plain(),
+    from: temperature,
+    to: temperature,
+  }),
+});
+
+/** Reads a material. */
+const material: Entry<MaterialDocument> = fields<MaterialDocument>({
+  name: text,
+  listingName: maybe(text),
+  function: word(
     "gel former",
     "oil",
     "antioxidant",
@@ -52,83 +90,70 @@ const material = strictObject({
     "water",
     "preservative",
     "other",
-  ]),
-  strength: exactOptional(share),
-  propertiesOf: exactOptional(picklist(["fats and oils", "glycerin", "water"])),
-  density: exactOptional(strictObject({ value: density, at: temperature, fallPerKelvin: exactOptional(density) })),
-  specificHeat: exactOptional(quantity("specificHeat", "2000 J/(kg·K)")),
-  conductivity: exactOptional(quantity("conductivity", "0.17 W/(m·K)")),
-  melting: exactOptional(
-    strictObject({
+  ),
+  strength: maybe(quantity("massFraction", { above: 0, max: 1 })),
+  propertiesOf: maybe(word("fats and oils", "glycerin", "water")),
+  density: maybe(
+    fields<DensityDocument>({
+      value: density,
       at: temperature,
-      latentHeat: quantity("specificEnergy", "180 kJ/kg"),
-      over: exactOptional(quantity("temperatureDifference", "4 K")),
+      fallPerKelvin: maybe(quantity("density", { min: 0 })),
     }),
   ),
-  refractiveIndex: exactOptional(refractiveIndexSchema),
-  ageingKinetics: exactOptional(
-    strictObject({
-      activationEnergy: exactOptional(quantity("molarEnergy", "90 kJ/mol")),
-      q10: exactOptional(number()),
+  specificHeat: maybe(quantity("specificHeat", above)),
+  conductivity: maybe(quantity("conductivity", above)),
+  melting: maybe(
+    fields<MeltingDocument>({
+      at: temperature,
+      latentHeat: quantity("specificEnergy", above),
+      over: maybe(quantity("temperatureDifference", above)),
+    }),
+  ),
+  refractiveIndex: maybe(refractiveIndex),
+  ageingKinetics: maybe(
+    fields<AgeingKineticsDocument>({
+      activationEnergy: maybe(quantity("molarEnergy", { min: 0 })),
+      q10: maybe(plain(above)),
       reference: temperature,
     }),
   ),
-  volatile: exactOptional(
-    strictObject({
-      molarMass: quantity("molarMass", "136.23 g/mol"),
-      diffusivity: quantity("kinematicViscosity", "6 mm²/s"),
-      antoine: strictObject({
-        logarithm: picklist(["decimal", "natural"]),
-        a: number(),
-        b: number(),
-        c: number(),
-        from: temperature,
-        to: temperature,
-      }),
-    }),
-  ),
-  indices: exactOptional(
-    strictObject({
-      of: picklist(["material as supplied", "active part"]),
+  volatile: maybe(volatile),
+  indices: maybe(
+    fields<IndicesDocument>({
+      of: word("material as supplied", "active part"),
       natural: index,
       naturalOrigin: index,
       organic: index,
       organicOrigin: index,
     }),
   ),
-  formulationWater: exactOptional(boolean()),
-  allergens: exactOptional(array(strictObject({ name: string(), share }))),
-  fattyAcids: exactOptional(record(string(), share)),
-  limits: exactOptional(
-    strictObject({
-      temperatureMax: exactOptional(temperature),
-      flashPoint: exactOptional(temperature),
-      shareMax: exactOptional(share),
+  formulationWater: maybe(truth),
+  allergens: maybe(listOf(fields<NonNullable<MaterialDocument["allergens"]>[number]>({ name: text, share }))),
+  fattyAcids: maybe(named(share)),
+  limits: maybe(
+    fields<LimitsDocument>({
+      temperatureMax: maybe(temperature),
+      flashPoint: maybe(temperature),
+      shareMax: maybe(share),
     }),
   ),
-  heatSensitive: exactOptional(boolean()),
-  particle: exactOptional(
-    strictObject({
-      diameter: quantity("length", "120 µm"),
-      density,
-      thickness: exactOptional(quantity("length", "25 µm")),
-      sphericity: exactOptional(pipe(number(), minValue(0.09), maxValue(1))),
-      sizes: exactOptional(pipe(array(strictObject({ diameter: quantity("length", "120 µm"), share })), minLength(1))),
-      oilAbsorption: exactOptional(quantity("massFraction", "60 %")),
-    }),
-  ),
-  price: exactOptional(pipe(string(), description("a price per mass, such as 12.50 EUR/kg"))),
-  restrictions: exactOptional(array(string())),
-  sources: exactOptional(record(string(), string())),
-  notes: exactOptional(string()),
+  heatSensitive: maybe(truth),
+  particle: maybe(particle),
+  price: maybe(price),
+  restrictions: maybe(listOf(text)),
+  sources: maybe(named(text)),
+  notes: maybe(text),
 });
 
-/** The shape of a formula document, from which its JSON Schema is made. */
-export const formulaSchema: GenericSchema<unknown, FormulaDocument> = strictObject({
-  version: literal(1),
-  name: string(),
-  materials: record(string(), material),
-  premixes: exactOptional(record(string(), strictObject({ name: string(), lines }))),
-  phases: pipe(array(strictObject({ name: string(), lines })), minLength(1)),
-  claims: exactOptional(strictObject({ naturalOrigin: exactOptional(share) })),
+const lines = listOf(line, 1);
+
+/** Reads a formula. */
+export const formula: Entry<FormulaDocument> = fields<FormulaDocument>({
+  version: exactly(1),
+  $schema: maybe(text),
+  name: text,
+  materials: named(material),
+  premixes: maybe(named(fields<PremixDocument>({ name: text, lines }))),
+  phases: listOf(fields<FormulaDocument["phases"][number]>({ name: text, lines }), 1),
+  claims: maybe(fields<NonNullable<FormulaDocument["claims"]>>({ naturalOrigin: maybe(share) })),
 });

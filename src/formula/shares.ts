@@ -6,7 +6,7 @@ import type { LineDocument } from "./types.js";
 const sumTolerance = 1e-9;
 
 /** A line and where it stands. */
-export interface Entry {
+export interface Placed {
   readonly line: Draft<LineDocument> | undefined;
   readonly path: string;
 }
@@ -34,7 +34,7 @@ export interface Shares {
  * @param strengthOf - The strength of a line that speaks of its active part; 1 for all others.
  */
 export function shares(
-  entries: readonly Entry[],
+  entries: readonly Placed[],
   path: string,
   strengthOf: (line: Draft<LineDocument>) => number,
   findings: Findings,

@@ -1,6 +1,7 @@
 import type { AntoineLaw, ConductivityLaw, DensityLaw, SmoothSpecificHeatLaw } from "../laws/index.js";
 import type { Quantity } from "../units/index.js";
 import type { IndicesDocument, MaterialDocument, MaterialFunction, PropertiesOf } from "./material-document.js";
+import type { Price } from "./price.js";
 
 /** A refractive index, which means nothing without its temperature. */
 export interface RefractiveIndex {
@@ -31,6 +32,8 @@ export interface PremixDocument {
 /** A formula as people write it. */
 export interface FormulaDocument {
   readonly version: 1;
+  /** Address of the JSON Schema, for editors; not read. */
+  readonly $schema?: string;
   readonly name: string;
   readonly materials: Readonly<Record<string, MaterialDocument>>;
   readonly premixes?: Readonly<Record<string, PremixDocument>>;
@@ -111,14 +114,6 @@ export interface Volatile {
   readonly diffusivity: number;
   /** Vapour pressure of the pure substance, for pascals and kelvins. */
   readonly vapourPressure: AntoineLaw;
-}
-
-/** What a material costs. */
-export interface Price {
-  /** Amount of money per kilogram. */
-  readonly perKilogram: number;
-  /** Currency, three letters (ISO 4217). */
-  readonly currency: string;
 }
 
 /** One line of an opened formula: a material, its phase and its share of the product. */

@@ -73,15 +73,15 @@ test("every fault is named at once, with its place", () => {
   };
   expect(faultsOf(broken).map((fault) => fault.split(": ")[0])).toEqual([
     "version",
-    "allowances[2].kind",
-    "balances[2].minimumWeight",
-    "weighingTolerance",
-    "target",
     "density",
     "allowances[0].share",
     "allowances[1].mass",
-    "balances[0].minimumWeight",
+    "allowances[2].kind",
     "balances[1].minimumWeight",
+    "balances[2].minimumWeight",
+    "weighingTolerance",
+    "balances[0].minimumWeight",
+    "target",
   ]);
 });
 

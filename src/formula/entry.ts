@@ -1,0 +1,164 @@
+import {
+  array,
+  boolean,
+  custom,
+  type ExactOptionalSchema,
+  exactOptional,
+  finite,
+  type GenericSchema,
+  gtValue,
+  integer,
+  literal,
+  maxValue,
+  minLength,
+  minValue,
+  number,
+  objectWithRest,
+  picklist,
+  pipe,
+  rawTransform,
+  record,
+  string,
+  unknown,
+  variant,
+} from "valibot";
+import { CalculationError } from "../error.js";
+import { refuse, show } from "../guards.js";
+import { type Dimension, type Quantity, readQuantity } from "../units/index.js";
+import { type PriceText, readPrice } from "./price.js";
+import type { Read } from "./read-type.js";
+
+/** What reads one field: its shape, its unit and its bounds, held by the compiler against the document's type. */
+export type Entry<T> = GenericSchema<T, Read<T>>;
+
+/** One entry for every field of a document, none too many; a field that may be left out has an optional one. */
+export type Entries<T> = {
+  readonly [Key in keyof T]-?: Partial<Pick<T, Key>> extends Pick<T, Key>
+    ? ExactOptionalSchema<Entry<Exclude<T[Key], undefined>>, undefined>
+    : Entry<T[Key]>;
+};
+
+interface Bounds {
+  readonly min?: number;
+  readonly max?: number;
+  /** Left out itself. */
+  readonly above?: number;
+  /** Left out itself. */
+  readonly below?: number;
+}
+
+/** A field that may be left out. */
+export function maybe<T>(entry: Entry<T>): ExactOptionalSchema<Entry<T>, undefined> {
+  return exactOptional(entry);
+}
+
+/** Text as it stands. */
+export const text: Entry<string> = string();
+
+/** True or false. */
+export const truth: Entry<boolean> = boolean();
+
+/** One value and no other: the version of a document. */
+export function exactly<const T extends string | number>(value: T): Entry<T> {
+  return literal(value) as unknown as Entry<T>;
+}
+
+/** A plain number within bounds; `above` leaves its bound out. */
+export function plain({ min, max, above }: Omit<Bounds, "below"> = {}): Entry<number> {
+  const within = [
+    ...(min === undefined ? [] : [minValue(min, `a number of ${min} or more`)]),
+    ...(max === undefined ? [] : [maxValue(max, `a number of ${max} or less`)]),
+    ...(above === undefined ? [] : [gtValue(above, `a number above ${above}`)]),
+  ];
+  return pipe(number(), finite("a finite number"), ...(within as unknown as readonly []));
+}
+
+/** A whole number from a bound on. */
+export function whole(min: number): Entry<number> {
+  return pipe(number(), integer("a whole number"), minValue(min, `a whole number of ${min} or more`));
+}
+
+/** One of some words. */
+export function word<const T extends string>(...words: readonly T[]): Entry<T> {
+  return picklist(words) as unknown as Entry<T>;
+}
+
+/** A list with so many members at least. */
+export function listOf<T>(entry: Entry<T>, min = 0): Entry<readonly T[]> {
+  return pipe(array(entry), minLength(min, `a list of at least ${min}`)) as unknown as Entry<readonly T[]>;
+}
+
+/** Named values of one kind. */
+export function named<T>(entry: Entry<T>): Entry<Readonly<Record<string, T>>> {
+  return record(string(), entry) as unknown as Entry<Readonly<Record<string, T>>>;
+}
+
+/** What is expected where a field stands that there is not. */
+export const noSuchField = "no such field here";
+
+/** An object with just these fields. Every field that it does not have is reported, with the nearest that it has. */
+export function fields<T extends object>(entries: Entries<T>): Entry<T> {
+  const known = Object.keys(entries);
+  const rest = rawTransform<unknown, never>(({ addIssue, NEVER }) => {
+    // The name of the field is known where the fault is made; what there is goes along for it.
+    addIssue({ message: noSuchField, issues: known } as never);
+    return NEVER;
+  });
+  return objectWithRest(entries as never, pipe(unknown(), rest)) as unknown as Entry<T>;
+}
+
+/** Objects of several kinds, told apart by one field. */
+export function kinds<T extends object>(
+  field: keyof T & string,
+  members: readonly Entry<never>[] | readonly object[],
+): Entry<T> {
+  return variant(field, members as never) as unknown as Entry<T>;
+}
+
+/** A quantity as text, read into the base unit of its dimension. Bounds are in that unit. */
+export function quantity<D extends Dimension>(dimension: D, bounds: Bounds = {}): Entry<Quantity<D>> {
+  const { min, max, above, below } = bounds;
+  const ends = { ...withKey("min", min ?? above), ...withKey("max", max ?? below) };
+  const read = (written: string): number => {
+    const value = readQuantity(written, dimension);
+    const expected = outOf(value, bounds);
+    if (expected === undefined) return value;
+    return refuse("document", dimension, show(written), expected, { rule: "out-of-range", value, ...ends });
+  };
+  return parsed(read, "text with a number and its unit") as unknown as Entry<Quantity<D>>;
+}
+
+/** A price per mass. */
+export const price: Entry<PriceText> = parsed(readPrice, "text with a price per mass") as unknown as Entry<PriceText>;
+
+/** Text that a parser of ours reads. The parser says best what is wrong with it. */
+function parsed<T>(parse: (written: string) => T, expected: string): GenericSchema<string, T> {
+  const read = rawTransform<string, T>(({ dataset, addIssue, NEVER }) => {
+    try {
+      return parse(dataset.value);
+    } catch (error) {
+      if (!(error instanceof CalculationError)) throw error;
+      // The fault goes along as it is, for `Findings.read`.
+      addIssue({ message: expected, issues: error.faults } as never);
+      return NEVER;
+    }
+  });
+  return pipe(
+    custom<string>((value) => typeof value === "string", expected),
+    read,
+  );
+}
+
+/** Which bound a value is out of, in words. */
+function outOf(value: number, { min, max, above, below }: Bounds): string | undefined {
+  if (above !== undefined && value <= above) return above === 0 ? "a quantity above zero" : `a quantity above ${above}`;
+  if (min !== undefined && value < min)
+    return min === 0 ? "a quantity that is not negative" : `a quantity of at least ${min}`;
+  if (max !== undefined && value > max) return max === 1 ? "a share of 100 % at most" : `a quantity of at most ${max}`;
+  if (below !== undefined && value >= below) return below === 1 ? "less than 100 %" : `a quantity below ${below}`;
+  return undefined;
+}
+
+function withKey(key: "min" | "max", value: number | undefined): { readonly min?: number; readonly max?: number } {
+  return value === undefined ? {} : { [key]: value };
+}
