@@ -1,3 +1,4 @@
+export type { GelAnswer } from "./answer.js";
 export { checkRatio } from "./check-ratio.js";
 export { checkWaterActivity } from "./check-water-activity.js";
 export { type CrystallisingPair, dissolvedGelFormer, dissolvingTemperature } from "./crystallising.js";

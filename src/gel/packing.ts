@@ -1,5 +1,5 @@
-import type { Check } from "../formula/check.js";
-import { fraction, record, refuse } from "../guards.js";
+import { fraction, record } from "../guards.js";
+import type { GelAnswer } from "./answer.js";
 import { volumeFractionClosestPacking } from "./volume-fraction.js";
 
 /** Random close packing of equal spheres, as measured. */
@@ -49,42 +49,29 @@ export function packingOf(input: {
 /**
  * Asks whether the oil stays below the maximum oil fraction at which the emulsion inverted or broke in trials.
  *
+ * The maximum depends on the surfactant and on the rate of addition, and comes from trials: without one the answer is
+ * `not-known`.
+ *
  * @param input.volumeFractionOil - Volume fraction of oil, 0 to 1.
  * @param input.volumeFractionOilMax - The maximum oil fraction, 0 to 1, if it is known.
- * @param input.source - Where the maximum oil fraction comes from, in the caller's words.
- * @returns The check; `not known` without a maximum oil fraction.
- * @throws CalculationError `input` where an argument is no fraction, or the source no text.
+ * @returns The answer, with the oil fraction and its limit. At the maximum is not below it.
+ * @throws CalculationError `input` where an argument is no fraction.
  * @source definition
  * @example
  * ```ts
  * import { checkOilFraction } from "gelwright/gel";
- * checkOilFraction({ volumeFractionOil: 0.86, volumeFractionOilMax: 0.84, source: "bench trials" }).verdict; // => "not met"
+ * checkOilFraction({ volumeFractionOil: 0.86, volumeFractionOilMax: 0.84 }).verdict; // => "not-met"
  * ```
  */
 export function checkOilFraction(input: {
   readonly volumeFractionOil: number;
   readonly volumeFractionOilMax?: number;
-  readonly source?: string;
-}): Check {
-  const { volumeFractionOil, volumeFractionOilMax, source = "maximum stated by the caller" } = record(input, "input");
+}): GelAnswer<"maximum-oil-fraction"> {
+  const { volumeFractionOil, volumeFractionOilMax } = record(input, "input");
   const oil = fraction(volumeFractionOil, "volumeFractionOil");
-  if (typeof source !== "string" || source === "") refuse("input", "source", source, "a text");
-  const check = { id: "maximum-oil-fraction", value: `${Number((100 * oil).toPrecision(4))} % v/v of oil`, source };
-  if (volumeFractionOilMax === undefined)
-    return {
-      ...check,
-      verdict: "not known",
-      statement:
-        "No maximum oil fraction is stated: it depends on the surfactant and on the rate of addition, and comes from trials.",
-      limit: "not stated",
-    };
-  const met = oil < fraction(volumeFractionOilMax, "volumeFractionOilMax");
-  return {
-    ...check,
-    verdict: met ? "met" : "not met",
-    statement: met
-      ? "The oil stays below the maximum oil fraction found in trials."
-      : "The oil reaches the maximum oil fraction at which trials inverted or broke.",
-    limit: `below ${Number((100 * volumeFractionOilMax).toPrecision(4))} % v/v`,
-  };
+  const answer = { id: "maximum-oil-fraction", figure: { min: oil, max: oil } } as const;
+  if (volumeFractionOilMax === undefined) return { ...answer, verdict: "not-known", side: "none" };
+  const max = fraction(volumeFractionOilMax, "volumeFractionOilMax");
+  const isBelow = oil < max;
+  return { ...answer, verdict: isBelow ? "met" : "not-met", side: isBelow ? "none" : "above", limit: { max } };
 }

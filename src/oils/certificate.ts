@@ -1,5 +1,4 @@
 import { CalculationError, type Fault } from "../error.js";
-import type { Check } from "../formula/check.js";
 import { finite, list, notNegative, record, refuse, show, temperature } from "../guards.js";
 import { entriesOf, type Profile, type ProfileRanges, type Range, range } from "./profile.js";
 import type { Provenance, RangeAtTemperature, StandardOil } from "./standard-oil.js";
@@ -28,28 +27,56 @@ export interface Certificate {
   readonly tocols?: number;
 }
 
+/** How one figure of a certificate answers to the standard: codes, with the numbers from which the verdict follows. */
+export interface CertificateAnswer {
+  /** What was asked. */
+  readonly id:
+    | "fatty-acid"
+    | "iodine-value"
+    | "saponification-value"
+    | "relative-density"
+    | "refractive-index"
+    | "tocols";
+  /** Of a fatty acid, its carbons and double bonds: `18:1`. */
+  readonly acid?: string;
+  readonly verdict: "met" | "not-met" | "not-known";
+  /** On which side of the range a figure lies that is not met. */
+  readonly side: "below" | "above" | "none";
+  /** Why the answer is not known: the certificate states no figure, or the standard no range, or none at the figure's temperature. */
+  readonly reason?: "no-figure" | "no-range" | "no-range-at-temperature";
+  /** The figure of the certificate, in the unit of its field. */
+  readonly figure?: number;
+  /** Temperature of the figure [°C]. */
+  readonly temperature?: number;
+  /** The range of the standard, in the same unit. */
+  readonly limit?: { readonly min: number; readonly max: number };
+  /** The standard, and how its figures were read. */
+  readonly standard: string;
+  readonly provenance: Provenance;
+}
+
 /**
  * Asks of each figure of a certificate of analysis whether it lies in the range of the standard.
  *
  * A lot that fits may still be another oil, or a blend: ranges overlap. A figure that the certificate does not state, or
- * states at another temperature than the standard, is `not known`, and so is an acid that the standard does not limit.
+ * states at another temperature than the standard, is `not-known`, and so is an acid that the standard does not limit.
  *
  * @param input.oil - The standard's ranges, such as `sunflowerOil`.
  * @param input.certificate - The figures of the lot.
- * @returns One check for each fatty acid of either and for each other figure that the standard limits.
+ * @returns An answer for each fatty acid of either and for each other figure that the standard limits.
  * @throws CalculationError `input` where a figure is no number or out of range.
  * @source codex-210-1999, codex-33-1981, ph-eur-mct: the standard named by the oil
  * @example
  * ```ts
  * import { checkCertificate, sunflowerOil } from "gelwright/oils";
- * const checks = checkCertificate({ oil: sunflowerOil, certificate: { iodineValue: 112 } });
- * checks.find((check) => check.id === "iodine-value")?.verdict; // => "not met"
+ * const answers = checkCertificate({ oil: sunflowerOil, certificate: { iodineValue: 112 } });
+ * answers.find(({ id }) => id === "iodine-value")?.verdict; // => "not-met"
  * ```
  */
 export function checkCertificate(input: {
   readonly oil: StandardOil;
   readonly certificate: Certificate;
-}): readonly Check[] {
+}): readonly CertificateAnswer[] {
   const { oil, certificate } = record(input, "input");
   const { profile: limits, read, standard } = record(oil, "oil");
   const {
@@ -60,48 +87,27 @@ export function checkCertificate(input: {
     refractiveIndex,
     tocols,
   } = record(certificate, "certificate");
-  const trust = record(read, "oil.read");
+  const provenances = record(read, "oil.read");
   if (typeof standard !== "string") refuse("input", "oil.standard", standard, "a text");
-  const against = (id: string, name: string, unit: string, path: keyof StandardOil["read"]) => ({
+  const against = (id: CertificateAnswer["id"], path: keyof StandardOil["read"]): Question => ({
     id,
-    name,
-    unit,
     path,
-    source: `${standard} (${trusted(trust[path], `oil.read.${path}`)})`,
+    standard,
+    provenance: provenanceOf(provenances[path], `oil.read.${path}`),
   });
-  const acids = against("", "", " %", "profile");
+  const acids = against("fatty-acid", "profile");
   return [
-    ...acidsOf(limits, profile).map(([kind, within, found]) =>
-      held({ ...acids, id: `fatty-acid-${kind}`, name: kind }, found, within),
-    ),
-    held(against("iodine-value", "Iodine value", " g/100 g", "iodineValue"), iodineValue, oil.iodineValue),
-    held(
-      against("saponification-value", "Saponification value", " mg KOH/g", "saponificationValue"),
-      saponificationValue,
-      oil.saponificationValue,
-    ),
-    heldAt(
-      against("relative-density", "Relative density", "", "relativeDensity"),
-      relativeDensity,
-      oil.relativeDensity,
-    ),
-    heldAt(
-      against("refractive-index", "Refractive index", "", "refractiveIndex"),
-      refractiveIndex,
-      oil.refractiveIndex,
-    ),
-    ...(oil.tocols
-      ? [held(against("tocols", "Tocopherols and tocotrienols", " mg/kg", "tocols"), tocols, oil.tocols)]
-      : []),
+    ...acidsOf(limits, profile).map(([acid, within, found]) => held({ ...acids, acid }, found, within)),
+    held(against("iodine-value", "iodineValue"), iodineValue, oil.iodineValue),
+    held(against("saponification-value", "saponificationValue"), saponificationValue, oil.saponificationValue),
+    heldAt(against("relative-density", "relativeDensity"), relativeDensity, oil.relativeDensity),
+    heldAt(against("refractive-index", "refractiveIndex"), refractiveIndex, oil.refractiveIndex),
+    ...(oil.tocols ? [held(against("tocols", "tocols"), tocols, oil.tocols)] : []),
   ];
 }
 
-interface Question {
-  readonly id: string;
-  readonly name: string;
-  readonly unit: string;
+interface Question extends Pick<CertificateAnswer, "id" | "acid" | "temperature" | "standard" | "provenance"> {
   readonly path: string;
-  readonly source: string;
 }
 
 /** Every acid of either side, by carbons and double bonds: its limits, and what was found of all its isomers. */
@@ -126,32 +132,37 @@ function acidsOf(
   });
 }
 
-function held(question: Question, found: number | undefined, limits: Range | undefined): Check {
-  const { id, name, unit, path, source } = question;
+function held(
+  { path, ...question }: Question,
+  found: number | undefined,
+  limits: Range | undefined,
+): CertificateAnswer {
   if (found !== undefined) notNegative(found, `certificate.${path}`);
-  const limit = limits ? `${range(limits, `oil.${path}`).join(" to ")}${unit}` : "not stated";
-  const value = found === undefined ? "not stated" : `${Number(found.toPrecision(12))}${unit}`;
-  if (found === undefined || !limits)
-    return {
-      id,
-      verdict: "not known",
-      statement: `${name}: ${limits ? "the certificate does not state it" : "the standard has no range for it"}.`,
-      value,
-      limit,
-      source,
-    };
+  const [min, max] = limits ? range(limits, `oil.${path}`) : [];
+  const answer = {
+    ...question,
+    ...(found !== undefined && { figure: found }),
+    ...(min !== undefined && max !== undefined && { limit: { min, max } }),
+  };
+  if (min === undefined || max === undefined)
+    return { ...answer, verdict: "not-known", side: "none", reason: "no-range" };
+  if (found === undefined) return { ...answer, verdict: "not-known", side: "none", reason: "no-figure" };
   // The rounding of a sum of isomers decides nothing.
   const slack = 1e-12 * found;
-  const met = found >= limits[0] - slack && found <= limits[1] + slack;
-  const statement = `${name} lies ${met ? "in" : "outside"} the range of the standard.`;
-  return { id, verdict: met ? "met" : "not met", statement, value, limit, source };
+  const isBelow = found < min - slack;
+  const isAbove = found > max + slack;
+  return {
+    ...answer,
+    verdict: isBelow || isAbove ? "not-met" : "met",
+    side: isBelow ? "below" : isAbove ? "above" : "none",
+  };
 }
 
 function heldAt(
   question: Question,
   found: ValueAtTemperature | undefined,
   limits: readonly RangeAtTemperature[],
-): Check {
+): CertificateAnswer {
   const path = `certificate.${question.path}`;
   const all = list(limits, `oil.${question.path}`).map((each, i) => {
     const at = `oil.${question.path}[${i}]`;
@@ -161,22 +172,16 @@ function heldAt(
   });
   if (found === undefined) return held(question, undefined, all[0]?.range);
   const { value, temperature: warmth } = record(found, path);
-  temperature(warmth, `${path}.temperature`);
+  const there = { ...question, temperature: temperature(warmth, `${path}.temperature`) };
+  const figure = finite(value, `${path}.value`);
   const same = all.find((each) => each.temperature === warmth);
-  if (same) return held(question, finite(value, `${path}.value`), same.range);
-  const { id, name, source } = question;
-  return {
-    id,
-    verdict: "not known",
-    statement: `${name}: the standard has no range at ${warmth} °C.`,
-    value: `${finite(value, `${path}.value`)} at ${warmth} °C`,
-    limit: all.map((each) => `${each.range.join(" to ")} at ${each.temperature ?? "an unstated"} °C`).join(", "),
-    source,
-  };
+  if (same) return held(there, figure, same.range);
+  const { path: _, ...answer } = there;
+  return { ...answer, figure, verdict: "not-known", side: "none", reason: "no-range-at-temperature" };
 }
 
-function trusted(trust: Provenance | undefined, path: string): Provenance {
-  return trust === "first-hand" || trust === "second-hand" || trust === "from memory"
-    ? trust
-    : refuse("input", path, show(trust), '"first-hand", "second-hand" or "from memory"');
+function provenanceOf(provenance: Provenance | undefined, path: string): Provenance {
+  return provenance === "first-hand" || provenance === "second-hand" || provenance === "from memory"
+    ? provenance
+    : refuse("input", path, show(provenance), '"first-hand", "second-hand" or "from memory"');
 }

@@ -1,5 +1,5 @@
 export { type AntioxidantDose, antioxidantDose } from "./antioxidant-dose.js";
-export { type Certificate, checkCertificate, type ValueAtTemperature } from "./certificate.js";
+export { type Certificate, type CertificateAnswer, checkCertificate, type ValueAtTemperature } from "./certificate.js";
 export { type Compound, glycerin, squalane } from "./compounds.js";
 export { type FattyAcid, fattyAcid } from "./fatty-acid.js";
 export { grunbergNissanTerm, type Interaction, type MolarPart, viscosityByGrunbergNissan } from "./grunberg-nissan.js";

@@ -10,14 +10,14 @@ export interface ErrorTable extends LegalSource {
   readonly rows: readonly {
     /** Up to and with this nominal quantity [g or mL]; `null` where there is no end. */
     readonly nominalMax: number | null;
-    /** As a share of the nominal quantity [%]; either this or `error`. */
-    readonly percent?: number;
-    /** As a quantity [g or mL]; either this or `percent`. */
+    /** As a share of the nominal quantity, 0.09 where the law prints 9 %; either this or `error`. */
+    readonly errorRelative?: number;
+    /** As a quantity [g or mL]; either this or `errorRelative`. */
     readonly error?: number;
-    /** A row in % may be rounded up to another multiple than the others [g or mL]. */
+    /** A relative row may be rounded up to another multiple than the others [g or mL]. */
     readonly roundUpTo?: number;
   }[];
-  /** Rows in % are rounded up to a multiple of this [g or mL]; left out where the act says nothing of it. */
+  /** Relative rows are rounded up to a multiple of this [g or mL]; left out where the act says nothing of it. */
   readonly roundUpTo?: number;
 }
 
@@ -73,12 +73,12 @@ export function tolerableError(input: {
     return nominalMax === null || quantity <= positive(nominalMax, `table.rows[${i}].nominalMax`);
   });
   if (quantity < min || !row) return refuse("range", "nominal", `${quantity} g or mL`, `a quantity within ${act}`);
-  const { percent, error } = row;
-  if ((percent === undefined) === (error === undefined))
-    refuse("input", "table.rows", "a row with both or neither", "percent or error in each row");
+  const { errorRelative, error } = row;
+  if ((errorRelative === undefined) === (error === undefined))
+    refuse("input", "table.rows", "a row with both or neither", "errorRelative or error in each row");
   const printed =
     error === undefined
-      ? roundedUp((quantity * positive(percent, "percent")) / 100, row.roundUpTo ?? roundUpTo)
+      ? roundedUp(quantity * positive(errorRelative, "errorRelative"), row.roundUpTo ?? roundUpTo)
       : positive(error, "error");
   return { error: positive(Number(`${Number(printed.toPrecision(15))}e-${exponent}`), "error"), act, grade };
 }

@@ -68,7 +68,7 @@ export function rejected(
  * @param input.test - The test that the batch faces: of an act by `batchTestFor`, or your own.
  * @param input.nominal - Nominal quantity [kg], above 0.
  * @param input.tolerableError - [kg], above 0: by `tolerableError`, or what the buyer wants.
- * @param input.mean - Mean content of the batch [kg], above 0.
+ * @param input.massFill - Mean content of the batch [kg], above 0.
  * @param input.spread - Standard deviation of the content of packs [kg], 0 or more.
  * @returns The share of batches rejected, 0 to 1.
  * @throws CalculationError `input` where an argument is no number or out of range.
@@ -78,23 +78,23 @@ export function rejected(
  * import { batchTestFor, batchTestsUk2006, shareRejected } from "gelwright/packing";
  * const test = batchTestFor({ table: batchTestsUk2006, packs: 5000 });
  * const pack = { nominal: 0.05, tolerableError: 0.0045, spread: 0.0006 };
- * shareRejected({ ...pack, test, mean: 0.05 }).toFixed(4); // => "0.0050"
+ * shareRejected({ ...pack, test, massFill: 0.05 }).toFixed(4); // => "0.0050"
  * const strict = { ...test, mean: { ...test.mean, factor: 0 } };
- * shareRejected({ ...pack, test: strict, mean: 0.05 }).toFixed(4); // => "0.5000"
+ * shareRejected({ ...pack, test: strict, massFill: 0.05 }).toFixed(4); // => "0.5000"
  * ```
  */
 export function shareRejected(input: {
   readonly test: BatchTest;
   readonly nominal: number;
   readonly tolerableError: number;
-  readonly mean: number;
+  readonly massFill: number;
   readonly spread: number;
 }): number {
-  const { test, nominal, tolerableError, mean, spread } = record(input, "input");
+  const { test, nominal, tolerableError, massFill, spread } = record(input, "input");
   const plan = readTest(test, "test");
   const wanted = positive(nominal, "nominal");
   const error = positive(tolerableError, "tolerableError");
-  const content = positive(mean, "mean");
+  const content = positive(massFill, "massFill");
   const deviation = notNegative(spread, "spread");
   if (deviation === 0) return content < wanted ? 1 : 0;
   return rejected(plan, ...inDeviations(content - wanted, error, deviation));

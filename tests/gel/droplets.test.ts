@@ -56,9 +56,18 @@ test("strength goes with tension over size, and with nothing else that has a uni
 test("packing is judged by its beginning and by the caller's maximum oil fraction, which is never guessed", () => {
   expect(packingOf({ volumeFractionOil: 0.6 }).aboveRandom).toBeLessThan(0);
   expect(packingOf({ volumeFractionOil: 0.6 })).not.toHaveProperty("belowMax");
-  expect(checkOilFraction({ volumeFractionOil: 0.9 }).verdict).toBe("not known");
-  expect(checkOilFraction({ volumeFractionOil: 0.8, volumeFractionOilMax: 0.85 }).verdict).toBe("met");
-  expect(checkOilFraction({ volumeFractionOil: 0.85, volumeFractionOilMax: 0.85 }).verdict).toBe("not met");
+  expect(checkOilFraction({ volumeFractionOil: 0.9 }).verdict).toBe("not-known");
+  expect(checkOilFraction({ volumeFractionOil: 0.9 })).not.toHaveProperty("limit");
+  expect(checkOilFraction({ volumeFractionOil: 0.8, volumeFractionOilMax: 0.85 })).toMatchObject({
+    verdict: "met",
+    side: "none",
+  });
+  expect(checkOilFraction({ volumeFractionOil: 0.85, volumeFractionOilMax: 0.85 })).toMatchObject({
+    verdict: "not-met",
+    side: "above",
+    figure: { min: 0.85, max: 0.85 },
+    limit: { max: 0.85 },
+  });
 });
 
 test("the surfactant for a droplet size keeps that size, and a weaker one is needed in proportion", () => {

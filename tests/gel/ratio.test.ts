@@ -48,9 +48,10 @@ test("the ratio does not ask for the unit, nor for what else is in the formula",
 
 test("a working range is asked at both ends, and its limits belong to it", () => {
   const verdict = (ratio: number) => checkRatio({ ratio, min: 8, max: 12 }).verdict;
-  expect([7.9, 8, 10, 12, 12.1].map(verdict)).toEqual(["not met", "met", "met", "met", "not met"]);
-  expect(checkRatio({ ratio: 7, min: 8 })).toMatchObject({ verdict: "not met", limit: "at least 8" });
-  expect(checkRatio({ ratio: 13, max: 12 })).toMatchObject({ verdict: "not met", limit: "at most 12" });
+  expect([7.9, 8, 10, 12, 12.1].map(verdict)).toEqual(["not-met", "met", "met", "met", "not-met"]);
+  expect(checkRatio({ ratio: 7, min: 8 })).toMatchObject({ verdict: "not-met", side: "below", limit: { min: 8 } });
+  expect(checkRatio({ ratio: 13, max: 12 })).toMatchObject({ verdict: "not-met", side: "above", limit: { max: 12 } });
+  expect(checkRatio({ ratio: 9, min: 8 })).toMatchObject({ side: "none", figure: { min: 9, max: 9 } });
 });
 
 test("the rounding of a percentage decides nothing", () => {
@@ -62,10 +63,13 @@ test("the rounding of a percentage decides nothing", () => {
   }
 });
 
-test("without a range the answer is not known, and whoever stated one is named", () => {
-  expect(checkRatio({ ratio: 11 })).toMatchObject({ verdict: "not known", limit: "not stated" });
-  expect(checkRatio({ ratio: 11, min: 8 }).source).toBe("working range stated by the caller");
-  expect(checkRatio({ ratio: 11, min: 8, source: "bench trials" }).source).toBe("bench trials");
+test("without a range the answer is not known, and there is no limit in it", () => {
+  expect(checkRatio({ ratio: 11 })).toEqual({
+    id: "gel-former-ratio",
+    verdict: "not-known",
+    side: "none",
+    figure: { min: 11, max: 11 },
+  });
   expect(() => checkRatio({ ratio: 11, min: 12, max: 8 })).toThrow("max: found 8");
 });
 

@@ -39,7 +39,7 @@ export const validInputs: ValidInputs = {
   massesForTotal: [[{ total: 60, ratio: 11 }]],
   oilForGelFormer: [[{ gelFormer: 2.5, ratio: 11 }]],
   gelFormerForOil: [[{ oil: 33, ratio: 11 }]],
-  checkRatio: [[{ ratio: 11.5, min: 8, max: 12, source: "bench trials" }], [{ ratio: 11.5 }], [{ ratio: 7, min: 8 }]],
+  checkRatio: [[{ ratio: 11.5, min: 8, max: 12 }], [{ ratio: 11.5 }], [{ ratio: 7, min: 8 }]],
   volumeFractionOfOil: [[{ massFractionOil: 0.8, densityOil: 915, densityGelFormer: 1250 }]],
   massFractionOfOil: [[{ volumeFractionOil: 0.85, densityOil: 915, densityGelFormer: 1250 }]],
   temperatureAtDose: [
@@ -55,7 +55,7 @@ export const validInputs: ValidInputs = {
   ],
   packingOf: [[{ volumeFractionOil: 0.86, volumeFractionOilMax: 0.9 }], [{ volumeFractionOil: 0.6 }]],
   checkOilFraction: [
-    [{ volumeFractionOil: 0.86, volumeFractionOilMax: 0.9, source: "bench trials" }],
+    [{ volumeFractionOil: 0.86, volumeFractionOilMax: 0.9 }],
     [{ volumeFractionOil: 0.86 }],
     [{ volumeFractionOil: 0.9, volumeFractionOilMax: 0.9 }],
   ],
@@ -81,11 +81,7 @@ export const validInputs: ValidInputs = {
   ],
   waterTakenUpAfter: [[{ ...open, duration: 3600 }]],
   waterTakenUp: [[{ massGlycerin: 9, massWater: 1, relativeHumidity: 0.5, temperature: 25, norrishConstant: -1.16 }]],
-  checkWaterActivity: [
-    [{ min: 0.72, max: 0.77, source: "two laws" }],
-    [{ min: 0.4, source: "measured" }],
-    [{ min: 0.8, source: "measured" }],
-  ],
+  checkWaterActivity: [[{ min: 0.72, max: 0.77 }], [{ min: 0.4 }], [{ min: 0.8 }]],
   densityGlycerinWater: [[{ massFractionGlycerin: 0.85, temperature: 20 }]],
   refractiveIndexGlycerinWater: [
     [{ massFractionGlycerin: 0.85, temperature: 25 }],

@@ -44,15 +44,18 @@ test("a dry gel former takes up water, a wet one gives it off, and twice the gel
   expect(() => waterTakenUp({ massGlycerin: 9, massWater: 1, ...room, relativeHumidity: 1 })).toThrow("saturated air");
 });
 
-test("a low water activity is reported beside its caution, which no verdict lifts", () => {
-  for (const [min, max, verdict] of [
-    [0.4, 0.5, "met"],
-    [0.74, 0.76, "not known"],
-    [0.75, 0.75, "not met"],
-  ] as const) {
-    const check = checkWaterActivity({ min, max, source: "two laws" });
-    expect(check.verdict).toBe(verdict);
-    expect(check.statement).toContain("waives no test");
-    expect(check.statement).not.toMatch(/\bsafe\b/);
-  }
+test("the water activity has to lie below its limit with both ends, and on the limit it does not", () => {
+  for (const [min, max, verdict, side] of [
+    [0.4, 0.5, "met", "none"],
+    [0.74, 0.76, "not-known", "none"],
+    [0.75, 0.75, "not-met", "above"],
+  ] as const)
+    expect(checkWaterActivity({ min, max })).toEqual({
+      id: "water-activity",
+      verdict,
+      side,
+      figure: { min, max },
+      limit: { max: 0.75 },
+    });
+  expect(checkWaterActivity({ min: 0.74 }).figure).toEqual({ min: 0.74, max: 0.74 });
 });

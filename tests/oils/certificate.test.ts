@@ -1,36 +1,56 @@
 import { type Certificate, checkCertificate, safflowerOilHighOleic, sunflowerOil } from "gelwright/oils";
 import { expect, test } from "vitest";
 
-const verdict = (certificate: Certificate, id: string, oil = sunflowerOil) =>
-  checkCertificate({ oil, certificate }).find((check) => check.id === id)?.verdict;
+const answer = (certificate: Certificate, what: string, oil = sunflowerOil) =>
+  checkCertificate({ oil, certificate }).find(({ id, acid }) => (acid ?? id) === what);
+const verdict = (...asked: Parameters<typeof answer>) => answer(...asked)?.verdict;
 
 test("a figure on the limit of the standard fits, a figure beyond it does not", () => {
   expect(verdict({ iodineValue: 118 }, "iodine-value")).toBe("met");
-  expect(verdict({ iodineValue: 117.9 }, "iodine-value")).toBe("not met");
-  expect(verdict({ profile: { "18:1": 43 } }, "fatty-acid-18:1")).toBe("met");
-  expect(verdict({ profile: { "18:1": 43.1 } }, "fatty-acid-18:1")).toBe("not met");
+  expect(verdict({ iodineValue: 117.9 }, "iodine-value")).toBe("not-met");
+  expect(verdict({ profile: { "18:1": 43 } }, "18:1")).toBe("met");
+  expect(verdict({ profile: { "18:1": 43.1 } }, "18:1")).toBe("not-met");
 });
 
 test("isomers count together, since the standard does not part them", () => {
-  expect(verdict({ profile: { "18:1 n-9": 42, "18:1 n-7": 0.8 } }, "fatty-acid-18:1")).toBe("met");
-  expect(verdict({ profile: { "18:1 n-9": 42.5, "18:1 n-7": 0.8 } }, "fatty-acid-18:1")).toBe("not met");
+  expect(verdict({ profile: { "18:1 n-9": 42, "18:1 n-7": 0.8 } }, "18:1")).toBe("met");
+  expect(verdict({ profile: { "18:1 n-9": 42.5, "18:1 n-7": 0.8 } }, "18:1")).toBe("not-met");
 });
 
 test("what is not stated, or stated at another temperature, is not known", () => {
-  expect(checkCertificate({ oil: sunflowerOil, certificate: {} }).map((check) => check.verdict)).not.toContain("met");
-  expect(verdict({ refractiveIndex: { value: 1.468, temperature: 20 } }, "refractive-index")).toBe("not known");
+  expect(checkCertificate({ oil: sunflowerOil, certificate: {} }).map((one) => one.verdict)).not.toContain("met");
+  expect(answer({}, "iodine-value")).toMatchObject({ reason: "no-figure", limit: { min: 118, max: 141 } });
+  expect(answer({}, "iodine-value")).not.toHaveProperty("figure");
+  expect(verdict({ refractiveIndex: { value: 1.468, temperature: 20 } }, "refractive-index")).toBe("not-known");
   expect(verdict({ refractiveIndex: { value: 1.468, temperature: 40 } }, "refractive-index")).toBe("met");
-  expect(verdict({ profile: { "8:0": 1 } }, "fatty-acid-8:0")).toBe("not known");
+  expect(answer({ refractiveIndex: { value: 1.468, temperature: 20 } }, "refractive-index")).toMatchObject({
+    reason: "no-range-at-temperature",
+    figure: 1.468,
+    temperature: 20,
+  });
+  expect(answer({ profile: { "8:0": 1 } }, "8:0")).toMatchObject({
+    verdict: "not-known",
+    reason: "no-range",
+    figure: 1,
+  });
 });
 
 test("a standard with two temperatures is asked at the certificate's own", () => {
   const at = (temperature: number) =>
     verdict({ relativeDensity: { value: 0.911, temperature } }, "relative-density", safflowerOilHighOleic);
   expect(at(25)).toBe("met");
-  expect(at(20)).toBe("not met");
+  expect(at(20)).toBe("not-met");
 });
 
-test("every answer says where its range comes from and how far it is trusted", () => {
-  for (const check of checkCertificate({ oil: sunflowerOil, certificate: { iodineValue: 130 } }))
-    expect(check.source).toMatch(/CXS 210-1999.*\((first-hand|second-hand|from memory)\)/);
+test("a figure outside its range says on which side it lies", () => {
+  expect(answer({ iodineValue: 117.9 }, "iodine-value")).toMatchObject({ side: "below", figure: 117.9 });
+  expect(answer({ iodineValue: 141.1 }, "iodine-value")).toMatchObject({ verdict: "not-met", side: "above" });
+  expect(answer({ iodineValue: 130 }, "iodine-value")?.side).toBe("none");
+});
+
+test("every answer says where its range comes from and how it was read", () => {
+  for (const { standard, provenance } of checkCertificate({ oil: sunflowerOil, certificate: { iodineValue: 130 } })) {
+    expect(standard).toMatch(/CXS 210-1999/);
+    expect(["first-hand", "second-hand", "from memory"]).toContain(provenance);
+  }
 });

@@ -81,7 +81,7 @@ test("a table of the caller's own needs no more than the rows of the law", () =>
     source: "read in the gazette",
     nominalMin: 1,
     rows: [
-      { nominalMax: 100, percent: 5 },
+      { nominalMax: 100, errorRelative: 0.05 },
       { nominalMax: null, error: 5 },
     ],
   } as const;

@@ -24,7 +24,7 @@ const copied = (text: string) =>
       const [end = "", error = ""] = line.trim().split(" ");
       const nominalMax = end === "-" ? null : Number(end);
       return error.endsWith("%")
-        ? { nominalMax, percent: Number(error.slice(0, -1)) }
+        ? { nominalMax, errorRelative: Number(`${error.slice(0, -1)}e-2`) }
         : { nominalMax, error: Number(error) };
     });
 

@@ -83,7 +83,7 @@ describe.each(tests)("%s", (_, test_) => {
   test("a fuller mean never fails more often", () => {
     fc.assert(
       fc.property(between(0.048, 0.053), between(0.048, 0.053), between(1e-4, 0.005), (one, other, spread) => {
-        const at = (mean: number) => shareRejected({ ...pack, test: test_, mean, spread });
+        const at = (mean: number) => shareRejected({ ...pack, test: test_, massFill: mean, spread });
         expect(at(Math.max(one, other))).toBeLessThanOrEqual(at(Math.min(one, other)) + 1e-4);
       }),
       { numRuns: 100 },
@@ -92,7 +92,7 @@ describe.each(tests)("%s", (_, test_) => {
 });
 
 test("a target at the nominal quantity fails half of the batches where the mean is allowed nothing", () => {
-  expect(shareRejected({ ...pack, test: strict, mean: pack.nominal, spread: 0.0006 })).toBeCloseTo(0.5, 9);
+  expect(shareRejected({ ...pack, test: strict, massFill: pack.nominal, spread: 0.0006 })).toBeCloseTo(0.5, 9);
   expect(simulated(strict, pack.nominal, 0.0006, 10_000, 5)).toBeGreaterThan(0.485);
   expect(simulated(strict, pack.nominal, 0.0006, 10_000, 5)).toBeLessThan(0.515);
 });
@@ -103,7 +103,7 @@ test("where the two rules overlap most, the share is right to a thousandth of th
     [batchTestFor({ table: batchTestsEec1976, packs: 200 }), 0.0023, 0],
   ] as const) {
     const mean = pack.nominal + excess;
-    const share = shareRejected({ ...pack, test: test_, mean, spread });
+    const share = shareRejected({ ...pack, test: test_, massFill: mean, spread });
     const batches = 30_000;
     const error = Math.sqrt((share * (1 - share)) / batches);
     expect(Math.abs(simulated(test_, mean, spread, batches, 11) - share)).toBeLessThan(3 * error + 1e-3);
@@ -112,19 +112,19 @@ test("where the two rules overlap most, the share is right to a thousandth of th
 
 test("a spread of nothing asks for the nominal quantity, and a mean below it then fails every time", () => {
   expect(targetFill({ ...pack, test: strict, spread: 0, shareRejectedMax: 0.01 }).mass).toBe(0.05);
-  expect(shareRejected({ ...pack, test: strict, mean: 0.0499, spread: 0 })).toBe(1);
-  expect(shareRejected({ ...pack, test: strict, mean: 0.05, spread: 0 })).toBe(0);
+  expect(shareRejected({ ...pack, test: strict, massFill: 0.0499, spread: 0 })).toBe(1);
+  expect(shareRejected({ ...pack, test: strict, massFill: 0.05, spread: 0 })).toBe(0);
 });
 
 test("kilograms or grams give the same share", () => {
   fc.assert(
     fc.property(between(0.049, 0.053), between(0.0002, 0.004), fc.constantFrom(...tests), (mean, spread, [, test_]) => {
-      const inKilograms = shareRejected({ ...pack, test: test_, mean, spread });
+      const inKilograms = shareRejected({ ...pack, test: test_, massFill: mean, spread });
       const inGrams = shareRejected({
         test: test_,
         nominal: 50,
         tolerableError: 4.5,
-        mean: 1000 * mean,
+        massFill: 1000 * mean,
         spread: 1000 * spread,
       });
       expect(inGrams).toBeCloseTo(inKilograms, 8);

@@ -15,8 +15,8 @@ export const validInputs: ValidInputs = {
   allPacksTest: [[{ packs: 60, shareDefectiveMax: 0.05, noneBeyondTwo: true }]],
   correctionFactor: [[{ sampleSize: 50, confidence: 0.995 }]],
   shareRejected: [
-    [{ ...pack, test: double, mean: 0.0502, spread: 0.002 }],
-    [{ ...pack, test: single, mean: 0.0502, spread: 0.003 }],
+    [{ ...pack, test: double, massFill: 0.0502, spread: 0.002 }],
+    [{ ...pack, test: single, massFill: 0.0502, spread: 0.003 }],
   ],
   targetFill: [
     [{ ...pack, test: double, spread: 0.0025, shareRejectedMax: 0.01 }],
