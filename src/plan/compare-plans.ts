@@ -1,6 +1,18 @@
 import { finite, list, notNegative, positive, record, refuse, result, show } from "../guards.js";
 import { coolingTimeAtScale } from "../heat/index.js";
-import type { Plan, ScaleMetrics } from "./plan.js";
+import type { Lots } from "./parts/batch.js";
+import type { ScaleMetrics } from "./parts/scale.js";
+
+/** What of a plan is compared. */
+export interface ComparablePlan {
+  readonly names: { readonly vessel: string };
+  readonly lots: Pick<Lots, "charge" | "volume">;
+  readonly scale: ScaleMetrics;
+  readonly allowances: readonly {
+    /** [kg]. */
+    readonly mass: number;
+  }[];
+}
 
 /** One plan beside others of the same formula at other scales. */
 export interface PlanAtScale extends ScaleMetrics {
@@ -24,7 +36,7 @@ export interface PlanAtScale extends ScaleMetrics {
  *
  * @param input.plans - Plans as `runPlan` gives them, at least one; the first is what the others are compared with.
  * @returns One for each plan, in the units of the kernels; what is not known is left out.
- * @throws CalculationError `input` where a plan has parts missing.
+ * @throws CalculationError `input` if a plan has parts missing.
  * @source bergman-2011 section 5.1 for the rule
  * @example
  * ```ts
@@ -46,14 +58,14 @@ export interface PlanAtScale extends ScaleMetrics {
  *       balances: [{ name: "scale", increment: "1 g", capacity: "15 kg", minimumWeight: "50 g" }],
  *     },
  *     vessel: { name: `vessel for ${mass}`, workingVolume: { min: "0.5 L", max: "20 L" }, diameter },
- *     process: { name: "cold", room: "20 °C", steps: [{ do: "charge", phase: "A" }, { do: "fill" }] },
+ *     process: { name: "without heat", room: "20 °C", steps: [{ do: "charge", phase: "A" }, { do: "fill" }] },
  *   });
  * const [beaker, vessel] = comparePlans({ plans: [planAt("1 kg", "100 mm"), planAt("8 kg", "200 mm")] });
  * // Twice as wide and as high: half the surface for its volume.
  * (beaker?.surfaceToVolume ?? 0) / (vessel?.surfaceToVolume ?? 1); // => 2
  * ```
  */
-export function comparePlans(input: { readonly plans: readonly Plan[] }): readonly PlanAtScale[] {
+export function comparePlans(input: { readonly plans: readonly ComparablePlan[] }): readonly PlanAtScale[] {
   const each = list(record(input, "input").plans, "plans", 1).map((plan, i) => readScale(plan, `plans[${i}]`));
   const [first] = each;
   return each.map(({ volume, ...at }, i) => {
@@ -65,10 +77,11 @@ export function comparePlans(input: { readonly plans: readonly Plan[] }): readon
 }
 
 /** What is compared of one plan, which may have come back from JSON. */
-function readScale(plan: Plan, path: string): PlanAtScale & { readonly volume?: number } {
-  const { vessel, lots, scale, allowances } = record(plan, path);
+function readScale(plan: ComparablePlan, path: string): PlanAtScale & { readonly volume?: number } {
+  const { names, lots, scale, allowances } = record(plan, path);
+  const { vessel } = record(names, `${path}.names`);
   const { charge, volume } = record(lots, `${path}.lots`);
-  if (typeof vessel !== "string") refuse("input", `${path}.vessel`, show(vessel), "a name");
+  if (typeof vessel !== "string") refuse("input", `${path}.names.vessel`, show(vessel), "a name");
   const mass = positive(charge, `${path}.lots.charge`);
   const taken = list(allowances, `${path}.allowances`).reduce(
     (sum, allowance, i) => sum + notNegative(record(allowance, `${path}.allowances[${i}]`).mass, "mass"),

@@ -1,58 +1,103 @@
-export type {
-  ColdAddition,
-  ColdAdditions,
-  ColdRun,
-  ColdSpeed,
-  ColdSpeeds,
-  ColdWarming,
-  ExpectedGel,
-} from "./cold/plan.js";
-export type { ColdStepDocument, EmulsionDocument, ThicknessDocument } from "./cold/types.js";
-export { comparePlans, type PlanAtScale } from "./compare-plans.js";
-export type { AfterFilling, OilThermalExposure, OxidationRank, PlanEvaporation } from "./heat-plan.js";
-export type {
-  NaturalOrigin,
-  Plan,
-  PlanCost,
-  PlanLotOrder,
-  ScaleMetrics,
-  TimelineStep,
-  WeighingLine,
-} from "./plan.js";
-export { runPlan } from "./run-plan.js";
-export type {
-  PlanAir,
-  PlanAirSegment,
-  PlanFilms,
-  PlanFlow,
-  PlanGelPoint,
-  PlanParticle,
-  PlanStrength,
-  PlanUse,
-  PlanYieldStress,
-} from "./strength/plan.js";
-export type {
-  AirDocument,
-  FlowCurveDocument,
-  IdealSolubilityDocument,
-  NozzleDocument,
-  StrengthTrialsDocument,
-} from "./strength/types.js";
+export type { Change, MaterialField, StepField } from "./change.js";
+export {
+  type AssumptionCode,
+  assumptionCodes,
+  basisCodes,
+  type CautionCode,
+  cautionCodes,
+  directionCodes,
+  type FieldCode,
+  fieldCodes,
+  gelPointCodes,
+  type LawCode,
+  type LeverCode,
+  lawCodes,
+  leverCodes,
+  materialPartCodes,
+  type NoteCode,
+  noteCodes,
+  placeCodes,
+  practiceCodes,
+  type QuestionId,
+  quantityCodes,
+  questionIds,
+  type ReasonCode,
+  reasonCodes,
+  type SourceCode,
+  scaleCodes,
+  sideCodes,
+  sourceCodes,
+  type UseCode,
+  useCodes,
+  verdictCodes,
+} from "./codes.js";
+export { type ComparablePlan, comparePlans, type PlanAtScale } from "./compare-plans.js";
 export type {
   BenchDocument,
-  JobDocument,
-  PackDocument,
-  ProcessDocument,
-  StepDocument,
+  BenchFormulaDocument,
+  FlowCurveDocument,
+  IdealSolubilityDocument,
+  StrengthTrialsDocument,
   ViscosityDocument,
   ViscosityLawDocument,
-} from "./types.js";
+} from "./documents/bench.js";
+export type { EmulsionDocument, ThicknessDocument } from "./documents/emulsion.js";
+export type { AirDocument, NozzleDocument, PackDocument, ProcessFigures } from "./documents/process.js";
+export type { StirrerDocument, StirrerKind } from "./documents/stirrer.js";
 export type {
   BottomDocument,
   CoolingCurveDocument,
   JacketDocument,
-  StirrerDocument,
-  StirrerKind,
   SurfacesDocument,
   VesselDocument,
-} from "./vessel-document.js";
+} from "./documents/vessel.js";
+export type { Basis, Figure, Limit, NotKnown, Side, Verdict } from "./figure.js";
+export type { JobFigures } from "./job.js";
+export type { Judgement, Margin } from "./judge.js";
+export type { PlanAfterFilling } from "./parts/after-filling.js";
+export type { PlanAir, PlanAirSegment } from "./parts/air.js";
+export type { Cost, Lots, Weighing, WeighingLine } from "./parts/batch.js";
+export type { Caution } from "./parts/cautions.js";
+export type { Droplets } from "./parts/droplets.js";
+export type { PlanEmulsion, PlanEmulsionGel, PlanSchedule } from "./parts/emulsion.js";
+export type { Evaporation, PredictedLoss } from "./parts/evaporation.js";
+export type { PlanFilms } from "./parts/films.js";
+export type { FlowByPoints, PlanFlow, PlanNozzle, PlanUse } from "./parts/flow.js";
+export type { LotOrder } from "./parts/lot-order.js";
+export type { MaterialPart, NaturalOrigin } from "./parts/natural-origin.js";
+export type { OxidationRank, RankedOil } from "./parts/oxidation-ranking.js";
+export type { PlanParticle } from "./parts/particles.js";
+export type { ScaleMetrics } from "./parts/scale.js";
+export type { Source } from "./parts/sources.js";
+export type { PlanSpeed } from "./parts/speeds.js";
+export type { PlanGelPoint, PlanStrength, PlanYieldStress, StrengthNote } from "./parts/strength.js";
+export type { LargestSuspended } from "./parts/suspended.js";
+export type { Exposed, MaterialExposure } from "./parts/thermal-exposure.js";
+export type { LeftOut, PlanWarming } from "./parts/warming.js";
+export {
+  answerQuestions,
+  type Note,
+  type Plan,
+  type PreparedJob,
+  planSeries,
+  prepareJob,
+  type RunInput,
+  remedies,
+  runPlan,
+  runPrepared,
+} from "./plan.js";
+export type { Answer, Place, PlaceCode, QuantityCode, Subject } from "./questions/question.js";
+export type { JobDocument, ProcessDocument, ReadJob } from "./read.js";
+export type { Remedy } from "./remedies.js";
+export type { PlanSeries } from "./series.js";
+export type { AdditionRow } from "./state.js";
+export type { AddDocument } from "./steps/add.js";
+export type { ChargeDocument } from "./steps/charge.js";
+export type { CoolDocument } from "./steps/cool.js";
+export type { FillDocument, RestDocument } from "./steps/fill.js";
+export type { HeatDocument } from "./steps/heat.js";
+export type { HoldDocument, MatchDocument, OffDocument } from "./steps/hold.js";
+export type { Step, StepDocument } from "./steps/index.js";
+export type { DeaerateDocument, StirDocument } from "./steps/stir.js";
+export type { PlanStep } from "./timeline.js";
+export type { Reason } from "./unknown.js";

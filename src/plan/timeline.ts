@@ -1,67 +1,119 @@
-import { convert } from "../units/index.js";
-import type { Job, Step } from "./job.js";
-import { type Moment, massOf } from "./moment.js";
-import type { TimelineStep } from "./plan.js";
-import { say } from "./say.js";
-import { speedIn } from "./stirring.js";
-import { hasSet, type Turn, turningOf } from "./turning.js";
-import { viscosityThen } from "./viscosity.js";
+import type { Regime } from "../mixing/index.js";
+import type { AssumptionCode } from "./codes.js";
+import type { Basis } from "./figure.js";
+import type { Moment, Run } from "./state.js";
+import type { Step } from "./steps/index.js";
+import { stirredIn } from "./stirred.js";
+import { otherwise, type Reason, unknown, where } from "./unknown.js";
 
-/** The moments of a run as the steps of a batch sheet. */
-export function timelineOf(job: Job, moments: readonly Moment<Step>[]): readonly TimelineStep[] {
-  const turning = turningOf(moments, job);
-  return moments.map((moment, i) => {
-    const { step, before, after, law } = moment;
-    const dissolved = moments.slice(0, i + 1).some((one) => one.after.onHeat);
-    const set = dissolved ? hasSet(after, job) : undefined;
+/** One step at the kettle. What is not known is left out; `notKnown` says why. */
+export interface PlanStep {
+  /** Its place in the process, from 1. */
+  readonly number: number;
+  /** The step as the document states it, with numbers for quantities. */
+  readonly step: Step;
+  /** What the step charges [kg], if it charges anything. */
+  readonly massCharged?: number;
+  /** The stirrer meanwhile [rev/s]; left out where nothing says that it turns. */
+  readonly speed?: number;
+  /** Since the start [s]. */
+  readonly timeStart?: number;
+  /** Since the start [s]. */
+  readonly timeEnd?: number;
+  /** In the vessel after the step, or in the packs from filling on [kg]. */
+  readonly mass: number;
+  readonly inPacks: boolean;
+  /** Before the step [°C]. */
+  readonly temperatureStart?: number;
+  /** After the step [°C]. */
+  readonly temperatureEnd?: number;
+  /** Whether the gel has set by the end of the step. */
+  readonly set?: boolean;
+  /** After the step, while it flows [Pa·s], at the shear rate of the readings [1/s]. */
+  readonly viscosity?: { readonly viscosity: number; readonly shearRate: number; readonly beyondReadings: boolean };
+  /** What the stirrer does at the end of the step: speed [rev/s], power [W], torque [N·m]. */
+  readonly stirring?: {
+    readonly speed: number;
+    readonly power: number;
+    readonly torque: number;
+    readonly reynolds: number;
+    readonly regime: Regime;
+  };
+  /** Volume fraction of oil in oil and outer phase after the step, of an emulsion. */
+  readonly volumeFractionOil?: number;
+  /** What time and temperature rest on. */
+  readonly basis: readonly Basis[];
+  readonly assumptions: readonly AssumptionCode[];
+  /** Why time or temperature is not known. */
+  readonly notKnown?: Reason;
+}
+
+/** The moments of a run as steps with numbers. */
+export function timelineOf(run: Run): readonly PlanStep[] {
+  return run.moments.map((moment) => {
+    const { number, before, after, step, speed, basis, assumptions, duration } = moment;
+    const { charge, onHeat, inPacks } = after;
+    const charges = !inPacks && charge.contents.length > before.charge.contents.length;
+    const set = where("set", () => hasSet(moment));
+    const turn = run.turns.filter((one) => one.step === number).at(-1);
+    const reason = otherwise(
+      () => {
+        duration();
+        after.temperature();
+        return undefined;
+      },
+      (why) => why,
+    );
     return {
-      number: i + 1,
-      instruction: instructionOf(step, moment, speedIn(step, job)),
-      timeStart: before.time,
-      timeEnd: after.time,
-      mass: massOf(after.contents),
-      inPacks: step.do === "fill" || step.do === "rest",
-      temperatureStart: before.contents.length > 0 ? before.temperature : undefined,
-      temperatureEnd: after.temperature,
-      set,
-      viscosity: set ? undefined : viscosityThen(job, after, after.onHeat ? "heating" : "cooling"),
-      stirring: stirringIn(turning.find(({ number }) => number === i + 1)),
-      basis: law,
-      note: step.note,
+      number,
+      step: step as Step,
+      ...(charges && { massCharged: charge.mass - before.charge.mass }),
+      ...(speed !== undefined && { speed }),
+      ...where("timeStart", before.time),
+      ...where("timeEnd", after.time),
+      mass: charge.mass,
+      inPacks,
+      ...(before.charge.contents.length > 0 && where("temperatureStart", before.temperature)),
+      ...where("temperatureEnd", after.temperature),
+      ...set,
+      ...(!set.set && where("viscosity", () => viscosityAfter(moment))),
+      ...(turn &&
+        where("stirring", () => {
+          const { speed: turns, power, torque, reynolds, regime } = stirredIn(turn);
+          return { speed: turns, power, torque, reynolds, regime };
+        })),
+      ...(charge.isEmulsion() && where("volumeFractionOil", () => charge.oilFraction())),
+      basis: otherwise(
+        () => unique(basis?.() ?? []),
+        () => [],
+      ),
+      assumptions: otherwise(
+        () => unique(assumptions?.() ?? []),
+        () => [],
+      ),
+      ...(reason && { notKnown: reason }),
     };
+
+    function viscosityAfter({ after: { temperature } }: Moment): NonNullable<PlanStep["viscosity"]> {
+      if (charge.isEmulsion()) return unknown("nothing-there");
+      const { at, shearRate, temperatureMin, temperatureMax } = charge.readings(onHeat ? "heating" : "cooling");
+      const now = temperature();
+      return { viscosity: at(now), shearRate, beyondReadings: now < temperatureMin || now > temperatureMax };
+    }
   });
 }
 
-/** What the stirrer does, for the sheet. */
-export function stirringIn(turning: Turn | undefined): TimelineStep["stirring"] {
-  if (!turning || typeof turning.stirred === "string") return undefined;
-  const { speed, power, torque, reynolds, regime } = turning.stirred;
-  return { speed, power, torque, reynolds, regime };
+/** Whether a gel that was heated has set; of one that never melted there is no such question. */
+function hasSet({ after: { charge, onHeat, temperature } }: Moment): boolean {
+  if (charge.isEmulsion() || !charge.heated) return unknown("nothing-there");
+  if (onHeat || charge.dose() === 0) return false;
+  return temperature() <= charge.setting().temperature;
 }
 
-/** What is done, with the speed that the plan counts on: whoever has only the sheet knows no usual speed. */
-function instructionOf(step: Step, { before, after }: Moment<Step>, speed: number | undefined): string {
-  const stirred = speed === undefined ? "" : `, stirring${say.atSpeed(speed)}`;
-  switch (step.do) {
-    case "charge": {
-      const mass = say.kilograms(massOf(after.contents) - massOf(before.contents));
-      return `${before.contents.length === 0 ? "Charge" : "Stir in"} phase ${step.phase} (${mass}, at ${say.celsius(step.temperature)})${step.duration > 0 ? ` over ${say.minutes(step.duration)}` : ""}${say.atSpeed(before.contents.length === 0 ? step.speed : speed)}`;
-    }
-    case "heat":
-      return `Heat to ${say.celsius(step.temperature)}${stirred}`;
-    case "hold":
-      return `Hold for ${say.minutes(step.duration)}`;
-    case "take off the heat":
-      return "Take off the heat";
-    case "cool":
-      return step.temperature === undefined
-        ? `Let cool until it has thickened to ${say.pascalSeconds(step.viscosity)}${stirred}`
-        : `Let cool to ${say.celsius(step.temperature)}${stirred}`;
-    case "stir":
-      return `Stir for ${say.minutes(step.duration)}${say.atSpeed(speed)}`;
-    case "fill":
-      return `Fill the packs${step.duration > 0 ? `, within ${say.minutes(step.duration)}` : ""}`;
-    case "rest":
-      return `Let the packs rest for ${Number(convert(step.duration, "s", "h").toPrecision(3))} h`;
-  }
+function unique<T>(list: readonly T[]): readonly T[] {
+  const seen = new Set<string>();
+  return list.filter((one) => {
+    const key = JSON.stringify(one);
+    return !seen.has(key) && seen.add(key);
+  });
 }

@@ -1,0 +1,217 @@
+import { type Entry, fields, kinds, listOf, maybe, plain, quantity, text, word } from "../../formula/entry.js";
+import type { LineDocument } from "../../formula/index.js";
+import { line } from "../../formula/schema.js";
+import type { YieldConvention } from "../../rheology/index.js";
+import type { Quantity } from "../../units/index.js";
+import { type EmulsionDocument, emulsion } from "./emulsion.js";
+
+/** A viscosity–temperature law that was fitted elsewhere. */
+export type ViscosityLawDocument =
+  /** Andrade: the factor times exp(E/RT). */
+  | {
+      readonly law: "andrade";
+      readonly factor: Quantity<"dynamicViscosity">;
+      readonly activationEnergy: Quantity<"molarEnergy">;
+    }
+  /** Vogel, Fulcher and Tammann: the factor times exp(B/(T − T₀)). */
+  | {
+      readonly law: "vogel-fulcher-tammann";
+      readonly factor: Quantity<"dynamicViscosity">;
+      readonly coefficient: Quantity<"temperatureDifference">;
+      readonly temperatureVogel: Quantity<"temperature">;
+    };
+
+/** The viscosity of one composition, taken in one direction at one shear rate: as readings or as a law. */
+export interface ViscosityDocument {
+  /** The phases that were in the beaker. The figures hold for these together and for nothing else. */
+  readonly phases: readonly string[];
+  /** Gel former in the beaker, if it was another dose than that of the bench's formula. */
+  readonly gelFormer?: Quantity<"massFraction">;
+  /** Whether it was being heated or cooled: a gel does not thicken where it dissolves. */
+  readonly direction: "heating" | "cooling";
+  /** Shear rate at which it was measured. */
+  readonly shearRate: Quantity<"shearRate">;
+  /** Slope of stress against shear rate there, on logarithmic axes, for a melt that thins under shear: carries the readings to the shear rate of the stirrer. Default: it does not thin. */
+  readonly flowIndex?: number;
+  /** At least two temperatures; between them a monotone curve through ln viscosity against 1/T. */
+  readonly readings?: readonly {
+    /** Temperature of the reading. */
+    readonly at: Quantity<"temperature">;
+    /** What was read. */
+    readonly viscosity: Quantity<"dynamicViscosity">;
+  }[];
+  /** Instead of readings. */
+  readonly law?: ViscosityLawDocument;
+}
+
+/** The formula that was on the bench, of the materials of the job's formula. */
+export interface BenchFormulaDocument {
+  readonly name: string;
+  /** Its phases, by the names of the job's formula. */
+  readonly phases: readonly { readonly name: string; readonly lines: readonly LineDocument[] }[];
+}
+
+/** What the bench found out about this gel. */
+export interface BenchDocument {
+  /** Where and when it was measured. */
+  readonly source: string;
+  /** The formula that was measured; default the job's own. Its readings hold for a charge within `tolerance` of it. */
+  readonly formula?: BenchFormulaDocument;
+  /** How far the share of a material may be from the bench's, for its readings to hold; default 0.5 % of the charge (common practice, no source). */
+  readonly tolerance?: Quantity<"massFraction">;
+  /** Working range of oil per gel former, by mass, found in trials. */
+  readonly oilPerGelFormer?: { readonly min: number; readonly max: number };
+  /** Setting and dissolving temperature at one or more doses of gel former. */
+  readonly doses?: readonly {
+    readonly gelFormer: Quantity<"massFraction">;
+    readonly setsAt: Quantity<"temperature">;
+    readonly dissolvesAt: Quantity<"temperature">;
+  }[];
+  readonly viscosities?: readonly ViscosityDocument[];
+  /** Above this it can no longer be stirred in without tearing the gel or drawing in air. */
+  readonly stirrableViscosityMax?: Quantity<"dynamicViscosity">;
+  /** Yield stress of the set gel at room temperature. It goes before what flow curve and trials say. */
+  readonly yieldStress?: Quantity<"pressure">;
+  /** Trials of dose against strength. */
+  readonly strengthTrials?: StrengthTrialsDocument;
+  /** Rheometer points of the set gel. */
+  readonly flowCurve?: FlowCurveDocument;
+  /** For a gel former that crystallises: the ideal dissolving temperature, if none was measured. */
+  readonly idealSolubility?: IdealSolubilityDocument;
+  /** How far particles may settle before the gel has set. */
+  readonly settlingAllowed?: Quantity<"length">;
+  /** What it found out about oil that is stirred into a gel former as droplets. */
+  readonly emulsion?: EmulsionDocument;
+}
+
+/** Trials of how the strength of the set gel rises with the dose of gel former. */
+export interface StrengthTrialsDocument {
+  /** What was measured, by one convention throughout. */
+  readonly of: "yield stress" | "modulus";
+  /** Four at three doses or more, above the threshold; three if that is stated. */
+  readonly trials: readonly { readonly gelFormer: Quantity<"massFraction">; readonly strength: Quantity<"pressure"> }[];
+  /** Dose that just made no gel; default fitted along with the rest. */
+  readonly threshold?: Quantity<"massFraction">;
+  /** Strength that is wanted, for which the dose is then given. */
+  readonly target?: Quantity<"pressure">;
+}
+
+/** Rheometer points of the set gel. */
+export interface FlowCurveDocument {
+  /** Temperature at which they were read. */
+  readonly temperature: Quantity<"temperature">;
+  readonly points: readonly { readonly shearRate: Quantity<"shearRate">; readonly stress: Quantity<"pressure"> }[];
+  /** How the yield stress is read off; default by the model that fits the points best. */
+  readonly yieldStressBy?: YieldConvention;
+  /** What is done with the gel; default pouring, brushing on and rubbing in. */
+  readonly uses?: readonly { readonly use: string; readonly shearRate: Quantity<"shearRate"> }[];
+}
+
+/** A gel former that crystallises out of the oil: its dissolving temperature if none was measured. */
+export interface IdealSolubilityDocument {
+  readonly meltingPoint: Quantity<"temperature">;
+  readonly heatOfFusion: Quantity<"molarEnergy">;
+  readonly molarMassGelFormer: Quantity<"molarMass">;
+  /** A triglyceride is near 0.88 kg/mol. */
+  readonly molarMassOil: Quantity<"molarMass">;
+}
+
+const above = { above: 0 };
+const dose = quantity("massFraction", { above: 0, max: 1 });
+const temperature = quantity("temperature");
+const viscosity = quantity("dynamicViscosity", above);
+const shearRate = quantity("shearRate", { min: 0 });
+const stress = quantity("pressure", above);
+
+const law = kinds<ViscosityLawDocument>("law", [
+  fields<Extract<ViscosityLawDocument, { law: "andrade" }>>({
+    law: word("andrade"),
+    factor: viscosity,
+    activationEnergy: quantity("molarEnergy", above),
+  }),
+  fields<Extract<ViscosityLawDocument, { law: "vogel-fulcher-tammann" }>>({
+    law: word("vogel-fulcher-tammann"),
+    factor: viscosity,
+    coefficient: quantity("temperatureDifference", above),
+    temperatureVogel: temperature,
+  }),
+]);
+
+/** Reads what the bench found. */
+export const bench: Entry<BenchDocument> = fields<BenchDocument>({
+  source: text,
+  formula: maybe(
+    fields<BenchFormulaDocument>({
+      name: text,
+      phases: listOf(fields<BenchFormulaDocument["phases"][number]>({ name: text, lines: listOf(line, 1) }), 1),
+    }),
+  ),
+  tolerance: maybe(quantity("massFraction", { min: 0, max: 1 })),
+  oilPerGelFormer: maybe(
+    fields<NonNullable<BenchDocument["oilPerGelFormer"]>>({ min: plain({ min: 0 }), max: plain({ min: 0 }) }),
+  ),
+  doses: maybe(
+    listOf(
+      fields<NonNullable<BenchDocument["doses"]>[number]>({
+        gelFormer: dose,
+        setsAt: temperature,
+        dissolvesAt: temperature,
+      }),
+    ),
+  ),
+  viscosities: maybe(
+    listOf(
+      fields<ViscosityDocument>({
+        phases: listOf(text, 1),
+        gelFormer: maybe(dose),
+        direction: word("heating", "cooling"),
+        shearRate,
+        flowIndex: maybe(plain({ above: 0, max: 2 })),
+        readings: maybe(
+          listOf(fields<NonNullable<ViscosityDocument["readings"]>[number]>({ at: temperature, viscosity }), 2),
+        ),
+        law: maybe(law),
+      }),
+    ),
+  ),
+  stirrableViscosityMax: maybe(viscosity),
+  yieldStress: maybe(quantity("pressure", { min: 0 })),
+  strengthTrials: maybe(
+    fields<StrengthTrialsDocument>({
+      of: word("yield stress", "modulus"),
+      trials: listOf(fields<StrengthTrialsDocument["trials"][number]>({ gelFormer: dose, strength: stress })),
+      threshold: maybe(quantity("massFraction", { min: 0, max: 1 })),
+      target: maybe(stress),
+    }),
+  ),
+  flowCurve: maybe(
+    fields<FlowCurveDocument>({
+      temperature,
+      points: listOf(
+        fields<FlowCurveDocument["points"][number]>({ shearRate: quantity("shearRate", above), stress }),
+        1,
+      ),
+      yieldStressBy: maybe(
+        word("herschel-bulkley", "bingham", "casson", "casson-regression", "lowest-rate", "viscosity-maximum"),
+      ),
+      uses: maybe(
+        listOf(
+          fields<NonNullable<FlowCurveDocument["uses"]>[number]>({
+            use: text,
+            shearRate: quantity("shearRate", above),
+          }),
+        ),
+      ),
+    }),
+  ),
+  idealSolubility: maybe(
+    fields<IdealSolubilityDocument>({
+      meltingPoint: temperature,
+      heatOfFusion: quantity("molarEnergy", above),
+      molarMassGelFormer: quantity("molarMass", above),
+      molarMassOil: quantity("molarMass", above),
+    }),
+  ),
+  settlingAllowed: maybe(quantity("length", above)),
+  emulsion: maybe(emulsion),
+});

@@ -1,0 +1,121 @@
+import type { MaterialFunction } from "../../formula/index.js";
+import type { Run } from "../state.js";
+import { stated, unknown, where } from "../unknown.js";
+
+/** One line to weigh. Masses in kg, shares 0 to 1. */
+export interface WeighingLine {
+  readonly phase: string;
+  /** Key of the material. */
+  readonly material: string;
+  readonly listingName?: string;
+  readonly function: MaterialFunction;
+  /** Share of the finished product. */
+  readonly massFraction: number;
+  /** Mass before rounding. */
+  readonly massExact: number;
+  /** Mass to weigh: a whole number of the balance's increments. */
+  readonly mass: number;
+  readonly balance: string;
+  /** Of the balance [kg]. */
+  readonly increment: number;
+  /** The mass in portions that the balance can carry; they add up to it. */
+  readonly portions: readonly number[];
+  /** Between which readings the weighing counts as right. */
+  readonly tolerance: { readonly min: number; readonly max: number };
+}
+
+/** What is weighed for one lot. */
+export interface Weighing {
+  readonly lines: readonly WeighingLine[];
+  /** What the lines add up to as weighed [kg]. */
+  readonly total: number;
+  /** The total that was planned [kg]; `onGrid` says whether the balances can reach it exactly. */
+  readonly totalTarget: number;
+  readonly onGrid: boolean;
+}
+
+/** How many equal lots there are, and what one of them holds. */
+export interface Lots {
+  /** Equal lots that the vessel makes of the batch. */
+  readonly count: number;
+  /** Finished product of one lot as asked for [kg]. */
+  readonly deliveredTarget: number;
+  /** The same as the weighed charge will bring it [kg]. */
+  readonly delivered: number;
+  /** Packs of one lot, if packs were asked for. */
+  readonly packs?: number;
+  /** Charge of one lot [kg]. */
+  readonly charge: number;
+  /** Its volume at 20 °C [m³], if that is known. */
+  readonly volume?: number;
+}
+
+/** Cost of the materials of all lots [currency]. */
+export interface Cost {
+  readonly currency: string;
+  readonly batch: number;
+  /** Of what is delivered. */
+  readonly perKilogram: number;
+  readonly perPack?: number;
+}
+
+/** The lots of the batch. */
+export function lotsOf(run: Run): Lots {
+  const { lot, lots, massTarget, packs } = run.scaled;
+  return {
+    count: lots,
+    deliveredTarget: massTarget / lots,
+    delivered: lot.delivered,
+    ...(packs !== undefined && { packs: packs / lots }),
+    charge: lot.total,
+    ...where("volume", () => volumeOfLot(run)),
+  };
+}
+
+/** Volume of a lot at 20 °C [m³], by the density of the batch document, else by those of the materials. */
+export function volumeOfLot({ scaled: { lot, density } }: Run): number {
+  return lot.total / stated(density, "material-density");
+}
+
+/** The lines to weigh for one lot. */
+export function weighingOf({ job: { formula }, scaled: { lot, charge } }: Run): Weighing {
+  const lines = lot.lines.map((line): WeighingLine => {
+    const { phase, material: key, massExact, mass, balance, increment, portions, tolerance } = line;
+    const { listingName, function: purpose = "other" } = formula.materials[key] ?? {};
+    const massFraction = formula.lines
+      .filter((one) => one.phase === phase && one.material === key)
+      .reduce((sum, one) => sum + one.massFraction, 0);
+    return {
+      phase,
+      material: key,
+      ...(listingName !== undefined && { listingName }),
+      function: purpose,
+      massFraction,
+      massExact,
+      mass,
+      balance,
+      increment,
+      portions,
+      tolerance: { min: tolerance.min, max: tolerance.max },
+    };
+  });
+  return { lines, total: lot.total, totalTarget: charge.total, onGrid: lot.onGrid };
+}
+
+/** What the process takes from one lot [kg], in its order, by the caller's names. */
+export function allowancesOf({ scaled: { charge } }: Run): readonly { readonly name: string; readonly mass: number }[] {
+  return charge.allowances.map(({ name, mass }) => ({ name, mass }));
+}
+
+/** What the materials cost. A missing price is never guessed, and currencies are never converted. */
+export function costOfBatch({ job: { formula }, scaled: { lot, cost } }: Run): Cost {
+  const prices = lot.lines.map(({ material: key }) =>
+    stated(formula.materials[key]?.price, "material-price", { of: key }),
+  );
+  const [first] = prices;
+  const another = prices.findIndex(({ currency }) => currency !== first?.currency);
+  if (another >= 0) unknown("contradiction", { field: "material-price", of: lot.lines[another]?.material ?? "" });
+  if ("notKnown" in cost) return unknown("not-stated", { field: "material-price" });
+  const { currency, batch, perKilogram, perPack } = cost;
+  return { currency, batch, perKilogram, ...(perPack !== undefined && { perPack }) };
+}

@@ -1,0 +1,146 @@
+import { type RefractiveIndex, refractiveIndexOfMixture } from "../../formula/index.js";
+import { glycerinForIndexMatch, refractiveIndexGlycerinWater } from "../../gel/index.js";
+import { densityAt } from "../../laws/index.js";
+import { type Charge, type Content, densityOf, isGlycerin, isWater, massOf } from "../charge.js";
+import type { FieldCode } from "../codes.js";
+import type { Basis } from "../figure.js";
+import type { Bench } from "../job.js";
+import { by, otherwise, type Reason, stated, Unknown, unknown } from "../unknown.js";
+
+type GelFormerIndex = NonNullable<NonNullable<Bench["emulsion"]>["gelFormerIndex"]>;
+
+/** What lacks an index may be so much of its phase: antioxidant and preservative do not decide it. Common practice, no source. */
+const traces = 0.02;
+
+/** Refractive indices of both phases of an emulsion at a temperature. */
+export interface Indices {
+  readonly gelFormer: number;
+  readonly oil: number;
+  readonly basis: readonly Basis[];
+}
+
+/** The share of glycerin in glycerin and water that gives the outer phase the index of the oil. */
+export interface Remedy {
+  /** As it is [0 to 1]. */
+  readonly massFractionGlycerin: number;
+  /** As it would match [0 to 1]. */
+  readonly massFractionToMatch: number;
+  /** How far it may be off before the indices are further apart than allowed [0 to 1]. */
+  readonly tolerance: number;
+}
+
+/** A part of a mixture as its refractive index needs it. */
+interface Part {
+  readonly mass: number;
+  readonly density: number;
+  readonly refractiveIndex: number;
+}
+
+/** Indices of both phases at a temperature [°C]. */
+export function indicesAt(charge: Charge, temperature: number): Indices {
+  const { gelFormerIndex } = stated(charge.job.bench.emulsion, "bench-emulsion");
+  const basis: Basis = gelFormerIndex
+    ? { kind: "reading", key: "emulsion-gel-former-index", source: charge.job.bench.source }
+    : { kind: "law", key: "refractive-index" };
+  return {
+    gelFormer: gelFormerIndex
+      ? indexOfReading(read(gelFormerIndex), temperature, { field: "emulsion-gel-former-index" })
+      : indexOfGelFormer(charge.outer(), temperature),
+    oil: indexOfOil(charge.oil(), temperature),
+    basis: [basis],
+  };
+}
+
+/** The ratio of glycerin and water that would match at a temperature [°C], and how exactly it has to be met. */
+export function glycerinToMatch(charge: Charge, temperature: number): Remedy {
+  const { gelFormerIndex, mismatchAllowed } = stated(charge.job.bench.emulsion, "bench-emulsion");
+  const mismatch = stated(mismatchAllowed, "emulsion-mismatch-max");
+  // What was measured is not computed from its materials.
+  if (gelFormerIndex) unknown("no-method");
+  const outer = charge.outer();
+  const { pair, mass, share, rest } = pairIn(outer);
+  const parts = partsOf(rest, temperature, massOf(outer));
+  const ofRest = parts.reduce((volume, part) => volume + part.mass / part.density, 0);
+  const solids = {
+    volumeFraction: ofRest / (ofRest + mass / densityOf(pair, temperature)),
+    refractiveIndex: parts.length > 0 ? refractiveIndexOfMixture({ temperature, parts }) : 1,
+  };
+  const oil = { refractiveIndex: indexOfOil(charge.oil(), temperature), temperature };
+  const { massFractionGlycerin, tolerance } = by("glycerin-for-index-match", () =>
+    glycerinForIndexMatch({ oil, temperature, mismatch, ...(parts.length > 0 && { solids }), beyond: "extend" }),
+  );
+  return { massFractionGlycerin: share, massFractionToMatch: massFractionGlycerin, tolerance };
+}
+
+/** A reading of the bench as the materials have theirs. */
+function read({ value, at, perKelvin }: GelFormerIndex): RefractiveIndex {
+  return { refractiveIndex: value, temperature: at, ...(perKelvin !== undefined && { perKelvin }) };
+}
+
+function indexOfReading(
+  { refractiveIndex, temperature: at, perKelvin }: RefractiveIndex,
+  temperature: number,
+  where: { readonly field: FieldCode; readonly of?: string },
+): number {
+  const apart = temperature - at;
+  // It was read at one temperature, and nothing says how it changes.
+  const slope =
+    apart === 0 ? 0 : (perKelvin ?? unknown("not-read", { ...where, quantity: "temperature", value: temperature }));
+  return refractiveIndex + slope * apart;
+}
+
+/** The parts of a phase that have an index; without those that lack it, if they are traces of the phase. */
+function partsOf(contents: readonly Content[], temperature: number, massOfPhase: number): readonly Part[] {
+  const reasons: Reason[] = [];
+  let without = 0;
+  const parts = contents.flatMap(({ material, mass }): readonly Part[] =>
+    otherwise(
+      () => [partOf({ material, mass }, temperature)],
+      (reason) => {
+        reasons.push(reason);
+        without += mass;
+        return [];
+      },
+    ),
+  );
+  const [first] = reasons;
+  if (first && without > traces * massOfPhase) throw new Unknown(first);
+  return parts;
+}
+
+function partOf({ material, mass }: Omit<Content, "phase">, temperature: number): Part {
+  const { key: of } = material;
+  const field = "material-refractive-index";
+  const refractiveIndex = indexOfReading(stated(material.refractiveIndex, field, { of }), temperature, { field, of });
+  const law = stated(material.density, "material-density", { of });
+  return { mass, density: densityAt({ law, temperature, beyond: "extend" }), refractiveIndex };
+}
+
+function indexOfOil(oil: readonly Content[], temperature: number): number {
+  if (oil.length === 0) unknown("nothing-there");
+  return mixed(partsOf(oil, temperature, massOf(oil)), temperature);
+}
+
+/** Glycerin and water as a pair, whose table knows that they contract; the rest beside them. */
+function pairIn(outer: readonly Content[]) {
+  const pair = outer.filter((one) => isGlycerin(one) || isWater(one));
+  const mass = massOf(pair);
+  const share = massOf(outer.filter(isGlycerin)) / mass;
+  // Without glycerin there is nothing to compute the outer phase's index from.
+  if (!(share > 0)) unknown("not-stated", { field: "emulsion-gel-former-index" });
+  return { pair, mass, share, rest: outer.filter((one) => !pair.includes(one)) };
+}
+
+function indexOfGelFormer(outer: readonly Content[], temperature: number): number {
+  const { pair, mass, share, rest } = pairIn(outer);
+  const parts = partsOf(rest, temperature, massOf(outer));
+  const refractiveIndex = by("refractive-index", () =>
+    refractiveIndexGlycerinWater({ massFractionGlycerin: share, temperature, beyond: "extend" }),
+  );
+  return mixed([{ mass, density: densityOf(pair, temperature), refractiveIndex }, ...parts], temperature);
+}
+
+/** By Lorentz and Lorenz. */
+function mixed(parts: readonly Part[], temperature: number): number {
+  return by("refractive-index", () => refractiveIndexOfMixture({ temperature, parts }));
+}

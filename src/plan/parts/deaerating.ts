@@ -1,0 +1,96 @@
+import { clearingTime } from "../../particles/index.js";
+import { exactly, type Figure } from "../figure.js";
+import type { Run } from "../state.js";
+import { levelAt, movedBy, stirredIn, stirrerOf } from "../stirred.js";
+import { by, stated } from "../unknown.js";
+import { airAsked, bubbleOf, heldBubbles } from "./bubbles.js";
+import { byReadings } from "./melt.js";
+import type { MomentOf } from "./moments.js";
+
+/** Pressure under which bubbles were measured: that of the room [Pa], the standard atmosphere. */
+const roomPressure = 101_325;
+
+type Deaerating = MomentOf<"de-aerate">;
+
+/** The bubbles of a de-aerating step: those of the emulsion, or those of the melt. */
+function bubblesIn({ before: { charge } }: Deaerating, run: Run) {
+  if (!charge.isEmulsion()) {
+    const asked = bubbleOf(airAsked(run));
+    return { ...asked, viscosityAt: charge.readings("cooling").at };
+  }
+  const { bubbleDiameter: diameter, viscosity } = stated(run.job.bench.emulsion?.air, "emulsion-air");
+  return { diameter, viscosityAt: () => viscosity };
+}
+
+/** Temperatures of a de-aerating step from the warmest to the coolest [°C]; what was read of an emulsion is the room's. */
+function temperaturesIn({ before, after }: Deaerating): readonly [number, number] {
+  const { charge } = before;
+  if (charge.isEmulsion()) return [charge.job.process.room, charge.job.process.room];
+  const [start, end] = [before.temperature(), after.temperature()];
+  return [Math.max(start, end), Math.min(start, end)];
+}
+
+/** How wide the bubbles are under the pressure of the step [m]. */
+export function bubbleUnderPressure(moment: Deaerating, run: Run): Figure {
+  const { diameter } = bubblesIn(moment, run);
+  return exactly(diameter * Math.cbrt(roomPressure / (moment.step.pressure ?? roomPressure)), [
+    { kind: "reading", key: moment.before.charge.isEmulsion() ? "emulsion-air" : "process-air" },
+  ]);
+}
+
+/**
+ * Up to which diameter bubbles are held where the gel stands still [m]. A melt that has not set holds none; a gel that
+ * is stirred as far as the wall stands still nowhere.
+ */
+export function heldWhileDeaerating(moment: Deaerating, run: Run): Figure {
+  const { charge } = moment.before;
+  const [, coolest] = temperaturesIn(moment);
+  if (!charge.isEmulsion() && coolest > charge.setting().temperature) return exactly(0, [charge.setting().basis]);
+  const held = heldBubbles(run, charge.fluidDensity(coolest));
+  const { min } = bubbleUnderPressure(moment, run);
+  const leaves = min !== null && held.max !== null && min > held.max;
+  if (leaves || moment.speed === undefined) return held;
+  const reaches = cavernsIn(moment, run).every(({ reachesWall }) => reachesWall);
+  const basis = [...(held.basis ?? []), { kind: "law", key: "cavern" } as const];
+  return reaches ? exactly(0, basis) : { ...held, basis };
+}
+
+/** How far the stirrer moves the gel in a de-aerating step. */
+export function cavernsIn({ number }: Deaerating, run: Run): readonly ReturnType<typeof movedBy>[] {
+  return run.turns
+    .filter(({ step }) => step === number)
+    .map((turn) => {
+      const stirred = stirredIn(turn);
+      const yieldStress = stated(stirred.yieldStress, "emulsion-thickness-yield-stress");
+      return movedBy(run.job, stirrerOf(run.job), { ...stirred, yieldStress });
+    });
+}
+
+/** How deep the gel is in a de-aerating step [m]. */
+export function depthWhileDeaerating(moment: Deaerating): number {
+  const [warmest] = temperaturesIn(moment);
+  return levelAt(moment.before.charge, warmest);
+}
+
+/** Until bubbles from the bottom have left in a de-aerating step [s], at its warmest and at its coolest. */
+export function clearingWhileDeaerating(moment: Deaerating, run: Run): Figure {
+  const { charge } = moment.before;
+  const { viscosityAt, ...bubble } = bubblesIn(moment, run);
+  const { pressure } = moment.step;
+  const depth = depthWhileDeaerating(moment);
+  const [min = 0, max = 0] = temperaturesIn(moment).map((temperature) =>
+    by("bubble-rise", () =>
+      clearingTime({
+        ...bubble,
+        viscosity: viscosityAt(temperature),
+        densityFluid: charge.fluidDensity(temperature),
+        depth,
+        ...(pressure !== undefined && { pressure }),
+      }),
+    ),
+  );
+  const basis = [{ kind: "law", key: "bubble-rise" }] as const;
+  if (charge.isEmulsion())
+    return exactly(max, [...basis, { kind: "reading", key: "emulsion-air", source: run.job.bench.source }]);
+  return byReadings(charge, () => temperaturesIn(moment), min === max ? exactly(max, basis) : { min, max, basis });
+}

@@ -1,0 +1,68 @@
+import { largestDroplet, modulusOfDroplets, yieldStressOfDroplets } from "../../gel/index.js";
+import type { Charge } from "../charge.js";
+import type { AssumptionCode } from "../codes.js";
+import type { Basis } from "../figure.js";
+import type { Job } from "../job.js";
+import type { Run, State } from "../state.js";
+import { by, stated, unknown } from "../unknown.js";
+
+/** Up to where droplets were seen to break as in the whole emulsion (Jansen and others 2001). */
+const seenUpTo = 0.7;
+
+/** The finished gel: what is in the vessel before it is filled, or after the last step if nothing is. */
+export function gelOf({ moments }: Run): State {
+  const filled = moments.find(({ step }) => step.do === "fill");
+  return filled?.before ?? moments.at(-1)?.after ?? unknown("nothing-there");
+}
+
+/** The droplets of an emulsion. */
+export interface Droplets {
+  /** Sauter mean diameter [m]. */
+  readonly diameter: number;
+  readonly basis: readonly Basis[];
+  readonly assumptions?: readonly AssumptionCode[];
+}
+
+/** The droplets as measured, or by the shear that made them, with the whole gel around them. */
+export function dropletsOf(charge: Charge): Droplets {
+  const { job } = charge;
+  const emulsion = stated(job.bench.emulsion, "bench-emulsion");
+  const { dropletDiameter: measured, shear } = emulsion;
+  if (measured !== undefined)
+    return {
+      diameter: measured,
+      basis: [{ kind: "reading", key: "emulsion-droplets", source: job.bench.source }],
+    };
+  const { rate: shearRate, viscosityOil, viscosityEmulsion: viscosityAround } = stated(shear, "emulsion-droplets");
+  const interfacialTension = tensionOf(job);
+  const diameter = by("droplets-in-shear", () =>
+    largestDroplet({ viscosityOil, viscosityAround, shearRate, interfacialTension }),
+  );
+  return {
+    diameter,
+    basis: [{ kind: "law", key: "droplets-in-shear" }],
+    ...(charge.oilFraction() > seenUpTo && { assumptions: ["droplets-packed-closer-than-seen"] as const }),
+  };
+}
+
+function tensionOf({ bench }: Job): number {
+  return stated(bench.emulsion?.interfacialTension, "emulsion-interfacial-tension");
+}
+
+/** The droplets as they are packed. */
+function packed(charge: Charge): Parameters<typeof modulusOfDroplets>[0] {
+  const { diameter } = dropletsOf(charge);
+  return { volumeFractionOil: charge.oilFraction(), diameter, interfacialTension: tensionOf(charge.job) };
+}
+
+/** Shear modulus of packed droplets, by theory [Pa]. */
+export function modulusByTheory(charge: Charge): number {
+  const droplets = packed(charge);
+  return by("packed-droplets", () => modulusOfDroplets(droplets));
+}
+
+/** Yield stress of packed droplets, by theory [Pa]. */
+export function yieldStressByTheory(charge: Charge): number {
+  const droplets = packed(charge);
+  return by("packed-droplets", () => yieldStressOfDroplets(droplets));
+}

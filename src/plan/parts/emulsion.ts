@@ -1,0 +1,150 @@
+import { surfactantForDroplets, waterActivity } from "../../gel/index.js";
+import { densityOf, isGlycerin, isWater, massOf } from "../charge.js";
+import type { Figure, NotKnown } from "../figure.js";
+import type { Run, Schedule } from "../state.js";
+import { by, otherwise, type Reason, stated, unknown, where } from "../unknown.js";
+import { type Droplets, dropletsOf, gelOf, modulusByTheory, yieldStressByTheory } from "./droplets.js";
+import { type PlanSpeed, speedsOf } from "./speeds.js";
+import { type PlanWarming, warmingOf } from "./warming.js";
+
+// Schedules
+
+/** How one phase of oil goes in by a step. */
+export interface PlanSchedule extends Omit<Schedule, "factor"> {
+  /** Number of the step, from 1. */
+  readonly step: number;
+  /** The factor that is put on the bench's times, from the first addition to the last. */
+  readonly factor: { readonly first: number; readonly last: number } | NotKnown;
+  /** Shear rate of the viscosities in the rows [1/s]. */
+  readonly shearRate?: number;
+}
+
+/** The schedules by which oil goes in, or why one is not known. */
+export function schedulesOf({ job, moments }: Run): readonly (PlanSchedule | (NotKnown & { readonly step: number }))[] {
+  const shearRate = job.bench.emulsion?.thickness?.shearRate;
+  return moments.flatMap(({ number: step, schedule }) => {
+    if (!schedule) return [];
+    return [
+      otherwise(
+        () => {
+          const { factor, ...rest } = schedule();
+          return {
+            step,
+            ...rest,
+            factor: otherwise(factor, notKnown),
+            ...(shearRate !== undefined && { shearRate }),
+          };
+        },
+        (reason) => ({ step, ...notKnown(reason) }),
+      ),
+    ];
+  });
+}
+
+// The finished gel
+
+/** What the bench's figures make of the finished gel. */
+export interface PlanEmulsionGel {
+  /** Of oil in oil and outer phase. */
+  readonly volumeFractionOil: number | NotKnown;
+  readonly droplets: Droplets | NotKnown;
+  /** Shear modulus of the packed droplets, by theory [Pa]. */
+  readonly modulusByTheory: number | NotKnown;
+  /** Yield stress of the packed droplets, by theory [Pa]. */
+  readonly yieldStressByTheory: number | NotKnown;
+}
+
+function gelFigures(run: Run): PlanEmulsionGel {
+  const { charge } = gelOf(run);
+  return {
+    volumeFractionOil: otherwise(() => charge.oilFraction(), notKnown),
+    droplets: otherwise(() => dropletsOf(charge), notKnown),
+    modulusByTheory: otherwise(() => modulusByTheory(charge), notKnown),
+    yieldStressByTheory: otherwise(() => yieldStressByTheory(charge), notKnown),
+  };
+}
+
+/** The surfactant in the finished gel, as supplied [kg]. */
+export function surfactantIn(run: Run): number {
+  const { charge } = gelOf(run);
+  const { material } = stated(charge.job.bench.emulsion?.surfactant, "emulsion-surfactant");
+  return massOf(charge.contents.filter((content) => content.material.key === material));
+}
+
+/** How much of the surfactant as supplied covers the droplets of the finished gel [kg]; what is dissolved or in micelles comes on top. */
+export function surfactantNeeded(run: Run): number {
+  const { charge } = gelOf(run);
+  const { job } = charge;
+  const { material, areaPerGram } = stated(job.bench.emulsion?.surfactant, "emulsion-surfactant");
+  const { diameter } = dropletsOf(charge);
+  const oil = charge.oil();
+  const volumeOil = massOf(oil) / densityOf(oil, job.process.room);
+  const strength = job.formula.materials[material]?.strength ?? 1;
+  const { asSupplied } = by("surfactant-coverage", () =>
+    // One gram on so many square metres.
+    surfactantForDroplets({ volumeOil, diameter, adsorption: 1e-3 / areaPerGram, strength }),
+  );
+  return asSupplied;
+}
+
+/** Water in the outer phase of the finished gel [kg]; what is not active in a material as supplied counts as water. */
+export function waterInOuterPhase(run: Run): number {
+  return gelOf(run)
+    .charge.outer()
+    .reduce(
+      (sum, one) => sum + (isWater(one) ? one.mass : isGlycerin(one) ? 0 : one.mass * (1 - one.material.strength)),
+      0,
+    );
+}
+
+/** Water activity of the outer phase: as measured, or between what two laws say of its glycerin and water. */
+export function waterActivityOf(run: Run): Figure {
+  const { charge } = gelOf(run);
+  const { bench, process } = charge.job;
+  const measured = bench.emulsion?.waterActivity;
+  if (measured !== undefined)
+    return {
+      min: measured,
+      value: measured,
+      max: measured,
+      basis: [{ kind: "reading", key: "emulsion-water-activity", source: bench.source }],
+    };
+  const glycerin = massOf(charge.outer().filter(isGlycerin));
+  const massFractionGlycerin = glycerin / (glycerin + waterInOuterPhase(run));
+  const { norrish, wilson } = by("water-activity", () =>
+    waterActivity({ massFractionGlycerin, temperature: process.room }),
+  );
+  return {
+    min: Math.min(norrish, wilson),
+    max: Math.max(norrish, wilson),
+    basis: [{ kind: "law", key: "water-activity" }],
+  };
+}
+
+// The result
+
+/** What an emulsion has beside everything that any process has. */
+export interface PlanEmulsion {
+  readonly schedules: ReturnType<typeof schedulesOf>;
+  readonly gel: PlanEmulsionGel;
+  readonly warming: PlanWarming;
+  /** The bench's stirrer beside this one, where the bench says how it stirred. */
+  readonly speeds?: readonly PlanSpeed[] | NotKnown;
+}
+
+/** What of a run is an emulsion's own; nothing where it makes none. */
+export function emulsionOf(run: Run): { readonly emulsion?: PlanEmulsion } {
+  return where("emulsion", (): PlanEmulsion => {
+    if (!gelOf(run).charge.isEmulsion()) unknown("nothing-there");
+    return {
+      schedules: schedulesOf(run),
+      gel: gelFigures(run),
+      warming: warmingOf(run),
+      ...(run.job.bench.emulsion?.stirring && { speeds: otherwise(() => speedsOf(run), notKnown) }),
+    };
+  });
+}
+
+function notKnown(reason: Reason): NotKnown {
+  return { notKnown: reason };
+}

@@ -1,0 +1,111 @@
+import type { Material, Particle } from "../../formula/index.js";
+import {
+  additionTemperature,
+  additionWindow,
+  type DragLaw,
+  flakeOfVolume,
+  type Suspension,
+} from "../../particles/index.js";
+import type { Charge } from "../charge.js";
+import type { FieldCode, LawCode } from "../codes.js";
+import { remembered } from "../setting.js";
+import type { Run, State } from "../state.js";
+import { by, stated, unknown } from "../unknown.js";
+import { type CoolingMelt, meltOf } from "./melt.js";
+import { heatOff } from "./moments.js";
+
+/** Up to here a flake is thin enough for the disc without a rim; a spheroid of the same volume and width from here on. */
+const thinnest = 0.1;
+/** Thickness of a spheroid over that of the disc of equal width and volume; from its inverse on it is a ball. */
+const lens = 1.5;
+
+/** How the melt resists a particle. A flake is taken edge on, as it sinks fastest. */
+export function dragOf({ diameter, thickness, sphericity }: Particle): {
+  readonly law: DragLaw;
+  readonly key: LawCode;
+} {
+  if (sphericity !== undefined) return { law: { law: "ganser", sphericity }, key: "grain-drag" };
+  if (thickness === undefined) return { law: { law: "cheng" }, key: "sphere-drag" };
+  const { aspectRatio } = by("flake-drag", () => flakeOfVolume({ diameter, thickness }));
+  const orientation = "edgewise";
+  if (aspectRatio <= thinnest) return { law: { law: "disc", aspectRatio, orientation }, key: "flake-drag" };
+  return lens * aspectRatio > 1
+    ? { law: { law: "cheng" }, key: "sphere-drag" }
+    : { law: { law: "spheroid", aspectRatio: lens * aspectRatio, orientation }, key: "flake-drag" };
+}
+
+/** One kind of particle that goes in at a moment. */
+export interface Entering {
+  readonly run: Run;
+  readonly material: Material;
+  readonly particle: Particle;
+  /** Place of the moment among all; -1 for what is in the vessel from the start. */
+  readonly place: number;
+  /** Number of the step, from 1. */
+  readonly number?: number;
+  readonly before: State;
+  readonly after: State;
+}
+
+/** Every kind of particle, each time that it goes in. */
+export const enteringIn: (run: Run) => readonly Entering[] = remembered((run: Run): readonly Entering[] => {
+  const start = run.moments[0]?.before;
+  const added = run.moments.map(({ number, before, after }, place) => {
+    const contents = after.inPacks ? [] : after.charge.contents.slice(before.charge.contents.length);
+    return { place, number, before, after, contents };
+  });
+  const there = start ? [{ place: -1, before: start, after: start, contents: start.charge.contents }] : [];
+  return [...there, ...added].flatMap(({ contents, ...moment }) =>
+    [...new Set(contents.map(({ material }) => material))].flatMap((material): readonly Entering[] => {
+      const { particle } = material;
+      return particle ? [{ run, material, particle, ...moment }] : [];
+    }),
+  );
+});
+
+/** The melt with the particles in it, as the kernels take it. */
+export function suspensionOf(
+  charge: Charge,
+  { diameter, density: densityParticle, ...shape }: Particle,
+): CoolingMelt & Suspension {
+  const { law: drag } = dragOf({ diameter, density: densityParticle, ...shape });
+  return { ...meltOf(charge), diameter, densityParticle, volumeFraction: charge.grains(), drag };
+}
+
+/** Between which temperatures of the melt particles may go in, as a thermometer shows it before [°C]. */
+export interface Window {
+  /** From here on down the melt carries them. */
+  readonly temperatureMax: number;
+  /** Down to here it can be stirred; down to where it sets at most, if nothing says how thick that is. */
+  readonly temperatureMin: number;
+  /** The field that would tell how far down it can be stirred, if it is not stated. */
+  readonly openBy?: FieldCode;
+}
+
+/**
+ * The window for adding. The kernel speaks of the mix with the particles in it; the thermometer, of the melt before: the
+ * addition cools it by as much as it does in this run.
+ */
+export const windowOf: (entering: Entering) => Window = remembered((entering: Entering): Window => {
+  const { run, particle, place, before, after } = entering;
+  const { settlingAllowed: allowed, stirrableViscosityMax } = run.job.bench;
+  const suspension = suspensionOf(after.charge, particle);
+  const settlingAllowed = stated(allowed, "bench-settling-max");
+  const temperatureStart = heatOff(run, place).temperature();
+  const { sets: temperatureEnd } = suspension;
+  // Off the heat it has set already.
+  if (temperatureStart <= temperatureEnd)
+    unknown("not-done", { ...(entering.number !== undefined && { step: entering.number }) });
+  const cooling = { ...suspension, temperatureStart, temperatureEnd, settlingAllowed };
+  const cooled = before.temperature() - after.temperature();
+  return by("window-for-adding", (): Window => {
+    if (stirrableViscosityMax === undefined)
+      return {
+        temperatureMax: additionTemperature(cooling).temperature + cooled,
+        temperatureMin: temperatureEnd + cooled,
+        openBy: "bench-stirrable-viscosity-max",
+      };
+    const { temperatureMax, temperatureMin } = additionWindow({ ...cooling, stirrableViscosityMax });
+    return { temperatureMax: temperatureMax + cooled, temperatureMin: temperatureMin + cooled };
+  });
+});

@@ -1,0 +1,132 @@
+import { kriegerDoughertyViscosity, packedFraction, wettingOil } from "../../rheology/index.js";
+import { massOf } from "../charge.js";
+import type { FieldCode, LawCode } from "../codes.js";
+import type { Run } from "../state.js";
+import { by, otherwise, type Reason, where } from "../unknown.js";
+import { dragOf, type Entering, enteringIn, windowOf } from "./entering.js";
+import { heatOff, makesMelt } from "./moments.js";
+import { timeOfPassing } from "./passing.js";
+import { largestOf, massFractionBeyond, settlingOf } from "./settling.js";
+import { type LargestSuspended, largestSuspendedOf, yieldStressNeeded } from "./suspended.js";
+
+/** Oil that wets a pigment, by its oil absorption [kg]. */
+function wettingOilOf({ material, after }: Entering, oilAbsorption: number): number {
+  const massPigment = massOf(after.charge.contents.filter((content) => content.material === material));
+  return by("suspension-viscosity", () => wettingOil({ massPigment, oilAbsorption }), { of: material.key });
+}
+
+/** How many times thicker all particles make the melt, packed as the oil absorption of this one has it. */
+function thickeningOf({ particle, after }: Entering, oilAbsorption: number): number {
+  const volumeFraction = after.charge.grains();
+  return by("suspension-viscosity", () =>
+    kriegerDoughertyViscosity({
+      volumeFraction,
+      volumeFractionPacked: packedFraction({ oilAbsorption, densityPigment: particle.density }),
+    }),
+  );
+}
+
+/** One kind of particle: when it may go in, how far it settles and whether it stays up. */
+export interface PlanParticle {
+  /** Key of the material. */
+  readonly material: string;
+  /** Step in which it goes in, from 1; left out for what is in the vessel from the start. */
+  readonly step?: number;
+  /** By which law the melt resists it. */
+  readonly drag?: LawCode;
+  /** Between which temperatures it may go in, as the melt shows before [°C], and when after the heat is off [s]. */
+  readonly window?: {
+    readonly isOpen: boolean;
+    readonly temperatureMax: number;
+    readonly temperatureMin: number;
+    /** The field that would tell how far down it can be stirred, if it is not stated: it may close earlier. */
+    readonly openBy?: FieldCode;
+    /** Opens at `temperatureMax`. */
+    readonly timeMin?: number;
+    /** Closes at `temperatureMin`. */
+    readonly timeMax?: number;
+  };
+  /** Why the window is not known. */
+  readonly windowNotKnown?: Reason;
+  /** When it goes in by this run: [°C] and after the heat is off [s]. */
+  readonly goesIn?: { readonly temperature: number; readonly time?: number };
+  /** How far the largest of it settle until the last pack has set, downwards positive [m]. */
+  readonly settles?: { readonly inVessel: number; readonly inPack?: number };
+  /** Share of its mass that settles further than allowed [0 to 1], if sizes are stated. */
+  readonly massFractionBeyond?: number;
+  /** Yield stress that holds it [Pa]: surely from `max`, by no published figure below `min`. */
+  readonly yieldStressNeeded?: { readonly min: number; readonly value: number; readonly max: number };
+  readonly largestSuspended?: LargestSuspended;
+  /** Oil that wets it, by its oil absorption [kg]. */
+  readonly wettingOil?: number;
+  /** How many times thicker the particles make the melt, by its oil absorption. */
+  readonly thickening?: number;
+}
+
+/** Every kind of particle, each time that it goes in, with what is known of it. */
+export function particlesOf(run: Run): readonly PlanParticle[] {
+  return enteringIn(run).map((entering): PlanParticle => {
+    const { material, particle, number } = entering;
+    const { oilAbsorption } = particle;
+    return {
+      material: material.key,
+      ...(number !== undefined && { step: number }),
+      ...where("drag", () => dragOf(particle).key),
+      ...(makesMelt(run) && { ...windowResult(entering), ...goingIn(entering), ...settles(entering) }),
+      ...where("yieldStressNeeded", () => {
+        const { min, value, max } = yieldStressNeeded(run, particle);
+        return { min, value, max };
+      }),
+      ...where("largestSuspended", () => largestSuspendedOf(run, particle)),
+      ...(oilAbsorption !== undefined && {
+        ...where("wettingOil", () => wettingOilOf(entering, 100 * oilAbsorption)),
+        ...where("thickening", () => thickeningOf(entering, 100 * oilAbsorption)),
+      }),
+    };
+  });
+}
+
+function windowResult(entering: Entering): Pick<PlanParticle, "window" | "windowNotKnown"> {
+  const { run, place } = entering;
+  if (place < 0) return {};
+  return otherwise(
+    () => {
+      const { temperatureMax, temperatureMin, openBy } = windowOf(entering);
+      const isOpen = temperatureMax > temperatureMin;
+      const sinceOff = (temperature: number): number =>
+        timeOfPassing(temperature, run, place) - heatOff(run, place).time();
+      return {
+        window: {
+          isOpen,
+          temperatureMax,
+          temperatureMin,
+          ...(openBy && { openBy }),
+          ...(isOpen && {
+            ...where("timeMin", () => sinceOff(temperatureMax)),
+            ...where("timeMax", () => sinceOff(temperatureMin)),
+          }),
+        },
+      };
+    },
+    (windowNotKnown) => ({ windowNotKnown }),
+  );
+}
+
+function goingIn({ run, place, before }: Entering): Pick<PlanParticle, "goesIn"> {
+  if (place < 0) return {};
+  return where("goesIn", () => ({
+    temperature: before.temperature(),
+    ...where("time", () => before.time() - heatOff(run, place).time()),
+  }));
+}
+
+function settles(entering: Entering): Pick<PlanParticle, "settles" | "massFractionBeyond"> {
+  const { particle } = entering;
+  return {
+    ...where("settles", () => {
+      const { inVessel, inPack } = settlingOf(entering, "last-pack")(largestOf(particle));
+      return { inVessel, ...where("inPack", inPack) };
+    }),
+    ...(particle.sizes && where("massFractionBeyond", () => massFractionBeyond(entering, "last-pack"))),
+  };
+}

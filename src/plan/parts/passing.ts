@@ -1,0 +1,86 @@
+import { type HeatedVessel, type Segment, vesselSegment } from "../../heat/index.js";
+import { balanceOf, noSource } from "../balance.js";
+import type { Run } from "../state.js";
+import { by, unknown } from "../unknown.js";
+
+type VesselSegment = Extract<Segment, { kind: "vessel" }>;
+
+/** Steps after which the melt is another one, or begins to cool. */
+const startsAnew = new Set(["charge", "add", "take off the heat"]);
+
+/**
+ * When the melt that an addition meets passes a temperature [s since the start]: during this run, and beyond the
+ * addition as if it were put off and the melt went on cooling as before.
+ */
+export function timeOfPassing(temperature: number, { moments }: Run, place: number): number {
+  const before = moments.slice(0, place);
+  const from = before.map(({ step }) => startsAnew.has(step.do)).lastIndexOf(true);
+  const start = before[from]?.after ?? unknown("not-done");
+  let time = start.time();
+  let at = start.temperature();
+  if (at <= temperature) return time;
+  let last: VesselSegment | undefined;
+  for (const segment of before.slice(from + 1).flatMap(({ segments }) => segments())) {
+    if (segment.kind === "ramp") {
+      time += segment.duration;
+      continue;
+    }
+    const { duration, temperatureEnd } = by("heat-balance", () => vesselSegment(segment));
+    if (temperatureEnd <= temperature) return time + durationTo(segment, segment.temperatureStart, temperature);
+    time += duration;
+    at = temperatureEnd;
+    last = segment;
+  }
+  const cooling = last ?? balanceOf(moments[place]?.before ?? start, noSource).vessel;
+  return time + durationTo(cooling, at, temperature);
+}
+
+/** How long a vessel takes from one temperature to another [s]. */
+function durationTo(
+  {
+    temperatureAmbient,
+    heatCapacity,
+    heatLoss,
+    heatSource,
+    breakpoints = [],
+  }: HeatedVessel & Pick<VesselSegment, "breakpoints">,
+  temperatureStart: number,
+  temperatureEnd: number,
+): number {
+  const vessel = { temperatureStart, temperatureAmbient, heatCapacity, heatLoss, heatSource, breakpoints };
+  return by("heat-balance", () => vesselSegment({ ...vessel, temperatureEnd }).duration);
+}
+
+/** How the charge cools through segments down to a temperature, as times [s] and temperatures [°C] for what moves in it meanwhile. */
+export function traceOf(
+  segments: readonly Segment[],
+  temperatureEnd: number,
+): { readonly times: readonly number[]; readonly temperatures: readonly number[] } {
+  const times: number[] = [];
+  const temperatures: number[] = [];
+  let time = 0;
+  const add = (duration: number, temperature: number): void => {
+    if (times.length > 0 && time + duration <= (times.at(-1) ?? 0)) return;
+    times.push(time + duration);
+    temperatures.push(temperature);
+  };
+  for (const segment of segments) {
+    const start = segment.temperatureStart;
+    const whole = segment.kind === "ramp" ? segment : by("heat-balance", () => vesselSegment(segment));
+    if (start <= temperatureEnd && whole.temperatureEnd <= temperatureEnd) break;
+    const end = Math.max(whole.temperatureEnd, temperatureEnd);
+    const share = (i: number): number => start + ((end - start) * i) / pointsOfTrace;
+    add(0, start);
+    for (let i = 1; i <= pointsOfTrace; i++) {
+      const at = share(i);
+      const level = start === whole.temperatureEnd;
+      if (segment.kind === "vessel" && !level) add(durationTo(segment, start, at), at);
+      else add(whole.duration * (level ? i / pointsOfTrace : (at - start) / (whole.temperatureEnd - start)), at);
+    }
+    time = times.at(-1) ?? 0;
+  }
+  return { times, temperatures };
+}
+
+/** As many as leave the path of a particle within a few parts in a million. */
+const pointsOfTrace = 30;

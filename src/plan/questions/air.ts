@@ -1,0 +1,134 @@
+import type { Content } from "../charge.js";
+import type { AssumptionCode } from "../codes.js";
+import { atMost, exactly, type Figure } from "../figure.js";
+import { type AirSegment, airAsked, airSegmentsIn, heldBubbles } from "../parts/bubbles.js";
+import {
+  bubbleUnderPressure,
+  cavernsIn,
+  clearingWhileDeaerating,
+  depthWhileDeaerating,
+  heldWhileDeaerating,
+} from "../parts/deaerating.js";
+import { gelOf } from "../parts/droplets.js";
+import { type MomentOf, makesMelt, momentsOf } from "../parts/moments.js";
+import { boilsBelow, foamUnderVacuum, vacuumAsked, vacuumState, volatilesUnderVacuum } from "../parts/vacuum.js";
+import type { Run } from "../state.js";
+import { otherwise, unknown, where } from "../unknown.js";
+import { asks, type Question } from "./question.js";
+
+/** A stretch in which the melt stands, or none at all. */
+type Standing = AirSegment | undefined;
+
+type Deaerating = MomentOf<"de-aerate">;
+
+/** The depth of what air has to leave. */
+function depthFigure(depth: number, { job }: Run): Figure {
+  const assumptions: readonly AssumptionCode[] = job.vessel.bottom ? [] : ["bottom-taken-as-flat"];
+  return exactly(depth, [{ kind: "law", key: "level" }], assumptions);
+}
+
+/** A run that draws a vacuum over the melt. */
+function runsWithVacuum(run: Run): readonly Run[] {
+  return run.job.process.air?.vacuum ? [run] : [];
+}
+
+/** The volatile materials that are in the melt under the vacuum; of a phase that is never charged, all of the formula. */
+function volatiles(run: Run): readonly Content[] {
+  return otherwise(
+    () => volatilesUnderVacuum(run),
+    () =>
+      Object.values(run.job.formula.materials)
+        .filter((material) => material.volatile)
+        .map((material) => ({ phase: "", material, mass: 0 })),
+  );
+}
+
+/** Questions about air: the melt or the gel lets it go in time, and a vacuum neither lifts it over the rim nor boils it. */
+export const airQuestions: readonly Question[] = [
+  asks<Run, Standing>({
+    id: "air-leaves",
+    quantity: "length",
+    quantifier: "some",
+    subjects: (run) => (run.job.process.air && makesMelt(run) ? [run] : []),
+    of: () => ({}),
+    // In one of them the melt has to stand thin and long enough.
+    states: (run) => {
+      const segments = airSegmentsIn(run);
+      return segments.length > 0 ? segments : [undefined];
+    },
+    at: (segment) => (segment ? { step: segment.toStep, place: "vessel" } : {}),
+    figure: (segment) => (segment ?? unknown("not-done")).distance(),
+    limit: (segment, _subject, run) => ({ min: depthFigure((segment ?? unknown("not-done")).depth(), run) }),
+    beside: (segment, _subject, run) => ({
+      diameter: airAsked(run).bubbleDiameter,
+      fromStep: segment?.fromStep,
+      ...(segment && where("durationToClear", segment.durationToClear)),
+      ...otherwise(
+        () => {
+          const { charge } = gelOf(run);
+          const { min, max } = heldBubbles(run, charge.fluidDensity(run.job.process.room));
+          return { ...(min !== null && { suspendedMin: min }), ...(max !== null && { suspendedMax: max }) };
+        },
+        () => ({}),
+      ),
+    }),
+  }),
+  asks<Deaerating, Deaerating>({
+    id: "air-is-released",
+    quantity: "length",
+    quantifier: "every",
+    subjects: (run) => momentsOf(run, "de-aerate"),
+    of: ({ number }) => ({ step: number }),
+    states: (moment) => [moment],
+    at: ({ number }) => ({ step: number, place: "vessel" }),
+    figure: (moment, _subject, run) => bubbleUnderPressure(moment, run),
+    // A bubble as wide as the largest that is held is held.
+    limit: (moment, _subject, run) => ({ min: heldWhileDeaerating(moment, run) }),
+    beside: (moment, _subject, run) => ({
+      ...(moment.speed !== undefined &&
+        where("cavern", () => Math.min(...cavernsIn(moment, run).map(({ diameter }) => diameter)))),
+      vesselDiameter: run.job.vessel.diameter,
+    }),
+  }),
+  asks<Deaerating, Deaerating>({
+    id: "air-has-time",
+    quantity: "duration",
+    quantifier: "every",
+    subjects: (run) => momentsOf(run, "de-aerate"),
+    of: ({ number }) => ({ step: number }),
+    states: (moment) => [moment],
+    at: ({ number }) => ({ step: number, place: "vessel" }),
+    figure: (moment, _subject, run) => clearingWhileDeaerating(moment, run),
+    limit: ({ step }) => atMost(step.for),
+    beside: (moment) => where("depth", () => depthWhileDeaerating(moment)),
+  }),
+  asks<Run, Run>({
+    id: "vacuum-foam",
+    quantity: "length",
+    quantifier: "every",
+    subjects: runsWithVacuum,
+    of: (run) => ({ phase: vacuumAsked(run).afterPhase }),
+    states: (run) => [run],
+    at: (run) =>
+      otherwise(
+        () => ({ step: vacuumState(run).number, place: "vessel" as const }),
+        () => ({}),
+      ),
+    figure: (run) => exactly(foamUnderVacuum(run), [{ kind: "law", key: "foam-head" }]),
+    limit: (run) => atMost(vacuumAsked(run).rim, [{ kind: "stated", key: "process-air" }]),
+    beside: (run) => ({ pressure: vacuumAsked(run).pressure }),
+  }),
+  asks<Content, Content>({
+    id: "vacuum-boils",
+    quantity: "pressure",
+    quantifier: "every",
+    subjects: (run) => runsWithVacuum(run).flatMap(volatiles),
+    of: ({ material }) => ({ material: material.key }),
+    states: (content) => [content],
+    figure: (_state, _content, run) => exactly(vacuumAsked(run).pressure, [{ kind: "stated", key: "process-air" }]),
+    limit: (content, _content, run) => ({
+      min: exactly(boilsBelow(run, content), [{ kind: "law", key: "boiling", of: content.material.key }]),
+    }),
+    beside: (_state, _content, run) => where("temperature", () => vacuumState(run).after.temperature()),
+  }),
+];

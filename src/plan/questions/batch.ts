@@ -1,0 +1,194 @@
+import type { FormulaLine, Material } from "../../formula/index.js";
+import { atLeast, atMost, between, exactly, type Figure, type Limit } from "../figure.js";
+import type { Job } from "../job.js";
+import { volumeOfLot } from "../parts/batch.js";
+import { takenForGranted } from "../parts/in-vessel.js";
+import { attendedMoments } from "../parts/lot-order.js";
+import { naturalOriginContent } from "../parts/natural-origin.js";
+import type { Moment, Run, State } from "../state.js";
+import { stated, unknown } from "../unknown.js";
+import { asks, type Lever, type Question } from "./question.js";
+
+/** What of a lot fills the vessel: all of it at 20 °C, or what is in it at its temperature between two steps. */
+type Filling = "whole" | { readonly state: State; readonly step: number };
+
+/** Sums and quotients of masses, and shares that were read in %, end in the rounding of doubles: twelve digits are more than any balance gives. */
+function twelveDigits(value: number): number {
+  return Number(value.toPrecision(12));
+}
+
+/** Once, for the whole batch. */
+function once(run: Run): readonly Run[] {
+  return [run];
+}
+
+function ofBatch(): Record<string, never> {
+  return {};
+}
+
+/** The lines that count as gel former, and those that count as oil into it: of an emulsion the outer phase and what goes into it, particles aside. */
+function ratioLines({ formula, bench }: Job): {
+  readonly former: readonly FormulaLine[];
+  readonly oil: readonly FormulaLine[];
+} {
+  const { lines, materials } = formula;
+  const outer = bench.emulsion?.outerPhase;
+  const of = (function_: "gel former" | "oil"): readonly FormulaLine[] =>
+    lines.filter(({ material }) => materials[material]?.function === function_);
+  if (outer === undefined) return { former: of("gel former"), oil: of("oil") };
+  const fluid = lines.filter(({ material }) => !materials[material]?.particle);
+  return { former: fluid.filter(({ phase }) => phase === outer), oil: fluid.filter(({ phase }) => phase !== outer) };
+}
+
+function massFractionOf(lines: readonly FormulaLine[]): number {
+  return lines.reduce((sum, { massFraction }) => sum + massFraction, 0);
+}
+
+/** Another dose of the gel former, if it is one line that the carrier can give way to. */
+function doses({ job }: Run, direction: "more" | "less"): readonly Lever[] {
+  const { lines } = job.formula;
+  const [former, another] = ratioLines(job).former;
+  const carrier = lines.find((line) => line.carrier);
+  if (!former || another || !carrier || carrier.material === former.material) return [];
+  const { material, massFraction } = former;
+  if (lines.filter((line) => line.material === material).length > 1) return [];
+  return [
+    {
+      id: direction === "more" ? "more-gel-former" : "less-gel-former",
+      change: (value) => ({ change: "dose", material, value }),
+      bracket: [massFraction, direction === "more" ? massFraction + carrier.massFraction : 0],
+    },
+  ];
+}
+
+/** Mass of a material as weighed, as a share of the charge [0 to 1]. What evaporates is not counted off. */
+function shareWeighed(key: string, { scaled: { lot } }: Run): number {
+  const weighed = lot.lines.filter(({ material }) => material === key).reduce((sum, { mass }) => sum + mass, 0);
+  return weighed / lot.total;
+}
+
+/** Everything that fills the vessel until the packs are filled. */
+function fillings({ moments }: Run): readonly Filling[] {
+  const states = moments.flatMap(({ number, before, after }, i) => [
+    ...(i === 0 ? [{ state: before, step: number }] : []),
+    { state: after, step: number },
+  ]);
+  return ["whole", ...states.filter(({ state }) => !state.inPacks && state.charge.mass > 0)];
+}
+
+function volumeOf(filling: Filling, run: Run): Figure {
+  if (filling === "whole") return exactly(volumeOfLot(run), [{ kind: "law", key: "mass-balance" }]);
+  const { charge, temperature } = filling.state;
+  const moment = run.moments.find(({ after }) => after === filling.state);
+  const assumptions = moment ? takenForGranted(run, moment) : [];
+  return exactly(charge.mass / charge.density(temperature()), [{ kind: "law", key: "mass-balance" }], assumptions);
+}
+
+/** A whole lot has to cover the impeller; no filling may be more than the vessel takes. */
+function workingVolume(filling: Filling, { vessel }: Job): Limit {
+  const { min, max } = vessel.workingVolume;
+  const basis = [{ kind: "stated", key: "vessel-working-volume", of: vessel.name }] as const;
+  return filling === "whole" ? { ...atLeast(min, basis), ...atMost(max, basis) } : atMost(max, basis);
+}
+
+/** Questions about what is weighed, what arrives, and how it fits vessel and day. */
+export const batchQuestions: readonly Question[] = [
+  asks<Run, Job>({
+    id: "gel-former-ratio",
+    quantity: "ratio",
+    quantifier: "every",
+    subjects: (run) => (ratioLines(run.job).former.length > 0 ? [run] : []),
+    of: ofBatch,
+    states: ({ job }) => [job],
+    figure: (job) => {
+      const { former, oil } = ratioLines(job);
+      const mass = massFractionOf(former);
+      if (mass === 0) unknown("nothing-there", { field: "bench-oil-per-gel-former" });
+      return exactly(twelveDigits(massFractionOf(oil) / mass), [{ kind: "law", key: "mass-balance" }]);
+    },
+    limit: ({ bench }) => {
+      const { min, max } = stated(bench.oilPerGelFormer, "bench-oil-per-gel-former");
+      const basis = [{ kind: "reading", key: "bench-oil-per-gel-former", source: bench.source }] as const;
+      return { ...atLeast(min, basis), ...atMost(max, basis) };
+    },
+    levers: (_subject, run) => [...doses(run, "more"), ...doses(run, "less")],
+  }),
+  asks<Run, Job>({
+    id: "natural-origin-claim",
+    quantity: "mass-fraction",
+    quantifier: "every",
+    subjects: (run) => (run.job.formula.claimNaturalOrigin === undefined ? [] : [run]),
+    of: ofBatch,
+    states: ({ job }) => [job],
+    figure: (job) => {
+      const { min, max } = naturalOriginContent(job);
+      return between(twelveDigits(min), twelveDigits(max), [{ kind: "law", key: "iso-16128-2" }]);
+    },
+    limit: ({ formula }) =>
+      atLeast(twelveDigits(stated(formula.claimNaturalOrigin, "formula-claim")), [
+        { kind: "stated", key: "formula-claim" },
+      ]),
+    levers: (_subject, run) => doses(run, "less"),
+  }),
+  asks<Run, Run>({
+    id: "delivered",
+    quantity: "mass",
+    quantifier: "every",
+    subjects: once,
+    of: ofBatch,
+    states: once,
+    figure: ({ scaled: { lot } }) => exactly(twelveDigits(lot.delivered), [{ kind: "law", key: "mass-balance" }]),
+    limit: ({ scaled: { massTarget, lots } }) =>
+      atLeast(twelveDigits(massTarget / lots), [{ kind: "stated", key: "batch-target" }]),
+    beside: ({ scaled: { packs, lots } }) => (packs === undefined ? {} : { packs: packs / lots }),
+  }),
+  asks<Run, Filling>({
+    id: "working-volume",
+    quantity: "volume",
+    quantifier: "every",
+    subjects: once,
+    of: ofBatch,
+    states: fillings,
+    at: (filling) => (filling === "whole" ? { place: "vessel" } : { step: filling.step, place: "vessel" }),
+    figure: (filling, _subject, run) => volumeOf(filling, run),
+    limit: (filling, _subject, { job }) => workingVolume(filling, job),
+  }),
+  asks<Material, Run>({
+    id: "maximum-share",
+    quantity: "mass-fraction",
+    quantifier: "every",
+    subjects: ({ job: { formula } }) =>
+      Object.values(formula.materials).filter(
+        ({ key, massFractionMax }) =>
+          massFractionMax !== undefined && formula.lines.some(({ material }) => material === key),
+      ),
+    of: ({ key }) => ({ material: key }),
+    states: (_material, run) => [run],
+    figure: (run, { key }) => exactly(twelveDigits(shareWeighed(key, run)), [{ kind: "law", key: "mass-balance" }]),
+    limit: (_run, { key, massFractionMax, sources }) => {
+      const { limits: source } = sources;
+      const basis = {
+        kind: "stated",
+        key: "material-share-max",
+        of: key,
+        ...(source !== undefined && { source }),
+      } as const;
+      return atMost(twelveDigits(stated(massFractionMax, "material-share-max", { of: key })), [basis]);
+    },
+  }),
+  asks<Run, Moment>({
+    id: "lot-fits-the-day",
+    quantity: "duration",
+    quantifier: "every",
+    subjects: (run) => (run.job.process.workingDay && attendedMoments(run).length > 0 ? [run] : []),
+    of: ofBatch,
+    // The end of any step that lies beyond the day decides, whatever is not known of a later one.
+    states: attendedMoments,
+    at: ({ number }) => ({ step: number }),
+    figure: ({ after, basis }) => exactly(after.time(), basis?.()),
+    limit: (_moment, { job }) =>
+      atMost(stated(job.process.workingDay, "process-working-day").length, [
+        { kind: "stated", key: "process-working-day" },
+      ]),
+  }),
+];

@@ -1,0 +1,243 @@
+import type { Material } from "../../formula/index.js";
+import { atMost, between, exactly, type Figure } from "../figure.js";
+import { isHeated, massOfMaterial, momentsWith, warmestFigure, warmestIn } from "../parts/in-vessel.js";
+import { type MomentOf, momentsOf } from "../parts/moments.js";
+import type { Moment, Run } from "../state.js";
+import { either, otherwise, type Reason, stated } from "../unknown.js";
+import { hottestWall } from "../walls.js";
+import { asks, type Lever, type Place, type Question, type Subject } from "./question.js";
+
+/** Margin below each flash point [K], if the process states none: common practice, no source. */
+const usualFlashPointMargin = 30;
+
+/** Where a material meets heat in the vessel. */
+type HeatPlace = "charge" | "heated-wall";
+
+/** A material in one step, at one place. */
+interface Met {
+  readonly moment: Moment;
+  readonly place: HeatPlace;
+}
+
+/** A material that can burn, at one place. */
+interface Burnable {
+  readonly material: Material;
+  readonly place: HeatPlace;
+}
+
+/** The materials that are in the vessel at some time. */
+function materialsIn({ moments }: Run): readonly Material[] {
+  return [...new Set(moments.flatMap(({ after }) => after.charge.contents.map(({ material }) => material)))];
+}
+
+/** The steps in which a material is at a place: the wall is hotter than the charge in all steps on the heat. */
+function metAt(run: Run, { key }: Material, place: HeatPlace): readonly Met[] {
+  return momentsWith(run, key)
+    .filter(({ after }) => place === "charge" || after.onHeat)
+    .map((moment) => ({ moment, place }));
+}
+
+function placeOf({ moment, place }: Met): Place {
+  return { step: moment.number, place };
+}
+
+/** How warm it is at a place in a step [°C]. */
+function warmthAt({ moment, place }: Met, run: Run): Figure {
+  return place === "charge" ? warmestFigure(run, moment) : wallFigure(run, moment);
+}
+
+/** The heated wall: as the heater drives it, or where that is not known, between the charge and the hottest that the heater gets. */
+function wallFigure(run: Run, moment: Moment): Figure {
+  return otherwise(
+    () => hottestIn(moment),
+    () => {
+      const { temperatureMax } = run.job.vessel.heater ?? {};
+      const max = end(() => Math.max(stated(temperatureMax, "vessel-heater"), hottestCharge(moment)));
+      // With no end at all the figure is not known, for the charge's own reason.
+      return between(max === null ? warmestIn(moment) : end(() => warmestIn(moment)), max);
+    },
+  );
+}
+
+/** One end of a figure: open where it is not known. */
+function end(find: () => number): number | null {
+  return otherwise<number, null>(find, () => null);
+}
+
+/** A charge that was poured in hotter than the heater warms the wall. How warm a heater made it is bounded by the heater. */
+function hottestCharge(moment: Moment): number {
+  return either(
+    () => warmestIn(moment),
+    () => (moment.step.do === "charge" ? warmestIn(moment) : moment.before.temperature()),
+  );
+}
+
+/** The wall at the heater's power; of a step that only keeps the charge warm no more than that. */
+function hottestIn(moment: Moment): Figure {
+  const { step, before, after } = moment;
+  const isHeating = step.do === "heat";
+  const start = isHeating ? before.temperature() : warmestIn(moment);
+  const { temperature, inside } = hottestWall(after.charge, start, isHeating ? after.temperature() : start);
+  const basis = [{ kind: "law", key: "wall-temperature" } as const, ...inside.basis];
+  if (!isHeating) return between(start, Math.max(start, temperature), basis);
+  return exactly(temperature, basis, inside.assumptions);
+}
+
+/** Why the wall is not known at the deciding state, if it is not. */
+function whyUnknown({ moment, place }: Met): Readonly<Record<string, string | undefined>> {
+  if (place === "charge") return {};
+  return otherwise(
+    () => {
+      hottestIn(moment);
+      return {};
+    },
+    ({ code, field, law }: Reason) => ({ code, field, law }),
+  );
+}
+
+/** Heating less in the step that decides, or in the last one before it that heats. */
+function lessHeat(run: Run, { step: deciding = 0 }: Place): readonly Lever[] {
+  const heating = momentsOf(run, "heat")
+    .filter(({ number }) => number <= deciding)
+    .at(-1);
+  if (!heating) return [];
+  const { number: step } = heating;
+  return [
+    {
+      id: "less-heat",
+      change: (value) => ({ change: "step", step, field: "to", value }),
+      bracket: [heating.step.to, run.job.process.room],
+    },
+  ];
+}
+
+/** What can burn: oils and fragrances, and whatever has a flash point. */
+function isBurnable({ function: purpose, temperatureFlash }: Material): boolean {
+  return purpose === "oil" || purpose === "fragrance" || temperatureFlash !== undefined;
+}
+
+/** A step that heats or cools to a temperature, for which the process states a time. */
+type Timed = MomentOf<"heat"> | MomentOf<"cool">;
+
+function withinOf({ step }: Timed): number | undefined {
+  return "within" in step ? step.within : undefined;
+}
+
+/** A more powerful heater, or a colder coolant. By itself the vessel cools no faster. */
+function fasterHeat({ step }: Timed, { job: { vessel } }: Run): readonly Lever[] {
+  const { heater, jacket } = vessel;
+  if (step.do === "heat" && heater)
+    return [
+      {
+        id: "stronger-heater",
+        change: (value) => ({ change: "heater", value }),
+        bracket: [heater.power, 20 * heater.power],
+      },
+    ];
+  if (step.do === "cool" && "with" in step && step.with && jacket)
+    return [
+      {
+        id: "colder-coolant",
+        change: (value) => ({ change: "coolant", value }),
+        bracket: [jacket.coolant, Math.min(jacket.coolant, coolantMin)],
+      },
+    ];
+  return [];
+}
+
+/** Down to here a coolant is looked for [°C]: brine; common practice, no source. */
+const coolantMin = -20;
+
+/** Questions about what heat does to the materials, and how long it takes. */
+export const heatQuestions: readonly Question[] = [
+  asks<Material, Moment>({
+    id: "heat-sensitive-off-the-heat",
+    quantity: "count",
+    quantifier: "every",
+    // An antioxidant that is charged early is right.
+    subjects: (run) =>
+      isHeated(run)
+        ? materialsIn(run).filter(({ heatSensitive, function: purpose }) => heatSensitive && purpose !== "antioxidant")
+        : [],
+    of: ({ key }) => ({ material: key }),
+    states: ({ key }, { moments }) => moments.filter((moment) => massOfMaterial(moment, key) > 0),
+    at: ({ number }) => ({ step: number }),
+    // Each step counts as one in which it is on the heat, or as none.
+    figure: ({ after }) => exactly(after.onHeat ? 1 : 0),
+    limit: () => atMost(0),
+  }),
+  asks<Material, Met>({
+    id: "maximum-temperature",
+    quantity: "temperature",
+    quantifier: "every",
+    subjects: (run) => materialsIn(run).filter(({ temperatureMax }) => temperatureMax !== undefined),
+    of: ({ key }) => ({ material: key }),
+    states: (material, run) => [...metAt(run, material, "charge"), ...metAt(run, material, "heated-wall")],
+    at: placeOf,
+    figure: (met, _material, run) => warmthAt(met, run),
+    limit: (_met, { key, temperatureMax, sources }) => {
+      const { limits: source } = sources;
+      const basis = {
+        kind: "stated",
+        key: "material-temperature-max",
+        of: key,
+        ...(source !== undefined && { source }),
+      } as const;
+      return atMost(stated(temperatureMax, "material-temperature-max", { of: key }), [basis]);
+    },
+    levers: (_material, run, at) => lessHeat(run, at),
+    beside: (met) => whyUnknown(met),
+  }),
+  asks<Burnable, Met>({
+    id: "flash-point",
+    quantity: "temperature",
+    quantifier: "every",
+    subjects: (run) =>
+      materialsIn(run)
+        .filter(isBurnable)
+        .flatMap((material) =>
+          (["charge", "heated-wall"] as const)
+            .filter((place) => metAt(run, material, place).length > 0)
+            .map((place) => ({ material, place })),
+        ),
+    of: ({ material, place }): Subject & { readonly place: HeatPlace } => ({ material: material.key, place }),
+    states: ({ material, place }, run) => metAt(run, material, place),
+    at: placeOf,
+    figure: (met, _burnable, run) => warmthAt(met, run),
+    limit: (_met, { material: { key, temperatureFlash, sources } }) => {
+      const { limits: source } = sources;
+      const basis = {
+        kind: "stated",
+        key: "material-flash-point",
+        of: key,
+        ...(source !== undefined && { source }),
+      } as const;
+      return atMost(stated(temperatureFlash, "material-flash-point", { of: key }), [basis]);
+    },
+    margin: ({ job }) => ({ max: job.process.flashPointMargin ?? usualFlashPointMargin }),
+    levers: (_burnable, run, at) => lessHeat(run, at),
+    beside: (met) => whyUnknown(met),
+  }),
+  asks<Timed, Timed>({
+    id: "done-in-time",
+    quantity: "duration",
+    quantifier: "every",
+    subjects: (run) =>
+      [...momentsOf(run, "heat"), ...momentsOf(run, "cool")]
+        .filter((moment) => withinOf(moment) !== undefined)
+        .sort((one, other) => one.number - other.number),
+    of: ({ number }) => ({ step: number }),
+    states: (moment) => [moment],
+    at: ({ number }) => ({ step: number }),
+    figure: ({ step, duration, basis, assumptions }) => {
+      const found = exactly(duration(), basis?.(), assumptions?.());
+      if (step.do === "heat" || !found.assumptions?.includes("heat-of-stirring-left-out")) return found;
+      // Stirring warms: a charge that is cooled takes longer than without it, and how much longer is not known.
+      const { value: _, ...others } = found;
+      return { ...others, max: null };
+    },
+    limit: (moment) => atMost(stated(withinOf(moment), "step-within"), [{ kind: "stated", key: "step-within" }]),
+    levers: fasterHeat,
+    beside: ({ step }) => ({ direction: step.do === "heat" ? "heating" : "cooling" }),
+  }),
+];

@@ -1,0 +1,23 @@
+import { airQuestions } from "./air.js";
+import { batchQuestions } from "./batch.js";
+import { emulsionQuestions } from "./emulsion.js";
+import { heatQuestions } from "./heat.js";
+import { packQuestions } from "./packs.js";
+import { particleQuestions } from "./particles.js";
+import type { Question } from "./question.js";
+import { settingQuestions } from "./setting.js";
+import { stirringQuestions } from "./stirring.js";
+import { strengthQuestions } from "./strength.js";
+
+/** Every question that a plan may raise, in the order in which the sheet answers them. */
+export const questions: readonly Question[] = [
+  ...batchQuestions,
+  ...heatQuestions,
+  ...settingQuestions,
+  ...emulsionQuestions,
+  ...stirringQuestions,
+  ...particleQuestions,
+  ...packQuestions,
+  ...strengthQuestions,
+  ...airQuestions,
+];

@@ -1,0 +1,98 @@
+import type { Material } from "../../formula/index.js";
+import { atMost, between, exactly } from "../figure.js";
+import { type Entering, enteringIn, windowOf } from "../parts/entering.js";
+import { fillingTakesTime, makesMelt } from "../parts/moments.js";
+import { massFractionBeyond, packLacks, settledFigure, type WhichPack } from "../parts/settling.js";
+import { yieldStressFigure } from "../parts/strength.js";
+import { yieldStressNeeded } from "../parts/suspended.js";
+import type { Run } from "../state.js";
+import { stated, where } from "../unknown.js";
+import { asks, type Question } from "./question.js";
+
+/** Every material that is particles, by the order in which it goes in. */
+function materialsIn(entering: readonly Entering[]): readonly Material[] {
+  return [...new Set(entering.map(({ material }) => material))];
+}
+
+/** Each time that particles go into a melt; an emulsion does not thicken as it cools. */
+function intoMelt(run: Run): readonly Entering[] {
+  return makesMelt(run) ? enteringIn(run) : [];
+}
+
+/** Particles on their way into one of the packs. */
+interface IntoPack {
+  readonly entering: Entering;
+  readonly pack: WhichPack;
+}
+
+/** Questions about particles: they go in late enough not to sink, early enough to be stirred in, and stay up in the set gel. */
+export const particleQuestions: readonly Question[] = [
+  asks<Material, Entering>({
+    id: "particles-go-in",
+    quantity: "temperature",
+    quantifier: "every",
+    subjects: (run) => materialsIn(intoMelt(run).filter(({ place }) => place >= 0)),
+    of: ({ key }) => ({ material: key }),
+    states: (material, run) =>
+      intoMelt(run).filter((entering) => entering.material === material && entering.place >= 0),
+    at: ({ number }) => ({ ...(number !== undefined && { step: number }), place: "charge" }),
+    figure: ({ before }) => exactly(before.temperature()),
+    limit: (entering) => {
+      const { temperatureMin, temperatureMax, openBy } = windowOf(entering);
+      const basis = [{ kind: "law", key: "window-for-adding" }] as const;
+      // Where nothing says how thick it can be stirred, the window may close anywhere above the setting temperature.
+      return {
+        min: openBy ? between(temperatureMin, null, basis) : exactly(temperatureMin, basis),
+        max: exactly(temperatureMax, basis),
+      };
+    },
+    beside: (entering) => {
+      const { openBy } = windowOf(entering);
+      return { lacks: openBy };
+    },
+  }),
+  asks<Material, IntoPack>({
+    id: "particles-settle",
+    quantity: "length",
+    quantifier: "every",
+    subjects: (run) => materialsIn(intoMelt(run)),
+    of: ({ key }) => ({ material: key }),
+    states: (material, run) =>
+      intoMelt(run)
+        .filter((entering) => entering.material === material)
+        .flatMap((entering): readonly IntoPack[] =>
+          fillingTakesTime(run)
+            ? [
+                { entering, pack: "last-pack" },
+                { entering, pack: "first-pack" },
+              ]
+            : [{ entering, pack: "last-pack" }],
+        ),
+    at: ({ entering: { number }, pack }) => ({ ...(number !== undefined && { step: number }), place: pack }),
+    figure: ({ entering, pack }) => settledFigure(entering, pack),
+    limit: (_state, _material, { job: { bench } }) =>
+      atMost(stated(bench.settlingAllowed, "bench-settling-max"), [
+        { kind: "stated", key: "bench-settling-max", source: bench.source },
+      ]),
+    beside: ({ entering, pack }) => {
+      const reason = packLacks(entering, pack);
+      return {
+        lacks: reason?.field ?? reason?.code,
+        ...(entering.particle.sizes && where("massFractionBeyond", () => massFractionBeyond(entering, pack))),
+      };
+    },
+  }),
+  asks<Material, Material>({
+    id: "particles-stay-suspended",
+    quantity: "stress",
+    quantifier: "every",
+    subjects: (run) => materialsIn(enteringIn(run)),
+    of: ({ key }) => ({ material: key }),
+    states: (material) => [material],
+    figure: (_state, _material, run) => yieldStressFigure(run),
+    limit: ({ particle }, { key }, run) => ({
+      min: yieldStressNeeded(run, stated(particle, "material-density", { of: key })),
+    }),
+    beside: ({ particle }) => ({ diameter: particle?.diameter, thickness: particle?.thickness }),
+  }),
+];

@@ -1,0 +1,96 @@
+import type { ScaledBatch } from "../batch/index.js";
+import { Charge, type Content } from "./charge.js";
+import type { Job } from "./job.js";
+import type { Moment, Run, State, Turn } from "./state.js";
+import { kindOf, type Step } from "./steps/index.js";
+import { cell, known, otherwise } from "./unknown.js";
+
+/** Where a run begins: a state, and the step that comes next, from 1. */
+export interface Start {
+  readonly state: State;
+  readonly step: number;
+}
+
+/** What was weighed of every line. */
+export function weighedOf({ formula }: Job, { lot }: ScaledBatch): readonly Content[] {
+  return lot.lines.flatMap(({ phase, material: key, mass }): readonly Content[] => {
+    const material = formula.materials[key];
+    return material ? [{ phase, material, mass }] : [];
+  });
+}
+
+/** The empty vessel. */
+function emptyVessel(job: Job): State {
+  return {
+    charge: new Charge(job, []),
+    onHeat: false,
+    inPacks: false,
+    time: known(0),
+    temperature: known(job.process.room),
+  };
+}
+
+/** Runs the steps of a process over one weighed lot, from an empty vessel or from a given state, and keeps every moment. */
+export function runSteps(
+  job: Job,
+  steps: readonly Step[],
+  weighed: readonly Content[],
+  scaled: ScaledBatch,
+  start: Start = { state: emptyVessel(job), step: 1 },
+): Run {
+  let { state } = start;
+  const moments = steps.slice(start.step - 1).map((step, i): Moment<Step> => {
+    const before = state;
+    const kind = kindOf(step);
+    const speed = kind.speed(step, job.vessel.stirrer?.speed);
+    const number = start.step + i;
+    const outcome = kind.run(step, before, { job, weighed, scaled, number, speed });
+    const { charge = before.charge, onHeat = before.onHeat, inPacks = before.inPacks, duration, temperature } = outcome;
+    state = {
+      charge: settled(charge, temperature),
+      onHeat,
+      inPacks,
+      time: cell(() => before.time() + duration()),
+      temperature,
+    };
+    return { ...outcome, step, number, before, after: state, ...(speed !== undefined && { speed }) };
+  });
+  return { job, scaled, weighed, moments, turns: moments.flatMap(turnsIn) };
+}
+
+/** What has melted stays dissolved until the gel sets. */
+function settled(charge: Charge, temperature: () => number): Charge {
+  return otherwise(
+    () => {
+      const now = temperature();
+      const hasSet =
+        charge.dose() > 0 &&
+        otherwise(
+          () => now <= charge.setting().temperature,
+          () => false,
+        );
+      const melted = charge.contents.filter(({ material: { melting } }) => melting && melting.temperatureEnd <= now);
+      const kept = hasSet ? [] : [...charge.molten];
+      const molten = new Set([...kept, ...melted.map(({ material }) => material.key)]);
+      return same(molten, charge.molten) ? charge : charge.as(molten);
+    },
+    () => charge,
+  );
+}
+
+function same(one: ReadonlySet<string>, other: ReadonlySet<string>): boolean {
+  return one.size === other.size && [...one].every((key) => other.has(key));
+}
+
+/** The stirred states of a step: the end of every addition, or the end of the step. */
+function turnsIn({ turns, number, speed, after, duration }: Moment): readonly Turn[] {
+  if (turns && turns.length > 0) return turns;
+  // What goes in all at once is stirred by the next step.
+  const takesTime = otherwise(
+    () => duration() > 0,
+    () => true,
+  );
+  return speed !== undefined && takesTime && after.charge.contents.length > 0
+    ? [{ step: number, speed, state: after }]
+    : [];
+}

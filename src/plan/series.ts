@@ -1,0 +1,100 @@
+import { type Segment, vesselSegment } from "../heat/index.js";
+import type { Run } from "./state.js";
+import { otherwise } from "./unknown.js";
+
+/** What changes with time in the vessel, as columns for a plot; one row for each time. What is not known is `null`. */
+export interface PlanSeries {
+  /** Since the start [s]. */
+  readonly times: readonly number[];
+  /** Of the charge [°C]. */
+  readonly temperatures: readonly (number | null)[];
+  /** Of the charge while it flows [Pa·s]. */
+  readonly viscosities: readonly (number | null)[];
+  /** In the vessel [kg]. */
+  readonly masses: readonly number[];
+  /** Number of the step. */
+  readonly steps: readonly number[];
+}
+
+/** So many points a segment: a curve is smooth to the eye. */
+const pointsInSegment = 24;
+
+/** The course of a run until the last pack is full. */
+export function seriesOf({ moments }: Run): PlanSeries {
+  const rows: { time: number; temperature: number | null; viscosity: number | null; mass: number; step: number }[] = [];
+  for (const { number, before, after, segments } of moments) {
+    if (before.inPacks) break;
+    const start = otherwise(before.time, () => null);
+    if (start === null) break;
+    const mass = (before.inPacks ? before : after).charge.mass;
+    const at = (time: number, temperature: number | null): void => {
+      const viscosity =
+        temperature === null
+          ? null
+          : otherwise(
+              () => {
+                const readings = after.charge.readings(after.onHeat ? "heating" : "cooling");
+                const { temperatureMin, temperatureMax } = readings;
+                return temperature < temperatureMin || temperature > temperatureMax ? null : readings.at(temperature);
+              },
+              () => null,
+            );
+      rows.push({ time, temperature, viscosity, mass, step: number });
+    };
+    const found = otherwise(
+      () => segments(),
+      () => null,
+    );
+    if (!found) {
+      const end = otherwise(after.time, () => null);
+      if (end !== null)
+        at(
+          end,
+          otherwise(after.temperature, () => null),
+        );
+      continue;
+    }
+    let time = start;
+    for (const segment of found) {
+      for (const [elapsed, temperature] of pointsOf(segment)) at(time + elapsed, temperature);
+      time = rows.at(-1)?.time ?? time;
+    }
+  }
+  return {
+    times: rows.map(({ time }) => time),
+    temperatures: rows.map(({ temperature }) => temperature),
+    viscosities: rows.map(({ viscosity }) => viscosity),
+    masses: rows.map(({ mass }) => mass),
+    steps: rows.map(({ step }) => step),
+  };
+}
+
+/** Times since the segment began [s], and temperatures then [°C]. */
+function pointsOf(segment: Segment): readonly (readonly [number, number])[] {
+  const parts = Array.from({ length: pointsInSegment + 1 }, (_, i) => i / pointsInSegment);
+  if (segment.kind === "ramp") {
+    const { temperatureStart, temperatureEnd, duration } = segment;
+    return [
+      [0, temperatureStart],
+      [duration, temperatureEnd],
+    ];
+  }
+  const { temperatureEnd, duration, ...vessel } = segment as typeof segment & {
+    duration?: number;
+    temperatureEnd?: number;
+  };
+  if (temperatureEnd !== undefined) {
+    const span = temperatureEnd - vessel.temperatureStart;
+    return parts.map((part) => {
+      const end = vessel.temperatureStart + span * part;
+      return [part === 0 ? 0 : vesselSegment({ ...vessel, temperatureEnd: end }).duration, end];
+    });
+  }
+  return parts.map((part) => {
+    const elapsed = (duration ?? 0) * part;
+    return [
+      elapsed,
+      part === 0 ? vessel.temperatureStart : vesselSegment({ ...vessel, duration: elapsed }).temperatureEnd,
+    ];
+  });
+}

@@ -1,0 +1,217 @@
+import { fields, maybe, quantity, text, word } from "../../formula/entry.js";
+import { vesselSegment } from "../../heat/index.js";
+import { additionSchedule, scheduleAtScale } from "../../mixing/index.js";
+import type { Quantity } from "../../units/index.js";
+import { balanceOf } from "../balance.js";
+import { type Content, massOf, portionOf } from "../charge.js";
+import { oilLawsOf } from "../setting.js";
+import type { AdditionRow, Schedule, State, Turn, Work } from "../state.js";
+import { stirredIn } from "../stirred.js";
+import { by, cell, otherwise, stated, unknown } from "../unknown.js";
+import { meet } from "./charge.js";
+import { streamed, type Timed, timed, type Way } from "./incorporation.js";
+import { atItsSpeed, type StepKind } from "./kind.js";
+
+/** Stirs a phase of oil into the gel former by a schedule. */
+export interface AddDocument {
+  readonly do: "add";
+  readonly phase: string;
+  /** How the additions grow; `"as at the bench"` takes the bench's own. Default `"largest"` if the bench states shares. */
+  readonly additions?: "largest" | "equal" | "geometric" | "as at the bench" | "stream";
+  /** What is kept from the bench while an addition is incorporated; default `"time"`. */
+  readonly keeps?: "time" | "revolutions" | "tip travel" | "energy per volume" | "strain";
+  /** Default the stirrer's usual speed. */
+  readonly speed?: Quantity<"rotationalSpeed">;
+  /** The most that pump or hand delivers. */
+  readonly pump?: { readonly mass: Quantity<"mass">; readonly in: Quantity<"time"> };
+  /** Smallest step to which an addition can be read; default that of the balance for the phase. */
+  readonly increment?: Quantity<"mass">;
+  /** What the operator sees before the next addition goes in. */
+  readonly proceedWhen?: string;
+  readonly note?: string;
+}
+
+/** Oil goes in by the schedule of the bench, and each addition is stirred in before the next. */
+export const add: StepKind<AddDocument> = {
+  entries: [
+    fields<AddDocument>({
+      do: word("add"),
+      phase: text,
+      additions: maybe(word("largest", "equal", "geometric", "as at the bench", "stream")),
+      keeps: maybe(word("time", "revolutions", "tip travel", "energy per volume", "strain")),
+      speed: maybe(quantity("rotationalSpeed", { above: 0 })),
+      pump: maybe(
+        fields<NonNullable<AddDocument["pump"]>>({
+          mass: quantity("mass", { above: 0 }),
+          in: quantity("time", { above: 0 }),
+        }),
+      ),
+      increment: maybe(quantity("mass", { above: 0 })),
+      proceedWhen: maybe(text),
+      note: maybe(text),
+    }),
+  ],
+  needs: ["charged", "not-filled"],
+  speed: atItsSpeed,
+  run: (step, state, work) => {
+    const oil = work.weighed.filter(({ phase }) => phase === step.phase);
+    const planned = cell(() => scheduleOf(step, state, oil, work));
+    const stirred = cell(() => stirIn(planned(), state, oil, work));
+    const schedule = cell((): Schedule => {
+      const { duration: _, ...rest } = planned();
+      return { ...rest, rows: stirred().rows };
+    });
+    const charge = state.charge.with(oil);
+    const duration = cell(() => {
+      // Without times there is no duration, for the reason that there are no times.
+      planned().factor();
+      return planned().duration();
+    });
+    return {
+      charge,
+      duration,
+      temperature: cell(() => stirred().temperature()),
+      segments: () => unknown("no-method", { step: work.number }),
+      schedule,
+      basis: () => [
+        { kind: "law", key: "addition-schedule" },
+        { kind: "reading", key: "bench-emulsion", source: work.job.bench.source },
+      ],
+      turns: otherwise(
+        () => stirred().turns,
+        () => [],
+      ),
+    };
+  },
+};
+
+type Step = Parameters<(typeof add)["run"]>[0];
+
+interface Planned extends Omit<Schedule, "rows"> {
+  readonly rows: Timed["rows"];
+  readonly duration: () => number;
+}
+
+/** In what portions the phase goes in, when, and what is in the vessel after each. */
+function scheduleOf(step: Step, { charge }: State, oil: readonly Content[], work: Work): Planned {
+  const { job, scaled, speed } = work;
+  const emulsion = stated(job.bench.emulsion, "bench-emulsion");
+  const { share } = oilLawsOf(job.bench);
+  const form = step.additions ?? (share ? "largest" : "as at the bench");
+  const densities = charge.with(oil).phaseDensities();
+  const coarsest = Math.max(
+    ...scaled.lot.lines.filter(({ phase }) => phase === step.phase).map((line) => line.increment),
+  );
+  const { increment = coarsest, pump, proceedWhen } = step;
+  const { volumeFractionOilMax } = emulsion;
+  const toAdd = {
+    massGelFormer: massOf(charge.outer()),
+    ...densities,
+    massToAdd: massOf(oil),
+    increment,
+    ...(volumeFractionOilMax !== undefined && { volumeFractionOilMax }),
+  };
+  const rateMax = pump && pump.mass / pump.in;
+  const way: Way = (volumeFractionOil, mass) => ({
+    volumeFractionOil,
+    charge: charge.with(portionOf(oil, mass)),
+  });
+  const how = { keeps: step.keeps ?? "time", speed, rateMax, way, job } as const;
+  const known = {
+    phase: step.phase,
+    form,
+    keeps: how.keeps,
+    increment,
+    ...(proceedWhen !== undefined && { proceedWhen }),
+    ...(speed !== undefined && { speed }),
+    ...(rateMax !== undefined && { rateMax }),
+  };
+  if (form === "as at the bench") {
+    const additions = stated(emulsion.additions, "emulsion-additions");
+    // The bench's additions begin without oil in the vessel.
+    if (charge.oil().length > 0) unknown("not-read", { field: "emulsion-additions" });
+    const bench = { massGelFormer: additions.gelFormer, additions: additions.oil };
+    return {
+      ...known,
+      ...timed(
+        by("addition-schedule", () => scheduleAtScale({ ...toAdd, bench })),
+        how,
+      ),
+    };
+  }
+  const asked = { ...toAdd, massOil: massOf(charge.oil()), share: stated(share, "emulsion-share-max") };
+  if (form === "stream") return { ...known, ...streamed(asked, how) };
+  return {
+    ...known,
+    ...timed(
+      by("addition-schedule", () => additionSchedule({ ...asked, form })),
+      how,
+    ),
+  };
+}
+
+/** Stirs additions in one by one, each from the room into what stirring has warmed by then. The gel counts as thick as it is at the end of each. */
+function stirIn(
+  { rows: additions }: Planned,
+  before: State,
+  oil: readonly Content[],
+  { job, number, speed }: Work,
+): { readonly rows: readonly AdditionRow[]; readonly turns: readonly Turn[]; readonly temperature: () => number } {
+  const room = job.process.room;
+  const turns: Turn[] = [];
+  const rows: AdditionRow[] = [];
+  let state = before;
+  let mass = 0;
+  for (const [i, row] of additions.entries()) {
+    const met = meet(state, portionOf(oil, row.mass), room);
+    mass += row.mass;
+    const charge = before.charge.with(portionOf(oil, mass));
+    const mixed: State = { ...state, charge, temperature: met };
+    const turn: Turn | undefined =
+      speed === undefined ? undefined : { step: number, addition: i + 1, speed, state: mixed };
+    if (turn) turns.push(turn);
+    const stirred =
+      turn &&
+      otherwise(
+        () => stirredIn(turn),
+        () => undefined,
+      );
+    const temperature = cell(() => warmed(row, additions[i - 1], mixed, stirred?.power ?? 0));
+    state = { ...mixed, temperature };
+    rows.push({
+      ...row,
+      ...(stirred && { torque: stirred.torque, power: stirred.power }),
+      ...otherwise(
+        () => ({ temperature: temperature() }),
+        () => ({}),
+      ),
+    });
+  }
+  // A stream of which no row is known went in all the same, and warmed by nobody knows how much.
+  const isUnseen = (): boolean => rows.length === 0 && (speed !== undefined || before.temperature() !== room);
+  const { temperature } = state;
+  return {
+    rows,
+    turns,
+    temperature: () => (isUnseen() ? unknown("not-stated", { field: "emulsion-incorporation-time" }) : temperature()),
+  };
+}
+
+/** How warm the vessel is after a while at one power of the stirrer [°C]: as warm as before if a specific heat is missing. */
+function warmed(row: AdditionRow, before: AdditionRow | undefined, state: State, power: number): number {
+  const temperature = state.temperature();
+  if (power === 0 && temperature === state.charge.job.process.room) return temperature;
+  const duration = durationOf(row, before);
+  if (duration === 0) return temperature;
+  const vessel = otherwise(
+    () => balanceOf(state, { kind: "power", power }).vessel,
+    () => undefined,
+  );
+  return vessel ? by("heat-balance", () => vesselSegment({ ...vessel, duration }).temperatureEnd) : temperature;
+}
+
+/** A row of a schedule lasts until its oil is incorporated, one of a stream since the row before [s]. */
+function durationOf({ timeStart, timeEnd }: AdditionRow, before: AdditionRow | undefined): number {
+  const start = stated(timeStart, "emulsion-incorporation-time");
+  return timeEnd === undefined ? start - (before?.timeStart ?? 0) : timeEnd - start;
+}

@@ -1,0 +1,67 @@
+import { fields, maybe, quantity, text, word } from "../../formula/entry.js";
+import { mixingTemperature } from "../../heat/index.js";
+import type { Quantity } from "../../units/index.js";
+import { wait } from "../balance.js";
+import { Charge, type Content } from "../charge.js";
+import type { State } from "../state.js";
+import { by, cell } from "../unknown.js";
+import { atItsSpeed, type StepKind } from "./kind.js";
+
+/** Charges a phase into the empty vessel, or stirs it in. */
+export interface ChargeDocument {
+  readonly do: "charge";
+  readonly phase: string;
+  /** Default the room's temperature. */
+  readonly at?: Quantity<"temperature">;
+  /** Default all at once. */
+  readonly for?: Quantity<"time">;
+  /** Of the stirrer meanwhile; default its usual speed. */
+  readonly speed?: Quantity<"rotationalSpeed">;
+  readonly note?: string;
+}
+
+/** The mix comes to one temperature at once, and then stands for as long as the charging takes. */
+export const charge: StepKind<ChargeDocument> = {
+  entries: [
+    fields<ChargeDocument>({
+      do: word("charge"),
+      phase: text,
+      at: maybe(quantity("temperature")),
+      for: maybe(quantity("time", { above: 0 })),
+      speed: maybe(quantity("rotationalSpeed", { above: 0 })),
+      note: maybe(text),
+    }),
+  ],
+  needs: ["not-filled"],
+  speed: atItsSpeed,
+  run: (step, state, { job, weighed, speed }) => {
+    const { at = job.process.room, for: duration = 0 } = step;
+    const added = weighed.filter(({ phase }) => phase === step.phase);
+    const warmed = at !== job.process.room;
+    const before = warmed ? state.charge.as(state.charge.molten, true) : state.charge;
+    const met = meet({ ...state, charge: before }, added, at);
+    const mixed = before.with(added);
+    const stood = wait({ ...state, charge: mixed, temperature: met }, duration, speed);
+    return {
+      ...stood,
+      charge: mixed,
+      basis: () => [{ kind: "law", key: "mixing-temperature" }, ...(stood.basis?.() ?? [])],
+      assumptions: () => ["no-loss-while-charging", ...(stood.assumptions?.() ?? [])],
+    };
+  },
+};
+
+/** The temperature at which an addition and what is in the vessel meet, with whatever melts as they do [°C]. */
+export function meet(state: State, added: readonly Content[], at: number): () => number {
+  const { charge: inside } = state;
+  return cell(() => {
+    const temperature = inside.contents.length === 0 ? inside.job.process.room : state.temperature();
+    if (temperature === at) return temperature;
+    const more = new Charge(inside.job, added, inside.molten, inside.heated);
+    const charges = [
+      ...inside.partsWithWall().map((part) => ({ ...part, temperature })),
+      ...more.parts().map((part) => ({ ...part, temperature: at })),
+    ];
+    return by("mixing-temperature", () => mixingTemperature({ charges }));
+  });
+}

@@ -1,0 +1,129 @@
+import { fields, maybe, quantity, text, word } from "../../formula/entry.js";
+import { type HeatSource, jacketConductance } from "../../heat/index.js";
+import { temperatureAtViscosity } from "../../laws/index.js";
+import type { Quantity } from "../../units/index.js";
+import { type Balance, balanceOf, lossTo, noSource, until, withStirring } from "../balance.js";
+import type { AssumptionCode } from "../codes.js";
+import type { Basis } from "../figure.js";
+import { lossOf } from "../setting.js";
+import type { State } from "../state.js";
+import { by, cell, otherwise } from "../unknown.js";
+import { jacketConducts, jacketOf } from "../walls.js";
+import { asUsual, type StepKind } from "./kind.js";
+
+/** Lets the charge cool to a temperature or a viscosity, by itself or through the jacket. */
+export type CoolDocument =
+  | {
+      readonly do: "cool";
+      readonly to: Quantity<"temperature">;
+      /** `"jacket"` if the vessel's jacket is turned on; default it cools by itself. */
+      readonly with?: "jacket";
+      /** The time that it may take: the plan says whether it does, and what coolant would do. */
+      readonly within?: Quantity<"time">;
+      readonly note?: string;
+    }
+  | { readonly do: "cool"; readonly toViscosity: Quantity<"dynamicViscosity">; readonly note?: string };
+
+type ToTemperature = Extract<CoolDocument, { readonly to: unknown }>;
+type ToViscosity = Extract<CoolDocument, { readonly toViscosity: unknown }>;
+
+/** Cools by its loss to the room, or through the jacket. */
+export const cool: StepKind<CoolDocument> = {
+  entries: [
+    fields<ToTemperature>({
+      do: word("cool"),
+      to: quantity("temperature"),
+      with: maybe(word("jacket")),
+      within: maybe(quantity("time", { above: 0 })),
+      note: maybe(text),
+    }) as never,
+    fields<ToViscosity>({
+      do: word("cool"),
+      toViscosity: quantity("dynamicViscosity", { above: 0 }),
+      note: maybe(text),
+    }) as never,
+  ],
+  needs: ["charged", "off-heat", "not-filled"],
+  speed: asUsual,
+  run: (step, state, { speed }) => {
+    const { charge } = state;
+    const asked = cell((): number => {
+      if ("to" in step) return step.to;
+      const { law } = charge.readings("cooling");
+      return by("temperature-at-viscosity", () => temperatureAtViscosity({ law, viscosity: step.toViscosity }), {
+        field: "bench-viscosities",
+      });
+    });
+    const jacketed = "to" in step && step.with === "jacket";
+    const there = cell(() => state.temperature() <= asked());
+    const isThere = (): boolean => otherwise(there, () => false);
+    const balance = cell((): Balance => {
+      const given = jacketed ? throughJacket(state, asked()) : { source: noSource, basis: [], assumptions: [] };
+      // A loss to the room that is not known helps a jacket and is left out.
+      const unaided = jacketed && !lossOf(charge.job.vessel);
+      const loss = unaided
+        ? { law: { law: "newton", conductance: 0 } as const, basis: [], assumptions: ["heat-loss-left-out" as const] }
+        : lossTo(state);
+      const plain = balanceOf(state, given.source, loss);
+      const stirred = withStirring(plain, state, speed, [plain.vessel.temperatureStart, asked()]);
+      return {
+        ...stirred,
+        basis: [...given.basis, ...stirred.basis],
+        assumptions: [...given.assumptions, ...stirred.assumptions],
+      };
+    });
+    const run = until(asked, balance);
+    return {
+      duration: cell(() => (isThere() ? 0 : run.duration())),
+      temperature: cell(() => {
+        if (isThere()) return state.temperature();
+        const short = otherwise(
+          () => reached() > asked(),
+          () => false,
+        );
+        if (short) run.duration();
+        return asked();
+      }),
+      segments: cell(() => (isThere() ? [] : run.segments())),
+      basis: () => (isThere() ? [] : (run.basis?.() ?? [])),
+      assumptions: () => (isThere() ? [] : (run.assumptions?.() ?? [])),
+      reaches: { direction: "cooling", asked, reached: () => reached() },
+    };
+
+    /** How cool it gets: as cool as asked for, or as what cools it, if that is warmer. */
+    function reached(): number {
+      if (isThere()) return state.temperature();
+      return otherwise(
+        () => {
+          run.duration();
+          return asked();
+        },
+        (reason) => {
+          if (reason.law !== "heat-balance") return run.duration();
+          const { job } = charge;
+          return Math.max(asked(), jacketed ? Math.min(jacketOf(job).coolant, job.process.room) : job.process.room);
+        },
+      );
+    }
+  },
+};
+
+/** A jacket is a heat source like a heater, colder than the charge. */
+function throughJacket(
+  state: State,
+  temperatureEnd: number,
+): { readonly source: HeatSource; readonly basis: readonly Basis[]; readonly assumptions: readonly AssumptionCode[] } {
+  const { capacityFlow, coolant } = jacketOf(state.charge.job);
+  const { conductance, basis, assumptions } = jacketConducts(state.charge, [state.temperature(), temperatureEnd]);
+  const toInlet = (at: number): number =>
+    capacityFlow === undefined ? at : jacketConductance({ conductance: at, capacityFlow });
+  return {
+    source: {
+      kind: "medium",
+      temperature: coolant,
+      conductance: typeof conductance === "number" ? toInlet(conductance) : (at) => toInlet(conductance(at)),
+    },
+    basis: [{ kind: "law", key: "jacket" }, ...basis],
+    assumptions,
+  };
+}

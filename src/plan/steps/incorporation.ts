@@ -1,0 +1,173 @@
+import { volumeFractionOfOil } from "../../gel/index.js";
+import {
+  type Addition,
+  additionTimes,
+  feedAt,
+  feedDuration,
+  gelAlongAdditions,
+  incorporationTimeScale,
+  interpolateAtOilFraction,
+  type OilFeed,
+  type OilLaw,
+  type OilPoint,
+} from "../../mixing/index.js";
+import { Charge, massOf, portionOf } from "../charge.js";
+import type { Job } from "../job.js";
+import { oilLawsOf } from "../setting.js";
+import type { AdditionRow, Schedule } from "../state.js";
+import { powerPerVolumeOf, shearRateOf, stirredAt, stirrerOf } from "../stirred.js";
+import { by, type Cell, cell, otherwise, stated, unknown } from "../unknown.js";
+
+/** What is in the vessel at some oil fraction on the way. */
+interface OnTheWay {
+  readonly volumeFractionOil: number;
+  readonly charge: Charge;
+}
+
+/** The vessel at an oil fraction, so much of the phase being in [kg]. */
+export type Way = (volumeFractionOil: number, mass: number) => OnTheWay;
+
+/** How a phase is stirred in. */
+interface How {
+  readonly keeps: Schedule["keeps"];
+  readonly speed: number | undefined;
+  readonly rateMax: number | undefined;
+  readonly way: Way;
+  readonly job: Job;
+}
+
+/** Additions with their times, as far as those are known. */
+export interface Timed {
+  readonly rows: readonly AdditionRow[];
+  readonly factor: Schedule["factor"];
+  /** Time that the whole takes [s]. */
+  readonly duration: Cell<number>;
+}
+
+/** Rows of a stream: the pump is raised evenly from one to the next. */
+const rowsOfStream = 10;
+
+/** How long incorporation takes on this way. */
+function incorporationOn(way: readonly OnTheWay[], how: How) {
+  const incorporationTime = stated(oilLawsOf(how.job.bench).incorporation, "emulsion-incorporation-time");
+  const law = factorOf(way, how);
+  const at = (one: OnTheWay | undefined): number =>
+    by("incorporation-time", () => interpolateAtOilFraction({ law, volumeFractionOil: one?.volumeFractionOil ?? 0 }));
+  const { rateMax } = how;
+  return {
+    factor: { first: at(way[0]), last: at(way.at(-1)) },
+    taken: { incorporationTime, incorporationTimeFactor: law, ...(rateMax !== undefined && { rateMax }) },
+  };
+}
+
+/** When the additions of a schedule go in, and how thick the gel is then. */
+export function timed(additions: readonly Addition[], how: How): Timed {
+  const thickness = along(additions, how.job);
+  const [first] = additions;
+  const start = first ? first.massOil - first.mass : 0;
+  const way = additions.map(({ volumeFractionOil, massOil }) => how.way(volumeFractionOil, massOil - start));
+  const taken = cell(() => incorporationOn(way, how));
+  const times = cell(() => by("incorporation-time", () => additionTimes({ additions, ...taken().taken })));
+  const rows = otherwise(times, () => []);
+  return {
+    rows: additions.map((addition, i) => ({ ...addition, ...rows[i], ...thickness[i] })),
+    factor: cell(() => taken().factor),
+    duration: cell(() => times().at(-1)?.timeEnd ?? unknown("nothing-there")),
+  };
+}
+
+/** The rows of a stream: how fast to pump, and how thick the gel is then. */
+export function streamed(oil: Omit<OilFeed, "incorporationTime">, how: How): Timed {
+  const start = oil.massOil ?? 0;
+  const { massGelFormer, densityOil, densityGelFormer, massToAdd } = oil;
+  const way = Array.from({ length: rowsOfStream + 1 }, (_, i) => {
+    const mass = (massToAdd * i) / rowsOfStream;
+    const massFractionOil = (start + mass) / (start + mass + massGelFormer);
+    return how.way(volumeFractionOfOil({ massFractionOil, densityOil, densityGelFormer }), mass);
+  });
+  const taken = cell(() => incorporationOn(way, how));
+  const feed = cell((): OilFeed => ({ ...oil, ...taken().taken }));
+  const duration = cell(() => by("incorporation-time", () => feedDuration(feed())));
+  const rows = otherwise(
+    () => {
+      const moments = Array.from({ length: rowsOfStream + 1 }, (_, i) => {
+        const timeStart = (duration() * i) / rowsOfStream;
+        return { timeStart, ...feedAt({ ...feed(), time: timeStart }) };
+      });
+      const thickness = along(moments, how.job);
+      return moments.map(({ timeStart, rate, massOil, massInVessel, volumeFractionOil }, i): AdditionRow => {
+        const mass = massOil - (moments[i - 1]?.massOil ?? start);
+        return { mass, massOil, massInVessel, volumeFractionOil, timeStart, rate, ...thickness[i] };
+      });
+    },
+    () => [],
+  );
+  return { rows, factor: cell(() => taken().factor), duration };
+}
+
+/** Viscosity and yield stress within the bench's readings; one reading is a point and no line. */
+function along(additions: readonly { readonly volumeFractionOil: number }[], { bench }: Job) {
+  const { viscosity, yieldStress } = oilLawsOf(bench);
+  return gelAlongAdditions({
+    additions,
+    ...(viscosity.length > 1 && { viscosity }),
+    ...(yieldStress.length > 1 && { yieldStress }),
+  });
+}
+
+/** The factor on the bench's times by what is kept from it, against the oil fraction. */
+function factorOf(way: readonly OnTheWay[], { keeps, speed, job }: How): OilLaw {
+  const constant = (value: number): OilLaw => ({ law: "constant", value });
+  if (keeps === "time") return constant(incorporationTimeScale({ keeps }));
+  const stirring = stated(job.bench.emulsion?.stirring, "emulsion-stirring");
+  const speedBench = stated(stirring.stirrer.speed, "emulsion-stirring", { of: stirring.stirrer.kind });
+  const speedPlant = stated(speed, job.vessel.stirrer ? "stirrer-speed" : "vessel-stirrer");
+  if (keeps === "revolutions") return constant(incorporationTimeScale({ keeps, speedBench, speedPlant }));
+  const stirrer = stirrerOf(job);
+  if (keeps === "tip travel")
+    // The tip goes π N D in a second; π falls out of the quotient.
+    return constant(
+      incorporationTimeScale({
+        keeps,
+        tipSpeedBench: speedBench * stirring.stirrer.diameter,
+        tipSpeedPlant: speedPlant * stirrer.diameter,
+      }),
+    );
+  if (keeps === "strain")
+    return constant(
+      incorporationTimeScale({
+        keeps,
+        shearRateBench: shearRateOf(stirring.stirrer, speedBench),
+        shearRatePlant: shearRateOf(stirrer, speedPlant),
+      }),
+    );
+  // Power per volume changes as the gel thickens, and not alike at both scales: a factor for each oil fraction.
+  const bench = benchJob(job);
+  const points = way.map(({ volumeFractionOil, charge }): OilPoint => {
+    const powerPerVolumeBench = powerPerVolume(atBench(charge, bench), speedBench);
+    const powerPerVolumePlant = powerPerVolume(charge, speedPlant);
+    return {
+      volumeFractionOil,
+      value: incorporationTimeScale({ keeps, powerPerVolumeBench, powerPerVolumePlant }),
+    };
+  });
+  return points.length > 1 ? { law: "table", points } : constant(points[0]?.value ?? unknown("nothing-there"));
+}
+
+function powerPerVolume(charge: Charge, speed: number): number {
+  return powerPerVolumeOf(stirredAt(charge, charge.job.process.room, speed, "cooling"), charge);
+}
+
+/** The job as the bench stirred it: its stirrer in its vessel. */
+export function benchJob(job: Job): Job {
+  const { stirrer, diameter } = stated(job.bench.emulsion?.stirring, "emulsion-stirring");
+  const { bottom: _, baffles: __, ...vessel } = job.vessel;
+  const wide = stated(diameter, "emulsion-stirring-diameter");
+  return { ...job, vessel: { ...vessel, diameter: wide, stirrer } };
+}
+
+/** What is in the vessel at the bench's scale: as much less of all as its gel former was. */
+export function atBench(charge: Charge, bench: Job): Charge {
+  const mass = stated(bench.bench.emulsion?.stirring?.gelFormer, "emulsion-stirring-gel-former");
+  return new Charge(bench, portionOf(charge.contents, (mass * charge.mass) / massOf(charge.outer())));
+}

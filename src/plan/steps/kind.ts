@@ -1,0 +1,37 @@
+import type { Entry } from "../../formula/entry.js";
+import type { Read } from "../../formula/read-type.js";
+import type { Outcome, State, Work } from "../state.js";
+
+/** What the order of the steps has to be for a step to make sense. */
+export type Need = "charged" | "on-heat" | "off-heat" | "jacket" | "not-filled";
+
+/** A kind of step: its document, whether it stirs, and what it does to the state. One entry of the table in `index.ts`. */
+export interface StepKind<Document extends { readonly do: string }> {
+  /** What reads it: one entry, or one for each of its forms. */
+  readonly entries: readonly Entry<Document>[];
+  readonly needs: readonly Need[];
+  /** Whether the vessel is on the heat after it; as before if left out. */
+  readonly onHeat?: boolean;
+  /** The speed of the stirrer in it [rev/s], by the stirrer's usual one; undefined where nothing says that it turns. */
+  readonly speed: (step: Read<Document>, usual: number | undefined) => number | undefined;
+  /** What it does to the vessel. */
+  readonly run: (step: Read<Document>, state: State, work: Work) => Outcome;
+}
+
+/** Where nothing stirs. */
+export function unstirred(): undefined {
+  return undefined;
+}
+
+/** Stirred at the usual speed. */
+export function asUsual(_step: unknown, usual: number | undefined): number | undefined {
+  return usual;
+}
+
+/** Stirred at the speed of the step, or at the usual one. */
+export function atItsSpeed(
+  step: { readonly speed?: number | undefined },
+  usual: number | undefined,
+): number | undefined {
+  return step.speed ?? usual;
+}
