@@ -1,5 +1,5 @@
 export * as batch from "./batch/index.js";
-export { CalculationError, type ErrorCode, type Fault } from "./error.js";
+export { CalculationError, type ErrorCode, type Fault, type FaultParameters, type FaultRule } from "./error.js";
 export * as exposure from "./exposure/index.js";
 export * as formula from "./formula/index.js";
 export * as gel from "./gel/index.js";

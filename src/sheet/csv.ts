@@ -1,14 +1,16 @@
 import { record, refuse } from "../guards.js";
 import type { Plan } from "../plan/index.js";
-import { additionNumbers } from "./cold-tables.js";
-import { render } from "./render.js";
+import { additionNumbers, answerNumbers, timelineNumbers, weighingNumbers } from "./numbers.js";
+import { render, type Sheet, type Wording } from "./render.js";
 import { csvTable, type Table } from "./table.js";
-import { checkTable, timelineNumbers, weighingNumbers } from "./tables.js";
 
-const tables: Readonly<Record<"weighing" | "timeline" | "checks" | "additions", (plan: Plan) => Table>> = {
+/** A table of a plan. */
+export type CsvTable = "weighing" | "timeline" | "answers" | "additions";
+
+const tables: { readonly [Name in CsvTable]: (sheet: Sheet) => Table } = {
   weighing: weighingNumbers,
   timeline: timelineNumbers,
-  checks: checkTable,
+  answers: answerNumbers,
   additions: additionNumbers,
 };
 
@@ -16,8 +18,10 @@ const tables: Readonly<Record<"weighing" | "timeline" | "checks" | "additions", 
  * One table of a plan as CSV (RFC 4180), with plain numbers in the units of the kernels and full precision.
  *
  * @param input.plan - A plan as `runPlan` gives it.
- * @param input.table - `"weighing"`, `"timeline"`, `"checks"`, or `"additions"` of the cold route.
- * @returns Lines that end in CR LF; the first names the columns and their units.
+ * @param input.table - `"weighing"`, `"timeline"`, `"answers"`, or `"additions"` of oil to an emulsion.
+ * @param input.words - Words in place of English ones, in whole or in part; default English.
+ * @param input.formats - How numbers in sentences are written; those in cells of their own are plain.
+ * @returns Lines that end in CR LF; the first names the columns and their units. What is not known is an empty cell.
  * @throws CalculationError `input` for a table that there is not.
  * @source rfc-4180
  * @example
@@ -46,16 +50,13 @@ const tables: Readonly<Record<"weighing" | "timeline" | "checks" | "additions", 
  *     steps: [{ do: "charge", phase: "A" }, { do: "heat", to: "85 °C" }, { do: "take off the heat" }, { do: "fill" }],
  *   },
  * });
- * toCsv({ plan, table: "checks" }).split("\r\n")[0]; // => "Check,Verdict,What it says,Value,Limit,Source"
+ * toCsv({ plan, table: "weighing" }).split("\r\n")[1]; // => "A,gel former,0.1,1,1,1,scale,0.995,1.005"
  * ```
  */
-export function toCsv(input: {
-  readonly plan: Plan;
-  readonly table: "weighing" | "timeline" | "checks" | "additions";
-}): string {
-  const { plan, table } = record(input, "input");
+export function toCsv(input: { readonly plan: Plan; readonly table: CsvTable } & Wording): string {
+  const { plan, table, ...wording } = record(input, "input");
   const build = Object.hasOwn(tables, table)
     ? tables[table]
     : refuse("input", "table", table, Object.keys(tables).join(", "));
-  return render(plan, (sound) => csvTable(build(sound)));
+  return render(plan, wording, (sheet) => csvTable(build(sheet)));
 }

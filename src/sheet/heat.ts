@@ -1,69 +1,95 @@
-import type { AfterFilling, OilThermalExposure, OxidationRank, Plan, PlanEvaporation } from "../plan/index.js";
-import { celsius, clock, kilograms, percent, span } from "./figures.js";
+import type { Evaporation, MaterialExposure, OxidationRank, Plan, RankedOil } from "../plan/index.js";
+import { restsOn, type Sheet, whyNot } from "./render.js";
 import { markdownList } from "./table.js";
 
-/** When the packs have set, and how far their content sinks. */
-export function afterFilling({ durationToSet, sinkDepth, topUp, basis, notKnown }: AfterFilling): readonly string[] {
-  if (durationToSet === undefined)
-    return [`When a pack has set through is not known: ${notKnown ?? "the room is too warm"}.`];
-  const sinks =
-    sinkDepth === undefined || topUp === undefined
+/** When the packs have set, and how far their content sinks; nothing if there is no gel in them that could set. */
+export function afterFillingOf(sheet: Sheet): readonly string[] {
+  const { plan, words, say } = sheet;
+  const {
+    durationToSet: duration,
+    sinkDepth: depth,
+    topUpMass: mass,
+    basis,
+    assumptions,
+    notKnown,
+  } = plan.afterFilling;
+  const { setThrough, setThroughNotKnown, sinks } = words.lines.heat;
+  const lines = [
+    ...(duration === undefined
       ? []
-      : [
-          `The content sinks by ${Number((sinkDepth * 1000).toPrecision(2))} mm as it cools; ${kilograms(topUp, 2)} a pack would make up for it.`,
-        ];
-  return [
-    `The centre of a pack has passed the setting temperature ${span(durationToSet)} after filling: ${basis}.`,
-    ...sinks,
+      : [setThrough({ duration, basis: restsOn(sheet, basis ? [basis] : [], assumptions) }, say)]),
+    ...(notKnown && notKnown.code !== "nothing-there" ? [setThroughNotKnown({ reason: whyNot(sheet, notKnown) })] : []),
+    ...(depth === undefined || mass === undefined ? [] : [sinks({ depth, mass }, say)]),
   ];
+  return lines.length === 0 ? [] : [`## ${words.labels.afterFilling}`, markdownList(lines)];
 }
 
-/** What one spared oil went through. */
-export function thermalExposureOf(of: OilThermalExposure): string {
-  if ("notKnown" in of) return `${of.material}: not known, ${of.notKnown}.`;
-  const { material, temperatureMax, durationAbove, temperatureAbove, duration, equivalent } = of;
-  const asMuch = equivalent ? `; as much as ${span(equivalent.duration)} at ${celsius(equivalent.temperature)}` : "";
-  return `${material}: at most ${celsius(temperatureMax)}, ${clock(durationAbove)} of ${clock(duration)} above ${celsius(temperatureAbove)}${asMuch}.`;
+/** What the heat-sensitive materials went through. */
+export function exposuresOf(sheet: Sheet): readonly string[] {
+  const { plan, words } = sheet;
+  if (plan.thermalExposures.length === 0) return [];
+  const lines = plan.thermalExposures.map((of) => exposureOf(sheet, of));
+  return [`## ${words.labels.sparedOils}`, markdownList(lines), words.labels.sparedOilsNote];
 }
 
-/** The time there is to stir and fill in, where it is known. */
-export function timeToWorkIn({ durationToSet, durationMargin }: Plan["scale"]): string {
-  if (durationToSet === undefined) return "";
-  const left =
-    durationMargin === undefined
-      ? ""
-      : durationMargin < 0
-        ? `, ${span(-durationMargin)} before the packs are full`
-        : `, ${span(durationMargin)} more than until the packs are full`;
-  return ` Left to cool, the gel sets ${span(durationToSet)} after the last charge${left}.`;
+function exposureOf(sheet: Sheet, of: MaterialExposure): string {
+  const { words, say } = sheet;
+  const { exposure, exposureAsMuchAs, materialNotKnown, asMuchAs } = words.lines.heat;
+  const material = say.material(of.material);
+  if ("notKnown" in of) return materialNotKnown({ material, reason: whyNot(sheet, of.notKnown) });
+  const told = { ...of, material };
+  return of.equivalent ? exposureAsMuchAs({ ...told, asMuch: asMuchAs(of.equivalent, say) }, say) : exposure(told, say);
 }
 
-/** The order in which oils ask to wait; nothing where no oil has a profile. */
-export function orderOfAddition(oils: readonly OxidationRank[]): readonly string[] {
-  const known = oils.filter((oil) => !("notKnown" in oil));
-  if (known.length === 0) return [];
-  return [
-    "## Which oils to charge off the heat",
-    markdownList(oils.map(orderOf)),
-    "Ranked by what waiting spares: Cox value times share times heat. It ranks; from which figure on an oil has to wait is for the maker to say.",
-  ];
+/** The time there is to stir and fill in, if it is known. */
+export function timeToWorkIn({ plan, words, say }: Sheet): string {
+  const { durationToSet: duration, durationMargin: margin }: Plan["scale"] = plan.scale;
+  const { sets, setsAfterFilling, setsBeforeFilling } = words.lines.heat;
+  if (duration === undefined) return "";
+  if (margin === undefined) return ` ${sets({ duration }, say)}`;
+  return ` ${(margin < 0 ? setsBeforeFilling : setsAfterFilling)({ duration, margin }, say)}`;
 }
 
-function orderOf(oil: OxidationRank): string {
-  if ("notKnown" in oil) return `${oil.material}: not known, ${oil.notKnown}.`;
-  const { material, onHeat, oxidisability, massFraction, equivalentTime, equivalentTimeOffHeat, share } = oil;
-  const what = `${material} (Cox value ${Number(oxidisability.toPrecision(2))}, ${percent(massFraction)} of the product)`;
-  if (oxidisability === 0) return `${what}: holds no acid that the Cox value counts.`;
-  const heat = `as much as ${span(equivalentTime)} at ${celsius(oil.temperatureReference)}`;
-  const part = `${percent(Number(share.toPrecision(2)))} of what the heat does to the oils`;
-  if (!onHeat) return `${what}: goes in off the heat; ${heat}, ${part}.`;
-  const sets = oil.setsIfOffHeat ? ", but the mix would come too near its setting temperature" : "";
-  return `${what}: goes in on the heat; ${heat}, ${part}. Off the heat: ${span(equivalentTimeOffHeat)}${sets}.`;
+/** The order in which oils should wait; nothing if no oil could be ranked. */
+export function orderOfAddition(sheet: Sheet): readonly string[] {
+  const { plan, words } = sheet;
+  const oils = plan.oxidationRanking;
+  if (oils.every((oil) => "notKnown" in oil)) return [];
+  const lines = oils.map((oil) => orderOf(sheet, oil));
+  return [`## ${words.labels.chargeOffTheHeat}`, markdownList(lines), words.labels.chargeOffTheHeatNote];
 }
 
-/** What one volatile material loses. */
-export function evaporationOf({ material, stated, predicted, max, basis, notKnown }: PlanEvaporation): string {
-  const made = stated === undefined ? "no loss is made up for" : `${percent(stated)} is made up for, as stated`;
-  if (predicted === undefined || max === undefined) return `${material}: ${made}; no prediction, ${notKnown}.`;
-  return `${material}: ${made}; ${percent(predicted)} is predicted, ${percent(max)} at the very most (${basis}).`;
+function orderOf(sheet: Sheet, ranked: RankedOil): string {
+  const { words, say } = sheet;
+  const material = say.material(ranked.material);
+  const { oil: oilWith, oilWithout, materialNotKnown } = words.lines.heat;
+  if ("notKnown" in ranked) return materialNotKnown({ material, reason: whyNot(sheet, ranked.notKnown) });
+  const { oxidisability, massFraction: share } = ranked;
+  const oil = oilWith({ material, oxidisability, share }, say);
+  return oxidisability === 0 ? oilWithout({ oil }) : heatOf(sheet, oil, ranked);
+}
+
+/** What the heat does to an oil, and would do if the oil waited. */
+function heatOf({ words, say }: Sheet, oil: string, ranked: OxidationRank): string {
+  const { equivalentTime, temperatureReference, onHeat, share, equivalentTimeOffHeat: offHeat, setsIfOffHeat } = ranked;
+  const { asMuchAs, oilOffHeat, oilOnHeat, oilWouldSet } = words.lines.heat;
+  const heat = asMuchAs({ duration: equivalentTime, temperature: temperatureReference }, say);
+  if (!onHeat) return oilOffHeat({ oil, heat, share }, say);
+  return (setsIfOffHeat ? oilWouldSet : oilOnHeat)({ oil, heat, share, offHeat }, say);
+}
+
+/** What the volatile materials lose. */
+export function evaporationOf(sheet: Sheet): readonly string[] {
+  const { plan, words } = sheet;
+  if (plan.evaporation.length === 0) return [];
+  return [`## ${words.labels.evaporation}`, markdownList(plan.evaporation.map((of) => lossOf(sheet, of)))];
+}
+
+function lossOf(sheet: Sheet, of: Evaporation): string {
+  const { words, say } = sheet;
+  const { lossStated, lossNotStated, lossPredicted, lossNotPredicted } = words.lines.heat;
+  const material = say.material(of.material);
+  const loss = of.stated === undefined ? lossNotStated({ material }) : lossStated({ material, share: of.stated }, say);
+  if ("notKnown" in of) return lossNotPredicted({ loss, reason: whyNot(sheet, of.notKnown) });
+  return lossPredicted({ loss, predicted: of.predicted, max: of.max, basis: words.laws.evaporation }, say);
 }

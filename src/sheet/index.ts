@@ -1,4 +1,13 @@
-export { toCsv } from "./csv.js";
+export { type CsvTable, toCsv } from "./csv.js";
 export { toJson } from "./json.js";
 export { toMarkdown } from "./markdown.js";
+export type { Formats, Wording } from "./render.js";
 export { scalesToMarkdown } from "./scales.js";
+export { english } from "./words/english.js";
+export type { Labels } from "./words/labels.js";
+export type { Lines } from "./words/lines.js";
+export type { Digits, NumberFormat, PreferredUnits } from "./words/number.js";
+export type { Phrases } from "./words/phrases.js";
+export type { SayOptions } from "./words/say.js";
+export type { SomeWords } from "./words/some-words.js";
+export type { AnswerWords, Each, Known, Say, Sentence, Words } from "./words/types.js";

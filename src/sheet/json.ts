@@ -1,6 +1,6 @@
 import { record } from "../guards.js";
 import type { Plan } from "../plan/index.js";
-import { render } from "./render.js";
+import { soundly } from "./sound.js";
 import { version } from "./version.js";
 
 /**
@@ -40,8 +40,6 @@ import { version } from "./version.js";
  * ```
  */
 export function toJson(input: { readonly plan: Plan }): string {
-  return render(
-    record(input, "input").plan,
-    (plan) => `${JSON.stringify({ library: `gelwright ${version}`, ...plan }, null, 2)}\n`,
-  );
+  const plan = record(record(input, "input").plan, "plan");
+  return soundly([plan], ([sound]) => `${JSON.stringify({ library: `gelwright ${version}`, ...sound }, null, 2)}\n`);
 }

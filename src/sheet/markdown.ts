@@ -1,12 +1,12 @@
 import { record } from "../guards.js";
-import type { NaturalOrigin, Plan, PlanCost } from "../plan/index.js";
-import { additionsOf, expectedOf, speedsOf, warmingOf } from "./cold.js";
-import { celsius, kilograms, packCount, percent, percentBetween, span, weighed } from "./figures.js";
-import { afterFilling, evaporationOf, orderOfAddition, thermalExposureOf, timeToWorkIn } from "./heat.js";
-import { render } from "./render.js";
-import { filmOnWall, strengthSections } from "./strength.js";
+import type { Plan } from "../plan/index.js";
+import { allowances, cost, naturalOrigin } from "./batch.js";
+import { additionsOf, fromTheRoom, gelByDroplets, speedsOf, warmingOf } from "./emulsion.js";
+import { afterFillingOf, evaporationOf, exposuresOf, orderOfAddition, timeToWorkIn } from "./heat.js";
+import { render, type Sheet, type Wording, whyNot } from "./render.js";
+import { strengthSections } from "./strength.js";
 import { markdownList, markdownTable, markdownText } from "./table.js";
-import { allowanceTable, basisTable, checkTable, orderTable, timelineTable, weighingTable } from "./tables.js";
+import { answerTable, basisTable, orderTable, saidOf, timelineTable, weighingTable } from "./tables.js";
 import { version } from "./version.js";
 
 /**
@@ -14,6 +14,8 @@ import { version } from "./version.js";
  * known, the weighing table with room to write, the steps, and what every figure rests on.
  *
  * @param input.plan - A plan as `runPlan` gives it.
+ * @param input.words - Words in place of English ones, in whole or in part; default English.
+ * @param input.formats - How numbers and units are written; default a point, no separators, the units of the trade.
  * @returns Markdown with tables (GitHub flavour). Text of the documents is escaped.
  * @throws CalculationError `input` for a plan with parts missing or a figure that is not finite.
  * @source definition
@@ -46,102 +48,73 @@ import { version } from "./version.js";
  * toMarkdown({ plan }).split("\n")[0]; // => "# Batch sheet: clear gel"
  * ```
  */
-export function toMarkdown(input: { readonly plan: Plan }): string {
-  return render(record(input, "input").plan, sheetOf);
+export function toMarkdown(input: { readonly plan: Plan } & Wording): string {
+  const { plan, ...wording } = record(input, "input");
+  return render(plan, wording, sheetOf);
 }
 
-function sheetOf(plan: Plan): string {
-  const { weighing, checks } = plan;
-  const open = checks.filter((check) => check.verdict !== "met");
-  const finest = Math.min(...weighing.lines.map((line) => line.increment));
-  const total = `**Total to weigh: ${weighed(weighing.total, finest)}**${weighing.onGrid ? "" : ` (${kilograms(weighing.totalTarget, 7)} would do; this is the next above it that the balances reach)`}`;
+function sheetOf(sheet: Sheet): string {
+  const { plan, words, say } = sheet;
+  const { labels, lines } = words;
   return [
-    `# Batch sheet: ${markdownText(plan.formula)}`,
-    heading(plan),
-    "## Cautions",
-    markdownList(plan.cautions),
-    ...(open.length > 0
-      ? [
-          "## Before you start",
-          "These questions are open. Settle them before the vessel is charged.",
-          markdownList(open.map(({ verdict, statement }) => `${verdict.toUpperCase()}: ${statement}`)),
-        ]
-      : []),
-    "## Weigh",
-    markdownTable(weighingTable(plan)),
-    total,
-    "## Do",
-    ...(plan.cold
-      ? [
-          `All of it comes from the room, at ${celsius(plan.timeline[0]?.temperatureStart)}: let oils and gel former stand in it first.`,
-        ]
-      : []),
-    markdownTable(timelineTable(plan)),
-    `Times count from the first step, in hours and minutes, and hold no reserve for handling.${timeToWorkIn(plan.scale)}`,
-    ...(plan.cold ? warmingOf(plan.cold.warming, plan.timeline[0]?.temperatureStart ?? Number.NaN) : []),
-    ...orderOfLots(plan),
-    ...(plan.cold
-      ? [
-          ...additionsOf(plan),
-          ...strengthSections(plan),
-          "## The gel by its droplets",
-          markdownList(expectedOf(plan.cold.gel, plan.yieldStress !== undefined)),
-          ...speedsOf(plan.cold.speeds),
-        ]
-      : [...strengthSections(plan), "## After filling", markdownList(afterFilling(plan.afterFilling))]),
-    ...(plan.thermalExposures.length > 0
-      ? [
-          "## What the spared oils went through",
-          markdownList(plan.thermalExposures.map(thermalExposureOf)),
-          "In the vessel, from their charge to the last pack. This ranks orders of work; it predicts no shelf life.",
-        ]
-      : []),
-    ...orderOfAddition(plan.oxidationRanking),
-    ...(plan.evaporation.length > 0 ? ["## Evaporation", markdownList(plan.evaporation.map(evaporationOf))] : []),
-    "## What the process takes",
-    markdownTable(allowanceTable(plan)),
-    `Asked for: ${kilograms(plan.lots.deliveredTarget)}${packs(plan)}. The charge brings ${kilograms(plan.lots.delivered)}.${filmOnWall(plan)}`,
-    "## Natural origin (ISO 16128)",
-    naturalOrigin(plan.naturalOrigin),
-    "## Cost of materials",
-    cost(plan.cost),
-    "## Checks",
-    markdownTable(checkTable(plan)),
-    plan.cold ? "## What the times rest on" : "## What the times and temperatures rest on",
-    markdownTable(basisTable(plan)),
-    "## Where the figures come from",
-    markdownList(plan.sources.map(({ of, source }) => `${of}: ${source}`)),
-    `_Computed by gelwright ${version}. Figures are estimates from the readings named above; no verdict here says that a product or a process is safe._`,
+    `# ${labels.title}: ${markdownText(plan.names.formula)}`,
+    heading(sheet),
+    `## ${labels.cautions}`,
+    markdownList(plan.cautions.map((caution) => words.cautions[caution.code](caution, say))),
+    ...beforeYouStart(sheet),
+    `## ${labels.weighTitle}`,
+    markdownTable(weighingTable(sheet)),
+    total(sheet),
+    `## ${labels.doTitle}`,
+    ...fromTheRoom(sheet),
+    markdownTable(timelineTable(sheet)),
+    `${labels.timesCount}${timeToWorkIn(sheet)}`,
+    ...warmingOf(sheet),
+    ...orderOfLots(sheet),
+    ...additionsOf(sheet),
+    ...strengthSections(sheet),
+    ...gelByDroplets(sheet),
+    ...speedsOf(sheet),
+    ...afterFillingOf(sheet),
+    ...exposuresOf(sheet),
+    ...orderOfAddition(sheet),
+    ...evaporationOf(sheet),
+    ...allowances(sheet),
+    ...naturalOrigin(sheet),
+    ...cost(sheet),
+    `## ${labels.answers}`,
+    markdownTable(answerTable(sheet)),
+    `## ${labels.timesRestOn}`,
+    markdownTable(basisTable(sheet)),
+    `## ${labels.sources}`,
+    markdownList(plan.sources.map((source) => sourceOf(sheet, source))),
+    `_${lines.batch.computed({ library: `gelwright ${version}` })}_`,
     "",
   ].join("\n\n");
 }
 
-/** The order of the lots, where there are several or a working day is stated. */
-function orderOfLots({ lotOrder: order, lots }: Plan): readonly string[] {
-  // Of a single lot the table of steps says it all, and a check whether the day holds it.
-  if (!order || lots.count === 1) return [];
-  const title = "## Order of the lots";
-  if ("notKnown" in order) return [title, `Not known: ${order.notKnown}.`];
-  const { workingDay, days } = order;
-  return [
-    title,
-    markdownTable(orderTable(order)),
-    workingDay === undefined
-      ? "Times count from the first step of the first lot; no working day is stated."
-      : `Times count from the beginning of each working day of ${span(workingDay)}; ${days === 1 ? "one day" : `${days} days`} in all. A lot is not interrupted. Handling takes longer than nothing: leave a reserve.`,
-  ];
+/** Where figures come from. Of a material or an allowance a missing source is said; a heat loss has its own in its readings. */
+function sourceOf({ words, say }: Sheet, source: Plan["sources"][number]): string {
+  const of = words.sources[source.key](source, say);
+  const from = source.source ?? (isSourceExpected(source) ? words.labels.noSource : "");
+  return from === "" ? of : `${of}: ${from}`;
 }
 
-function heading(plan: Plan): string {
-  const { lots } = plan;
+function isSourceExpected({ key }: Plan["sources"][number]): boolean {
+  return key === "material" || key === "allowance";
+}
+
+function heading({ plan: { names, lots }, words: { labels, lines }, say }: Sheet): string {
+  const { vessel, process, lots: lotCount, chargeOfLot, batchNumber, date, operator } = labels;
+  const { count, charge: mass, volume } = lots;
   return markdownTable({
-    columns: ["Vessel", "Process", "Lots", "Charge of a lot", "Batch number", "Date", "Operator"],
+    columns: [vessel, process, lotCount, chargeOfLot, batchNumber, date, operator],
     rows: [
       [
-        plan.vessel,
-        plan.process,
-        lots.count === 1 ? "1" : `${lots.count} equal lots; this sheet is for one`,
-        `${kilograms(lots.charge)}${lots.volume === undefined ? "" : `, ${Number((lots.volume * 1000).toPrecision(3))} L at 20 °C`}`,
+        names.vessel,
+        names.process,
+        count === 1 ? "1" : lines.batch.lots({ count }, say),
+        lines.batch.charge({ mass, ...(volume !== undefined && { volume }) }, say),
         "",
         "",
         "",
@@ -150,26 +123,41 @@ function heading(plan: Plan): string {
   });
 }
 
-function packs({ lots, pack }: Plan): string {
-  return lots.packs === undefined ? "" : ` in ${packCount(lots.packs)} packs${pack ? ` (${markdownText(pack)})` : ""}`;
-}
-
-function naturalOrigin(figure: NaturalOrigin): string {
-  const { withFormulationWater, withoutFormulationWater, shortfalls, largestGelFormer } = figure;
+/** What is not met, then what is not known, each with the figure and its limit, and what has to be tried. */
+function beforeYouStart(sheet: Sheet): readonly string[] {
+  const { plan, words, say } = sheet;
+  const open = (["not-met", "not-known"] as const).flatMap((verdict) =>
+    plan.answers.filter((answer) => answer.verdict === verdict),
+  );
   const lines = [
-    `Natural-origin content: ${percentBetween(withFormulationWater)} with formulation water${withoutFormulationWater ? `, ${percentBetween(withoutFormulationWater)} without` : ""}.`,
+    ...open.map((answer) => words.lines.batch.open(saidOf(sheet, answer))),
+    ...plan.notes.map((note) => words.notes[note.code](note, say, words)),
   ];
-  for (const { material, max } of shortfalls) if (max > 0) lines.push(`${material} takes ${percent(max)} from it.`);
-  if (largestGelFormer)
-    lines.push(
-      `At most ${percent(largestGelFormer.massFraction)} of ${largestGelFormer.material} would keep the claimed figure.`,
-    );
-  return markdownList(lines);
+  return lines.length === 0
+    ? []
+    : [`## ${words.labels.beforeYouStart}`, words.labels.openQuestions, markdownList(lines)];
 }
 
-function cost(of: PlanCost): string {
-  if ("notKnown" in of) return `Not known: ${markdownText(of.notKnown)}.`;
-  const { currency, batch, perKilogram, perPack } = of;
-  const money = (amount: number): string => `${amount.toFixed(2)} ${currency}`;
-  return `Batch, all lots: ${money(batch)}; delivered kilogram: ${money(perKilogram)}${perPack === undefined ? "" : `; pack: ${perPack.toFixed(3)} ${currency}`}.`;
+/** What the lines add up to, on the finest of the balances. */
+function total({ plan: { weighing }, words, say }: Sheet): string {
+  const finest = Math.min(...weighing.lines.map(({ increment }) => increment));
+  const { total: toWeigh, totalWouldDo } = words.lines.batch;
+  const whole = `**${toWeigh({ total: say.weighed(weighing.total, finest) })}**`;
+  return weighing.onGrid ? whole : `${whole} (${totalWouldDo({ mass: weighing.totalTarget }, say)})`;
+}
+
+/** The order of the lots, if there are several; of a single one the table of steps says it all. */
+function orderOfLots(sheet: Sheet): readonly string[] {
+  const { plan, words, say } = sheet;
+  const { lotOrder: order, lots } = plan;
+  if (!order || lots.count === 1) return [];
+  const title = `## ${words.labels.orderOfLots}`;
+  const { notKnown, timesOfDays } = words.lines.batch;
+  if ("notKnown" in order) return [title, markdownText(notKnown({ reason: whyNot(sheet, order.notKnown) }))];
+  const { workingDay, days } = order;
+  return [
+    title,
+    markdownTable(orderTable(sheet, order)),
+    workingDay === undefined ? words.labels.timesCountFromFirstLot : timesOfDays({ workingDay, days }, say),
+  ];
 }

@@ -1,29 +1,58 @@
-import { finite, list, record, refuse } from "../guards.js";
-import type { Plan } from "../plan/index.js";
+import { record } from "../guards.js";
+import type { AssumptionCode, Basis, Plan, Reason } from "../plan/index.js";
+import { soundly } from "./sound.js";
+import { type SayOptions, sayWith } from "./words/say.js";
+import { type SomeWords, wordsWith } from "./words/some-words.js";
+import type { Say, Words } from "./words/types.js";
 
-/**
- * Writes a plan that may have come back from JSON: every figure in it has to be finite and every part there, or
- * nothing is written. Half a batch sheet is worse than none.
- */
-export function render(plan: Plan, write: (plan: Plan) => string): string {
-  return renderAll([record(plan, "plan")], ([only]) => write(only as Plan));
+/** How numbers and units are written: the language of the decimal sign, preferred units, the small words between numbers. */
+export type Formats = Omit<SayOptions, "plan">;
+
+/** In which words a plan is written. */
+export interface Wording {
+  /** Words in place of English ones, in whole or in part. */
+  readonly words?: SomeWords;
+  /** How numbers and units are written; default a point, no separators, the units of the trade. */
+  readonly formats?: Formats;
+}
+
+/** A plan with the words and numbers that it is written in. */
+export interface Sheet {
+  readonly plan: Plan;
+  readonly words: Words;
+  readonly say: Say;
+}
+
+/** Writes a plan that may have come back from JSON: whole, or not at all. */
+export function render(plan: Plan, wording: Wording, write: (sheet: Sheet) => string): string {
+  return renderAll([record(plan, "plan")], wording, ([only]) => write(only as Sheet));
 }
 
 /** The same for several plans beside one another. */
-export function renderAll(plans: readonly Plan[], write: (plans: readonly Plan[]) => string): string {
-  const all = list(plans, "plans", 1);
-  for (const plan of all) finiteThroughout(record(plan, "plan"), "plan");
-  try {
-    return write(all);
-  } catch (error) {
-    // What is missing, or no figure of a plan, shows when it is read or written; anything else is a fault of ours.
-    if (!(error instanceof TypeError || error instanceof RangeError)) throw error;
-    return refuse("input", "plan", "an object with parts missing", "a plan as runPlan gives it");
-  }
+export function renderAll(
+  plans: readonly Plan[],
+  { words: own = {}, formats = {} }: Wording,
+  write: (sheets: readonly Sheet[]) => string,
+): string {
+  const words = wordsWith(own);
+  record(formats, "formats");
+  return soundly(plans, (sound) => write(sound.map((plan) => ({ plan, words, say: sayWith({ ...formats, plan }) }))));
 }
 
-function finiteThroughout(value: unknown, path: string): void {
-  if (typeof value === "number") finite(value, path);
-  else if (typeof value === "object" && value !== null)
-    for (const [key, inner] of Object.entries(value)) finiteThroughout(inner, `${path}.${key}`);
+/** Why a figure is not known, in words. */
+export function whyNot({ words, say }: Sheet, reason: Reason): string {
+  return words.reasons[reason.code](reason, say, words);
+}
+
+/** What figures rest on, and what is taken for granted in them, in words, each once. */
+export function restsOn(
+  { words, say }: Sheet,
+  bases: readonly Basis[],
+  assumptions: readonly AssumptionCode[] = [],
+): string {
+  const said = bases.map((basis) => {
+    const write = words.bases[basis.kind] as (of: Basis, say: Say, words: Words) => string;
+    return write(basis, say, words);
+  });
+  return [...new Set([...said, ...assumptions.map((code) => words.assumptions[code])])].join("; ");
 }

@@ -1,13 +1,15 @@
 import { record } from "../guards.js";
-import { comparePlans, type Plan, type PlanAtScale, type ScaleMetrics } from "../plan/index.js";
-import { celsius, kilograms, percent, span } from "./figures.js";
-import { renderAll } from "./render.js";
+import { comparePlans } from "../plan/compare-plans.js";
+import type { Plan, PlanAtScale } from "../plan/index.js";
+import { renderAll, type Sheet, type Wording } from "./render.js";
 import { markdownTable } from "./table.js";
 
 /**
  * What changes from the beaker to the vessel, as a table in Markdown with one column a plan.
  *
  * @param input.plans - Plans of one formula as `runPlan` gives them, at least one.
+ * @param input.words - Words in place of English ones, in whole or in part; default English.
+ * @param input.formats - How numbers and units are written; default a point, no separators, the units of the trade.
  * @returns A Markdown table (GitHub flavour). Text of the documents is escaped; what one of the plans does not know is said to be, and what none knows is left out.
  * @throws CalculationError `input` for plans with parts missing or a figure that is not finite.
  * @source definition
@@ -36,66 +38,46 @@ import { markdownTable } from "./table.js";
  * scalesToMarkdown({ plans: [plan] }).split("\n")[2]; // => "| charge of a lot | 1 kg |"
  * ```
  */
-export function scalesToMarkdown(input: { readonly plans: readonly Plan[] }): string {
-  return renderAll(record(input, "input").plans, (plans) => {
-    const scales = comparePlans({ plans });
-    const time = (seconds: number | undefined): string => (seconds === undefined ? "not known" : span(seconds));
-    const rows = rowsOf(time).flatMap(([what, key, figure]) =>
+export function scalesToMarkdown(input: { readonly plans: readonly Plan[] } & Wording): string {
+  const { plans, ...wording } = record(input, "input");
+  return renderAll(plans, wording, (sheets) => {
+    const [first] = sheets as readonly [Sheet, ...Sheet[]];
+    const scales = comparePlans({ plans: sheets.map(({ plan }) => ({ ...plan, vessel: plan.names.vessel })) });
+    const figures = figuresOf(first);
+    const { heads } = first.words.lines.scales;
+    const rows = (Object.keys(figures) as Row[]).flatMap((key) =>
       // What none of the plans knows is no difference between them.
-      scales.some((scale) => scale[key] !== undefined) ? [[what, ...scales.map(figure)]] : [],
+      scales.some((scale) => scale[key] !== undefined) ? [[heads[key], ...scales.map(figures[key])]] : [],
     );
     return markdownTable({ columns: ["", ...scales.map(({ vessel }) => vessel)], rows });
   });
 }
 
-type Row = readonly [what: string, key: keyof PlanAtScale, figure: (scale: PlanAtScale) => string];
+type Row = Exclude<keyof PlanAtScale, "vessel" | "stirredNotKnown">;
 
-function rowsOf(time: (seconds: number | undefined) => string): readonly Row[] {
-  const figure =
-    (key: keyof ScaleMetrics, unit: string, digits = 2) =>
-    ({ [key]: value }: PlanAtScale): string =>
-      value === undefined ? "not known" : `${Number(value.toPrecision(digits))} ${unit}`.trimEnd();
-  return [
-    ["charge of a lot", "mass", ({ mass }) => kilograms(mass)],
-    ["taken by the process", "shareTaken", ({ shareTaken }) => percent(shareTaken)],
-    ["surface to volume", "surfaceToVolume", figure("surfaceToVolume", "1/m", 3)],
-    ["heating", "durationHeating", ({ durationHeating }) => time(durationHeating)],
-    ["cooling", "durationCooling", ({ durationCooling }) => time(durationCooling)],
-    [
-      "cooling, by the cube-root rule from the first",
-      "durationCoolingByRule",
-      ({ durationCoolingByRule }) => (durationCoolingByRule === undefined ? "" : span(durationCoolingByRule)),
-    ],
-    ["from the last charge until it sets", "durationToSet", ({ durationToSet }) => time(durationToSet)],
-    [
-      "to spare once the packs are full",
-      "durationMargin",
-      ({ durationMargin }) =>
-        durationMargin !== undefined && durationMargin < 0
-          ? `none: it sets ${span(-durationMargin)} before`
-          : time(durationMargin),
-    ],
-    [
-      "additions of oil",
-      "additions",
-      (scale) => (scale.additions === 0 ? "none, a stream" : figure("additions", "", 5)(scale)),
-    ],
-    [
-      "first addition",
-      "massFirstAddition",
-      ({ massFirstAddition: mass, additions }) =>
-        mass !== undefined ? kilograms(mass) : additions === 0 ? "" : "not known",
-    ],
-    [
-      "oil by volume in the end",
-      "volumeFractionOil",
-      ({ volumeFractionOil: oil }) => (oil === undefined ? "not known" : percent(oil)),
-    ],
-    ["until all of it is taken up", "durationAdding", ({ durationAdding }) => time(durationAdding)],
-    ["warmest by stirring", "temperatureMax", ({ temperatureMax }) => celsius(temperatureMax)],
-    ["tip speed where the stirrer works hardest", "tipSpeed", figure("tipSpeed", "m/s")],
-    ["mean shear rate there", "shearRate", figure("shearRate", "1/s")],
-    ["power there", "power", figure("power", "W")],
-    ["torque there", "torque", figure("torque", "N·m")],
-  ];
+/** How each figure is written, in the order of the table. */
+function figuresOf({ words, say }: Sheet): { readonly [Key in Row]: (scale: PlanAtScale) => string } {
+  const { setsBefore, stream } = words.lines.scales;
+  const perSecond = (value: number, digits: number): string => `${say.number(value, digits)} m/s`;
+  return {
+    mass: ({ mass }) => say.kilograms(mass),
+    shareTaken: ({ shareTaken }) => say.percent(shareTaken),
+    surfaceToVolume: ({ surfaceToVolume: value }) =>
+      say.given(value, (one) => `${say.number(one)} 1/m`) || say.notKnown,
+    durationHeating: ({ durationHeating }) => say.duration(durationHeating),
+    durationCooling: ({ durationCooling }) => say.duration(durationCooling),
+    durationCoolingByRule: ({ durationCoolingByRule }) => say.given(durationCoolingByRule, say.duration),
+    durationToSet: ({ durationToSet }) => say.duration(durationToSet),
+    durationMargin: ({ durationMargin: margin }) =>
+      margin !== undefined && margin < 0 ? setsBefore({ duration: -margin }, say) : say.duration(margin),
+    additions: ({ additions }) => (additions === 0 ? stream() : say.count(additions)),
+    massFirstAddition: ({ massFirstAddition: mass, additions }) => (additions === 0 ? "" : say.kilograms(mass)),
+    volumeFractionOil: ({ volumeFractionOil }) => say.percent(volumeFractionOil),
+    durationAdding: ({ durationAdding }) => say.duration(durationAdding),
+    temperatureMax: ({ temperatureMax }) => say.celsius(temperatureMax),
+    tipSpeed: ({ tipSpeed }) => say.given(tipSpeed, (value) => perSecond(value, 2)) || say.notKnown,
+    shearRate: ({ shearRate }) => say.shearRate(shearRate, 2),
+    power: ({ power }) => say.watts(power, 2),
+    torque: ({ torque }) => say.newtonMetres(torque, 2),
+  };
 }

@@ -1,154 +1,205 @@
-import type { Plan, PlanLotOrder, TimelineStep, WeighingLine } from "../plan/index.js";
-import { celsius, clock, kilograms, percent, weighed } from "./figures.js";
+import type { Answer, LotOrder, NotKnown, PlanStep, WeighingLine } from "../plan/index.js";
+import { restsOn, type Sheet, whyNot } from "./render.js";
 import type { Table } from "./table.js";
 
 /** What to weigh, with room for the hand that weighs. */
-export function weighingTable({ weighing }: Plan): Table {
+export function weighingTable({ plan: { weighing }, words, say }: Sheet): Table {
+  const { phase, material, share, weigh, balance, rightBetween, weighed, by } = words.labels;
+  const { between, portions: inPortions } = words.lines.batch;
+  const toWeigh = ({ mass, portions, increment }: WeighingLine): string => {
+    const whole = say.weighed(mass, increment);
+    // Where one weighing would be too much for the balance.
+    return portions.length > 1
+      ? inPortions({ whole, portions: portions.map((portion) => say.weighed(portion, increment)) })
+      : whole;
+  };
   return {
-    columns: ["Phase", "Material", "Share", "Weigh", "Balance", "Right between", "Weighed", "By"],
+    columns: [phase, material, share, weigh, balance, rightBetween, weighed, by],
     rows: weighing.lines.map((line) => [
       line.phase,
-      line.material,
-      percent(line.massFraction),
-      portionsOf(line),
+      say.material(line.material),
+      say.percent(line.massFraction),
+      toWeigh(line),
       line.balance,
-      `${weighed(line.tolerance.min, line.increment)} to ${weighed(line.tolerance.max, line.increment)}`,
+      between({
+        min: say.weighed(line.tolerance.min, line.increment),
+        max: say.weighed(line.tolerance.max, line.increment),
+      }),
       "",
       "",
     ]),
   };
 }
 
-/** What to do, when, and what the kettle should show. */
-export function timelineTable({ timeline, cold }: Plan): Table {
-  if (cold) return coldTimelineTable(timeline);
+/** What to do, when, and what the vessel should show: the oil that is in an emulsion, the viscosity of what is not one. */
+export function timelineTable(sheet: Sheet): Table {
+  const { plan, words, say } = sheet;
+  const { timeline, emulsion } = plan;
+  const {
+    step: number,
+    do: what,
+    from,
+    to,
+    mass,
+    oilByVolume,
+    temperatureAfter,
+    viscosityAfter,
+    doneAt,
+  } = words.labels;
+  const hasOil = emulsion !== undefined || timeline.some(({ volumeFractionOil }) => volumeFractionOil !== undefined);
+  const hasViscosity = !hasOil || timeline.some(({ viscosity }) => viscosity);
   return {
-    columns: ["Step", "Do", "From", "To", "Mass", "Temperature after", "Viscosity after", "Done at"],
+    columns: [
+      number,
+      what,
+      from,
+      to,
+      mass,
+      ...(hasOil ? [oilByVolume] : []),
+      temperatureAfter,
+      ...(hasViscosity ? [viscosityAfter] : []),
+      doneAt,
+    ],
     rows: timeline.map((step) => [
       String(step.number),
-      step.note ? `${step.instruction}. ${step.note}` : step.instruction,
-      clock(step.timeStart),
-      clock(step.timeEnd),
-      `${kilograms(step.mass)}${step.inPacks ? " in the packs" : ""}`,
-      celsius(step.temperatureEnd),
-      viscosityOf(step),
+      step.step.note === undefined ? toDo(sheet, step) : `${toDo(sheet, step)}. ${step.step.note}`,
+      say.clock(step.timeStart),
+      say.clock(step.timeEnd),
+      step.inPacks ? words.lines.heat.inPacks({ mass: step.mass }, say) : say.kilograms(step.mass),
+      ...(hasOil ? [say.percent(step.volumeFractionOil, 3)] : []),
+      say.celsius(step.temperatureEnd),
+      ...(hasViscosity ? [viscosityOf(sheet, step)] : []),
       "",
     ]),
   };
 }
 
-/** On the cold route what counts is the oil that is in. */
-function coldTimelineTable(timeline: Plan["timeline"]): Table {
-  return {
-    columns: ["Step", "Do", "From", "To", "Mass", "Oil by volume", "Temperature after", "Done at"],
-    rows: timeline.map((step) => [
-      String(step.number),
-      step.note ? `${step.instruction}. ${step.note}` : step.instruction,
-      clock(step.timeStart),
-      clock(step.timeEnd),
-      `${kilograms(step.mass)}${step.inPacks ? " in the packs" : ""}`,
-      step.volumeFractionOil === undefined ? "not known" : percent(step.volumeFractionOil, 3),
-      celsius(step.temperatureEnd),
-      "",
-    ]),
-  };
+/** The instruction of a step; where oil goes in by a schedule, with a pointer to its table. */
+export function toDo({ plan, words, say }: Sheet, step: PlanStep): string {
+  // The compiler does not see that the words and the step are of one kind.
+  const write = words.steps[step.step.do] as (of: PlanStep, as: typeof say) => string;
+  const instruction = write(step, say);
+  const schedule = plan.emulsion?.schedules.find((one) => one.step === step.number);
+  // A stream is one, however many rows its table has.
+  if (!schedule || "notKnown" in schedule || schedule.form === "stream") return instruction;
+  return words.lines.heat.inAdditions({ instruction, count: schedule.rows.length }, say);
+}
+
+function viscosityOf({ words: { labels, lines }, say }: Sheet, { set, viscosity }: PlanStep): string {
+  if (set) return labels.set;
+  if (!viscosity) return say.notKnown;
+  return (viscosity.beyondReadings ? lines.heat.viscosityBeyond : lines.heat.viscosityAt)(viscosity, say);
 }
 
 /** When each lot is made. */
-export function orderTable({ entries }: Exclude<PlanLotOrder, { readonly notKnown: string }>): Table {
+export function orderTable(sheet: Sheet, { entries }: Exclude<LotOrder, NotKnown>): Table {
+  const { plan, words, say } = sheet;
+  const { lot: ofLot, day: onDay, step: ofStep, from, to } = words.labels;
   return {
-    columns: ["Lot", "Day", "Step", "From", "To"],
-    rows: entries.map(({ lot, day, stage, start, end }) => [String(lot), String(day), stage, clock(start), clock(end)]),
+    columns: [ofLot, onDay, ofStep, from, to],
+    rows: entries.map(({ lot, day, step, start, end }) => {
+      const planned = plan.timeline[step - 1];
+      const instruction = planned ? toDo(sheet, planned) : "";
+      return [
+        String(lot),
+        String(day),
+        words.lines.batch.stage({ step, instruction }),
+        say.clock(start),
+        say.clock(end),
+      ];
+    }),
   };
 }
 
-/** Which law each figure of the timeline rests on. */
-export function basisTable({ timeline }: Plan): Table {
-  return { columns: ["Step", "Rests on"], rows: timeline.map((step) => [String(step.number), step.basis]) };
-}
-
-export function checkTable({ checks }: Plan): Table {
+/** What the figures of each step of the timeline rest on, and why one is not known. */
+export function basisTable(sheet: Sheet): Table {
+  const { plan, words } = sheet;
   return {
-    columns: ["Check", "Verdict", "What it says", "Value", "Limit", "Source"],
-    rows: checks.map((check) => [check.id, check.verdict, check.statement, check.value, check.limit, check.source]),
+    columns: [words.labels.step, words.labels.restsOn],
+    rows: plan.timeline.map((step) => [String(step.number), basisOf(sheet, step)]),
   };
 }
 
-export function allowanceTable({ allowances, lots }: Plan): Table {
+/** What time and temperature of a step rest on. */
+export function basisOf(sheet: Sheet, of: PlanStep): string {
+  const { labels, lines } = sheet.words;
+  const { step, timeStart, timeEnd, basis, assumptions, stirring, notKnown } = of;
+  const parts = [
+    restsOn(sheet, basis, assumptions),
+    stirring ? lines.heat.stirring(stirring, sheet.say) : "",
+    "for" in step && step.for !== undefined ? labels.durationAsStated : "",
+    notKnown ? lines.batch.notKnown({ reason: whyNot(sheet, notKnown) }) : "",
+  ].filter((part) => part !== "");
+  const isAtOnce = timeStart !== undefined && timeStart === timeEnd;
+  return parts.length === 0 && isAtOnce ? labels.noTimeOfItsOwn : parts.join("; ");
+}
+
+/** Every question with its answer, and what that rests on. */
+export function answerTable(sheet: Sheet): Table {
+  const { plan, words } = sheet;
+  const { check, verdict, statement, value, limit, restsOn: on } = words.labels;
   return {
-    columns: ["Allowance", "Mass", "Share of the charge"],
-    rows: allowances.map(({ name, mass }) => [name, kilograms(mass), percent(mass / lots.charge)]),
+    columns: [check, verdict, statement, value, limit, on],
+    rows: plan.answers.map((answer) => {
+      const said = saidOf(sheet, answer);
+      return [questionOf(sheet, answer), said.verdict, said.statement, said.value, said.limit, said.restsOn];
+    }),
   };
 }
 
-/** Weighing with plain numbers, for programs and spreadsheets: kilograms and fractions. */
-export function weighingNumbers({ weighing }: Plan): Table {
+/** The question, with what it is asked about. */
+function questionOf(sheet: Sheet, answer: Answer): string {
+  const { question } = sheet.words.answers[answer.id];
+  const subject = subjectOf(sheet, answer);
+  return subject === "" ? question : sheet.words.lines.batch.aboutSubject({ question, subject });
+}
+
+/** A material, a phase, a step or a place, as far as the answer is about one. */
+export function subjectOf({ words, say }: Sheet, { of: { material, phase, step, place } }: Answer): string {
+  return [
+    say.given(material, say.material),
+    say.given(phase, (name) => words.lines.batch.phase({ phase: name })),
+    step === undefined && place === undefined
+      ? ""
+      : say.place({ ...(step !== undefined && { step }), ...(place !== undefined && { place }) }),
+  ]
+    .filter((part) => part !== "")
+    .join(", ");
+}
+
+/** One answer in words. */
+export interface Said {
+  readonly verdict: string;
+  readonly statement: string;
+  readonly value: string;
+  readonly limit: string;
+  readonly restsOn: string;
+}
+
+/** An answer in the words of its question, by verdict and side. */
+export function saidOf(sheet: Sheet, answer: Answer): Said {
+  const { words, say } = sheet;
+  const { verdict, side, figure, limit } = answer;
+  const own = words.answers[answer.id];
+  const state = verdict === "not-met" ? own["not-met"][side] : own[verdict];
+  const parts = [figure, limit.min, limit.max].filter((part) => part !== undefined);
   return {
-    columns: [
-      "phase",
-      "material",
-      "mass fraction",
-      "mass exact [kg]",
-      "mass [kg]",
-      "portions",
-      "balance",
-      "least [kg]",
-      "greatest [kg]",
-    ],
-    rows: weighing.lines.map((line: WeighingLine) => [
-      line.phase,
-      line.material,
-      String(line.massFraction),
-      String(line.massExact),
-      String(line.mass),
-      String(line.portions.length),
-      line.balance,
-      String(line.tolerance.min),
-      String(line.tolerance.max),
-    ]),
+    verdict: words.verdicts[verdict],
+    statement: state(answer, say),
+    value: own.value(answer, say),
+    limit: own.limit(answer, say),
+    restsOn: restsOn(
+      sheet,
+      parts.flatMap(({ basis = [] }) => basis),
+      parts.flatMap(({ assumptions = [] }) => assumptions),
+    ),
   };
 }
 
-/** The timeline with plain numbers: seconds, kilograms, °C, Pa·s. An unknown figure is an empty cell. */
-export function timelineNumbers({ timeline }: Plan): Table {
-  const cell = (value: number | undefined): string => (value === undefined ? "" : String(value));
+/** What the process takes from the charge. */
+export function allowanceTable({ plan: { allowances, lots }, words, say }: Sheet): Table {
   return {
-    columns: [
-      "step",
-      "do",
-      "from [s]",
-      "to [s]",
-      "mass [kg]",
-      "temperature before [°C]",
-      "temperature after [°C]",
-      "viscosity after [Pa·s]",
-      "basis",
-    ],
-    rows: timeline.map((step) => [
-      String(step.number),
-      step.instruction,
-      cell(step.timeStart),
-      cell(step.timeEnd),
-      cell(step.mass),
-      cell(step.temperatureStart),
-      cell(step.temperatureEnd),
-      cell(step.viscosity?.viscosity),
-      step.basis,
-    ]),
+    columns: [words.labels.allowance, words.labels.mass, words.labels.shareOfCharge],
+    rows: allowances.map(({ name, mass }) => [name, say.kilograms(mass), say.percent(mass / lots.charge)]),
   };
-}
-
-/** The mass, and its portions where one weighing would be too much for the balance. */
-function portionsOf({ mass, portions, increment }: WeighingLine): string {
-  const whole = weighed(mass, increment);
-  return portions.length > 1
-    ? `${whole}, as ${portions.map((portion) => weighed(portion, increment)).join(" + ")}`
-    : whole;
-}
-
-function viscosityOf({ set, viscosity }: TimelineStep): string {
-  if (set) return "set";
-  if (!viscosity) return "not known";
-  const figure = `${Number(viscosity.viscosity.toPrecision(2))} Pa·s at ${viscosity.shearRate}`;
-  return viscosity.beyondReadings ? `${figure}, beyond the readings` : figure;
 }

@@ -1,0 +1,133 @@
+import type { AdditionRow, PlanSchedule, PlanSpeed } from "../plan/index.js";
+import type { Sheet } from "./render.js";
+import type { Table } from "./table.js";
+
+/** What to add, when, and what the vessel holds then, with a box to tick before the next. */
+export function additionTable(sheet: Sheet, of: PlanSchedule): Table {
+  const { labels, lines } = sheet.words;
+  const { say } = sheet;
+  const at = clockOf(sheet, of);
+  const more = onTheWay(sheet, of);
+  return {
+    columns: [
+      labels.number,
+      labels.oilToAdd,
+      labels.oilInByThen,
+      labels.oilByVolume,
+      labels.goesInAt,
+      labels.nextNotBefore,
+      ...more.columns,
+      labels.takenUp,
+      labels.doneAt,
+    ],
+    rows: of.rows.map((row, i) => {
+      const isLast = i === of.rows.length - 1;
+      const mass = say.weighed(row.mass, of.increment);
+      return [
+        String(i + 1),
+        isLast ? lines.emulsion.whatIsLeft({ mass }) : mass,
+        oilIn(sheet, of, i),
+        say.percent(row.volumeFractionOil, 3),
+        at(row.timeStart),
+        isLast ? "" : at(row.timeEnd),
+        ...more.cells(row),
+        "☐",
+        "",
+      ];
+    }),
+  };
+}
+
+/** How fast to pump, from when on, and what the vessel holds then. */
+export function streamTable(sheet: Sheet, of: PlanSchedule): Table {
+  const { labels } = sheet.words;
+  const { say } = sheet;
+  const at = clockOf(sheet, of);
+  const more = onTheWay(sheet, of);
+  return {
+    columns: [
+      labels.number,
+      labels.at,
+      labels.pumpAt,
+      labels.oilInByThen,
+      labels.oilByVolume,
+      ...more.columns,
+      labels.uniform,
+      labels.doneAt,
+    ],
+    rows: of.rows.map((row, i) => [
+      String(i + 1),
+      at(row.timeStart),
+      say.massRate(row.rate ?? 0),
+      oilIn(sheet, of, i),
+      say.percent(row.volumeFractionOil, 3),
+      ...more.cells(row),
+      "☐",
+      "",
+    ]),
+  };
+}
+
+/** Times of a schedule on the clock of the job. */
+function clockOf({ plan, say }: Sheet, { step }: PlanSchedule): (time: number | undefined) => string {
+  const begins = plan.timeline[step - 1]?.timeStart;
+  return (time) => say.clock(begins === undefined || time === undefined ? undefined : begins + time);
+}
+
+/** How thick it is and what torque the stirrer takes, as far as anything of it is known. */
+function onTheWay({ words, say }: Sheet, { rows }: Pick<PlanSchedule, "rows">) {
+  const columns: { readonly title: string; readonly cell: (row: AdditionRow) => string }[] = [];
+  if (rows.some(({ viscosity, yieldStress }) => viscosity !== undefined || yieldStress !== undefined))
+    columns.push({
+      title: words.labels.thicknessThen,
+      cell: ({ viscosity, yieldStress }) =>
+        [
+          say.given(viscosity, (known) => say.pascalSeconds(known, 2)),
+          say.given(yieldStress, (known) => words.lines.emulsion.flowsFrom({ yieldStress: known }, say)),
+        ]
+          .filter((part) => part !== "")
+          .join(", ") || "–",
+    });
+  if (rows.some(({ torque }) => torque !== undefined))
+    columns.push({
+      title: words.labels.torqueThen,
+      cell: ({ torque }) => say.given(torque, (known) => say.newtonMetres(known, 2)) || "–",
+    });
+  return {
+    columns: columns.map(({ title }) => title),
+    cells: (row: AdditionRow) => columns.map(({ cell }) => cell(row)),
+  };
+}
+
+/** What of the phase is in after a row. */
+function oilIn({ words, say }: Sheet, { rows, increment }: PlanSchedule, i: number): string {
+  const [first, row] = [rows[0], rows[i]];
+  return !first || !row || i === rows.length - 1
+    ? words.labels.all
+    : say.weighed(row.massOil - first.massOil + first.mass, increment);
+}
+
+/** What each speed keeps of the bench's stirring, and what it makes of the rest. */
+export function speedTable({ words, say }: Sheet, speeds: readonly PlanSpeed[]): Table {
+  const { labels, lines } = words;
+  return {
+    columns: [
+      labels.speed,
+      labels.turns,
+      labels.tipSpeed,
+      labels.meanShearRate,
+      labels.powerPerVolume,
+      labels.torque,
+      labels.reynolds,
+    ],
+    rows: speeds.map((row) => [
+      lines.emulsion.speedsOf[row.of],
+      say.rpm(row.speed),
+      `${say.number(row.tipSpeed, 2)} m/s`,
+      say.shearRate(row.shearRate, 2),
+      `${say.number(row.powerPerVolume, 2)} W/m³`,
+      say.newtonMetres(row.torque, 2),
+      say.number(row.reynolds, 2),
+    ]),
+  };
+}

@@ -1,0 +1,152 @@
+import type { NotKnown, PlanEmulsionGel, PlanSchedule } from "../plan/index.js";
+import { additionTable, speedTable, streamTable } from "./additions.js";
+import { restsOn, type Sheet, whyNot } from "./render.js";
+import { markdownList, markdownTable, markdownText } from "./table.js";
+
+/** So much warmer than the room is not worth a sentence [K]. */
+const warmingMin = 0.05;
+
+/** The temperature of the room, if all that goes into an emulsion comes from it [°C]. */
+function temperatureOfRoom({ plan: { emulsion, timeline } }: Sheet): number | undefined {
+  const isWarmed = timeline.some(({ step }) => step.do === "heat" || (step.do === "charge" && step.at !== undefined));
+  return emulsion && !isWarmed ? timeline[0]?.temperatureEnd : undefined;
+}
+
+/** What has to stand in the room before the start. */
+export function fromTheRoom(sheet: Sheet): readonly string[] {
+  const { words, say } = sheet;
+  const temperature = temperatureOfRoom(sheet);
+  return temperature === undefined ? [] : [words.lines.heat.fromTheRoom({ temperature }, say)];
+}
+
+/** How warm stirring makes it. */
+export function warmingOf(sheet: Sheet): readonly string[] {
+  const { plan, words, say } = sheet;
+  if (!plan.emulsion) return [];
+  const { temperatureMax: temperature, leftOut, loss } = plan.emulsion.warming;
+  const { warmed, warmedBy, warmedNotKnown, heatLeftOut } = words.lines.heat;
+  const room = temperatureOfRoom(sheet);
+  const warm = (): readonly string[] => {
+    if (typeof temperature !== "number") return [warmedNotKnown({ reason: whyNot(sheet, temperature.notKnown) })];
+    if (room !== undefined && temperature - room < warmingMin) return [];
+    return [loss ? warmedBy({ temperature, loss: restsOn(sheet, [loss]) }, say) : warmed({ temperature }, say)];
+  };
+  const reasons = [...new Set(leftOut.map(({ reason }) => whyNot(sheet, reason)))];
+  const left = reasons.map((reason) => {
+    const steps = leftOut.filter((one) => whyNot(sheet, one.reason) === reason).map(({ step }) => step);
+    return heatLeftOut({ steps: [...new Set(steps)], reason }, say);
+  });
+  const lines = [...warm(), ...left];
+  return lines.length === 0 ? [] : [markdownText(lines.join(" "))];
+}
+
+/** The additions of oil, each schedule with how to follow it. */
+export function additionsOf(sheet: Sheet): readonly string[] {
+  const { plan, words, say } = sheet;
+  const { additionsOf: title, additionsOfStep } = words.lines.emulsion;
+  return (plan.emulsion?.schedules ?? []).flatMap((of) => {
+    if ("notKnown" in of)
+      return [
+        `## ${additionsOfStep({ step: of.step }, say)}`,
+        markdownText(words.lines.batch.notKnown({ reason: whyNot(sheet, of.notKnown) })),
+      ];
+    const table = of.form === "stream" ? streamTable(sheet, of) : additionTable(sheet, of);
+    return [
+      `## ${markdownText(title(of, say))}`,
+      markdownList(howTo(sheet, of)),
+      ...(of.rows.length > 0 ? [markdownTable(table)] : []),
+    ];
+  });
+}
+
+function howTo(sheet: Sheet, of: PlanSchedule): readonly string[] {
+  const { words, say } = sheet;
+  const { labels, lines } = words;
+  const { form, rateMax: rate, proceedWhen: when = labels.isTakenUpWhen } = of;
+  const { pour, pourNoFaster, lookIn, tick } = lines.emulsion;
+  return [
+    ...(form === "stream"
+      ? [labels.mixPhaseForPump, labels.setPump, lookIn({ when })]
+      : [
+          labels.mixPhase,
+          rate === undefined ? pour() : pourNoFaster({ rate }, say),
+          tick({ when }),
+          labels.smallerAddition,
+        ]),
+    labels.ifItTurns,
+    ...onTheDrive(sheet, of),
+    timesOf(sheet, of),
+  ];
+}
+
+/** What to make of thickness and torque. */
+function onTheDrive({ words, say }: Sheet, { rows, shearRate, speed }: PlanSchedule): readonly string[] {
+  const isThick = rows.some(({ viscosity, yieldStress }) => viscosity !== undefined || yieldStress !== undefined);
+  const turned = rows.some(({ torque }) => torque !== undefined);
+  const { torque, thickness } = words.lines.emulsion;
+  return [...(turned ? [torque({ speed }, say)] : []), ...(isThick ? [thickness({ shearRate }, say)] : [])];
+}
+
+/** What the times are worth. */
+function timesOf(sheet: Sheet, { keeps, factor }: PlanSchedule): string {
+  const { words, say } = sheet;
+  const { times, timesBy, timesAlong, timesNotKnown, keeps: kinds } = words.lines.emulsion;
+  if ("notKnown" in factor) return timesNotKnown({ reason: whyNot(sheet, factor.notKnown) });
+  const kept = kinds[keeps];
+  const { first, last } = factor;
+  const [one, other] = [say.number(first), say.number(last)];
+  if (one !== other) return timesAlong({ first, last, kept }, say);
+  return one === say.number(1) ? times({ kept }) : timesBy({ factor: first, kept }, say);
+}
+
+/** What the bench's figures make of the gel. */
+export function gelByDroplets(sheet: Sheet): readonly string[] {
+  const { plan, words } = sheet;
+  if (!plan.emulsion) return [];
+  const lines = [...oilOf(sheet, plan.emulsion.gel), ...theoryOf(sheet, plan.emulsion.gel)];
+  return lines.length === 0 ? [] : [`## ${words.labels.gelByDroplets}`, markdownList(lines)];
+}
+
+function oilOf(sheet: Sheet, { volumeFractionOil, droplets }: PlanEmulsionGel): readonly string[] {
+  const { words, say } = sheet;
+  const lines = words.lines.emulsion;
+  const reason = ({ notKnown }: NotKnown): string => whyNot(sheet, notKnown);
+  return [
+    typeof volumeFractionOil === "number"
+      ? lines.oil({ fraction: volumeFractionOil }, say)
+      : lines.oilNotKnown({ reason: reason(volumeFractionOil) }),
+    "notKnown" in droplets
+      ? lines.dropletsNotKnown({ reason: reason(droplets) })
+      : lines.droplets(
+          { diameter: droplets.diameter, basis: restsOn(sheet, droplets.basis, droplets.assumptions) },
+          say,
+        ),
+  ];
+}
+
+/** Both by theory; what is missing for one is missing for the other, and is said once. */
+function theoryOf(sheet: Sheet, { modulusByTheory, yieldStressByTheory }: PlanEmulsionGel): readonly string[] {
+  const { words, say } = sheet;
+  const lines = words.lines.emulsion;
+  const reasons = [yieldStressByTheory, modulusByTheory].flatMap((figure) =>
+    typeof figure === "number" ? [] : [lines.theoryNotKnown({ reason: whyNot(sheet, figure.notKnown) })],
+  );
+  return [
+    ...(typeof yieldStressByTheory === "number"
+      ? [lines.yieldStressByTheory({ yieldStress: yieldStressByTheory }, say)]
+      : []),
+    ...(typeof modulusByTheory === "number" ? [lines.modulusByTheory({ modulus: modulusByTheory }, say)] : []),
+    ...new Set(reasons),
+  ];
+}
+
+/** The bench's stirrer beside this one. */
+export function speedsOf(sheet: Sheet): readonly string[] {
+  const { plan, words } = sheet;
+  const speeds = plan.emulsion?.speeds;
+  if (!speeds) return [];
+  const title = `## ${words.labels.stirrerBesideBench}`;
+  if ("notKnown" in speeds)
+    return [title, markdownText(words.lines.batch.notKnown({ reason: whyNot(sheet, speeds.notKnown) }))];
+  return [title, words.labels.speedsNote, markdownTable(speedTable(sheet, speeds))];
+}

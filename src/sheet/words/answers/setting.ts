@@ -1,0 +1,68 @@
+import type { Answer, QuestionId } from "../../../plan/index.js";
+import type { AnswerWords, Each, Say } from "../types.js";
+import { atStart, limit, notBelow, numberBeside, phase, step, value, valueAt, within } from "./forms.js";
+
+type Setting = Extract<
+  QuestionId,
+  "step-can-be-done" | "gel-former-dissolves" | "above-setting" | "filled-before-it-sets" | "skin-on-the-wall"
+>;
+
+/** The limit of a temperature that has to stay above setting. */
+function aboveSetting({ limit: { min }, margin }: Answer, say: Say): string {
+  return `at least ${say.kelvins(margin?.min)} above the setting temperature (${say.interval(min, "temperature")})`;
+}
+
+/** The dose of gel former for which a temperature holds. */
+function atDose(answer: Answer, say: Say): string {
+  return say.given(numberBeside(answer, "dose"), (dose) => ` at ${say.percent(dose)} of gel former`);
+}
+
+/** Dissolving, setting and reaching the temperatures of the steps. */
+export const settingAnswers: Each<Setting, AnswerWords> = {
+  "step-can-be-done": within({
+    question: "Can a step reach the temperature that it asks for?",
+    met: (answer, say) => `${atStart(step(answer, say))} reaches its temperature.`,
+    below: (answer, say) =>
+      `${atStart(step(answer, say))} cannot be done as written: the heater brings the charge to ${value(answer, say)} and no higher.`,
+    above: (answer, say) =>
+      `${atStart(step(answer, say))} cannot be done as written: the charge cools to ${value(answer, say)} and no lower.`,
+    notKnown: (answer, say) => `Whether ${step(answer, say)} reaches its temperature`,
+  }),
+  "gel-former-dissolves": notBelow({
+    question: "Does the gel former dissolve?",
+    met: (answer, say) =>
+      `The charge gets warmer than the dissolving temperature of its gel former${atDose(answer, say)}.`,
+    below: (answer, say) =>
+      `The charge does not reach the dissolving temperature of its gel former${atDose(answer, say)}: it gets to ${value(answer, say)}, and lumps will stay.`,
+    notKnown: () => "Whether the gel former dissolves",
+    value: valueAt,
+    limit: (answer, say) => `dissolving temperature: ${limit(answer, say)}`,
+  }),
+  "above-setting": notBelow({
+    question: "Does an addition leave the mix above its setting temperature?",
+    met: (answer, say) => `${atStart(phase(answer))} leaves the mix warm enough, at ${value(answer, say)}.`,
+    below: (answer, say) =>
+      `${atStart(phase(answer))} brings the mix to ${value(answer, say)} in ${step(answer, say)}, too near its setting temperature: warm the phase, heat the melt more, or add it in parts and reheat between them.`,
+    notKnown: (answer) => `Whether ${phase(answer)} leaves the mix warm enough`,
+    limit: aboveSetting,
+  }),
+  "filled-before-it-sets": notBelow({
+    question: "Are the packs full before the gel sets?",
+    met: (answer, say) =>
+      `The packs are full before the gel sets: the mix is at ${value(answer, say)} (${say.place(answer.at)}).`,
+    below: (answer, say) =>
+      `The mix comes too near its setting temperature before the last pack is full, at ${value(answer, say)} (${say.place(answer.at)}): fill faster, or keep the vessel warm.`,
+    notKnown: () => "Whether the packs are full before the gel sets",
+    value: valueAt,
+    limit: aboveSetting,
+  }),
+  "skin-on-the-wall": notBelow({
+    question: "Does the cooled wall stay warm enough that no skin sets on it?",
+    met: (answer, say) => `No skin sets on the cooled wall in ${step(answer, say)}.`,
+    below: (answer, say) =>
+      `A skin sets on the cooled wall in ${step(answer, say)}, which falls to ${value(answer, say)}: use warmer coolant, or turn the jacket off earlier.`,
+    notKnown: (answer, say) => `Whether a skin sets on the cooled wall in ${step(answer, say)}`,
+    value: (answer, say) => `at the coolant inlet, at the end of the step: ${value(answer, say)}`,
+    limit: aboveSetting,
+  }),
+};

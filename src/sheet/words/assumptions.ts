@@ -1,0 +1,17 @@
+import type { Words } from "./types.js";
+
+/** What is assumed in a figure, as a clause. */
+export const assumptions: Words["assumptions"] = {
+  "heat-of-stirring-left-out": "the heat of stirring is left out, so the charge may be warmer",
+  "heat-loss-left-out": "no heat loss to the room is counted, so the charge may be cooler",
+  "bottom-taken-as-flat": "the bottom of the vessel is taken as flat",
+  "vessel-wall-left-out": "the vessel's wall is left out of the heat balance",
+  "no-loss-while-charging": "no heat loss is counted while a phase is charged",
+  "beyond-readings": "readings are extrapolated beyond their range",
+  "thickness-of-the-room": "the gel is taken as thick as the bench read it at room temperature",
+  "latent-heat-of-setting-left-out": "the latent heat of setting is left out",
+  "three-quarters-of-the-correlation":
+    "the heat-transfer coefficient is taken as 75 % of the correlation, which errs towards the worse result",
+  "yield-stress-alone": "only the yield stress is known, so the stirrer may move more of the gel",
+  "droplets-packed-closer-than-seen": "the droplets are packed closer than any whose breakup in shear was measured",
+};

@@ -1,0 +1,65 @@
+import type { Say } from "./types.js";
+
+/** Sentences about oil that is added to an emulsion, and about its gel. Masses in kg, rates in kg/s, speeds in rev/s. */
+export const emulsionLines = {
+  /** What is kept of the bench while an addition is taken up, behind the factor. */
+  keeps: {
+    time: "",
+    revolutions: ", so that the stirrer turns as often as it did there",
+    "tip travel": ", so that the stirrer's tip goes as far as it did there",
+    "energy per volume": ", so that each litre takes as much energy from the stirrer as it did there",
+    strain: ", so that the gel is sheared as much in all as it was there",
+  },
+  speedsOf: {
+    bench: "the bench's",
+    plan: "this plan's",
+    "tip-speed": "the same tip speed",
+    "shear-rate": "the same shear rate",
+    "power-per-volume": "the same power per volume",
+    reynolds: "the same Reynolds number",
+    "blend-time": "the same blend time",
+    froude: "the same Froude number",
+  },
+  additionsOf: ({ phase, step }: { readonly phase: string; readonly step: number }, say: Say): string =>
+    `Additions of phase ${phase} (step ${say.count(step)})`,
+  additionsOfStep: ({ step }: { readonly step: number }, say: Say): string => `Additions (step ${say.count(step)})`,
+  pour: (): string => "Pour one addition in a thin stream where the stirrer draws it in; then stir on and wait.",
+  pourNoFaster: ({ rate }: { readonly rate: number }, say: Say): string =>
+    `Pour one addition in a thin stream where the stirrer draws it in, no faster than ${say.massRate(rate)}; then stir on and wait.`,
+  lookIn: ({ when }: { readonly when: string }): string =>
+    `At each row look in: the gel is ${when}. If it is not, stop the pump, stir on, and look again.`,
+  tick: ({ when }: { readonly when: string }): string =>
+    `Tick the box when the gel is ${when}. Only then comes the next. If it takes longer than the table says, wait longer; never make up for it with a larger addition.`,
+  // From thinning to torque: common practice, no source.
+  torque: ({ speed }: { readonly speed: number | undefined }, say: Say): string =>
+    `Torque is what the shaft asks for${say.given(speed, (turns) => ` at ${say.rpm(turns)}`)} at the end of a row, the friction of gear and seal left out. A drive that shows watts, amperes or per cent goes up and down with it. Where the table stays or rises and the drive falls off, the gel may be breaking: stop adding and look.`,
+  thickness: ({ shearRate }: { readonly shearRate: number | undefined }, say: Say): string =>
+    `Thickness is for whoever has a rheometer: what it reads${say.given(shearRate, (rate) => ` at ${say.shearRate(rate)}`)}, and the stress from which the gel flows. Without one, go by look and drive.`,
+  times: ({ kept }: { readonly kept: string }): string =>
+    `Times are an estimate for the day, no permission to go on: the bench's${kept}.`,
+  timesBy: ({ factor, kept }: { readonly factor: number; readonly kept: string }, say: Say): string =>
+    `Times are an estimate for the day, no permission to go on: the bench's, times ${say.number(factor)}${kept}.`,
+  timesAlong: (
+    { first, last, kept }: { readonly first: number; readonly last: number; readonly kept: string },
+    say: Say,
+  ): string =>
+    `Times are an estimate for the day, no permission to go on: the bench's, times ${say.number(first)} at first and ${say.number(last)} in the end${kept}.`,
+  timesNotKnown: ({ reason }: { readonly reason: string }): string =>
+    `Times are not known: ${reason}. Go by the look of the gel.`,
+  whatIsLeft: ({ mass }: { readonly mass: string }): string => `what is left, ${mass}`,
+  flowsFrom: ({ yieldStress }: { readonly yieldStress: number }, say: Say): string =>
+    `flows from ${say.pascals(yieldStress, 2)}`,
+  oil: ({ fraction }: { readonly fraction: number }, say: Say): string =>
+    `Oil: ${say.percent(fraction)} by volume of oil and gel former.`,
+  droplets: ({ diameter, basis }: { readonly diameter: number; readonly basis: string }, say: Say): string =>
+    `Droplets: ${say.micrometres(diameter, 2)} across: ${basis}.`,
+  yieldStressByTheory: ({ yieldStress }: { readonly yieldStress: number }, say: Say): string =>
+    `Yield stress by theory: ${say.pascals(yieldStress, 2)} (Princen and Kiss, from droplet size and interfacial tension).`,
+  modulusByTheory: ({ modulus }: { readonly modulus: number }, say: Say): string =>
+    `Shear modulus by theory: ${say.pascals(modulus, 2)} (Princen and Kiss).`,
+  oilNotKnown: ({ reason }: { readonly reason: string }): string => `Oil by volume is not known: ${reason}.`,
+  dropletsNotKnown: ({ reason }: { readonly reason: string }): string =>
+    `The size of the droplets is not known: ${reason}.`,
+  theoryNotKnown: ({ reason }: { readonly reason: string }): string =>
+    `Yield stress and shear modulus by theory are not known: ${reason}.`,
+};

@@ -1,0 +1,78 @@
+import type { FieldCode } from "../../plan/index.js";
+import type { Say, Words } from "./types.js";
+
+/** What each field of the documents holds, as a noun phrase. */
+export const fields: Words["fields"] = {
+  "material-density": "the density",
+  "material-specific-heat": "the specific heat",
+  "material-conductivity": "the thermal conductivity",
+  "material-refractive-index": "the refractive index",
+  "material-flash-point": "the flash point",
+  "material-fatty-acids": "the fatty acids",
+  "material-ageing-kinetics": "how ageing depends on temperature",
+  "material-price": "the price",
+  "bench-doses": "setting and dissolving temperatures",
+  "bench-viscosities": "the viscosity",
+  "bench-yield-stress": "the yield stress of the set gel",
+  "bench-strength-trials": "strength against dose",
+  "bench-flow-curve": "the flow curve of the set gel",
+  "bench-settling-max": "how far particles may settle",
+  "bench-stirrable-viscosity-max": "the highest viscosity at which particles can still be stirred in",
+  "bench-oil-per-gel-former": "the working range of oil per gel former",
+  "bench-emulsion": "the bench's record of the emulsion",
+  "emulsion-oil-max": "the highest oil fraction that did not invert",
+  "emulsion-share-max": "the largest addition that was taken up at once",
+  "emulsion-additions": "the additions of oil at the bench",
+  "emulsion-incorporation-time": "the time that an addition takes to be incorporated",
+  "emulsion-stirring": "how the bench stirred",
+  "emulsion-stirring-diameter": "the diameter of the bench's vessel",
+  "emulsion-stirring-gel-former": "the mass of gel former in the bench's vessel",
+  "emulsion-thickness": "the viscosity along the oil fraction",
+  "emulsion-thickness-shear-rate": "the shear rate of the viscosity readings",
+  "emulsion-thickness-flow-index": "the flow index along the oil fraction",
+  "emulsion-thickness-yield-stress": "the yield stress along the oil fraction",
+  "emulsion-droplets": "the droplet diameter",
+  "emulsion-interfacial-tension": "the interfacial tension between oil and gel former",
+  "emulsion-surfactant": "the area that the surfactant covers",
+  "emulsion-mismatch-max": "how far the refractive indices may differ",
+  "emulsion-gel-former-index": "the refractive index of the gel former",
+  "emulsion-water-activity": "the water activity",
+  "emulsion-air": "the bubbles in the gel",
+  "vessel-working-volume": "the working volume of the vessel",
+  "vessel-heater": "the heater",
+  "vessel-heat-loss": "the heat loss of the vessel",
+  "vessel-heated-wall": "the heated wall",
+  "vessel-jacket": "the jacket",
+  "vessel-jacket-area": "the area of the jacket",
+  "vessel-jacket-conductance": "the conductance of the jacket",
+  "vessel-stirrer": "the stirrer",
+  "stirrer-speed": "the usual speed of the stirrer",
+  "stirrer-power": "the power number of the stirrer",
+  "stirrer-metzner-otto-constant": "the Metzner-Otto constant of the stirrer",
+  "stirrer-revolutions-to-blend": "the number of revolutions to blend",
+  "stirrer-top-edge": "the height of the stirrer's upper edge",
+  "stirrer-motor": "the motor of the stirrer",
+  pack: "the pack",
+  "pack-cooling": "how the filled pack cools",
+  "pack-packs": "how the packs stand together",
+  "pack-nozzle": "the nozzle of the pack",
+  "process-air-speed": "the air speed over the charge",
+  "process-air": "the air that is stirred in",
+  "material-temperature-max": "the maximum temperature",
+  "material-share-max": "the maximum share in the product",
+  "formula-claim": "the claimed natural-origin content",
+  "batch-target": "the mass or number of packs asked for",
+  "process-working-day": "the working day",
+  "step-within": "the time allowed for the step",
+};
+
+/** Whose figure a field holds: a material's, or what the documents name in brackets. */
+export function fieldOf(
+  { field, of }: { readonly field?: FieldCode | undefined; readonly of?: string | undefined },
+  say: Say,
+  words: Pick<Words, "fields">,
+): string {
+  const name = say.given(field, (code) => words.fields[code]) || "a figure";
+  const isOfMaterial = field?.startsWith("material-");
+  return `${name}${say.given(of, (whose) => (isOfMaterial ? ` of ${say.material(whose)}` : ` (${say.material(whose)})`))}`;
+}

@@ -1,0 +1,26 @@
+import { airLines } from "./air-lines.js";
+import { batchLines } from "./batch-lines.js";
+import { emulsionLines } from "./emulsion-lines.js";
+import { gelLines } from "./gel-lines.js";
+import { heatLines } from "./heat-lines.js";
+import { scaleLines } from "./scale-lines.js";
+
+/** Sentences of the sheet with numbers in them, by section and key. */
+export interface Lines {
+  readonly batch: typeof batchLines;
+  readonly heat: typeof heatLines;
+  readonly gel: typeof gelLines;
+  readonly air: typeof airLines;
+  readonly emulsion: typeof emulsionLines;
+  readonly scales: typeof scaleLines;
+}
+
+/** The same in English. */
+export const lines: Lines = {
+  batch: batchLines,
+  heat: heatLines,
+  gel: gelLines,
+  air: airLines,
+  emulsion: emulsionLines,
+  scales: scaleLines,
+};

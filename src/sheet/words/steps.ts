@@ -1,0 +1,76 @@
+import type { PlanStep, Step } from "../../plan/index.js";
+import type { Say, Words } from "./types.js";
+
+/** The step as the document states it. The entries of the table are found by its kind, so it is of that kind. */
+function read<Do extends Step["do"]>({ step }: PlanStep, _kind: Do): Extract<Step, { readonly do: Do }> {
+  return step as Extract<Step, { readonly do: Do }>;
+}
+
+/** The speed that the plan counts on: an operator who has only the sheet knows no usual speed. */
+function atSpeed({ speed }: PlanStep, say: Say): string {
+  return say.given(speed, (turns) => ` at ${say.rpm(turns)}`);
+}
+
+function stirring({ speed }: PlanStep, say: Say): string {
+  return say.given(speed, (turns) => `, stirring at ${say.rpm(turns)}`);
+}
+
+function over(duration: number | undefined, say: Say): string {
+  return say.given(duration, (time) => ` over ${say.duration(time)}`);
+}
+
+function within(duration: number | undefined, say: Say): string {
+  return say.given(duration, (time) => `, within ${say.duration(time)}`);
+}
+
+/** What a phase is charged into. */
+const charging = { empty: "Charge", filled: "Stir in" } as const;
+
+function chargingInto({ mass, massCharged }: PlanStep): keyof typeof charging {
+  return massCharged === mass ? "empty" : "filled";
+}
+
+/** How a phase is added to the gel, by the form of its additions. */
+const adding = {
+  portions: "in the portions of the table of additions",
+  stream: "as a stream, at the rates of the table of additions",
+} as const;
+
+/** What rests. */
+const resting = { packs: "Let the packs rest", vessel: "Stop the stirrer and let the charge rest" } as const;
+
+/** The instruction to the operator, without the note of the document. */
+export const steps: Words["steps"] = {
+  charge: (step, say) => {
+    const { phase, at, for: duration } = read(step, "charge");
+    const temperature = say.given(at, (warm) => say.celsius(warm)) || "room temperature";
+    return `${charging[chargingInto(step)]} phase ${phase} (${say.kilograms(step.massCharged)}, at ${temperature})${over(duration, say)}${atSpeed(step, say)}`;
+  },
+  heat: (step, say) => {
+    const { to, within: time } = read(step, "heat");
+    return `Heat to ${say.celsius(to)}${within(time, say)}${stirring(step, say)}`;
+  },
+  hold: (step, say) => `Hold for ${say.duration(read(step, "hold").for)}${stirring(step, say)}`,
+  "take off the heat": () => "Take off the heat",
+  cool: (step, say) => {
+    const cooling = read(step, "cool");
+    if ("toViscosity" in cooling)
+      return `Let cool until it has thickened to ${say.pascalSeconds(cooling.toViscosity)}${stirring(step, say)}`;
+    const how = { jacket: "Cool through the jacket", itself: "Let cool" }[cooling.with ?? "itself"];
+    return `${how} to ${say.celsius(cooling.to)}${within(cooling.within, say)}${stirring(step, say)}`;
+  },
+  stir: (step, say) => `Stir for ${say.duration(read(step, "stir").for)}${atSpeed(step, say)}`,
+  add: (step, say) => {
+    const { phase, additions } = read(step, "add");
+    return `Stir in phase ${phase} (${say.kilograms(step.massCharged)})${atSpeed(step, say)}, ${adding[additions === "stream" ? "stream" : "portions"]}`;
+  },
+  "match clarity": () =>
+    "Look through a sample at room temperature, once its air is out: it must be as clear as the bench's. If it is not, ask the owner of the formula before you go on",
+  "de-aerate": (step, say) => {
+    const { for: duration, pressure, speed } = read(step, "de-aerate");
+    const stirred = say.given(speed, (turns) => `, stirring slowly at ${say.rpm(turns)}`) || ", without stirring";
+    return `De-aerate for ${say.duration(duration)}${say.given(pressure, (low) => ` at ${say.millibars(low)} absolute`)}${stirred}`;
+  },
+  fill: (step, say) => `Fill the packs${within(read(step, "fill").for, say)}`,
+  rest: (step, say) => `${resting[step.inPacks ? "packs" : "vessel"]} for ${say.duration(read(step, "rest").for)}`,
+};
