@@ -1,9 +1,8 @@
-import type { Check } from "gelwright/formula";
 import { liquidGlycerin, liquidWater, specificHeatAt } from "gelwright/laws";
 import { stirring } from "gelwright/mixing";
-import { type ColdAdditions, type JobDocument, runPlan } from "gelwright/plan";
-import { scalesToMarkdown, toMarkdown } from "gelwright/sheet";
+import { type JobDocument, type Plan, type PlanSchedule, runPlan } from "gelwright/plan";
 import { describe, expect, test } from "vitest";
+import { type Answer, answerOf, answersOf, figureOf } from "../support/answers.js";
 import { changed, coldJob } from "../support/example.js";
 import { march } from "../support/ode.js";
 import { faultPaths } from "../support/runs.js";
@@ -13,27 +12,43 @@ type Draft = ReturnType<typeof JSON.parse>;
 const job = coldJob();
 const room = 21;
 const add = (draft: Draft): Draft => draft.process.steps.find((one: Draft) => one.do === "add");
-const check = (document: JobDocument, id: string): Check | undefined =>
-  runPlan(document).checks.find((one) => one.id === id);
-
-function additions(document: JobDocument): ColdAdditions {
-  const [first] = runPlan(document).cold?.additions ?? [];
-  if (!first) throw new Error("no additions");
+/** The schedule by which the first phase of oil goes in. */
+function additions(of: JobDocument | Plan): PlanSchedule {
+  const { emulsion } = "answers" in of ? of : runPlan(of);
+  const [first] = emulsion?.schedules ?? [];
+  if (!first || "notKnown" in first) throw new Error(`no additions: ${JSON.stringify(first)}`);
   return first;
 }
 
+/** The factor on the bench's times. */
+function factorOf(document: JobDocument): { readonly first: number; readonly last: number } {
+  const { factor } = additions(document);
+  if ("notKnown" in factor) throw new Error(`no factor: ${JSON.stringify(factor.notKnown)}`);
+  return factor;
+}
+
+function warmingOf(plan: Plan) {
+  if (!plan.emulsion) throw new Error("no emulsion");
+  return plan.emulsion.warming;
+}
+
+/** How far a step moves the gel. */
+const movedIn = (of: JobDocument | Plan, step: number): Answer => answerOf(of, "gel-moves-at-wall", { step });
+
+const motor = ["motor-power", "motor-torque"] as const;
+
 /** A figure that has to be there. */
-function known(value: number | undefined): number {
-  if (value === undefined) throw new Error("not known");
+function known(value: unknown): number {
+  if (typeof value !== "number") throw new Error(`not known: ${JSON.stringify(value)}`);
   return value;
 }
 
 /** Heat capacity by hand from what is weighed [J/K]: phase A, and one kilogram of phase B. */
 function capacities(document: JobDocument): { readonly gelFormer: number; readonly perKilogramOil: number } {
   const specific: Readonly<Record<string, number>> = {
-    "glycerin, 99.5 %": specificHeatAt({ law: liquidGlycerin.specificHeat, temperature: room, beyond: "extend" }),
-    "water, purified": specificHeatAt({ law: liquidWater.specificHeat, temperature: room }),
-    "sucrose laurate": 2000,
+    glycerin: specificHeatAt({ law: liquidGlycerin.specificHeat, temperature: room, beyond: "extend" }),
+    water: specificHeatAt({ law: liquidWater.specificHeat, temperature: room }),
+    surfactant: 2000,
     preservative: 2100,
   };
   const { lines } = runPlan(document).weighing;
@@ -78,34 +93,48 @@ describe("the heat of stirring is in the heat balance", () => {
     );
     const capacity = gelFormer + perKilogramOil * known(rows.at(-1)?.massOil);
     expect((capacity * (known(rows.at(-1)?.temperature) - room)) / work).toBeCloseTo(1, 9);
-    expect(toMarkdown({ plan })).toContain("cooling by nothing (loss to the room not stated)");
-    expect(known(plan.cold?.warming.temperatureMax)).toBeGreaterThan(room + 0.5);
+    // Nothing is lost to the room, as far as the plan goes.
+    expect(warmingOf(plan)).not.toHaveProperty("loss");
+    expect(known(warmingOf(plan).temperatureMax)).toBeGreaterThan(room + 0.5);
   });
 
-  test.each<[string, (draft: Draft) => unknown, string]>([
+  test.each<[string, (draft: Draft) => unknown, object]>([
     [
       "a specific heat",
       (draft) => delete draft.formula.materials.surfactant.specificHeat,
-      "no specific heat of sucrose laurate",
+      { code: "not-stated", field: "material-specific-heat", of: "surfactant" },
     ],
-    ["how it thins", (draft) => draft.bench.emulsion.thickness.readings.forEach(withoutIndex), "flowIndex"],
-    ["the shear rate", (draft) => delete draft.bench.emulsion.thickness.shearRate, "at what shear rate"],
-    ["all readings", (draft) => delete draft.bench.emulsion.thickness, "how thick the gel is on its way"],
+    [
+      "how it thins",
+      (draft) => draft.bench.emulsion.thickness.readings.forEach(withoutIndex),
+      { code: "not-stated", field: "emulsion-thickness-flow-index" },
+    ],
+    [
+      "the shear rate",
+      (draft) => delete draft.bench.emulsion.thickness.shearRate,
+      { code: "not-stated", field: "emulsion-thickness-shear-rate" },
+    ],
+    [
+      "all readings",
+      (draft) => delete draft.bench.emulsion.thickness,
+      { code: "not-stated", field: "emulsion-thickness" },
+    ],
     [
       "thin gels",
       (draft) => draft.bench.emulsion.thickness.readings.splice(0, 2),
-      "go only from 70 to 84 % of oil by volume",
+      { code: "outside-range", law: "flow-curve-along-oil", field: "emulsion-thickness" },
     ],
     [
       "the shear of the stirrer",
       (draft) => Object.assign(draft.vessel.stirrer, { kind: "other", laminarPowerConstant: 90, powerNumber: 1 }),
-      "state metznerOttoConstant",
+      { code: "not-stated", of: "other" },
     ],
-  ])("without %s it is left out, and said to be", (_what, remove, missing) => {
+  ])("without %s it is left out, and said to be", (_what, remove, why) => {
     const plan = runPlan(changed(job, remove));
-    expect(plan.cold?.warming.leftOut.map(({ reason }) => reason).join()).toContain(missing);
-    expect(plan.timeline[2]?.basis).toContain("heat of stirring left out");
-    expect(toMarkdown({ plan })).toContain("The heat of stirring in step");
+    expect(warmingOf(plan).leftOut).toContainEqual({ step: 3, reason: expect.objectContaining(why) });
+    expect(warmingOf(plan).leftOut.map(({ step }) => step)).toContain(2);
+    expect(plan.timeline[1]?.basis).not.toContainEqual({ kind: "law", key: "heat-of-stirring" });
+    expect(plan.timeline[1]?.assumptions).toContain("heat-of-stirring-left-out");
   });
 
   test("without a stirrer nothing turns, and all stays at the room's temperature", () => {
@@ -114,8 +143,12 @@ describe("the heat of stirring is in the heat balance", () => {
       for (const step of draft.process.steps) delete step.speed;
       add(draft).keeps = "time";
     });
-    expect(runPlan(still).cold?.warming).toMatchObject({ temperatureMax: room, leftOut: [] });
-    expect(check(still, "motor")).toBeUndefined();
+    // What is added is stirred in, at whatever speed and by whatever stirrer: that is left out, and said to be.
+    expect(warmingOf(runPlan(still))).toMatchObject({
+      temperatureMax: room,
+      leftOut: [{ step: 3, reason: { code: "not-stated", field: "vessel-stirrer" } }],
+    });
+    for (const id of motor) expect(answersOf(runPlan(still), id)).toEqual([]);
     const untimed = runPlan(changed(still, (draft) => delete draft.bench.emulsion.incorporationTime));
     expect(untimed.timeline.map(({ temperatureEnd }) => temperatureEnd)).toEqual(untimed.timeline.map(() => room));
   });
@@ -127,14 +160,14 @@ describe("the heat of stirring is in the heat balance", () => {
       draft.process.steps.splice(3, 0, { do: "stir", for: "5 min", speed: "60 rpm" });
     });
     const plan = runPlan(untimed);
+    const why = { code: "not-stated", field: "emulsion-incorporation-time" };
     expect(known(plan.timeline[1]?.temperatureEnd)).toBeGreaterThan(room);
-    expect(plan.timeline[2]?.temperatureEnd).toBeUndefined();
-    expect(plan.timeline[2]?.basis).toContain("temperature not known: its times are not known");
-    expect(plan.timeline[2]?.basis).not.toContain("included");
-    expect(plan.cold?.warming.temperatureMax).toBeUndefined();
-    expect(toMarkdown({ plan })).toContain("How warm stirring makes it is not known.");
+    expect(plan.timeline[2]).not.toHaveProperty("temperatureEnd");
+    expect(plan.timeline[2]?.notKnown).toEqual(why);
+    expect(plan.timeline[2]?.basis).not.toContainEqual({ kind: "law", key: "heat-of-stirring" });
+    expect(warmingOf(plan).temperatureMax).toEqual({ notKnown: why });
     // What the stirrer does then hangs on the oil, and not on the time.
-    expect(check(untimed, "blended:4")?.verdict).toBe("met");
+    expect(answerOf(plan, "blended", { step: 4 }).verdict).toBe("met");
   });
 
   test("in packs it no longer cools as the vessel does", () => {
@@ -142,16 +175,16 @@ describe("the heat of stirring is in the heat balance", () => {
       draft.process.steps.push({ do: "rest", for: "2 h" });
       draft.pack.heatLoss = "0.05 W/K";
     });
-    const { timeline, cold } = runPlan(kept);
-    const [filled, rested] = timeline.slice(-2).map(({ temperatureEnd }) => known(temperatureEnd) - room);
+    const plan = runPlan(kept);
+    const [filled, rested] = plan.timeline.slice(-2).map(({ temperatureEnd }) => known(temperatureEnd) - room);
     // 150 g at 2.05 kJ/(kg·K) or so behind 0.05 W/K: an hour and three quarters for a fall to 1/e.
     const lump = Math.log(known(filled) / known(rested)) / 7200;
     expect(0.05 / 0.15 / lump).toBeGreaterThan(1900);
     expect(0.05 / 0.15 / lump).toBeLessThan(2200);
     const untold = runPlan(changed(kept, (draft) => delete draft.pack.heatLoss));
-    expect(untold.timeline.at(-1)).toMatchObject({ temperatureEnd: undefined });
-    expect(untold.timeline.at(-1)?.basis).toContain("nothing says how the filled pack cools");
-    expect(untold.cold?.warming.temperatureMax).toBe(cold?.warming.temperatureMax);
+    expect(untold.timeline.at(-1)).not.toHaveProperty("temperatureEnd");
+    expect(untold.timeline.at(-1)?.notKnown).toEqual({ code: "not-stated", field: "pack-cooling" });
+    expect(warmingOf(untold).temperatureMax).toBe(warmingOf(plan).temperatureMax);
   });
 
   test("a gel that stirring has warmed is not looked through before it has cooled", () => {
@@ -160,10 +193,12 @@ describe("the heat of stirring is in the heat balance", () => {
       draft.vessel.stirrer.powerNumber = 5;
       draft.bench.emulsion.mismatchAllowed = 0.0005;
     });
-    expect(check(hot, "clarity-match")?.verdict).toBe("met");
-    expect(check(hot, "clarity-while-warm")).toMatchObject({ verdict: "not met" });
-    expect(check(hot, "clarity-while-warm")?.statement).toContain("milkier in the vessel than it will in the room");
-    expect(check(job, "clarity-while-warm")?.verdict).toBe("met");
+    expect(answerOf(hot, "clarity-match").verdict).toBe("met");
+    const warm = answerOf(hot, "clarity-while-warm", { step: 5 });
+    // It is milkier in the vessel than it will be in the room.
+    expect(warm).toMatchObject({ verdict: "not-met", side: "above" });
+    expect(known(warm.beside?.["temperature"])).toBeGreaterThan(room + 5);
+    expect(answerOf(job, "clarity-while-warm", { step: 5 }).verdict).toBe("met");
   });
 });
 
@@ -185,59 +220,82 @@ describe("what each addition asks of the stirrer", () => {
   });
 
   test("grains in the gel ask for more", () => {
-    const grainy = runPlan(job).timeline[5]?.stirring?.torque;
-    const bare = changed(job, (draft) => delete draft.formula.materials.grains.particle);
-    expect(known(grainy) / known(runPlan(bare).timeline[5]?.stirring?.torque)).toBeGreaterThan(1.03);
+    // The same gel at the same speed, without grains at the end of its additions and with them in step 6.
+    const document = changed(job, (draft) => {
+      add(draft).speed = "25 rpm";
+    });
+    const plan = runPlan(document);
+    const [bare, grainy] = [additions(plan).rows.at(-1)?.torque, plan.timeline[5]?.stirring?.torque];
+    // By Krieger and Dougherty, from the volumes: 3 % by mass of grains.
+    const { lines } = plan.weighing;
+    const mass = known(lines.find(({ material }) => material === "grains")?.mass);
+    const volume = mass / Number.parseFloat(job.formula.materials["grains"]?.particle?.density ?? "");
+    const whole = known(plan.lots.volume);
+    const thicker = (1 - volume / whole / 0.64) ** (-2.5 * 0.64);
+    expect(known(grainy) / known(bare)).toBeGreaterThan(1.03);
+    expect(known(grainy) / known(bare)).toBeCloseTo(thicker, 2);
   });
 
   test("a motor that is too weak is found at the addition that is too much for it", () => {
     const weak = changed(job, (draft) => Object.assign(draft.vessel.stirrer.motor, { power: "100 W" }));
-    expect(check(weak, "motor")).toMatchObject({ verdict: "not met" });
-    expect(check(weak, "motor")?.statement).toContain("in step 3, addition 20");
+    expect(answerOf(weak, "motor-power")).toMatchObject({
+      verdict: "not-met",
+      side: "above",
+      at: { step: 3, addition: 20 },
+    });
   });
 
   test("a small propeller leaves the gel at the wall where it is, which holds its air; moved by hand it does not", () => {
     const small = changed(job, (draft) => {
       draft.vessel.stirrer = { kind: "propeller", diameter: "150 mm", speed: "150 rpm", topEdge: "60 mm" };
     });
-    expect(check(small, "gel-moves-at-wall:3")).toMatchObject({
-      verdict: "not met",
-      limit: "520 mm, the vessel's diameter",
+    const plan = runPlan(small);
+    expect(movedIn(plan, 3)).toMatchObject({ verdict: "not-met", side: "below", limit: { min: { value: 0.52 } } });
+    expect(answerOf(plan, "air-is-released")).toMatchObject({
+      verdict: "not-met",
+      side: "below",
+      beside: { vesselDiameter: 0.52 },
     });
-    expect(check(small, "gel-moves-at-wall:3")?.statement).toContain("takes up no oil");
-    expect(check(small, "air-leaves")).toMatchObject({ verdict: "not met" });
-    expect(check(small, "air-leaves")?.statement).toContain("at the wall stands still");
+    expect(known(answerOf(plan, "air-is-released").beside?.["cavern"])).toBeLessThan(0.52);
     const byHand = changed(small, (draft) => Object.assign(draft.vessel.stirrer, { byHand: true }));
-    expect(check(byHand, "gel-moves-at-wall:3")).toBeUndefined();
+    expect(answersOf(runPlan(byHand), "gel-moves-at-wall")).toEqual([]);
   });
 
   test("a motor turned down to half its speed has its torque, and not its power", () => {
     const torque = known(runPlan(job).timeline[5]?.stirring?.torque);
     const power = (2 * Math.PI * (50 / 60) * torque) / 0.7;
     // Step 6 alone, at half the usual speed: it needs a quarter more torque than it asks for.
-    const driven = (times: number) =>
-      changed(job, (draft) => {
-        draft.vessel.stirrer.motor.power = `${times * power} W`;
-        draft.process.steps[2].speed = "1 rpm";
-        draft.process.steps[6].speed = "1 rpm";
-      });
-    expect(check(driven(1.24), "motor")).toMatchObject({ verdict: "not known" });
-    expect(check(driven(1.24), "motor")?.statement).toContain("in step 6 is not known: through a gear it does");
-    expect(check(driven(1.26), "motor")).toMatchObject({ verdict: "met" });
-    expect(check(driven(0.6), "motor")).toMatchObject({ verdict: "not met" });
+    const driven = (times: number, drive?: string) =>
+      answerOf(
+        changed(job, (draft) => {
+          Object.assign(draft.vessel.stirrer.motor, { power: `${times * power} W`, ...(drive && { drive }) });
+          draft.process.steps[2].speed = "1 rpm";
+          draft.process.steps[6].speed = "1 rpm";
+        }),
+        "motor-torque",
+      );
+    // Through a gear it would do.
+    expect(driven(1.24)).toMatchObject({ verdict: "not-known", at: { step: 6 } });
+    expect(driven(1.24, "gear").verdict).toBe("met");
+    expect(driven(1.24, "constant torque")).toMatchObject({ verdict: "not-met", at: { step: 6 } });
+    expect(driven(1.26)).toMatchObject({ verdict: "met" });
+    expect(driven(1.26, "constant torque").verdict).toBe("met");
+    expect(driven(0.6)).toMatchObject({ verdict: "not-met", side: "above", at: { step: 6 } });
   });
 
   test.each<[string, (reading: Draft) => unknown]>([
     ["how thick it is", (reading) => delete reading.viscosity],
     ["its yield stress", (reading) => delete reading.yieldStress],
   ])("where nobody read %s at the end, whether the gel moves at the wall is not known", (_what, remove) => {
-    const short = changed(job, (draft) => remove(draft.bench.emulsion.thickness.readings[4]));
-    expect(check(short, "gel-moves-at-wall:3")).toMatchObject({ verdict: "not known" });
-    expect(check(short, "gel-moves-at-wall:3")?.statement).toContain(
-      "readings go only from 0 to 78 % of oil by volume",
-    );
-    expect(check(short, "gel-moves-at-wall:7")).toMatchObject({ verdict: "not known" });
-    expect(check(short, "motor")?.value).toContain("not known in step 3, addition 18");
+    const short = runPlan(changed(job, (draft) => remove(draft.bench.emulsion.thickness.readings[4])));
+    expect(movedIn(short, 3)).toMatchObject({ verdict: "not-known", at: { step: 3, addition: 18 } });
+    const [reason] = movedIn(short, 3).notKnown;
+    expect(reason).toMatchObject({ code: "outside-range", law: "flow-curve-along-oil", field: "emulsion-thickness" });
+    // The readings go only from 0 to 78 % of oil by volume.
+    expect(known(reason?.value)).toBeGreaterThan(0.78);
+    expect(movedIn(short, 7).verdict).toBe("not-known");
+    for (const id of motor)
+      expect(answerOf(short, id)).toMatchObject({ verdict: "not-known", at: { step: 3, addition: 18 } });
   });
 
   test("a first charge that hardly covers the bottom is told in words, and no depth on the sheet is below nothing", () => {
@@ -254,41 +312,62 @@ describe("what each addition asks of the stirrer", () => {
       draft.batch.target = { packs: 30, fillMass: "150 g" };
     });
     const plan = runPlan(low);
-    expect(plan.timeline[1]?.basis).toContain("the level of the charge is outside the power curve of the stirrer");
-    expect(check(low, "no-air-down-the-vortex")?.statement).toContain("the charge does not cover it");
-    expect(toMarkdown({ plan })).not.toMatch(/levelToVessel|-\d+(\.\d+)? mm/);
+    expect(plan.timeline[1]).not.toHaveProperty("stirring");
+    const { leftOut } = warmingOf(plan);
+    expect(leftOut.find(({ step }) => step === 2)?.reason).toMatchObject({
+      code: "outside-range",
+      law: "power-number",
+    });
+    const covered = answerOf(plan, "stirrer-covered");
+    expect(covered).toMatchObject({ verdict: "not-met", side: "below", at: { step: 2 } });
+    expect(figureOf(covered)).toBeGreaterThan(0);
+    expect(answerOf(plan, "no-air-down-the-vortex").verdict).toBe("not-known");
+    for (const { figure, limit } of plan.answers.filter(({ quantity }) => quantity === "length"))
+      for (const end of [figure.min, figure.max, limit.min?.min, limit.max?.max])
+        expect(end ?? 0).toBeGreaterThanOrEqual(0);
   });
 
   test("a gel too full of particles to flow is said to be, and no reading is blamed", () => {
-    const full = changed(job, (draft) => {
-      draft.formula.phases[2].lines[0].amount = "72 %";
-      draft.formula.phases[1].lines[1].amount = "2 %";
-    });
-    expect(runPlan(full).timeline[5]?.basis).toContain("its particles are packed too closely to flow");
+    const full = runPlan(
+      changed(job, (draft) => {
+        draft.formula.phases[2].lines[0].amount = "72 %";
+        draft.formula.phases[1].lines[1].amount = "2 %";
+      }),
+    );
+    expect(full.timeline[5]).not.toHaveProperty("stirring");
+    const reason = warmingOf(full).leftOut.find(({ step }) => step === 6)?.reason;
+    expect(reason).toMatchObject({ code: "outside-range", law: "suspension-viscosity" });
+    expect(reason).not.toHaveProperty("field");
   });
 
   test("a stream has rows and no additions", () => {
     const stream = runPlan(changed(job, (draft) => Object.assign(add(draft), { additions: "stream" })));
     expect(stream.scale.additions).toBe(0);
-    expect(stream.scale.massFirstAddition).toBeUndefined();
-    expect(scalesToMarkdown({ plans: [runPlan(job), stream] })).toContain("| additions of oil | 20 | none, a stream |");
+    expect(stream.scale).not.toHaveProperty("massFirstAddition");
     expect(known(stream.scale.durationAdding)).toBeGreaterThan(3600);
     expect(runPlan(job).scale.additions).toBe(20);
-    expect(stream.checks.find(({ id }) => id === "motor")?.value).toContain("in step 3, row 11");
+    expect(additions(stream).rows).toHaveLength(11);
+    expect(answerOf(stream, "motor-power").at).toMatchObject({ step: 3, addition: 11 });
   });
 
   test("where nobody knows how far slow stirring moves the gel, nobody knows whether its air leaves", () => {
     const unread = changed(job, (draft) => delete draft.bench.emulsion.thickness);
-    expect(check(unread, "air-leaves")?.statement).toContain("how far slow stirring moves the gel is not known");
+    expect(answerOf(unread, "air-is-released")).toMatchObject({
+      verdict: "not-known",
+      notKnown: [{ code: "not-stated", field: "emulsion-thickness" }],
+    });
     // A gel too weak to hold its bubbles lets them go however little of it moves.
     const weak = changed(unread, (draft) => Object.assign(draft.bench, { yieldStress: "0.3 Pa" }));
-    expect(check(weak, "air-leaves")?.verdict).toBe("met");
+    expect(answerOf(weak, "air-is-released").verdict).toBe("met");
   });
 
-  test("stands on the sheet beside the addition, with the shear rate of what was read", () => {
-    const sheet = toMarkdown({ plan: runPlan(job) });
-    expect(sheet).toContain("| Thickness then | Torque then |");
-    expect(sheet).toMatch(/\| 20 \| what is left, .* N·m \|/);
+  test("stands beside the addition, with the shear rate of what was read", () => {
+    const { rows, shearRate } = additions(job);
+    expect(shearRate).toBe(20);
+    for (const row of rows) {
+      expect(known(row.viscosity)).toBeGreaterThan(1);
+      expect(known(row.torque)).toBeGreaterThan(0);
+    }
   });
 });
 
@@ -299,21 +378,22 @@ describe("what is kept from the bench", () => {
       change(draft);
     });
 
-  test("tip travel goes with speed and diameter", () => {
-    const { first, last } = additions(keeping("tip travel")).incorporationTimeFactor ?? {};
+  test("the way of the tip goes with speed and diameter", () => {
+    const { first, last } = factorOf(keeping("tip travel"));
     expect(first).toBeCloseTo((4 * 0.078) / 0.49, 12);
     expect(last).toBe(first);
   });
 
   test("the strain goes with the shear constants", () => {
-    expect(additions(keeping("strain")).incorporationTimeFactor?.first).toBeCloseTo(4, 12);
+    expect(factorOf(keeping("strain")).first).toBeCloseTo(4, 12);
     const other = keeping("strain", (draft) => Object.assign(draft.vessel.stirrer, { metznerOttoConstant: 12.5 }));
-    expect(additions(other).incorporationTimeFactor?.first).toBeCloseTo(8, 12);
+    expect(factorOf(other).first).toBeCloseTo(8, 12);
   });
 
   test("the energy per volume goes with the power that each stirrer puts into its own vessel", () => {
     const document = keeping("energy per volume");
-    const { rows, incorporationTimeFactor } = additions(document);
+    const { rows } = additions(document);
+    const factor = factorOf(document);
     const last = rows.at(-1);
     const gelFormer = known(last?.massInVessel) - known(last?.massOil);
     const mass = known(last?.massInVessel);
@@ -327,36 +407,49 @@ describe("what is kept from the bench", () => {
     });
     const bench = known(additions(beaker).rows.at(-1)?.power) / ((mass * 0.06) / gelFormer);
     // Another vessel has another film on its wall, and so a charge that is not quite the same.
-    expect(known(incorporationTimeFactor?.last) / (bench / plant)).toBeCloseTo(1, 3);
-    expect(known(incorporationTimeFactor?.first)).not.toBeCloseTo(known(incorporationTimeFactor?.last), 2);
-    expect(toMarkdown({ plan: runPlan(document) })).toMatch(
-      /same energy per volume, times .* at first and .* in the end/,
-    );
+    expect(factor.last / (bench / plant)).toBeCloseTo(1, 3);
+    expect(factor.first).not.toBeCloseTo(factor.last, 2);
     const stream = changed(document, (draft) => Object.assign(add(draft), { additions: "stream" }));
-    expect(additions(stream).incorporationTimeFactor?.last).toBeCloseTo(known(incorporationTimeFactor?.last), 9);
+    expect(factorOf(stream).last).toBeCloseTo(factor.last, 9);
   });
 
-  test.each<[string, (draft: Draft) => unknown, string]>([
-    ["energy per volume", (draft) => delete draft.bench.emulsion.stirring.diameter, "how wide the bench's vessel was"],
-    ["energy per volume", (draft) => delete draft.bench.emulsion.stirring.gelFormer, "how much gel former"],
-    ["energy per volume", (draft) => delete draft.bench.emulsion.thickness, "how thick the gel is"],
-    ["energy per volume", (draft) => delete draft.bench.emulsion.stirring, "how the bench was stirred"],
+  test.each<[string, (draft: Draft) => unknown, object]>([
+    [
+      "energy per volume",
+      (draft) => delete draft.bench.emulsion.stirring.diameter,
+      { code: "not-stated", field: "emulsion-stirring-diameter" },
+    ],
+    [
+      "energy per volume",
+      (draft) => delete draft.bench.emulsion.stirring.gelFormer,
+      { code: "not-stated", field: "emulsion-stirring-gel-former" },
+    ],
+    [
+      "energy per volume",
+      (draft) => delete draft.bench.emulsion.thickness,
+      { code: "not-stated", field: "emulsion-thickness" },
+    ],
+    [
+      "energy per volume",
+      (draft) => delete draft.bench.emulsion.stirring,
+      { code: "not-stated", field: "emulsion-stirring" },
+    ],
     [
       "strain",
       (draft) => Object.assign(draft.vessel.stirrer, { kind: "hydrofoil" }),
-      "(hydrofoil): state metznerOttoConstant",
+      { code: "not-stated", field: "stirrer-metzner-otto-constant", of: "hydrofoil" },
     ],
-    ["strain", (draft) => delete draft.vessel.stirrer, "no diameter of the stirrer"],
+    ["strain", (draft) => delete draft.vessel.stirrer, { code: "not-stated", field: "vessel-stirrer" }],
   ])("%s names what is missing for it", (keeps, remove, missing) => {
-    expect(additions(keeping(keeps, remove)).timesNotKnown).toContain(missing);
+    expect(additions(keeping(keeps, remove)).factor).toEqual({ notKnown: expect.objectContaining(missing) });
   });
 });
 
 describe("the bench's stirrer beside the plant's", () => {
   const rows = (document: JobDocument) => {
-    const { speeds } = runPlan(document).cold ?? {};
-    if (!speeds || "notKnown" in speeds) throw new Error(speeds?.notKnown ?? "no speeds");
-    return Object.fromEntries(speeds.rows.map((row) => [row.of, row]));
+    const { speeds } = runPlan(document).emulsion ?? {};
+    if (!speeds || "notKnown" in speeds) throw new Error(JSON.stringify(speeds ?? "no speeds"));
+    return Object.fromEntries(speeds.map((row) => [row.of, row]));
   };
 
   test("each speed keeps what it says, and no more than that", () => {
@@ -388,12 +481,14 @@ describe("the bench's stirrer beside the plant's", () => {
     }
   });
 
-  test("stands on the sheet, with why where it is not known", () => {
-    expect(toMarkdown({ plan: runPlan(job) })).toContain("| the same power per volume |");
+  test("is told with why where it is not known", () => {
+    expect(Object.keys(rows(job))).toContain("power-per-volume");
     const narrow = changed(job, (draft) => delete draft.bench.emulsion.stirring.diameter);
-    expect(toMarkdown({ plan: runPlan(narrow) })).toContain("Not known: nothing says how wide the bench's vessel was.");
+    expect(runPlan(narrow).emulsion?.speeds).toEqual({
+      notKnown: { code: "not-stated", field: "emulsion-stirring-diameter" },
+    });
     const silent = changed(job, (draft) => delete draft.bench.emulsion.stirring);
-    expect(runPlan(silent).cold?.speeds).toBeUndefined();
+    expect(runPlan(silent).emulsion).not.toHaveProperty("speeds");
   });
 });
 

@@ -1,16 +1,24 @@
 import { powerNumber } from "gelwright/mixing";
 import { type JobDocument, runPlan } from "gelwright/plan";
 import { expect, test } from "vitest";
+import { type Answer, answerOf, answersOf, figureOf, known } from "../support/answers.js";
 import { changed, exampleJob } from "../support/example.js";
 import { march } from "../support/ode.js";
 
 const job = exampleJob();
 const stepOf = (document: JobDocument, number: number) => {
   const step = runPlan(document).timeline[number - 1];
-  if (step?.timeStart === undefined || step.timeEnd === undefined) throw new Error(`no duration: ${step?.basis}`);
+  if (step?.timeStart === undefined || step.timeEnd === undefined)
+    throw new Error(`no duration: ${JSON.stringify(step?.notKnown)}`);
   return { ...step, duration: step.timeEnd - step.timeStart };
 };
-const check = (document: JobDocument, id: string) => runPlan(document).checks.find((one) => one.id === id);
+/** Why what the stirrer does in a step is not known, by what the motor is asked there. */
+const whyNotStirred = (document: JobDocument, step: number): readonly object[] => {
+  const { at, notKnown } = answerOf(document, "motor-power");
+  expect(at.step).toBe(step);
+  return notKnown;
+};
+const heatOfStirring = { kind: "law", key: "heat-of-stirring" };
 
 /** The example with a loss of 4 W/K, specific heats as they are, and phases A and B of one viscosity. */
 const steady = changed(job, (draft) => {
@@ -31,7 +39,8 @@ test("the heat of stirring is in the heat balance: a charge that is stirred cool
     changed(thick, (draft) => delete draft.vessel.stirrer.speed),
     7,
   );
-  expect(stirred.basis).toContain("heat of stirring included");
+  expect(stirred.basis).toContainEqual(heatOfStirring);
+  expect(stirred.assumptions).not.toContain("heat-of-stirring-left-out");
   expect(stirred.duration).toBeGreaterThan(still.duration);
   // What it cools through without stirring gives the heat capacity; with it, the power is put in by hand.
   const start = stirred.temperatureStart ?? Number.NaN;
@@ -63,30 +72,52 @@ test("stirring warms a charge that stands at the temperature of the room", () =>
     draft.process.steps.splice(1, 0, { do: "stir", for: "30 min", speed: "120 rpm" });
   });
   const { temperatureEnd = Number.NaN, basis, stirring } = stepOf(oil, 2);
-  expect(basis).toContain("heat of stirring included");
+  expect(basis).toContainEqual(heatOfStirring);
   expect(temperatureEnd).toBeGreaterThan(22);
   expect(stirring?.regime).toBe("laminar");
   expect((stirring?.power ?? 0) / (2 * Math.PI * 2)).toBeCloseTo(stirring?.torque ?? Number.NaN, 10);
 });
 
-test("where no reading knows the viscosity, the heat of stirring is left out and the sheet says so", () => {
-  expect(stepOf(job, 5).basis).toContain(
-    "heat of stirring left out, no viscosity readings on cooling of phases A together",
+test("where no reading knows the viscosity, the heat of stirring is left out and the plan says so", () => {
+  const leftOut = (document: JobDocument, number: number) => {
+    const { basis, assumptions } = stepOf(document, number);
+    expect(basis).not.toContainEqual(heatOfStirring);
+    expect(assumptions).toContain("heat-of-stirring-left-out");
+  };
+  leftOut(job, 5);
+  expect(whyNotStirred(job, 5)).toEqual([
+    expect.objectContaining({ code: "not-read", field: "bench-viscosities", direction: "cooling", phases: ["A"] }),
+  ]);
+  // On the way up the readings begin at a temperature above the room's.
+  leftOut(job, 2);
+  const withStirrer = (stirrer: object) => changed(job, (draft) => Object.assign(draft.vessel.stirrer, stirrer));
+  const disperser = withStirrer({ kind: "disperser disc", diameter: "120 mm" });
+  leftOut(disperser, 7);
+  // Its power curve is known from a Reynolds number of 10000 on.
+  const refused = answerOf(disperser, "motor-power").notKnown.filter(({ law }) => law === "power-number");
+  expect(refused.length).toBeGreaterThan(0);
+  for (const reason of refused) {
+    expect(reason).toMatchObject({
+      code: "outside-range",
+      field: "stirrer-power",
+      of: "disperser disc",
+      quantity: "reynolds-number",
+    });
+    expect(known(reason.value)).toBeLessThan(10_000);
+  }
+  const head = withStirrer({ kind: "rotor-stator", diameter: "120 mm" });
+  leftOut(head, 7);
+  expect(answerOf(head, "motor-power").notKnown).toContainEqual(
+    expect.objectContaining({ code: "not-stated", field: "stirrer-power", of: "rotor-stator" }),
   );
-  expect(stepOf(job, 2).basis).toContain(
-    "heat of stirring left out, the viscosity readings end above this temperature",
-  );
-  const unknown = changed(job, (draft) =>
-    Object.assign(draft.vessel.stirrer, { kind: "disperser disc", diameter: "120 mm" }),
-  );
-  expect(stepOf(unknown, 7).basis).toContain("10000 or more, as the power curve is known");
-  const head = changed(job, (draft) =>
-    Object.assign(draft.vessel.stirrer, { kind: "rotor-stator", diameter: "120 mm" }),
-  );
-  expect(stepOf(head, 7).basis).toContain("(rotor-stator): state laminarPowerConstant and powerNumber");
   const still = changed(job, (draft) => delete draft.vessel.stirrer);
-  expect(stepOf(still, 7).basis).not.toContain("stirring");
-  expect(runPlan(still).checks.some(({ id }) => /^(even|motor|stirrer|no-air|gel-moves-at-wall)/.test(id))).toBe(false);
+  for (const { number, basis, assumptions, stirring } of runPlan(still).timeline) {
+    // Step 9 states a speed of its own: something is stirred there, and nobody knows with what.
+    expect(JSON.stringify([basis, assumptions]).includes("stirring")).toBe(number === 9);
+    expect(stirring).toBeUndefined();
+  }
+  const asked = runPlan(still).answers.map(({ id }) => id);
+  expect(asked.filter((id) => /^(blended|motor|stirrer|minimum-volume|no-air|gel-moves-at-wall)/.test(id))).toEqual([]);
 });
 
 test("readings of a melt that thins count at the shear rate of the stirrer, as if they had been taken there", () => {
@@ -102,68 +133,113 @@ test("readings of a melt that thins count at the shear rate of the stirrer, as i
   expect(thin?.stirring?.torque).toBeCloseTo(same?.stirring?.torque ?? Number.NaN, 9);
   expect(thin?.stirring?.torque).toBeLessThan(0.7 * (thick?.stirring?.torque ?? 0));
   // What is told of the melt itself stays what was read.
-  expect(thin?.viscosity).toEqual({ ...thick?.viscosity, shearRate: "1 1/s" });
+  expect(thin?.viscosity).toEqual({ ...thick?.viscosity, shearRate: 1 });
   const foil = changed(thinning, (draft) => {
     Object.assign(draft.vessel.stirrer, { kind: "hydrofoil", laminarPowerConstant: 300, powerNumber: 0.5 });
   });
-  expect(stepOf(foil, 7).basis).toContain("(hydrofoil): state metznerOttoConstant");
+  expect(stepOf(foil, 7).assumptions).toContain("heat-of-stirring-left-out");
+  expect(answerOf(foil, "motor-power").notKnown).toContainEqual(
+    expect.objectContaining({ code: "not-stated", field: "stirrer-metzner-otto-constant", of: "hydrofoil" }),
+  );
 });
 
+const blended = (document: JobDocument, step: number): Answer => answerOf(document, "blended", { step });
+
 test("a stir that is too short is found, and one of unknown revolutions is not judged", () => {
-  expect(check(job, "blended:9")).toMatchObject({ verdict: "met", limit: "5 min of stirring" });
+  // 120 revolutions at 40 a minute.
+  expect(blended(job, 9)).toMatchObject({ verdict: "met", figure: { value: 180 }, limit: { max: { value: 300 } } });
   const short = changed(job, (draft) => Object.assign(draft.process.steps[8], { for: "2 min" }));
-  expect(check(short, "blended:9")).toMatchObject({ verdict: "not met" });
+  expect(blended(short, 9)).toMatchObject({ verdict: "not-met", side: "above", limit: { max: { value: 120 } } });
   const uncounted = changed(job, (draft) => delete draft.vessel.stirrer.revolutionsToBlend);
-  expect(check(uncounted, "blended:9")?.verdict).toBe("not known");
-  expect(check(uncounted, "blended:9")?.statement).toContain("nobody counted the revolutions");
+  expect(blended(uncounted, 9)).toMatchObject({
+    verdict: "not-known",
+    notKnown: [{ code: "not-stated", field: "stirrer-revolutions-to-blend", of: "anchor" }],
+  });
   const thin = changed(steady, (draft) => {
     Object.assign(draft.vessel.stirrer, { kind: "pitched-blade turbine", diameter: "160 mm", speed: "300 rpm" });
     draft.bench.viscosities[1].law.factor = "1e-11 Pa·s";
     draft.process.steps.splice(6, 0, { do: "stir", for: "5 min" });
   });
-  expect(check(thin, "blended:7")?.source).toContain("Grenville");
+  expect(blended(thin, 7).figure.basis).toEqual([{ kind: "law", key: "blend-time" }]);
 });
 
 test("a motor that is too weak is found where the charge is thickest, and one of unknown power is not judged", () => {
   const weak = changed(job, (draft) => Object.assign(draft.vessel.stirrer.motor, { power: "20 W" }));
-  expect(check(weak, "motor")).toMatchObject({ verdict: "not met" });
-  expect(check(weak, "motor")?.statement).toContain("step 9");
+  for (const id of ["motor-power", "motor-torque"] as const)
+    expect(answerOf(weak, id)).toMatchObject({ verdict: "not-met", side: "above", at: { step: 9 } });
   const unstated = changed(job, (draft) => delete draft.vessel.stirrer.motor);
-  expect(check(unstated, "motor")).toMatchObject({ verdict: "not known", limit: "not stated" });
-  expect(check(unstated, "motor")?.value).toContain("W in step 9");
+  for (const id of ["motor-power", "motor-torque"] as const) {
+    const found = answerOf(unstated, id);
+    expect(found).toMatchObject({ verdict: "not-known", states: { met: 0, notMet: 0 } });
+    expect(found.limit.max ?? found.limit.min).toMatchObject({ min: null, max: null });
+    expect(found.notKnown).toContainEqual({ code: "not-stated", field: "stirrer-motor", of: "anchor" });
+  }
+});
+
+test("any turn of which the power is not known leaves the motor not known, as long as no other asks too much of it", () => {
+  expect(answerOf(job, "motor-power")).toMatchObject({ verdict: "not-known", at: { step: 5 } });
+  // With readings of phase A as it cools, and none that end above the room, every turn is known.
+  const read = changed(job, (draft) => {
+    const law = { law: "andrade", factor: "1e-9 Pa·s", activationEnergy: "45 kJ/mol" };
+    draft.bench.viscosities[0] = { phases: ["A"], direction: "heating", shearRate: "10 1/s", law };
+    draft.bench.viscosities.push({ phases: ["A"], direction: "cooling", shearRate: "10 1/s", law });
+  });
+  for (const id of ["motor-power", "motor-torque"] as const)
+    expect(answerOf(read, id)).toMatchObject({ verdict: "met", states: { notMet: 0, notKnown: 0 } });
 });
 
 test("a stirrer that stands out of the charge, or that a vortex may reach, is found", () => {
-  const high = changed(job, (draft) => Object.assign(draft.vessel.stirrer, { topEdge: "260 mm" }));
-  expect(check(high, "stirrer-covered")).toMatchObject({ verdict: "not met", value: "242 mm in step 1" });
+  const high = changed(job, (draft) => Object.assign(draft.vessel.stirrer, { topEdge: "260 mm", cover: "0 mm" }));
+  const uncovered = answerOf(high, "stirrer-covered");
+  // What goes in all at once is stirred by the next step: first on the heat, at 85 °C, and off it at 80 °C.
+  expect(uncovered).toMatchObject({
+    verdict: "not-met",
+    side: "below",
+    at: { step: 5 },
+    limit: { min: { value: 0.26 } },
+  });
+  expect(figureOf(uncovered)).toBeCloseTo(0.25205733835609057, 12);
   const fast = changed(job, (draft) => Object.assign(draft.vessel.stirrer, { speed: "90 rpm" }));
-  expect(check(fast, "no-air-down-the-vortex")).toMatchObject({ verdict: "not known" });
-  expect(check(fast, "no-air-down-the-vortex")?.statement).toContain("Watch the surface");
-  const anchor = changed(job, (draft) => delete draft.vessel.stirrer.topEdge);
-  expect(check(anchor, "stirrer-covered")).toBeUndefined();
-  expect(check(anchor, "no-air-down-the-vortex")?.verdict).toBe("not known");
+  const vortex = answerOf(fast, "no-air-down-the-vortex");
+  // The deepest that there could be is known, and reaches the stirrer; the one that there is, is not.
+  expect(vortex).toMatchObject({ verdict: "not-known", side: "none", figure: { min: 0 } });
+  expect(known(vortex.figure.max)).toBeGreaterThan(known(vortex.limit.max?.value));
+  const anchor = changed(job, (draft) => {
+    delete draft.vessel.stirrer.topEdge;
+    delete draft.vessel.stirrer.cover;
+  });
+  expect(answersOf(runPlan(anchor), "stirrer-covered")).toEqual([]);
+  expect(answerOf(anchor, "no-air-down-the-vortex").verdict).toBe("not-known");
   const unstated = changed(anchor, (draft) => Object.assign(draft.vessel.stirrer, { kind: "propeller" }));
-  for (const id of ["stirrer-covered", "no-air-down-the-vortex"]) {
-    expect(check(unstated, id)?.verdict).toBe("not known");
-    expect(check(unstated, id)?.statement).toContain("upper edge is not stated");
-  }
+  for (const id of ["stirrer-covered", "no-air-down-the-vortex"] as const)
+    expect(answerOf(unstated, id).verdict).toBe("not-known");
+  expect(answerOf(unstated, "stirrer-covered").notKnown).toContainEqual({
+    code: "not-stated",
+    field: "stirrer-top-edge",
+    of: "propeller",
+  });
 });
+
+const moves = (document: JobDocument): Answer => answerOf(document, "gel-moves-at-wall", { step: 11 });
 
 test("a gel that has set moves at the wall under an anchor that follows it, and not under a propeller", () => {
   const late = changed(job, (draft) => {
     draft.process.steps.splice(9, 0, { do: "cool", to: "54.5 °C" }, { do: "stir", for: "5 min" });
   });
-  expect(check(late, "gel-moves-at-wall:11")).toMatchObject({ verdict: "met" });
+  expect(moves(late).verdict).toBe("met");
   const propeller = changed(late, (draft) =>
     Object.assign(draft.vessel.stirrer, { kind: "propeller", diameter: "100 mm" }),
   );
-  const found = check(propeller, "gel-moves-at-wall:11");
-  expect(found).toMatchObject({ verdict: "not met", limit: "380 mm, the vessel's diameter" });
-  expect(found?.statement).toContain("never even");
+  expect(moves(propeller)).toMatchObject({ verdict: "not-met", side: "below", limit: { min: { value: 0.38 } } });
   const cold = changed(propeller, (draft) => Object.assign(draft.process.steps[9], { to: "40 °C" }));
-  expect(check(cold, "gel-moves-at-wall:11")?.verdict).toBe("not known");
-  const soft = changed(late, (draft) => delete draft.bench.yieldStress);
-  expect(check(soft, "gel-moves-at-wall:11")?.statement).toContain("no yield stress");
+  expect(moves(cold).verdict).toBe("not-known");
+  const soft = changed(late, (draft) => {
+    for (const key of ["yieldStress", "flowCurve", "strengthTrials"]) delete draft.bench[key];
+  });
+  expect(moves(soft)).toMatchObject({
+    verdict: "not-known",
+    notKnown: [{ code: "not-stated", field: "bench-yield-stress" }],
+  });
 });
 
 test("numbers that no stirrer has are refused at their place", () => {

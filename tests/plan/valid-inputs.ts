@@ -1,13 +1,41 @@
-import { type Plan, runPlan } from "gelwright/plan";
-import { coldJob, exampleJob } from "../support/example.js";
+import { type JobDocument, type Plan, prepareJob, runPlan } from "gelwright/plan";
+import { changed, coldJob, exampleJob } from "../support/example.js";
 import type { ValidInputs } from "../support/fuzz.js";
 
 /** What is compared of a plan: the rest of it is not looked at. */
-function comparedOf({ vessel, lots, scale, allowances }: Plan) {
-  return { vessel, lots, scale, allowances };
+function comparedOf({ names: { vessel }, lots, scale, allowances }: Plan) {
+  return { names: { vessel }, lots, scale, allowances };
 }
 
+/** A job with a jacket and a heater, for every kind of change. */
+const jacketed: JobDocument = changed(exampleJob(), (draft) => {
+  draft.vessel.jacket = { coolant: "15 °C", conductance: "45 W/K" };
+});
+const prepared = prepareJob(jacketed);
+const cold = prepareJob(coldJob("beaker"));
+
+const changes = [
+  { change: "dose", material: "gelFormer", value: 0.1 },
+  { change: "delivered", value: 20 },
+  { change: "room", value: 23 },
+  { change: "step", step: 2, field: "to", value: 88 },
+  { change: "material", material: "fragrance", field: "massFractionMax", value: 0.01 },
+  { change: "coolant", value: 12 },
+  { change: "heater", value: 1500 },
+];
+
+/** Not met: the last pack is filled too near to setting. */
+const answer = { id: "filled-before-it-sets", of: { step: 10 } };
+
 export const validInputs: ValidInputs = {
+  answerQuestions: [
+    [{ prepared, changes: [{ change: "room", value: 23 }], questions: ["delivered", "motor-power"] }],
+    [{ prepared: cold, questions: ["maximum-oil-fraction"] }],
+  ],
   comparePlans: [[{ plans: [runPlan(exampleJob("beaker")), runPlan(exampleJob())].map(comparedOf) }]],
+  planSeries: [[{ prepared, changes: [{ change: "room", value: 23 }] }], [{ prepared: cold }]],
+  prepareJob: [[exampleJob("beaker")], [coldJob("beaker")]],
+  remedies: [[{ prepared, changes: [{ change: "room", value: 22 }], answer }]],
   runPlan: [[exampleJob("beaker")], [coldJob("beaker")]],
+  runPrepared: [[{ prepared, changes }], [{ prepared: cold }]],
 };

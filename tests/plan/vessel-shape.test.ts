@@ -1,10 +1,10 @@
 import { type BladedCurve, powerNumber } from "gelwright/mixing";
 import { type BottomDocument, type JobDocument, type Plan, runPlan, type StirrerDocument } from "gelwright/plan";
 import { describe, expect, test } from "vitest";
+import { answerOf, answersOf, known } from "../support/answers.js";
 import { changed, exampleJob } from "../support/example.js";
 
 const job = exampleJob();
-const check = (document: JobDocument, id: string) => runPlan(document).checks.find((one) => one.id === id);
 const withBottom = (bottom: BottomDocument) => changed(job, (draft) => Object.assign(draft.vessel, { bottom }));
 const withStirrer = (stirrer: Partial<StirrerDocument>, baffles?: JobDocument["vessel"]["baffles"]) =>
   changed(job, (draft) => {
@@ -46,14 +46,15 @@ describe("the bottom of the vessel", () => {
     expect(held / volume).toBeCloseTo(1, 8);
   });
 
-  test("stands on the sheet beside the level, and a flat one is the same as none", () => {
-    const dished = check(withBottom({ shape: "dished" }), "stirrer-covered");
-    expect(dished?.source).toContain("a vessel with a dished bottom");
-    expect(check(job, "stirrer-covered")?.source).toContain("a flat-bottomed vessel");
-    const { checks, ...flat } = runPlan(withBottom({ shape: "flat" }));
-    const { checks: before, ...plan } = runPlan(job);
-    expect(flat).toEqual(plan);
-    expect(checks.filter(({ id }) => id !== "minimum-volume")).toEqual(before);
+  test("stands beside the level, and a flat one is the same as none but for what is taken for granted", () => {
+    const levelOf = (document: JobDocument) => answerOf(document, "stirrer-covered").figure;
+    expect(levelOf(withBottom({ shape: "dished" })).assumptions).toBeUndefined();
+    expect(levelOf(job).assumptions).toEqual(["bottom-taken-as-flat"]);
+    const withoutAssumption = (plan: Plan): unknown =>
+      JSON.parse(JSON.stringify(plan).replaceAll(',"assumptions":["bottom-taken-as-flat"]', ""));
+    const flat = runPlan(withBottom({ shape: "flat" }));
+    expect(JSON.stringify(flat)).not.toContain("bottom-taken-as-flat");
+    expect(withoutAssumption(flat)).toEqual(withoutAssumption(runPlan(job)));
   });
 
   test("decides how much film stays on it, and how much surface the charge has", () => {
@@ -68,20 +69,29 @@ describe("the bottom of the vessel", () => {
 
   test("says whether the least working volume that is stated covers the stirrer", () => {
     // π/4 · 0.38² · 0.15 m is 17 L, and a cone of 120 mm holds two thirds of its height less.
-    expect(check(withBottom({ shape: "flat" }), "minimum-volume")).toMatchObject({
-      verdict: "not met",
-      value: "12.0 L",
-      limit: "at least 17.0 L",
-    });
-    expect(check(withBottom({ shape: "cone", depth: "120 mm" }), "minimum-volume")).toMatchObject({
-      verdict: "met",
-      limit: "at least 7.94 L",
-    });
-    expect(check(job, "minimum-volume")).toBeUndefined();
+    const least = (min: string, bottom?: BottomDocument) =>
+      answerOf(
+        changed(bottom ? withBottom(bottom) : job, (draft) => {
+          draft.vessel.workingVolume.min = min;
+          draft.vessel.stirrer.cover = "0 mm";
+        }),
+        "minimum-volume",
+      );
+    const cone = { shape: "cone", depth: "120 mm" } as const;
+    const area = Math.PI * 0.19 ** 2;
+    for (const bottom of [undefined, { shape: "flat" } as const]) {
+      expect(least("12 L", bottom)).toMatchObject({ verdict: "not-met", side: "below", figure: { value: 0.012 } });
+      expect(known(least("12 L", bottom).limit.min?.value)).toBeCloseTo(0.15 * area, 12);
+    }
+    expect(least("12 L", cone).verdict).toBe("met");
+    expect(known(least("12 L", cone).limit.min?.value)).toBeCloseTo((0.15 - (2 / 3) * 0.12) * area, 12);
+    // Nobody asks for a cover of what follows the wall.
+    const uncovered = changed(job, (draft) => delete draft.vessel.stirrer.cover);
+    expect(answersOf(runPlan(uncovered), "minimum-volume")).toEqual([]);
   });
 
   test("is refused at its place where it is none", () => {
-    expect(() => runPlan(withBottom({ shape: "cone", depth: "0 mm" }))).toThrow("vessel.bottom.depth: found 0 mm");
+    expect(() => runPlan(withBottom({ shape: "cone", depth: "0 mm" }))).toThrow('vessel.bottom.depth: found "0 mm"');
     expect(() => runPlan(withBottom({ shape: "dished", knuckleToDiameter: 0.5 }))).toThrow(
       "vessel.bottom.knuckleToDiameter",
     );
@@ -93,8 +103,8 @@ describe("the bottom of the vessel", () => {
 describe("the shape of the stirrer", () => {
   /** What it draws at the end of step 9, in which the particles are stirred in, and what else is known of the charge then. */
   const stirredIn = (document: JobDocument) => {
-    const { stirring, viscosity, mass = Number.NaN, basis } = runPlan(document).timeline[8] ?? {};
-    if (!stirring || !viscosity) throw new Error(basis);
+    const { stirring, viscosity, mass = Number.NaN, notKnown } = runPlan(document).timeline[8] ?? {};
+    if (!stirring || !viscosity) throw new Error(JSON.stringify(notKnown));
     const diameter = Number.parseFloat(document.vessel.stirrer?.diameter ?? "") / 1000;
     const { speed, reynolds, power } = stirring;
     const density = (reynolds * viscosity.viscosity) / (speed * diameter ** 2);
@@ -138,13 +148,20 @@ describe("the shape of the stirrer", () => {
     expect(power / jet).toBeCloseTo(300 / reynolds + 0.4, 9);
   });
 
-  test("a kind of which nothing is known is named, with what would help", () => {
-    const lawOf = (stirrer: Partial<StirrerDocument>) => runPlan(withStirrer(stirrer)).timeline[8]?.basis;
+  test("a kind of which nothing is known is named, with the field that would help", () => {
+    const whyNot = (stirrer: Partial<StirrerDocument>) => {
+      const plan = runPlan(withStirrer(stirrer));
+      expect(plan.timeline[8]).not.toHaveProperty("stirring");
+      return answerOf(plan, "motor-power").notKnown;
+    };
     for (const kind of ["hydrofoil", "disc turbine", "other"] as const)
-      expect(lawOf({ kind, diameter: "200 mm" })).toContain(`(${kind}): state laminarPowerConstant and powerNumber`);
+      expect(whyNot({ kind, diameter: "200 mm" })).toContainEqual(
+        expect.objectContaining({ code: "not-stated", field: "stirrer-power", of: kind }),
+      );
+    // Of these blades and their width would do as well as a power.
     for (const kind of ["paddle", "flat-blade turbine"] as const)
-      expect(lawOf({ kind, diameter: "200 mm", blades: 2 })).toContain(
-        `(${kind}): state laminarPowerConstant and powerNumber, or blades and bladeWidth`,
+      expect(whyNot({ kind, diameter: "200 mm", blades: 2 })).toContainEqual(
+        expect.objectContaining({ code: "not-stated", field: "stirrer-power", of: kind }),
       );
   });
 
@@ -153,7 +170,7 @@ describe("the shape of the stirrer", () => {
       "vessel.stirrer.blades: found 2, expected no such field for anchor",
     );
     expect(() => runPlan(withStirrer({ kind: "paddle", bladeAngle: 45 }))).toThrow("vessel.stirrer.bladeAngle");
-    expect(() => runPlan(withStirrer({ armHeight: "0 mm" }))).toThrow("vessel.stirrer.armHeight: found 0 mm");
+    expect(() => runPlan(withStirrer({ armHeight: "0 mm" }))).toThrow('vessel.stirrer.armHeight: found "0 mm"');
     expect(() => runPlan(withStirrer({}, { count: 4, width: "30 mm" }))).toThrow("the room between the baffles");
     expect(() => runPlan(withStirrer({ diameter: "50 mm" }, { count: 2, width: "190 mm" }))).toThrow(
       "vessel.baffles.width",
@@ -166,10 +183,20 @@ describe("baffles and air", () => {
   const baffles = { count: 4, width: "35 mm" } as const;
 
   test("no bound for a vortex holds between baffles, and nothing is promised in its place", () => {
-    expect(check(withStirrer(turbine), "no-air-down-the-vortex")?.verdict).toBe("met");
-    const found = check(withStirrer(turbine, baffles), "no-air-down-the-vortex");
-    expect(found).toMatchObject({ verdict: "not known", value: "4 baffles of 35.0 mm" });
-    expect(found?.source).toContain("common practice, no source");
-    expect(check(withStirrer(turbine, baffles), "stirrer-covered")?.source).toContain("stirrer and baffles take up");
+    const vortex = (document: JobDocument) => answerOf(document, "no-air-down-the-vortex");
+    expect(vortex(withStirrer(turbine)).verdict).toBe("met");
+    // Between none and the deepest that there could be.
+    expect(vortex(withStirrer(turbine)).figure.min).toBe(0);
+    const found = vortex(withStirrer(turbine, baffles));
+    expect(found).toMatchObject({
+      verdict: "not-known",
+      figure: { min: null, max: null },
+      notKnown: [{ code: "no-method", law: "vortex" }],
+    });
+  });
+
+  test("what stirrer and baffles take up is left out of the level", () => {
+    const level = (document: JobDocument) => answerOf(document, "stirrer-covered").figure.value;
+    expect(level(withStirrer(turbine, baffles))).toBe(level(withStirrer(turbine)));
   });
 });

@@ -3,7 +3,8 @@ import { CalculationError } from "gelwright/error";
 import { type Plan, runPlan } from "gelwright/plan";
 import { toCsv, toJson, toMarkdown } from "gelwright/sheet";
 import { describe, expect, test } from "vitest";
-import { changed, exampleJob } from "../support/example.js";
+import { exampleJobsByName, jobsByName } from "../plan/jobs/jobs.js";
+import { changed, coldJob, exampleJob } from "../support/example.js";
 
 const plan = runPlan(exampleJob());
 
@@ -22,16 +23,35 @@ describe("Markdown", () => {
     expect(sheet).toMatch(/\*\*Total to weigh: 34\.716\d\d kg\*\*/);
   });
 
-  test("puts what is open before the weighing, in capitals", () => {
+  test("puts what is open before the weighing, in capitals, with its value and its limit", () => {
     const open = runPlan(
       changed(exampleJob(), (draft) => {
         for (const key of ["yieldStress", "flowCurve", "strengthTrials"]) delete draft.bench[key];
       }),
     );
     const text = toMarkdown({ plan: open });
-    expect(text).toContain("- NOT KNOWN: Whether the set gel holds");
+    const [, lines = ""] = text.split("## Before you start");
+    expect(lines).toMatch(/- NOT KNOWN: .*yield stress of the set gel.* Value: .*not known.* Limit: at least /);
     expect(text.indexOf("## Before you start")).toBeLessThan(text.indexOf("## Weigh"));
-    expect(sheet).not.toContain("## Before you start");
+  });
+
+  test("puts what fails before what is not known, every open answer once", () => {
+    for (const job of Object.values(jobsByName())) {
+      const some = runPlan(job);
+      const [, after = ""] = toMarkdown({ plan: some }).split("## Before you start");
+      const lines = (after.split("\n## ")[0] ?? "").split("\n").filter((line) => line.startsWith("- NOT "));
+      const verdicts = lines.map((line) => /^- (NOT MET|NOT KNOWN)/.exec(line)?.[1]);
+      const count = (verdict: string): number => some.answers.filter((answer) => answer.verdict === verdict).length;
+      expect(verdicts).toEqual([
+        ...Array.from({ length: count("not-met") }, () => "NOT MET"),
+        ...Array.from({ length: count("not-known") }, () => "NOT KNOWN"),
+      ]);
+    }
+  });
+
+  test("has no list of open questions if every answer is met", () => {
+    const met = { ...plan, notes: [], answers: plan.answers.filter(({ verdict }) => verdict === "met") };
+    expect(toMarkdown({ plan: met })).not.toContain("## Before you start");
   });
 
   test("names a lot as one of several, and portions where a balance cannot carry the mass", () => {
@@ -55,6 +75,34 @@ describe("Markdown", () => {
     expect(toMarkdown({ plan: odd })).toContain("| oil \\| \\*cold\\* \\# pressed |");
   });
 
+  test("tables the answers with their question, and what each rests on", () => {
+    const [, table = ""] = sheet.split("## Checks");
+    const rows = (table.split("\n## ")[0] ?? "").split("\n").filter((line) => line.startsWith("| "));
+    expect(rows).toHaveLength(plan.answers.length + 1);
+    expect(rows.find((row) => row.includes("ratio of oil to gel former"))).toMatch(
+      /^\| Is the ratio .* \| met \| .* \| 9\.957 \| at least 8 and at most 12 \| mass balance .* \|$/,
+    );
+  });
+
+  test("says what the stirrer takes in a step, and how far particles settle", () => {
+    expect(sheet).toContain("the stirrer takes 17.2 W and 4.1 N·m at the end; duration as stated |");
+    expect(sheet).toMatch(/The largest settle 0\.0241 mm in the vessel and 0\.00255 mm in a pack before it has set\./);
+  });
+
+  test("has the sections of what the process holds, and no others", () => {
+    const titles = (text: string): readonly string[] =>
+      [...text.matchAll(/^## (.*)$/gm)].map(([, title = ""]) => title);
+    const cold = titles(toMarkdown({ plan: runPlan(coldJob()) }));
+    expect(cold).toContain("Additions of phase B (step 3)");
+    expect(cold).toContain("The gel by its droplets");
+    expect(cold).not.toContain("After filling");
+    expect(cold).not.toContain("What the spared oils went through");
+    const hot = titles(sheet);
+    expect(hot).toContain("After filling");
+    expect(hot.some((title) => title.startsWith("Additions"))).toBe(false);
+    expect(hot).not.toContain("The gel by its droplets");
+  });
+
   test("carries the library's version", () => {
     const { version } = JSON.parse(readFileSync(new URL("../../package.json", import.meta.url), "utf8")) as {
       version: string;
@@ -66,16 +114,34 @@ describe("Markdown", () => {
 
 describe("CSV", () => {
   test("has as many cells in every row as in the first, and numbers that read back to the last bit", () => {
-    const rows = toCsv({ plan, table: "weighing" }).trimEnd().split("\r\n").map(cells);
+    const rows = rowsOf(toCsv({ plan, table: "weighing" }));
     expect(new Set(rows.map((row) => row.length)).size).toBe(1);
     expect(rows.slice(1).map((row) => Number(row[4]))).toEqual(plan.weighing.lines.map((line) => line.mass));
+    for (const table of ["timeline", "answers", "additions"] as const)
+      expect(new Set(rowsOf(toCsv({ plan: runPlan(coldJob()), table })).map((row) => row.length)).size, table).toBe(1);
+  });
+
+  test("has the unit of every number in the head, or in the row if it changes from row to row", () => {
+    expect(toCsv({ plan, table: "timeline" }).split("\r\n")[0]).toBe(
+      "Step,Do,From [s],To [s],Mass [kg],Temperature before [°C],Temperature after [°C],Viscosity after [Pa·s],Volume fraction of oil,Rests on",
+    );
+    const fragrance = rowsOf(toCsv({ plan, table: "answers" })).find(
+      ([id, about]) => id === "maximum-temperature" && about === "fragrance",
+    );
+    const answer = plan.answers.find(({ id, of }) => id === "maximum-temperature" && of.material === "fragrance");
+    expect(fragrance?.slice(5, 11)).toEqual([
+      "°C",
+      ...[answer?.figure.min, answer?.figure.value, answer?.figure.max].map(String),
+      "",
+      "62",
+    ]);
   });
 
   test("leaves an unknown figure empty", () => {
     const unknown = runPlan(changed(exampleJob(), (draft) => delete draft.vessel.coolingCurve));
-    const row = toCsv({ plan: unknown, table: "timeline" }).split("\r\n")[2] ?? "";
-    expect(cells(row)[3]).toBe("");
-    expect(row).toContain("no heat loss of the vessel");
+    const row = rowsOf(toCsv({ plan: unknown, table: "timeline" }))[2] ?? [];
+    expect(row[3]).toBe("");
+    expect(row.at(-1)).toContain("heat loss of the vessel");
   });
 
   test("quotes commas and quotes, and disarms what a spreadsheet would run", () => {
@@ -86,30 +152,48 @@ describe("CSV", () => {
   });
 
   test("names the tables that there are", () => {
-    expect(() => toCsv({ plan, table: "costs" as "checks" })).toThrow("weighing, timeline, checks");
+    expect(() => toCsv({ plan, table: "costs" as "answers" })).toThrow("weighing, timeline, answers");
   });
 });
 
 describe("JSON", () => {
-  test("comes back as the plan it was, and can be written again", () => {
-    const { library: _, ...back } = JSON.parse(toJson({ plan })) as { library: string } & Plan;
+  test("is the library, the version and the plan itself, and can be written again", () => {
+    const { library, ...back } = JSON.parse(toJson({ plan })) as { library: string } & Plan;
+    expect(library).toMatch(/^gelwright \d/);
     expect(back).toEqual(JSON.parse(JSON.stringify(plan)));
     expect(toMarkdown({ plan: back })).toBe(toMarkdown({ plan }));
   });
+
+  test.each(Object.entries({ ...jobsByName(), ...exampleJobsByName() }))(
+    "gives the same sheet of %s before and after",
+    (_name, job) => {
+      const before = runPlan(job);
+      const after = JSON.parse(JSON.stringify(before)) as Plan;
+      expect(toMarkdown({ plan: after })).toBe(toMarkdown({ plan: before }));
+      for (const table of ["weighing", "timeline", "answers", "additions"] as const)
+        expect(toCsv({ plan: after, table })).toBe(toCsv({ plan: before, table }));
+    },
+  );
 });
 
 test("a plan with a part missing or a figure that is none is refused whole", () => {
-  for (const key of Object.keys(plan)) {
-    const { [key as keyof Plan]: _, ...rest } = plan;
-    if (["version", "pack", "yieldStress", "strength", "flow", "air", "lotOrder"].includes(key)) continue;
-    expect(() => toMarkdown({ plan: rest as Plan }), key).toThrow(CalculationError);
-  }
+  const optional = ["version", "yieldStress", "strength", "flow", "air", "lotOrder", "emulsion"];
+  for (const some of [plan, runPlan(coldJob())])
+    for (const key of Object.keys(some)) {
+      const { [key as keyof Plan]: _, ...rest } = some;
+      if (optional.includes(key)) continue;
+      expect(() => toMarkdown({ plan: rest as Plan }), key).toThrow(CalculationError);
+    }
   expect(() => toMarkdown({ plan: { ...plan, lots: { ...plan.lots, charge: Number.NaN } } })).toThrow(
     "plan.lots.charge",
   );
 });
 
-/** The cells of a CSV line after RFC 4180. */
+/** The cells of a CSV text after RFC 4180, row by row. */
+function rowsOf(text: string): readonly (readonly string[])[] {
+  return text.trimEnd().split("\r\n").map(cells);
+}
+
 function cells(line: string): string[] {
   return [...line.matchAll(/(?:^|,)(?:"((?:[^"]|"")*)"|([^,]*))/g)].map(
     ([, quoted, plain]) => quoted?.replaceAll('""', '"') ?? plain ?? "",

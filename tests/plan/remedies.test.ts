@@ -1,0 +1,75 @@
+import { CalculationError } from "gelwright/error";
+import { type Answer, answerQuestions, type Change, prepareJob, type Remedy, remedies } from "gelwright/plan";
+import { beforeAll, describe, expect, test } from "vitest";
+import { jobsByName } from "./jobs/jobs.js";
+import { keyOf, plansByName } from "./jobs/plans.js";
+
+interface Case {
+  readonly name: string;
+  readonly prepared: ReturnType<typeof prepareJob>;
+  readonly answer: Answer;
+  readonly remedy: Remedy;
+}
+
+const cases: Case[] = [];
+
+beforeAll(() => {
+  for (const [name, { job, plan }] of plansByName()) {
+    const prepared = prepareJob(job);
+    for (const answer of plan.answers.filter(({ verdict }) => verdict === "not-met"))
+      for (const remedy of remedies({ prepared, answer })) cases.push({ name, prepared, answer, remedy });
+  }
+});
+
+/** The answer once a change is made. */
+function after({ prepared, answer }: Case, change: Change): Answer | undefined {
+  const answers = answerQuestions({ prepared, changes: [change], questions: [answer.id] });
+  return answers.find((one) => keyOf(one) === keyOf(answer));
+}
+
+describe("a remedy", () => {
+  test("is found for most of what levers can mend", () => {
+    const levers = new Set(cases.map(({ remedy }) => remedy.lever));
+    for (const lever of ["shorter-filling", "warmer-addition", "hotter-melt", "less-heat", "stronger-heater"] as const)
+      expect(levers).toContain(lever);
+    expect(cases.length).toBeGreaterThan(10);
+  });
+
+  test("makes its answer met, with the answer that it gives", () => {
+    for (const one of cases) {
+      const found = after(one, one.remedy.change);
+      expect([one.name, keyOf(one.answer), found?.verdict]).toEqual([one.name, keyOf(one.answer), "met"]);
+      expect(found).toEqual(one.remedy.answer);
+    }
+  });
+
+  test("lies within 1e-6 of the value at which the answer is met no more", () => {
+    for (const one of cases) {
+      const { change, lever } = one.remedy;
+      // Away from the end of the bracket, towards the value that the job has.
+      const more = ["shorter-filling", "less-heat", "less-gel-former", "slower-stirring", "colder-coolant"];
+      const beyond = change.value + (more.includes(lever) ? 1 : -1) * 1e-6 * Math.max(1, Math.abs(change.value));
+      const found = after(one, { ...change, value: beyond } as Change);
+      expect([one.name, keyOf(one.answer), lever, found?.verdict]).not.toEqual([
+        one.name,
+        keyOf(one.answer),
+        lever,
+        "met",
+      ]);
+    }
+  });
+
+  test("is none for an answer that is met, and none is made up for one without a lever", () => {
+    const prepared = prepareJob(jobsByName()["motor-too-weak"]);
+    expect(remedies({ prepared, answer: { id: "delivered", of: {} } })).toEqual([]);
+    expect(remedies({ prepared, answer: { id: "particles-go-in", of: { material: "pearl" } } })).toEqual([]);
+  });
+
+  test("of an answer or a subject that the job does not have is refused by name", () => {
+    const prepared = prepareJob(jobsByName()["motor-too-weak"]);
+    const refused = (answer: { readonly id: string; readonly of: object }) => () => remedies({ prepared, answer });
+    expect(refused({ id: "motor", of: {} })).toThrow(CalculationError);
+    expect(refused({ id: "motor", of: {} })).toThrow(/^answer\.id: found "motor"/);
+    expect(refused({ id: "maximum-share", of: { material: "gold" } })).toThrow(/^answer\.of: found material "gold"/);
+  });
+});
