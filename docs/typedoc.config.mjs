@@ -36,18 +36,11 @@ export default {
   blockTags: [...OptionDefaults.blockTags, "@source"],
   validation: { notExported: true, invalidLink: true, invalidPath: true, rewrittenLink: true, notDocumented: true },
   // What holds a number is asked for its words by tests/architecture/docstrings.test.ts: a name says enough of a name.
-  requiredToBeDocumented: [
-    "Function",
-    "Interface",
-    "TypeAlias",
-    "Variable",
-    "Class",
-    "Method",
-    "Accessor",
-    "Constructor",
-  ],
-  // Types that only the compiler reads: they make a wrong unit fail to compile.
-  intentionallyNotExported: ["Spelling", "Tables"],
+  // Functions are asked for theirs by that test too: the table of words holds hundreds in records, which their ids name.
+  requiredToBeDocumented: ["Interface", "TypeAlias", "Variable", "Class", "Accessor", "Constructor"],
+  // Types that only the compiler reads: they make a wrong unit fail to compile, or map a document to what was read.
+  // The last stand in a prepared job, which nobody takes apart, and in the words, which are handed over whole.
+  intentionallyNotExported: ["Spelling", "Tables", "Read", "Job", "Some", "labels", "Between", "Estimated", "Exposed"],
   treatWarningsAsErrors: true,
   treatValidationWarningsAsErrors: true,
 };

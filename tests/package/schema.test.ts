@@ -21,6 +21,7 @@ test.each(["beaker", "vessel"] as const)("the published schema takes the cold ro
 
 test.each<[string, Parameters<typeof changed>[1]]>([
   ["an unknown field", (draft) => Object.assign(draft.vessel, { colour: "grey" })],
+  ["a misspelt field", (draft) => Object.assign(draft.vessel, { diametre: "380 mm" })],
   ["a number where a quantity belongs", (draft) => Object.assign(draft.vessel, { diameter: 380 })],
   ["a step that there is not", (draft) => Object.assign(draft.process.steps[0], { do: "whip" })],
   ["a missing name", (draft) => delete draft.formula.name],

@@ -13,11 +13,11 @@ const kettle = planFor("kettle.json");
 console.log(toMarkdown({ plan: kettle }));
 
 const windowOf = ({ particles }) => {
-  const { isOpen, temperatureFrom, temperatureTo, timeFrom, timeTo } = particles[0]?.window ?? {};
+  const { isOpen, temperatureMax, temperatureMin, timeMin, timeMax } = particles[0]?.window ?? {};
   if (!isOpen) return ["none", "none"];
   return [
-    `${temperatureFrom.toFixed(1)} to ${temperatureTo.toFixed(1)} °C`,
-    `${Math.round(timeFrom / 60)} to ${Math.round(timeTo / 60)} min`,
+    `${temperatureMax.toFixed(1)} to ${temperatureMin.toFixed(1)} °C`,
+    `${Math.round(timeMin / 60)} to ${Math.round(timeMax / 60)} min`,
   ];
 };
 const windows = [beaker, kettle].map(windowOf);
