@@ -12,7 +12,7 @@ interface Form {
   readonly show?: (text: string) => string;
 }
 
-const csv = (table: "weighing" | "timeline" | "checks" | "additions", name: string): Form => ({
+const csv = (table: "weighing" | "timeline" | "answers" | "additions", name: string): Form => ({
   name: `${name}, CSV`,
   file: `${table}.csv`,
   type: "text/csv",
@@ -41,7 +41,7 @@ export const forms: readonly Form[] = [
   },
   csv("weighing", "Weighing"),
   csv("timeline", "Timeline"),
-  csv("checks", "Checks"),
-  csv("additions", "Additions of the cold route"),
+  csv("answers", "Answers"),
+  csv("additions", "Additions of oil"),
   { name: "All figures, JSON", file: "plan.json", type: "application/json", write: (plan) => toJson({ plan }) },
 ];

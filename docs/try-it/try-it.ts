@@ -63,9 +63,10 @@ function showPlan(): void {
   for (const wide of result.querySelectorAll(".wide, pre")) fit.observe(wide);
 }
 
-function countOf(checks: Plan["checks"]): string {
-  const verdicts = ["met", "not met", "not known"] as const;
-  return verdicts.map((one) => `${checks.filter(({ verdict }) => verdict === one).length} ${one}`).join(", ");
+function countOf(answers: Plan["answers"]): string {
+  const verdicts = ["met", "not-met", "not-known"] as const;
+  const count = (one: (typeof verdicts)[number]) => answers.filter(({ verdict }) => verdict === one).length;
+  return verdicts.map((one) => `${count(one)} ${one.replace("-", " ")}`).join(", ");
 }
 
 /** Where JSON itself is broken, as engines say it. */
@@ -102,7 +103,7 @@ function run(): void {
   const count = faultList.childElementCount;
   result.classList.toggle("old", !faults.hidden);
   status.textContent = faults.hidden
-    ? `Checks: ${countOf(plan?.checks ?? [])}.`
+    ? `Answers: ${countOf(plan?.answers ?? [])}.`
     : `${count} ${count === 1 ? "fault" : "faults"}; below stands the last job that could be run.`;
 }
 

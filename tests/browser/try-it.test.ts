@@ -27,7 +27,7 @@ browserTest("the page opens with the example's sheet, its cautions first", async
     expect(await result.getByRole("heading").first().textContent()).toBe("Batch sheet: Shimmering cuticle gel");
     expect(await result.getByRole("heading").nth(1).textContent()).toBe("Cautions");
     expect(await result.getByRole("table").count()).toBeGreaterThan(4);
-    expect(await page.locator("#status").textContent()).toMatch(/^Checks: \d+ met, 0 not met, \d+ not known\.$/);
+    expect(await page.locator("#status").textContent()).toMatch(/^Answers: \d+ met, \d+ not met, \d+ not known\.$/);
   });
 });
 
