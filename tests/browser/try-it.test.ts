@@ -62,7 +62,7 @@ browserTest("the cold route runs as the hot one does", async () => {
   await onTryIt(async (page) => {
     await page.getByLabel("Example").selectOption("Scrub gel, cold route");
     expect(await page.locator("#faults").isVisible()).toBe(false);
-    expect(await page.locator("#job").inputValue()).toContain('"route": "cold"');
+    expect(await page.locator("#job").inputValue()).toContain('"outerPhase"');
     expect(await page.locator("#result").getByRole("heading").first().textContent()).toMatch(/^Batch sheet: .*crub/);
   });
 });
@@ -82,11 +82,11 @@ browserTest("the keyboard alone chooses another example and another form, and do
     expect(await page.locator("#job").inputValue()).toContain('"mass": "200 g"');
     await page.getByLabel("Show as").focus();
     await page.keyboard.press("ArrowDown");
-    expect(await page.locator("#result").textContent()).toMatch(/^phase,material,mass fraction/);
+    expect(await page.locator("#result").textContent()).toMatch(/^Phase,Material,Mass fraction/);
     await page.keyboard.press("Tab");
     const [download] = await Promise.all([page.waitForEvent("download"), page.keyboard.press("Enter")]);
     expect(download.suggestedFilename()).toBe("weighing.csv");
-    expect(readFileSync(await download.path(), "utf8")).toMatch(/^phase,material/);
+    expect(readFileSync(await download.path(), "utf8")).toMatch(/^Phase,Material/);
     await page.getByLabel("Show as").selectOption("All figures, JSON");
     expect(JSON.parse((await page.locator("#result").textContent()) ?? "").library).toMatch(/^gelwright \d/);
   });
