@@ -68,6 +68,12 @@ export function fraction(value: unknown, path: string): number {
   return refuseArgument(path, value, "number", "a fraction from 0 to 1");
 }
 
+/** The value, if it is a number above `above` and below `below`. */
+export function within(value: unknown, path: string, above: number, below: number): number {
+  if (typeof value === "number" && value > above && value < below) return value;
+  return refuseArgument(path, value, "number", `a number above ${above} and below ${below}`);
+}
+
 /** The value, if it is a whole number from `min` to `max`. */
 export function wholeNumber(value: unknown, path: string, min: number, max: number = Number.MAX_SAFE_INTEGER): number {
   if (typeof value === "number" && Number.isSafeInteger(value) && value >= min && value <= max) return value;

@@ -1,8 +1,8 @@
-import { refuse, show, wholeNumber } from "../guards.js";
+import { wholeNumber, within } from "../guards.js";
 import { root } from "./root.js";
 
 /** The share of Student's distribution that lies between −t and t, where t = √ν tan θ. */
-function within(angle: number, degrees: number): number {
+function shareBetween(angle: number, degrees: number): number {
   const odd = degrees % 2;
   const cosine = Math.cos(angle);
   let term = odd ? cosine : 1;
@@ -23,7 +23,7 @@ function within(angle: number, degrees: number): number {
  * @source abramowitz-stegun-1964 26.7.3 and 26.7.4
  */
 export function studentT(confidence: number, degrees: number): number {
-  const angle = root((at) => within(at, degrees) - confidence, 0, Math.PI / 2, "Student's t");
+  const angle = root((at) => shareBetween(at, degrees) - confidence, 0, Math.PI / 2, "Student's t");
   return Math.sqrt(degrees) * Math.tan(angle);
 }
 
@@ -33,8 +33,5 @@ export function confidenceFactor(
   degreesOfFreedom: number,
   path: string = "degreesOfFreedom",
 ): number {
-  const level = confidence ?? 0.95;
-  if (!(typeof level === "number" && level > 0 && level < 1))
-    refuse("input", "confidence", show(level), "a number above 0 and below 1");
-  return studentT(level, wholeNumber(degreesOfFreedom, path, 1, 1e6));
+  return studentT(within(confidence ?? 0.95, "confidence", 0, 1), wholeNumber(degreesOfFreedom, path, 1, 1e6));
 }

@@ -1,5 +1,6 @@
 import { finite, list, positive, record, refuse, result } from "../guards.js";
 import { slack } from "../numeric/decimal.js";
+import { momentsOf } from "../numeric/moments.js";
 import { type BatchTest, readTest } from "./batch-test.js";
 
 /** What a measured sample says of its batch. */
@@ -68,10 +69,8 @@ export function acceptSample(input: {
   const wanted = positive(nominal, "nominal");
   const error = positive(tolerableError, "tolerableError");
   const first = packsOf(contents, "contents", plan.sampleSize);
-  const counted = first.slice(0, plan.mean.sampleSize);
-  const value = counted.reduce((sum, content) => sum + content / counted.length, 0);
-  const squares = counted.reduce((sum, content) => sum + (content - value) ** 2, 0);
-  const spread = result(counted.length > 1 ? Math.sqrt(squares / (counted.length - 1)) : 0, "spread");
+  const { mean: value, variance } = momentsOf(first.slice(0, plan.mean.sampleSize));
+  const spread = result(Math.sqrt(variance), "spread");
   const min = wanted - plan.mean.factor * spread;
   // A pack that stands at a limit is not beyond it, whatever the last bit says.
   const below = (content: number, limit: number): boolean => content < limit - slack * wanted;
@@ -89,13 +88,9 @@ export function acceptSample(input: {
   const mean = { value: result(value, "mean"), min: result(min, "limit of the mean"), holds: !below(value, min) };
   const defectives = { count, max, holds: count <= max };
   const beyondTwo = { count: twice, holds: !plan.noneBeyondTwo || twice === 0 };
-  const open = undecided && more.length === 0;
-  const verdict =
-    mean.holds && beyondTwo.holds && (defectives.holds || open)
-      ? open
-        ? "second sample needed"
-        : "accepted"
-      : "rejected";
+  const kept = mean.holds && beyondTwo.holds;
+  const open = kept && undecided && more.length === 0;
+  const verdict = open ? "second sample needed" : kept && defectives.holds ? "accepted" : "rejected";
   return { verdict, mean, spread, defectives, beyondTwo };
 }
 

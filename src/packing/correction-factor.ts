@@ -1,4 +1,4 @@
-import { record, refuse, result, show, wholeNumber } from "../guards.js";
+import { record, result, wholeNumber, within } from "../guards.js";
 import { studentT } from "../numeric/student.js";
 
 /**
@@ -23,7 +23,6 @@ import { studentT } from "../numeric/student.js";
 export function correctionFactor(input: { readonly sampleSize: number; readonly confidence: number }): number {
   const { sampleSize, confidence } = record(input, "input");
   const size = wholeNumber(sampleSize, "sampleSize", 2, 1000);
-  if (!(typeof confidence === "number" && confidence > 0.5 && confidence < 1))
-    refuse("input", "confidence", show(confidence), "a number above 0.5 and below 1");
-  return result(studentT(2 * confidence - 1, size - 1) / Math.sqrt(size), "correction factor");
+  const share = within(confidence, "confidence", 0.5, 1);
+  return result(studentT(2 * share - 1, size - 1) / Math.sqrt(size), "correction factor");
 }

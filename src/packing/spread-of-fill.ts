@@ -1,4 +1,5 @@
 import { list, notNegative, record, refuse, result } from "../guards.js";
+import { momentsOf } from "../numeric/moments.js";
 
 /** What gross weighings and tares tell of the fill. */
 export interface SpreadOfFill {
@@ -12,10 +13,8 @@ export interface SpreadOfFill {
   readonly spreadTare: number;
 }
 
-function moments(masses: readonly number[], path: string): { readonly mean: number; readonly variance: number } {
-  const checked = list(masses, path, 2).map((mass, i) => notNegative(mass, `${path}[${i}]`));
-  const mean = checked.reduce((sum, mass) => sum + mass / checked.length, 0);
-  const variance = checked.reduce((sum, mass) => sum + (mass - mean) ** 2, 0) / (checked.length - 1);
+function weighed(masses: readonly number[], path: string): { readonly mean: number; readonly variance: number } {
+  const { mean, variance } = momentsOf(list(masses, path, 2).map((mass, i) => notNegative(mass, `${path}[${i}]`)));
   return { mean: result(mean, path), variance: result(variance, path) };
 }
 
@@ -50,8 +49,8 @@ export function spreadOfFill(input: {
   readonly tare: readonly number[];
 }): SpreadOfFill {
   const { gross, tare } = record(input, "input");
-  const full = moments(gross, "gross");
-  const empty = moments(tare, "tare");
+  const full = weighed(gross, "gross");
+  const empty = weighed(tare, "tare");
   const variance = full.variance - empty.variance;
   if (variance < 0)
     refuse(

@@ -1,4 +1,4 @@
-import { finite, list, notNegative, record, refuse, result, show } from "../guards.js";
+import { finite, list, notNegative, record, refuse, result, show, within } from "../guards.js";
 import { root } from "../numeric/root.js";
 import { studentT } from "../numeric/student.js";
 import { type LotFit, type LotReadings, type PoolingTest, poolLots, type ShelfLifeModel } from "./pooling.js";
@@ -109,14 +109,12 @@ export function shelfLife(input: {
   ];
   if (min !== undefined && max !== undefined && !(min < max))
     refuse("input", "limits", `${min}, ${max}`, "min below max");
-  if (!(typeof confidence === "number" && confidence > 0.5 && confidence < 1))
-    refuse("input", "confidence", show(confidence), "a number above 0.5 and below 1");
-  if (!(typeof significance === "number" && significance > 0 && significance < 1))
-    refuse("input", "significance", show(significance), "a number above 0 and below 1");
+  const share = within(confidence, "confidence", 0.5, 1);
+  const threshold = within(significance, "significance", 0, 1);
   if (scatter !== "pooled" && scatter !== "by lot") refuse("input", "scatter", show(scatter), '"pooled" or "by lot"');
   const checked = readLots(lots);
-  const pooled = poolLots(checked, significance, scatter);
-  const level = sides.length === 2 ? confidence : 2 * confidence - 1;
+  const pooled = poolLots(checked, threshold, scatter);
+  const level = sides.length === 2 ? share : 2 * share - 1;
   const lives = pooled.lots.map((lot) => {
     const factor = studentT(level, lot.degreesOfFreedom);
     const reached = sides.map(({ side, limit }) => ({ side, time: crossing(lot, factor, limit, side) }));

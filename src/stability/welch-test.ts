@@ -1,4 +1,5 @@
-import { finite, list, record, refuse, result, show } from "../guards.js";
+import { finite, list, record, refuse, result, within } from "../guards.js";
+import { type Moments, momentsOf } from "../numeric/moments.js";
 import { studentBeyond, studentTOf } from "../numeric/tails.js";
 import type { Interval } from "./interval.js";
 
@@ -16,13 +17,10 @@ export interface WelchTest {
   readonly differs: boolean;
 }
 
-/** Mean and variance, without losing digits of readings that lie close together. */
-function momentsOf(readings: readonly number[], path: string): { mean: number; variance: number; count: number } {
-  const checked = list(readings, path, 2).map((value, i) => finite(value, `${path}[${i}]`));
-  const count = checked.length;
-  const first = checked[0] ?? 0;
-  const mean = first + checked.reduce((sum, value) => sum + (value - first) / count, 0);
-  const variance = checked.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (count - 1);
+function readSet(readings: readonly number[], path: string): Moments {
+  const { mean, variance, count } = momentsOf(
+    list(readings, path, 2).map((value, i) => finite(value, `${path}[${i}]`)),
+  );
   return { mean: result(mean, path), variance: result(variance, path), count };
 }
 
@@ -55,10 +53,9 @@ export function welchTest(input: {
   readonly confidence?: number;
 }): WelchTest {
   const { first, second, confidence = 0.95 } = record(input, "input");
-  if (!(typeof confidence === "number" && confidence > 0 && confidence < 1))
-    refuse("input", "confidence", show(confidence), "a number above 0 and below 1");
-  const one = momentsOf(first, "first");
-  const other = momentsOf(second, "second");
+  const level = within(confidence, "confidence", 0, 1);
+  const one = readSet(first, "first");
+  const other = readSet(second, "second");
   const ofOne = one.variance / one.count;
   const ofOther = other.variance / other.count;
   const square = ofOne + ofOther;
@@ -71,7 +68,7 @@ export function welchTest(input: {
   );
   const error = Math.sqrt(square);
   const value = result(one.mean - other.mean, "difference");
-  const doubt = studentTOf(confidence, degreesOfFreedom) * error;
+  const doubt = studentTOf(level, degreesOfFreedom) * error;
   const t = result(value / error, "t");
   const probability = studentBeyond(t, degreesOfFreedom);
   return {
@@ -79,6 +76,6 @@ export function welchTest(input: {
     t,
     degreesOfFreedom,
     probability,
-    differs: probability < 1 - confidence,
+    differs: probability < 1 - level,
   };
 }
