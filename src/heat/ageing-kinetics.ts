@@ -1,5 +1,6 @@
 import { notNegative, positive, record, refuse, result, show, temperature } from "../guards.js";
-import { gasConstant, kelvin } from "../laws/compile-viscosity.js";
+import { arrheniusExponent } from "../laws/arrhenius.js";
+import { gasConstant } from "../laws/compile-viscosity.js";
 
 /** How much faster a material changes where it is warmer, as plain data. */
 export type AgeingKinetics =
@@ -46,12 +47,8 @@ export function relativeRateFunction(ageingKinetics: AgeingKinetics): (temperatu
   switch (ageingKinetics.law) {
     case "arrhenius": {
       const barrier = notNegative(ageingKinetics.activationEnergy, "ageingKinetics.activationEnergy") / gasConstant;
-      // 1/T − 1/T_ref as one quotient: near the reference the difference of the two would cancel.
       return (at) =>
-        result(
-          Math.exp((barrier * (temperature(at, "temperature") - reference)) / ((at + kelvin) * (reference + kelvin))),
-          "relative rate",
-        );
+        result(Math.exp(arrheniusExponent(barrier, temperature(at, "temperature"), reference)), "relative rate");
     }
     case "q10": {
       const q10 = positive(ageingKinetics.q10, "ageingKinetics.q10");

@@ -1,9 +1,8 @@
 import { finite, notNegative, positive, record, refuse, result, temperature } from "../guards.js";
+import { atmosphere } from "../laws/atmosphere.js";
 import { kelvin } from "../laws/compile-viscosity.js";
 import { compileDensity, type DensityLaw } from "../laws/density.js";
-
-/** Standard atmosphere [Pa]. */
-const atmosphere = 101_325;
+import { root } from "../numeric/root.js";
 
 /** The gas above the product, when it is closed and at the hottest storage. */
 export interface HeadSpace {
@@ -87,19 +86,13 @@ export function headSpace(input: {
     volumeFractionHot: result(volumeHot / pack, "head space"),
   };
   if (volumeHot <= 0)
-    return { ...space, pressureHot: null, overpressureHot: null, temperatureFull: fullAt(left, cold, hot) };
+    return {
+      ...space,
+      pressureHot: null,
+      overpressureHot: null,
+      temperatureFull: root(left, cold, hot, "temperatureFull", 1e-12),
+    };
   const warmer = (hot + kelvin) / (cold + kelvin);
   const pressureHot = result(dry * (volumeClosing / volumeHot) * warmer + vapour, "pressure");
   return { ...space, pressureHot, overpressureHot: finite(pressureHot - atmosphere, "overpressure") };
-}
-
-/** Where the head space has gone, by halving: the density law may have steps. */
-function fullAt(left: (at: number) => number, cold: number, hot: number): number {
-  let [low, high] = [cold, hot];
-  for (let step = 0; step < 60; step += 1) {
-    const middle = low + (high - low) / 2;
-    if (left(middle) > 0) low = middle;
-    else high = middle;
-  }
-  return high;
 }

@@ -1,10 +1,8 @@
 import { positive, record, refuse, result } from "../guards.js";
+import { atmosphere } from "../laws/atmosphere.js";
 import { gravity } from "../laws/gravity.js";
 import { root } from "../numeric/root.js";
 import { type Bubble, driveOf, reynoldsOf } from "./bubble-rise.js";
-
-/** Standard atmosphere [Pa], exact by definition. */
-export const atmosphere = 101325;
 
 /** A layer that bubbles have to leave, at one temperature. */
 export interface Layer {

@@ -1,5 +1,5 @@
 import { fraction, positive, record, refuse, result } from "../guards.js";
-import { atmosphere } from "./clearing-time.js";
+import { atmosphere } from "../laws/atmosphere.js";
 
 /** A liquid with gas in it, before a vacuum is drawn. */
 export interface Foam {

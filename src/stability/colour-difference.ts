@@ -51,9 +51,8 @@ const degrees = Math.PI / 180;
 /** How much a chroma counts at its size: 0 for greys, 1 for vivid colours. */
 const vividness = (chroma: number): number => Math.sqrt(1 / (1 + (25 / chroma) ** 7));
 
-/** Hue in degrees from 0 to 360; 0 for a grey. */
+/** Hue in degrees from 0 to 360. */
 function hueOf(a: number, b: number): number {
-  if (a === 0 && b === 0) return 0;
   const hue = Math.atan2(b, a) / degrees;
   return hue < 0 ? hue + 360 : hue;
 }
@@ -99,11 +98,11 @@ export function colourDifference2000(input: {
   const [aOne, aOther] = [stretch * one.a, stretch * other.a];
   const [cOne, cOther] = [Math.hypot(aOne, one.b), Math.hypot(aOther, other.b)];
   const [hOne, hOther] = [hueOf(aOne, one.b), hueOf(aOther, other.b)];
-  const grey = cOne === 0 || cOther === 0;
+  // A grey has no hue, and needs none: whatever stands for it here is multiplied by its chroma, which is 0.
   const apart = hOther - hOne;
-  const turn = grey ? 0 : apart > 180 ? apart - 360 : apart < -180 ? apart + 360 : apart;
+  const turn = apart > 180 ? apart - 360 : apart < -180 ? apart + 360 : apart;
   const sum = hOne + hOther;
-  const hue = grey ? sum : Math.abs(apart) <= 180 ? sum / 2 : sum < 360 ? (sum + 360) / 2 : (sum - 360) / 2;
+  const hue = Math.abs(apart) <= 180 ? sum / 2 : sum < 360 ? (sum + 360) / 2 : (sum - 360) / 2;
   const lightness = (one.lightness + other.lightness) / 2 - 50;
   const chroma = (cOne + cOther) / 2;
   const cosine = (times: number, offset: number): number => Math.cos((times * hue + offset) * degrees);

@@ -1,5 +1,6 @@
 import { record, refuse, result, show } from "../guards.js";
-import { gasConstant, kelvin } from "../laws/compile-viscosity.js";
+import { arrheniusExponent } from "../laws/arrhenius.js";
+import { gasConstant } from "../laws/compile-viscosity.js";
 import { type Interval, positiveInterval, through } from "./interval.js";
 
 /** How much faster a chemical change goes where it is warmer, with its doubt. */
@@ -23,11 +24,10 @@ export function accelerationOf(kinetics: AgeingKinetics): (hot: number, referenc
   switch (kinetics.law) {
     case "arrhenius": {
       const energy = positiveInterval(kinetics.activationEnergy, "kinetics.activationEnergy");
-      return (hot, reference) => {
-        // 1/T − 1/T_ref as one quotient: near the reference the difference of the two would cancel.
-        const place = (hot - reference) / ((hot + kelvin) * (reference + kelvin)) / gasConstant;
-        return through(energy, (own) => result(Math.exp(own * place), "acceleration"));
-      };
+      return (hot, reference) =>
+        through(energy, (own) =>
+          result(Math.exp(arrheniusExponent(own / gasConstant, hot, reference)), "acceleration"),
+        );
     }
     case "q10": {
       const q10 = positiveInterval(kinetics.q10, "kinetics.q10");

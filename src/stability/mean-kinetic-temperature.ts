@@ -1,4 +1,5 @@
 import { list, positive, record, refuse, result, temperature } from "../guards.js";
+import { arrheniusExponent } from "../laws/arrhenius.js";
 import { gasConstant, kelvin } from "../laws/compile-viscosity.js";
 import { between, readTransitions, type Transition } from "./transition.js";
 
@@ -64,10 +65,10 @@ export function meanKineticTemperature(input: {
     refuse("range", "readings", `${inTheWay.name} between ${coldest} and ${warmest} °C`, "no transition in the range");
   const total = stretches.reduce((sum, { duration }) => sum + duration, 0);
   // Beside the warmest reading, so that no exponential underflows: the rates relative to it lie between 0 and 1.
-  const rate = stretches.reduce((sum, { warmth, duration }) => {
-    const slower = (steepness * (warmth - warmest)) / ((warmth + kelvin) * (warmest + kelvin));
-    return sum + (duration / total) * Math.exp(slower);
-  }, 0);
+  const rate = stretches.reduce(
+    (sum, { warmth, duration }) => sum + (duration / total) * Math.exp(arrheniusExponent(steepness, warmth, warmest)),
+    0,
+  );
   const inverse = 1 / (warmest + kelvin) - Math.log(rate) / steepness;
   return result(1 / inverse - kelvin, "mean kinetic temperature");
 }

@@ -1,0 +1,2 @@
+/** Standard atmosphere [Pa], exact by definition. */
+export const atmosphere = 101_325;
