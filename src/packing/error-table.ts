@@ -64,9 +64,9 @@ export function tolerableError(input: {
   if (typeof act !== "string" || act === "") refuse("input", "table.act", show(act), "a text");
   if (grade !== "first-hand" && grade !== "second-hand" && grade !== "from memory")
     refuse("input", "table.grade", show(grade), '"first-hand", "second-hand" or "from memory"');
-  // The law counts in g and mL, and its limits are decimal: 15 digits, so that 0.15 kg is 150 g.
-  const exponent = by === "mass" ? 3 : 6;
-  const quantity = Number((positive(nominal, "nominal") * 10 ** exponent).toPrecision(15));
+  // The law counts in g and mL, and its limits are decimal, so the decimal point is moved: 0.15 kg is 150 g exactly.
+  const places = by === "mass" ? 3 : 6;
+  const quantity = shifted(nominal, places, "nominal");
   const min = positive(nominalMin, "table.nominalMin");
   const row = list(rows, "table.rows", 1).find((one, i) => {
     const { nominalMax } = record(one, `table.rows[${i}]`);
@@ -80,7 +80,13 @@ export function tolerableError(input: {
     error === undefined
       ? roundedUp(quantity * positive(errorRelative, "errorRelative"), row.roundUpTo ?? roundUpTo)
       : positive(error, "error");
-  return { error: positive(Number(`${Number(printed.toPrecision(15))}e-${exponent}`), "error"), act, grade };
+  return { error: shifted(printed, -places, "error"), act, grade };
+}
+
+/** A positive number with its decimal point so many places further to the right. */
+function shifted(value: number, places: number, path: string): number {
+  const { digits, exponent } = increment(value, path);
+  return multiple(1, { digits, exponent: exponent + places }, path);
 }
 
 function roundedUp(value: number, step: number | undefined): number {

@@ -1,4 +1,4 @@
-import { notNegative, positive, record, refuse } from "../guards.js";
+import { notNegative, positive, record } from "../guards.js";
 import { logGamma } from "../numeric/log-gamma.js";
 import { type BatchTest, readTest } from "./batch-test.js";
 import { meanPasses } from "./mean-test.js";
@@ -97,13 +97,11 @@ export function shareRejected(input: {
   const content = positive(massFill, "massFill");
   const deviation = notNegative(spread, "spread");
   if (deviation === 0) return content < wanted ? 1 : 0;
-  return rejected(plan, ...inDeviations(content - wanted, error, deviation));
+  return rejected(plan, inDeviations(content - wanted, deviation), inDeviations(error, deviation));
 }
 
-/** Excess and tolerable error in standard deviations; so many of either that no share is left count as that many. */
-export function inDeviations(excess: number, error: number, deviation: number): [number, number] {
+/** A mass in standard deviations, above 0; so many of them that no share is left count as that many. */
+export function inDeviations(mass: number, deviation: number): number {
   const most = 1e6;
-  const relative = (value: number): number => Math.max(-most, Math.min(most, value / deviation));
-  if (!(deviation > 0)) refuse("input", "spread", deviation, "above 0");
-  return [relative(excess), relative(error)];
+  return Math.max(-most, Math.min(most, mass / deviation));
 }

@@ -16,6 +16,13 @@ export interface TargetFill {
   readonly limitedBy: "nominal" | "mean" | "single packs";
 }
 
+/** A share that is so small at least, and below a half. */
+function shareBelowHalf(share: number, path: string, min: number): number {
+  if (!(typeof share === "number" && share >= min && share < 0.5))
+    refuse("input", path, show(share), `a number from ${min} to below 0.5`);
+  return share;
+}
+
 /**
  * The mean fill to aim at, so that no more than a wanted share of batches fails the test that they face.
  *
@@ -29,7 +36,7 @@ export interface TargetFill {
  * @param input.nominal - Nominal quantity [kg], above 0; of a volume, its mass at 20 °C by `fillMass`.
  * @param input.tolerableError - [kg], above 0; of a volume, its mass at 20 °C.
  * @param input.spread - Standard deviation of the content of packs [kg], 0 or more: `spreadOfFill` takes the tare out.
- * @param input.shareRejectedMax - Share of batches that may fail, above 0 and below 0.5.
+ * @param input.shareRejectedMax - Share of batches that may fail, from 1e-9 to below 0.5.
  * @returns The mean to aim at [kg], the overfill [kg], the share rejected there, and what sets it.
  * @throws CalculationError `input` where an argument is no number or out of range.
  * @source eec-76-211 Annexes I and II for the form of the test; worked by hand
@@ -54,23 +61,21 @@ export function targetFill(input: {
   const wanted = positive(nominal, "nominal");
   const error = positive(tolerableError, "tolerableError");
   const deviation = notNegative(spread, "spread");
-  if (!(typeof shareRejectedMax === "number" && shareRejectedMax >= 1e-9 && shareRejectedMax < 0.5))
-    refuse("input", "shareRejectedMax", show(shareRejectedMax), "a number from 1e-9 to below 0.5");
+  const allowed = shareBelowHalf(shareRejectedMax, "shareRejectedMax", 1e-9);
   if (deviation === 0) return { mass: wanted, overfill: 0, shareRejected: 0, limitedBy: "nominal" };
-  const tolerable = inDeviations(0, error, deviation)[1];
+  const tolerable = inDeviations(error, deviation);
   const share = (excess: number): number => rejected(plan, excess, tolerable);
   const atNominal = share(0);
-  if (atNominal <= shareRejectedMax)
-    return { mass: wanted, overfill: 0, shareRejected: atNominal, limitedBy: "nominal" };
+  if (atNominal <= allowed) return { mass: wanted, overfill: 0, shareRejected: atNominal, limitedBy: "nominal" };
   // Ten standard deviations above nominal no pack is short and no mean too low.
-  const excess = root((x) => share(x) - shareRejectedMax, 0, 10, "target fill", 1e-12);
+  const excess = root((x) => share(x) - allowed, 0, 10, "target fill", 1e-12);
   const overfill = result(excess * deviation, "overfill");
   const single = rejected(plan, excess, tolerable, "single packs");
   return {
     mass: result(wanted + overfill, "mass"),
     overfill,
     shareRejected: share(excess),
-    limitedBy: single > shareRejectedMax / 2 ? "single packs" : "mean",
+    limitedBy: single > allowed / 2 ? "single packs" : "mean",
   };
 }
 
@@ -86,8 +91,8 @@ export function targetFill(input: {
  * @param input.nominal - Nominal quantity [kg], above 0.
  * @param input.tolerableError - [kg], above 0.
  * @param input.spread - Standard deviation of the content of packs [kg], 0 or more.
- * @param input.shareBeyondOneMax - Share of packs that may be short by more than one tolerable error, above 0, below 0.5.
- * @param input.shareBeyondTwoMax - Share of packs that may be short by more than two, above 0, below 0.5.
+ * @param input.shareBeyondOneMax - Share of packs that may be short by more than one tolerable error, from 1e-12 to below 0.5.
+ * @param input.shareBeyondTwoMax - Share of packs that may be short by more than two, from 1e-12 to below 0.5.
  * @returns The mean to aim at [kg].
  * @throws CalculationError `input` where an argument is no number or out of range, `range` where a double cannot hold the result.
  * @source eec-76-211 Annex I 1.1 to 1.3; uk-packers-guidance-2015 for the shares, from memory
@@ -110,11 +115,8 @@ export function targetByRules(input: {
   const wanted = positive(nominal, "nominal");
   const error = positive(tolerableError, "tolerableError");
   const deviation = notNegative(spread, "spread");
-  const above = (share: number, path: string): number => {
-    if (!(typeof share === "number" && share >= 1e-12 && share < 0.5))
-      refuse("input", path, show(share), "a number from 1e-12 to below 0.5");
-    return -normalQuantile(share) * deviation;
-  };
+  const above = (share: number, path: string): number =>
+    -normalQuantile(shareBelowHalf(share, path, 1e-12)) * deviation;
   const beyondOne = wanted - error + above(shareBeyondOneMax, "shareBeyondOneMax");
   const beyondTwo = wanted - 2 * error + above(shareBeyondTwoMax, "shareBeyondTwoMax");
   return result(Math.max(wanted, beyondOne, beyondTwo), "target");
