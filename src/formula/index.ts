@@ -1,4 +1,3 @@
-export type { Check } from "./check.js";
 export type { DatedTable } from "./dated-table.js";
 export type {
   AgeingKineticsDocument,

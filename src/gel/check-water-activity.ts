@@ -8,10 +8,10 @@ const limit = 0.75;
  * Asks whether the water activity of the outer phase lies below 0.75, where ISO 29621 counts microbiological risk as low.
  *
  * It waives no test: a gel with water is preserved, and its preservation is shown by a challenge test. Give both values
- * where two laws differ; with the limit between them the answer is `not-known`.
+ * where two laws differ, and twice the same where there is one; with the limit between them the answer is `not-known`.
  *
  * @param input.min - Smallest water activity, 0 to 1, measured or computed.
- * @param input.max - Largest water activity, `min` to 1; `min` unless given.
+ * @param input.max - Largest water activity, `min` to 1.
  * @returns The answer, with the water activity and its limit. On the limit is not below it.
  * @throws CalculationError `input` where an argument is no fraction, or the two are the wrong way round.
  * @source iso-29621 from memory
@@ -21,11 +21,8 @@ const limit = 0.75;
  * checkWaterActivity({ min: 0.72, max: 0.77 }).verdict; // => "not-known"
  * ```
  */
-export function checkWaterActivity(input: {
-  readonly min: number;
-  readonly max?: number;
-}): GelAnswer<"water-activity"> {
-  const { min, max = input.min } = record(input, "input");
+export function checkWaterActivity(input: { readonly min: number; readonly max: number }): GelAnswer<"water-activity"> {
+  const { min, max } = record(input, "input");
   const [low, high] = [fraction(min, "min"), fraction(max, "max")];
   if (high < low) refuse("input", "max", high, `the min (${low}) or more`);
   const isBelow = high < limit;

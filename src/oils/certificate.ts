@@ -46,13 +46,13 @@ export interface CertificateAnswer {
   readonly reason?: "no-figure" | "no-range" | "no-range-at-temperature";
   /** The figure of the certificate, in the unit of its field. */
   readonly figure?: number;
-  /** Temperature of the figure [°C]. */
+  /** Temperature of the figure [°C]; without a figure, that of the range. */
   readonly temperature?: number;
   /** The range of the standard, in the same unit. */
   readonly limit?: { readonly min: number; readonly max: number };
-  /** The standard, and how its figures were read. */
   readonly standard: string;
-  readonly provenance: Provenance;
+  /** How the standard's figures were read; absent if it states none of this kind. */
+  readonly provenance?: Provenance;
 }
 
 /**
@@ -63,7 +63,7 @@ export interface CertificateAnswer {
  *
  * @param input.oil - The standard's ranges, such as `sunflowerOil`.
  * @param input.certificate - The figures of the lot.
- * @returns An answer for each fatty acid of either and for each other figure that the standard limits.
+ * @returns An answer for each fatty acid of either, and for each other figure that the standard limits or the certificate states.
  * @throws CalculationError `input` where a figure is no number or out of range.
  * @source codex-210-1999, codex-33-1981, ph-eur-mct: the standard named by the oil
  * @example
@@ -93,7 +93,7 @@ export function checkCertificate(input: {
     id,
     path,
     standard,
-    provenance: provenanceOf(provenances[path], `oil.read.${path}`),
+    ...(oil[path] && { provenance: provenanceOf(provenances[path], `oil.read.${path}`) }),
   });
   const acids = against("fatty-acid", "profile");
   return [
@@ -102,7 +102,7 @@ export function checkCertificate(input: {
     held(against("saponification-value", "saponificationValue"), saponificationValue, oil.saponificationValue),
     heldAt(against("relative-density", "relativeDensity"), relativeDensity, oil.relativeDensity),
     heldAt(against("refractive-index", "refractiveIndex"), refractiveIndex, oil.refractiveIndex),
-    ...(oil.tocols ? [held(against("tocols", "tocols"), tocols, oil.tocols)] : []),
+    ...(oil.tocols || tocols !== undefined ? [held(against("tocols", "tocols"), tocols, oil.tocols)] : []),
   ];
 }
 
@@ -170,12 +170,16 @@ function heldAt(
     if (warmth !== undefined) temperature(warmth, `${at}.temperature`);
     return { range: range(within, `${at}.range`), temperature: warmth };
   });
-  if (found === undefined) return held(question, undefined, all[0]?.range);
+  const [first] = all;
+  if (found === undefined) {
+    const shown = first?.temperature === undefined ? question : { ...question, temperature: first.temperature };
+    return held(shown, undefined, first?.range);
+  }
   const { value, temperature: warmth } = record(found, path);
   const there = { ...question, temperature: temperature(warmth, `${path}.temperature`) };
   const figure = finite(value, `${path}.value`);
   const same = all.find((each) => each.temperature === warmth);
-  if (same) return held(there, figure, same.range);
+  if (same || !first) return held(there, figure, same?.range);
   const { path: _, ...answer } = there;
   return { ...answer, figure, verdict: "not-known", side: "none", reason: "no-range-at-temperature" };
 }

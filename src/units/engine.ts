@@ -1,5 +1,5 @@
 import configureMeasurements, { type Unit, type Wrapper } from "convert-units";
-import { parseRational, type Rational, rational } from "./rational.js";
+import { compare, minus, over, parseRational, plus, type Rational, times } from "./rational.js";
 import { type Dimension, factorsOf } from "./unit.js";
 
 /** What convert-units calculates with here: exact fractions, so that it rounds nothing. */
@@ -7,36 +7,17 @@ type Operand = number | string | Rational;
 
 const exact = (value: Operand): Rational => (typeof value === "object" ? value : parseRational(String(value)));
 
-function multiply(left: Operand, right: Operand): Rational {
-  const [a, b] = [exact(left), exact(right)];
-  return rational(a.numerator * b.numerator, a.denominator * b.denominator);
-}
-
-function divide(left: Operand, right: Operand): Rational {
-  const { numerator, denominator } = exact(right);
-  return multiply(left, { numerator: denominator, denominator: numerator });
-}
-
-function add(left: Operand, right: Operand): Rational {
-  const [a, b] = [exact(left), exact(right)];
-  return rational(a.numerator * b.denominator + b.numerator * a.denominator, a.denominator * b.denominator);
-}
-
-const subtract = (left: Operand, right: Operand): Rational => add(left, multiply(right, rational(-1n, 1n)));
-
-const below = (left: Operand, right: Operand): boolean => subtract(left, right).numerator < 0n;
-
 // The engine asks for all nine operations; it compares only when it looks for the 'best' unit.
 const fractions: Wrapper<Rational> = {
   create: exact,
-  add,
-  sub: subtract,
-  mul: multiply,
-  div: divide,
-  lt: below,
-  gt: (left, right) => below(right, left),
-  lte: (left, right) => !below(right, left),
-  gte: (left, right) => !below(left, right),
+  add: (left, right) => plus(exact(left), exact(right)),
+  sub: (left, right) => minus(exact(left), exact(right)),
+  mul: (left, right) => times(exact(left), exact(right)),
+  div: (left, right) => over(exact(left), exact(right)),
+  lt: (left, right) => compare(exact(left), exact(right)) < 0,
+  gt: (left, right) => compare(exact(left), exact(right)) > 0,
+  lte: (left, right) => compare(exact(left), exact(right)) <= 0,
+  gte: (left, right) => compare(exact(left), exact(right)) >= 0,
 };
 
 type Engine = ReturnType<typeof configureMeasurements<string, string, string, Rational>>;
@@ -65,5 +46,5 @@ function engineOf(dimension: Dimension): Engine {
 export function slopeAndOffset(dimension: Dimension, from: string, to: string): { slope: Rational; offset: Rational } {
   const engine = engineOf(dimension);
   const offset = engine(0).from(from).to(to);
-  return { slope: subtract(engine(1).from(from).to(to), offset), offset };
+  return { slope: minus(engine(1).from(from).to(to), offset), offset };
 }

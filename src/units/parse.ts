@@ -16,6 +16,22 @@ export interface ParsedQuantity<D extends Dimension = Dimension> {
 const number = /^([+\-\u2212]?)((?:\d{1,3}(?:\s\d{3})+|\d*)(?:\.\d+)?)(?:e([+\-\u2212]?\d+))?(?![\d.,])/i;
 const otherBase = /^[+\-\u2212]?0(?:x[\da-f]|[bo]\d)/i;
 
+/** The number at the start of a text in the parts that it is written in; without digits if there is none. */
+export function numberIn(text: string): {
+  readonly matched: string;
+  readonly sign: "" | "-";
+  readonly digits: string;
+  readonly exponent: string;
+} {
+  const [matched = "", sign = "", digits = "", exponent = "0"] = number.exec(text) ?? [];
+  return {
+    matched,
+    sign: sign === "" || sign === "+" ? "" : "-",
+    digits: digits.replace(/\s/g, ""),
+    exponent: exponent.replace("\u2212", "-").replace("+", ""),
+  };
+}
+
 /**
  * Reads a quantity such as `"60 kg"`, `"1.2e3 mPa·s"` or `"9 %"`.
  *
@@ -46,15 +62,14 @@ export function parseQuantity<D extends Dimension>(text: string, dimension: D, p
 
   const trimmed = text.trim();
   if (/\d,\d/.test(trimmed)) return expect(`a decimal point and no comma, such as ${corrected(trimmed)}`);
-  const [matched = "", sign = "", digits = "", exponent = "0"] = number.exec(trimmed) ?? [];
+  const { matched, sign, digits, exponent } = numberIn(trimmed);
   const written = trimmed.slice(matched.length).trim();
   if (!digits || !written || otherBase.test(trimmed)) return expect(wanted);
 
-  const plainDigits = digits.replace(/\s/g, "");
-  const magnitude = Number(`${plainDigits}e${exponent.replace("\u2212", "-")}`);
+  const magnitude = Number(`${digits}e${exponent}`);
   if (magnitude === 0 ? /[1-9]/.test(digits) : magnitude === Number.POSITIVE_INFINITY)
     return refuse("range", path, show(text), "a number that a double can hold (about 1e-308 to 1e308)");
-  const value = sign === "" || sign === "+" ? magnitude : -magnitude;
+  const value = sign === "-" ? -magnitude : magnitude;
 
   // Most units stand there as the tables have them; the other ways to write one take longer to see through.
   const unit = (siName(dimension, written) ?? siName(dimension, plainSpelling(written))) as Unit<D> | undefined;

@@ -81,7 +81,7 @@ export const validInputs: ValidInputs = {
   ],
   waterTakenUpAfter: [[{ ...open, duration: 3600 }]],
   waterTakenUp: [[{ massGlycerin: 9, massWater: 1, relativeHumidity: 0.5, temperature: 25, norrishConstant: -1.16 }]],
-  checkWaterActivity: [[{ min: 0.72, max: 0.77 }], [{ min: 0.4 }], [{ min: 0.8 }]],
+  checkWaterActivity: [[{ min: 0.72, max: 0.77 }], [{ min: 0.4, max: 0.4 }], [{ min: 0.8, max: 0.8 }]],
   densityGlycerinWater: [[{ massFractionGlycerin: 0.85, temperature: 20 }]],
   refractiveIndexGlycerinWater: [
     [{ massFractionGlycerin: 0.85, temperature: 25 }],

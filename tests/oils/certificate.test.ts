@@ -1,4 +1,10 @@
-import { type Certificate, checkCertificate, safflowerOilHighOleic, sunflowerOil } from "gelwright/oils";
+import {
+  type Certificate,
+  checkCertificate,
+  type StandardOil,
+  safflowerOilHighOleic,
+  sunflowerOil,
+} from "gelwright/oils";
 import { expect, test } from "vitest";
 
 const answer = (certificate: Certificate, what: string, oil = sunflowerOil) =>
@@ -33,6 +39,32 @@ test("what is not stated, or stated at another temperature, is not known", () =>
     reason: "no-range",
     figure: 1,
   });
+});
+
+test("what the certificate states and the standard does not limit is listed as not known", () => {
+  const { tocols: _range, read, ...rest } = sunflowerOil;
+  const { tocols: _read, ...others } = read;
+  const silent: StandardOil = { ...rest, read: others, refractiveIndex: [] };
+  expect(answer({ tocols: 500 }, "tocols", silent)).toEqual({
+    id: "tocols",
+    standard: sunflowerOil.standard,
+    figure: 500,
+    verdict: "not-known",
+    side: "none",
+    reason: "no-range",
+  });
+  expect(answer({}, "tocols", silent)).toBeUndefined();
+  const index = { refractiveIndex: { value: 1.468, temperature: 40 } };
+  expect(answer(index, "refractive-index", silent)).toMatchObject({
+    verdict: "not-known",
+    reason: "no-range",
+    figure: 1.468,
+    temperature: 40,
+  });
+});
+
+test("a range that is shown without a figure comes with its temperature", () => {
+  expect(answer({}, "refractive-index")).toMatchObject({ reason: "no-figure", temperature: 40 });
 });
 
 test("a standard with two temperatures is asked at the certificate's own", () => {

@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { CalculationError } from "gelwright/error";
 import { expect, test } from "vitest";
+import { exactQuantity, exactShare } from "../../src/units/exact.js";
 import {
   compare,
-  exactQuantity,
-  exactShare,
+  hundred,
   minus,
-  nearest,
+  nearestDouble,
   nought,
   one,
   over,
@@ -14,7 +14,7 @@ import {
   roundedDown,
   times,
   total,
-} from "../../src/units/exact.js";
+} from "../../src/units/rational.js";
 
 const hundredths = fc.integer({ min: 1, max: 10_000 }).map((count) => `${count / 100} %`);
 
@@ -22,7 +22,7 @@ test("a share comes back as the double that its text prints as", () => {
   fc.assert(
     fc.property(fc.integer({ min: 0, max: 1e9 }), (count) => {
       const text = (count / 1e7).toFixed(7);
-      expect(nearest(exactShare(`${text} %`, "share"))).toBe(Number(`${text}e-2`));
+      expect(nearestDouble(exactShare(`${text} %`, "share"))).toBe(Number(`${text}e-2`));
     }),
   );
 });
@@ -63,7 +63,7 @@ test("sums, differences, products and quotients undo one another", () => {
 
 test("rounding down never exceeds, and keeps what is whole", () => {
   expect(0.29 * 100).toBeLessThan(29);
-  expect(roundedDown(times(exactShare("29 %", "share"), { numerator: 100n, denominator: 1n }), 0)).toBe(29);
+  expect(roundedDown(times(exactShare("29 %", "share"), hundred), 0)).toBe(29);
   expect(roundedDown(exactShare("28.99 %", "share"), 2)).toBe(0.28);
   expect(roundedDown(nought, 3)).toBe(0);
 });
