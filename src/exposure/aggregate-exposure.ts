@@ -1,5 +1,4 @@
-import { readText } from "../formula/dated-table.js";
-import { byName } from "../formula/ingredient-name.js";
+import { byName, readName } from "../formula/ingredient-name.js";
 import { list, record, result } from "../guards.js";
 import type { ExposureCaution } from "./caution.js";
 import { type PointOfDeparture, systemicDose } from "./margin-of-safety.js";
@@ -30,8 +29,8 @@ export interface AggregateExposure {
  *
  * $$D = \sum_p E_p\,w_p\,a_p$$
  *
- * Every product is supposed to be used every day by the same person, at its own high percentile: more than most people
- * do. Which products belong to the sum is the assessor's choice.
+ * Every product is taken to be used every day by the same person, each at its own high percentile: more than most people
+ * use. Which products belong to the sum is the assessor's choice.
  *
  * @param input.products - The products: exposure by body weight [mg/(kg·d)], mass fraction of the ingredient [0 to 1], part taken up [0 to 1].
  * @param input.study - The dose of a study [mg/(kg·d)] and the part of it that the body took up [above 0 to 1], for the margin; may be left out.
@@ -61,7 +60,7 @@ export function aggregateExposure(input: {
     .map((product, i) => {
       const at = `products[${i}]`;
       const { name, ...each } = record(product, at);
-      return { name: readText(name, `${at}.name`), dose: doseOf(each, `${at}.`) };
+      return { name: readName(name, `${at}.name`), dose: doseOf(each, `${at}.`) };
     })
     .sort((a, b) => b.dose - a.dose || byName(a, b));
   const dose = result(

@@ -1,7 +1,7 @@
 /**
- * What every result of this room carries, as a code: words stand in `sheet`.
+ * What every result of this room carries, as a code.
  *
- * `"qualified-assessor-decides"`: arithmetic for a qualified person's assessment under local law, which it is no part of
- * and does not replace.
+ * `"qualified-assessor-decides"`: arithmetic on the data given. It is not the assessment that local law asks of a qualified
+ * person, and does not replace it.
  */
 export type ExposureCaution = "qualified-assessor-decides";

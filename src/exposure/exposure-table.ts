@@ -1,6 +1,6 @@
 import type { DatedTable } from "../formula/dated-table.js";
 
-/** How a row came to be here: read in a restatement of the guidance, or not read at all. */
+/** How a row came to be here: read in the guidance itself, read in a restatement of it, or not read at all. */
 export type ExposureGrade = "first-hand" | "second-hand" | "from memory";
 
 /** How much of one type of product an adult is exposed to in a day. */

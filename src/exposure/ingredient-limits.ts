@@ -1,8 +1,9 @@
 import { type DatedTable, readDatedTable } from "../formula/dated-table.js";
-import { byName, nameKey, plainName } from "../formula/ingredient-name.js";
+import { byName, nameKey, readName } from "../formula/ingredient-name.js";
 import { merged } from "../formula/merged.js";
 import { list, record, refuse } from "../guards.js";
-import { compare, exactShare, nearest, type Rational } from "../units/exact.js";
+import { exactShare, withinWhole } from "../units/exact.js";
+import { compare, nearestDouble, type Rational } from "../units/rational.js";
 import type { ExposureCaution } from "./caution.js";
 
 /** The largest share of an ingredient in one type of product. */
@@ -29,8 +30,8 @@ export interface LimitAnswer {
   readonly share: number;
   /** The largest mass fraction [0 to 1]; absent where the table has none. */
   readonly max?: number;
-  /** `"no row"` where the table says nothing of the ingredient in this type of product, which is no permission. */
-  readonly status: "within" | "above" | "no row";
+  /** `"no-row"` where the table says nothing of the ingredient in this type of product, which is no permission. */
+  readonly status: "within" | "above" | "no-row";
 }
 
 /** A product against a table of limits. */
@@ -51,7 +52,7 @@ export interface IngredientLimits extends DatedTable {
  * @param input.productType - The type of product, as the table names it.
  * @param input.table - The limits, with their place and date.
  * @returns An answer for each ingredient.
- * @throws CalculationError `input` where an argument is out of range or two rows are for one ingredient and type of product.
+ * @throws CalculationError `input` where an argument is out of range, an ingredient adds up to more than 100 %, or two rows are for one ingredient and type of product.
  * @source definition
  * @example
  * ```ts
@@ -78,13 +79,22 @@ export function ingredientLimits(input: {
   const shares = list(ingredients, "ingredients", 1).map((ingredient, i) => {
     const at = `ingredients[${i}]`;
     const { name, amount } = record(ingredient, at);
-    const key = nameKey(name, `${at}.name`);
-    return { name: plainName(name), key, share: exactShare(amount, `${at}.amount`) };
+    return {
+      name: readName(name, `${at}.name`),
+      key: nameKey(name, `${at}.name`),
+      share: exactShare(amount, `${at}.amount`),
+    };
   });
   const answers = merged(shares).map(({ name, key, share }): LimitAnswer => {
+    withinWhole(share, `ingredients.${name}`);
     const max = limits.get(key);
-    if (!max) return { name, share: nearest(share), status: "no row" };
-    return { name, share: nearest(share), max: nearest(max), status: compare(share, max) > 0 ? "above" : "within" };
+    if (!max) return { name, share: nearestDouble(share), status: "no-row" };
+    return {
+      name,
+      share: nearestDouble(share),
+      max: nearestDouble(max),
+      status: compare(share, max) > 0 ? "above" : "within",
+    };
   });
   return {
     answers: [...answers].sort(byName),

@@ -9,10 +9,15 @@ export interface Amount {
   readonly value: number;
 }
 
+/** Whether an amount is the rest to 100 %: `"q.s."`. */
+export function isRest(text: string): boolean {
+  return /^q\.? ?s\.?$/i.test(text.trim());
+}
+
 /** Reads `"9 %"`, `"500 ppm"`, `"2 parts"`, `"45 g"` or `"q.s."`; notes a fault and returns nothing for anything else. */
 export function readAmount(text: string, path: string, findings: Findings): Amount | undefined {
   const plain = text.trim();
-  if (/^q\.? ?s\.?$/i.test(plain)) return { basis: "rest", value: 0 };
+  if (isRest(plain)) return { basis: "rest", value: 0 };
   const parts = /^(.*\S)\s*parts?$/.exec(plain)?.[1];
   // Percentages are by far the most common, so they are tried first: each try that fails builds an error.
   const amount = parts

@@ -1,9 +1,10 @@
-import { compare, plus, type Rational } from "../units/exact.js";
+import { compare, plus, type Rational } from "../units/rational.js";
 import { byName } from "./ingredient-name.js";
 
 /** A name with its exact share of the product. */
 export interface Named {
   readonly name: string;
+  /** What its name has in common with other spellings of it. */
   readonly key: string;
   readonly share: Rational;
 }

@@ -1,8 +1,9 @@
-import type { DatedTable } from "../formula/dated-table.js";
-import { nameKey, plainName } from "../formula/ingredient-name.js";
+import { type DatedTable, readDatedTable } from "../formula/dated-table.js";
+import { nameKey, readName } from "../formula/ingredient-name.js";
 import { byShare, merged, type Named } from "../formula/merged.js";
 import { list, record, refuse } from "../guards.js";
-import { exactShare, type Rational, total } from "../units/exact.js";
+import { exactShare } from "../units/exact.js";
+import { type Rational, total } from "../units/rational.js";
 import type { Leaf } from "./line.js";
 
 /** Whether a product stays on the skin or is rinsed off. The caller decides. */
@@ -23,7 +24,7 @@ export interface ListedAllergen {
 export interface AllergenTable extends DatedTable {
   /** The entries, each with a name of its own. */
   readonly substances: readonly ListedAllergen[];
-  /** The shares above which an entry is to be named; left out: `euAllergenThresholds`. */
+  /** The shares above which an entry is to be named; `euAllergenThresholds` by default if the jurisdiction is `"EU"`. */
   readonly thresholds?: AllergenThresholds;
 }
 
@@ -39,20 +40,27 @@ export interface AllergenTotal extends Named {
   readonly sources: readonly Named[];
 }
 
-/** The sums of a formula by the entries of a list, the larger first, the threshold, and of what nothing was stated. */
-export interface AllergenTotals {
+/** The sums of a formula by the entries of a list, the larger first, the threshold, and what the sums may lack. */
+export interface AllergenTotals extends DatedTable {
   readonly found: readonly AllergenTotal[];
   readonly notStated: readonly string[];
+  readonly notInTable: readonly string[];
   readonly threshold: Rational;
 }
 
 /** Sums the allergens of a list over all materials, exactly. */
-export function allergenTotals(leaves: readonly Leaf[], use: ProductUse, table: AllergenTable): AllergenTotals {
-  const { thresholds = euAllergenThresholds } = record(table, "table");
-  if (use !== "leave-on" && use !== "rinse-off") return refuse("input", "use", use, '"leave-on" or "rinse-off"');
-  const entryOf = entries(table);
+export function allergenTotals(
+  leaves: readonly Leaf[],
+  { use, table }: { readonly use: ProductUse; readonly table: AllergenTable },
+  at = "",
+): AllergenTotals {
+  const dated = readDatedTable(table, `${at}table`);
+  const thresholds = record(table.thresholds ?? thresholdsOf(dated, at), `${at}table.thresholds`);
+  if (use !== "leave-on" && use !== "rinse-off") return refuse("input", `${at}use`, use, '"leave-on" or "rinse-off"');
+  const entryOf = entries(table, `${at}table.substances`);
   const sources = new Map<Entry, Named[]>();
   const notStated: Named[] = [];
+  const notInTable: Named[] = [];
   for (const leaf of leaves) {
     const { name, key, allergens } = leaf;
     const itself = entryOf.get(key);
@@ -61,6 +69,7 @@ export function allergenTotals(leaves: readonly Leaf[], use: ProductUse, table: 
       return refuse("input", "lines", name, `no ${itself.name} among its own allergens, since it counts whole`);
     // An oil that is itself on the list holds others of the list, too: it is asked for them like any material.
     if (!allergens) notStated.push(leaf);
+    notInTable.push(...(allergens ?? []).filter((each) => !entryOf.has(each.key)));
     for (const each of [...(itself === undefined ? [] : [leaf]), ...(allergens ?? [])]) {
       const entry = entryOf.get(each.key);
       if (entry !== undefined) sources.set(entry, [...(sources.get(entry) ?? []), { name, key, share: each.share }]);
@@ -73,23 +82,42 @@ export function allergenTotals(leaves: readonly Leaf[], use: ProductUse, table: 
   }));
   return {
     found: found.sort(byShare),
-    notStated: merged(notStated)
-      .map(({ name }) => name)
-      .sort(),
-    threshold: exactShare(record(thresholds, "table.thresholds")[use], `table.thresholds.${use}`),
+    notStated: namesOf(notStated),
+    notInTable: namesOf(notInTable),
+    threshold: exactShare(thresholds[use], `${at}table.thresholds.${use}`),
+    ...dated,
   };
+}
+
+/** The thresholds of a place whose table states none: those of the EU are no others' default. */
+function thresholdsOf({ jurisdiction }: DatedTable, at: string): AllergenThresholds {
+  return nameKey(jurisdiction, `${at}table.jurisdiction`) === "eu"
+    ? euAllergenThresholds
+    : refuse(
+        "input",
+        `${at}table.thresholds`,
+        undefined,
+        `the thresholds of ${jurisdiction}; the EU's are the default for "EU" alone`,
+      );
+}
+
+/** Each name once, in an order that depends on no locale. */
+function namesOf(entries: readonly Named[]): readonly string[] {
+  return merged(entries)
+    .map(({ name }) => name)
+    .sort();
 }
 
 type Entry = Pick<Named, "name" | "key">;
 
 /** The entry of the list behind each of the names that count to it. */
-function entries({ substances }: AllergenTable): ReadonlyMap<string, Entry> {
+function entries({ substances }: AllergenTable, path: string): ReadonlyMap<string, Entry> {
   const entryOf = new Map<string, Entry>();
-  for (const [i, substance] of list(substances, "table.substances", 1).entries()) {
-    const at = `table.substances[${i}]`;
+  for (const [i, substance] of list(substances, path, 1).entries()) {
+    const at = `${path}[${i}]`;
     const { name, members = [] } = record(substance, at);
     const key = nameKey(name, `${at}.name`);
-    const entry = { name: plainName(name), key };
+    const entry = { name: readName(name, `${at}.name`), key };
     const keys = list(members, `${at}.members`).map((each, j) => nameKey(each, `${at}.members[${j}]`));
     for (const each of new Set([key, ...keys])) {
       if (entryOf.has(each)) refuse("input", at, each, "names that stand in one entry of the list only");

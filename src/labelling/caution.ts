@@ -1,5 +1,5 @@
 /**
- * What every result of this room carries, as a code: words stand in `sheet`.
+ * What every result of this room carries, as a code.
  *
  * - `"responsible-person-decides"`: arithmetic on the data given. What may stand on a label, and whether a product may be
  *   sold, is law that differs by place and date, and is decided by the person who answers for the product.

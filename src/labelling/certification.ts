@@ -1,7 +1,8 @@
 import { type DatedTable, readDatedTable } from "../formula/dated-table.js";
 import { nameKey } from "../formula/ingredient-name.js";
 import { list, record, refuse } from "../guards.js";
-import { compare, exactShare, nearest, total } from "../units/exact.js";
+import { exactShare } from "../units/exact.js";
+import { compare, nearestDouble, total } from "../units/rational.js";
 import type { LabellingCaution } from "./caution.js";
 import {
   type Certified,
@@ -40,8 +41,8 @@ export interface ThresholdAnswer {
   readonly min?: number;
   /** The largest figure that meets it [0 to 1]. */
   readonly max?: number;
-  /** `"not known"` where what is not stated decides, `"not asked"` where the product has none of the class. */
-  readonly status: "met" | "not met" | "not known" | "not asked";
+  /** `"not-known"` if what is not stated decides, `"not-asked"` if the product has nothing of the class. */
+  readonly verdict: "met" | "not-met" | "not-known" | "not-asked";
 }
 
 /** The shares of a product by classes, and its figures, which are shares of the product or of a class [0 to 1]. */
@@ -93,7 +94,7 @@ export interface CertifiedShares {
  * });
  * figures["organic of product"]; // => { min: 0.8, max: 0.8 }
  * figures["natural origin of product"]; // => { min: 0.97, max: 0.97 }
- * thresholds[0]?.status; // => "met"
+ * thresholds[0]?.verdict; // => "met"
  * ```
  */
 export function certifiedShares(input: {
@@ -108,10 +109,10 @@ export function certifiedShares(input: {
   const figures: Partial<Record<CertifiedFigure, { min: number; max: number }>> = {};
   for (const figure of certifiedFigures) {
     const between = figureOf(read, figure);
-    if (between) figures[figure] = { min: nearest(between.min), max: nearest(between.max) };
+    if (between) figures[figure] = { min: nearestDouble(between.min), max: nearestDouble(between.max) };
   }
   const shareOf = (each: CertifiedClass): number =>
-    nearest(total(read.filter((line) => line.class === each).map(({ share }) => share)));
+    nearestDouble(total(read.filter((line) => line.class === each).map(({ share }) => share)));
   return {
     classes: Object.fromEntries(certifiedClasses.map((each) => [each, shareOf(each)])) as CertifiedShares["classes"],
     figures,
@@ -140,11 +141,11 @@ function answers(
     const between = figureOf(lines, figure);
     const inside = (value: NonNullable<typeof min>): boolean =>
       (min === undefined || compare(value, min) >= 0) && (max === undefined || compare(value, max) <= 0);
-    let status: ThresholdAnswer["status"] = "not known";
-    if (!between) status = "not asked";
-    else if (inside(between.min) && inside(between.max)) status = "met";
-    else if ((min && compare(between.max, min) < 0) || (max && compare(between.min, max) > 0)) status = "not met";
-    return [{ figure, ...(min && { min: nearest(min) }), ...(max && { max: nearest(max) }), status }];
+    let verdict: ThresholdAnswer["verdict"] = "not-known";
+    if (!between) verdict = "not-asked";
+    else if (inside(between.min) && inside(between.max)) verdict = "met";
+    else if ((min && compare(between.max, min) < 0) || (max && compare(between.min, max) > 0)) verdict = "not-met";
+    return [{ figure, ...(min && { min: nearestDouble(min) }), ...(max && { max: nearestDouble(max) }), verdict }];
   });
   return found.length ? found : refuse("input", "productType", productType, "a type of product that the table names");
 }

@@ -1,7 +1,8 @@
-import { nameKey, plainName } from "../formula/ingredient-name.js";
-import { list, record, refuse } from "../guards.js";
-import { compare, exactShare, minus, nought, one, over, type Rational, times, total } from "../units/exact.js";
-import { sharesOf } from "./amounts.js";
+import { readName } from "../formula/ingredient-name.js";
+import { refuse } from "../guards.js";
+import { exactShare } from "../units/exact.js";
+import { compare, minus, nought, one, over, type Rational, times, total } from "../units/rational.js";
+import { withShares } from "./amounts.js";
 
 /** The classes that published certification standards for natural and organic cosmetics use. */
 export type CertifiedClass =
@@ -104,21 +105,14 @@ export const certifiedFigures: readonly CertifiedFigure[] = [
 
 /** The checked lines of a product. */
 export function certifiedLines(lines: readonly CertifiedLine[]): readonly Certified[] {
-  const checked = list(lines, "lines", 1).map((line, i) => record(line, `lines[${i}]`));
-  const shares = sharesOf(
-    checked.map(({ amount }) => amount),
-    "lines",
-    (i) => `lines[${i}].amount`,
-  );
-  return checked.map((line, i) => {
-    const at = `lines[${i}]`;
-    nameKey(line.name, `${at}.name`);
+  return withShares(lines, "lines").map(({ line, at, share }) => {
+    const name = readName(line.name, `${at}.name`);
     if (!certifiedClasses.includes(line.class))
       return refuse("input", `${at}.class`, line.class, `one of ${certifiedClasses.join(", ")}`);
     return {
-      name: plainName(line.name),
+      name,
       class: line.class,
-      share: shares[i] ?? nought,
+      share,
       organic: statedOf(line.organic, isAgro(line.class), `${at}.organic`),
       petrochemical: statedOf(line.petrochemical, isChemical(line.class), `${at}.petrochemical`),
     };
@@ -132,28 +126,30 @@ function statedOf(text: string | undefined, possible: boolean, path: string): Be
   return { min: share, max: share };
 }
 
-/** A figure of a product between its bounds; nothing where no line is in its classes. */
-export function figureOf(lines: readonly Certified[], figure: CertifiedFigure): Between | undefined {
+/** The lines of a figure's classes, each with its share of them and how much of it counts. */
+function countedIn(lines: readonly Certified[], figure: CertifiedFigure) {
   const { of, counts } = rules[figure];
   const among = lines.filter((line) => of(line.class));
   const whole = total(among.map(({ share }) => share));
-  if (among.length === 0) return undefined;
+  return among.map((line) => ({ line, weight: over(line.share, whole), counts: counts(line) }));
+}
+
+/** A figure of a product between its bounds; nothing where no line is in its classes. */
+export function figureOf(lines: readonly Certified[], figure: CertifiedFigure): Between | undefined {
+  const counted = countedIn(lines, figure);
+  if (counted.length === 0) return undefined;
   const bound = (which: keyof Between): Rational =>
-    over(total(among.map((line) => times(line.share, counts(line)[which]))), whole);
+    total(counted.map(({ weight, counts }) => times(weight, counts[which])));
   return { min: bound("min"), max: bound("max") };
 }
 
-/** What each line keeps a figure from being 1, between bounds. */
-export function costsOf(
+/** What each line takes from a figure of 1, between bounds. */
+export function shortfallsOf(
   lines: readonly Certified[],
   figure: CertifiedFigure,
 ): readonly (Between & { readonly line: Certified })[] {
-  const { of, counts } = rules[figure];
-  const among = lines.filter((line) => of(line.class));
-  const whole = total(among.map(({ share }) => share));
-  return among.map((line) => {
-    const { min, max } = counts(line);
-    const cost = (counted: Rational): Rational => over(times(line.share, minus(one, counted)), whole);
-    return { line, min: cost(max), max: cost(min) };
+  return countedIn(lines, figure).map(({ line, weight, counts }) => {
+    const cost = (counted: Rational): Rational => times(weight, minus(one, counted));
+    return { line, min: cost(counts.max), max: cost(counts.min) };
   });
 }

@@ -1,7 +1,8 @@
-import { nameKey, plainName } from "../formula/ingredient-name.js";
-import { list, record, refuse, wholeNumber } from "../guards.js";
-import { compare, exactShare, nearest, nought, one, over, roundedDown, times, total } from "../units/exact.js";
-import { sharesOf } from "./amounts.js";
+import { readName } from "../formula/ingredient-name.js";
+import { record, refuse, wholeNumber } from "../guards.js";
+import { exactShare } from "../units/exact.js";
+import { compare, hundred, nearestDouble, nought, one, over, roundedDown, times, total } from "../units/rational.js";
+import { withShares } from "./amounts.js";
 import type { LabellingCaution } from "./caution.js";
 
 /** What a claimed figure is a share of. */
@@ -84,21 +85,14 @@ export function claimFigure(input: {
   if (typeof basis !== "string" || !Object.hasOwn(leftOut, basis))
     refuse("input", "basis", basis, `one of ${Object.keys(leftOut).join(", ")}`);
   wholeNumber(decimals, "decimals", 0, 6);
-  const checked = list(lines, "lines", 1).map((line, i) => record(line, `lines[${i}]`));
-  const shares = sharesOf(
-    checked.map(({ amount }) => amount),
-    "lines",
-    (i) => `lines[${i}].amount`,
-  );
-  const read = checked.map(({ name, counts, kind }, i) => {
-    nameKey(name, `lines[${i}].name`);
+  const read = withShares(lines, "lines").map(({ line: { name, counts, kind }, at, share }) => {
     if (kind !== undefined && kind !== "water" && kind !== "salt")
-      refuse("input", `lines[${i}].kind`, kind, '"water", "salt" or nothing');
+      refuse("input", `${at}.kind`, kind, '"water", "salt" or nothing');
     return {
-      name: plainName(name),
+      name: readName(name, `${at}.name`),
       kind,
-      share: shares[i] ?? nought,
-      ...(counts !== undefined && { counts: exactShare(counts, `lines[${i}].counts`) }),
+      share,
+      ...(counts !== undefined && { counts: exactShare(counts, `${at}.counts`) }),
     };
   });
   const kept = read.filter(({ kind }) => kind === undefined || !leftOut[basis].includes(kind));
@@ -109,8 +103,8 @@ export function claimFigure(input: {
     over(total(kept.map(({ share, counts = unstated }) => times(share, counts))), whole);
   const min = figure(nought);
   return {
-    percent: roundedDown(times(min, { numerator: 100n, denominator: 1n }), decimals),
-    share: { min: nearest(min), max: nearest(figure(one)) },
+    percent: roundedDown(times(min, hundred), decimals),
+    share: { min: nearestDouble(min), max: nearestDouble(figure(one)) },
     basis,
     notStated: kept.flatMap(({ name, counts }) => (counts === undefined ? [name] : [])).sort(),
     caution: "responsible-person-decides",

@@ -1,6 +1,6 @@
-import { type DatedTable, readDatedTable } from "../formula/dated-table.js";
+import type { DatedTable } from "../formula/dated-table.js";
 import { record } from "../guards.js";
-import { compare, nearest } from "../units/exact.js";
+import { compare, nearestDouble } from "../units/rational.js";
 import { type AllergenTable, allergenTotals, type ProductUse } from "./allergen-totals.js";
 import type { LabellingCaution } from "./caution.js";
 import { type LabelLine, openLines } from "./line.js";
@@ -27,6 +27,11 @@ export interface FragranceAllergens extends DatedTable {
   readonly notAbove: readonly FoundAllergen[];
   /** Materials of which nobody has stated what allergens are in them: while there are any, `toName` may be too short. */
   readonly notStated: readonly string[];
+  /**
+   * Substances stated of materials that the list does not name, under this spelling at least: they are not looked at, so
+   * compare the spelling with the list's.
+   */
+  readonly notInTable: readonly string[];
   /** The threshold [0 to 1]. */
   readonly threshold: number;
   /** The code of the caution. */
@@ -39,14 +44,15 @@ export interface FragranceAllergens extends DatedTable {
  * $$w_a = \sum_i w_i\,w_{a,i}, \qquad \text{named if}\; w_a > w_\mathrm{threshold}$$
  *
  * Shares are summed as exact decimals of their text, so that a sum of exactly 0.001 % is not above 0.001 %. The list of
- * substances is the caller's, with its place and date; it has no default. The entries of a group are summed. A material
- * that is itself on the list counts whole, whatever it is there for, and what else of the list is in it counts beside. A
- * material without `allergens` is reported in `notStated`, and is not taken as free of them.
+ * substances is the caller's, with its place and date; it has no default. The entries of a group are
+ * summed. A material that is itself on the list counts whole, whatever it is there for, and what else of the list is in it
+ * counts beside. A material without `allergens` is reported in `notStated`, and is not taken as free of them; a substance
+ * that the list does not name is reported in `notInTable`.
  *
  * @param input.lines - The formula: names and amounts as text, premixes with their parts, and the allergens of each material.
  * @param input.use - Whether the product stays on the skin or is rinsed off.
- * @param input.table - The list, with its place, date and thresholds (by default `euAllergenThresholds`).
- * @returns What is to be named, what is not above the threshold, and of which materials nothing is stated.
+ * @param input.table - The list, with its place, date and thresholds; by default `euAllergenThresholds` for `"EU"`, and none for any other place.
+ * @returns What is to be named, what is not above the threshold, of which materials nothing is stated, and what the list does not name.
  * @throws CalculationError `input` where an argument is out of range, amounts do not add up to 100 %, or a name stands in two entries of the list.
  * @source eu-2023-1545 recitals, as an announcement of the regulation quotes them
  * @example
@@ -67,22 +73,21 @@ export function fragranceAllergens(input: {
   readonly use: ProductUse;
   readonly table: AllergenTable;
 }): FragranceAllergens {
-  const { lines, use, table } = record(input, "input");
-  const { found, notStated, threshold } = allergenTotals(openLines(lines), use, table);
+  const { lines, ...list } = record(input, "input");
+  const { found, threshold, ...totals } = allergenTotals(openLines(lines), list);
   const all = found.map(({ name, share, sources }) => ({
     above: compare(share, threshold) > 0,
     found: {
       name,
-      share: nearest(share),
-      sources: sources.map((source) => ({ name: source.name, share: nearest(source.share) })),
+      share: nearestDouble(share),
+      sources: sources.map((source) => ({ name: source.name, share: nearestDouble(source.share) })),
     },
   }));
   return {
     toName: all.filter(({ above }) => above).map((each) => each.found),
     notAbove: all.filter(({ above }) => !above).map((each) => each.found),
-    notStated,
-    threshold: nearest(threshold),
-    ...readDatedTable(table, "table"),
+    threshold: nearestDouble(threshold),
+    ...totals,
     caution: "responsible-person-decides",
   };
 }

@@ -13,7 +13,11 @@ export {
   certifiedShares,
   type ThresholdAnswer,
 } from "./certification.js";
-export { type CertificationCost, type CertifiedGoal, certificationCosts } from "./certification-costs.js";
+export {
+  type CertificationShortfall,
+  type CertifiedGoal,
+  certificationShortfalls,
+} from "./certification-shortfalls.js";
 export type { CertifiedClass, CertifiedFigure, CertifiedLine } from "./certified-line.js";
 export { type ClaimBasis, type ClaimFigure, type ClaimLine, claimFigure } from "./claim-figure.js";
 export {
@@ -22,7 +26,13 @@ export {
   fragranceAllergens,
   type NamedShare,
 } from "./fragrance-allergens.js";
-export { euIngredientOrder, type IngredientList, ingredientList, type OrderRule } from "./ingredient-list.js";
+export {
+  type AllergensOnLabel,
+  euIngredientOrder,
+  type IngredientList,
+  ingredientList,
+  type OrderRule,
+} from "./ingredient-list.js";
 export type { AllergenContent, LabelLine } from "./line.js";
 export {
   type LabelParticle,

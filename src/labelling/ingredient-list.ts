@@ -1,8 +1,9 @@
 import { type DatedTable, readDatedTable } from "../formula/dated-table.js";
 import { merged, type Named } from "../formula/merged.js";
 import { record, refuse } from "../guards.js";
-import { compare, exactShare, nearest } from "../units/exact.js";
-import { type AllergenTable, allergenTotals, type ProductUse } from "./allergen-totals.js";
+import { exactShare } from "../units/exact.js";
+import { compare, nearestDouble } from "../units/rational.js";
+import { type AllergenTable, type AllergenTotals, allergenTotals, type ProductUse } from "./allergen-totals.js";
 import type { LabellingCaution } from "./caution.js";
 import type { NamedShare } from "./fragrance-allergens.js";
 import { type LabelLine, openLines } from "./line.js";
@@ -28,6 +29,16 @@ export const euIngredientOrder: OrderRule = {
   exactly: "ordered",
 };
 
+/** What a list of fragrance allergens adds to a label. */
+export interface AllergensOnLabel extends DatedTable {
+  /** Allergens above the threshold that are no line of the formula, the larger share first. */
+  readonly added: readonly string[];
+  /** Materials of which nobody has stated what allergens are in them: while there are any, names may be missing. */
+  readonly notStated: readonly string[];
+  /** Substances stated of materials that the list does not name, under this spelling at least. */
+  readonly notInTable: readonly string[];
+}
+
 /** The ingredients in the order of a label. */
 export interface IngredientList extends DatedTable {
   /** All names, in the order of the label. */
@@ -38,10 +49,8 @@ export interface IngredientList extends DatedTable {
   readonly anyOrder: readonly NamedShare[];
   /** Colourants, which may follow in any order, here by descending weight too. */
   readonly colourants: readonly NamedShare[];
-  /** Fragrance allergens that are among the names and are no line of the formula; empty unless `allergens` is given. */
-  readonly namedAllergens: readonly string[];
-  /** Materials of which no allergens are stated: then names may be missing. Empty unless `allergens` is given. */
-  readonly notStated: readonly string[];
+  /** What the list of fragrance allergens adds; absent if none was given: then none of them was looked for. */
+  readonly allergens?: AllergensOnLabel;
   /** The code of the caution. */
   readonly caution: LabellingCaution;
 }
@@ -93,14 +102,12 @@ export function ingredientList(input: {
   if (both) refuse("input", "lines", both.name, "an ingredient that is a colourant in every line or in none");
 
   const keys = new Set(leaves.map(({ key }) => key));
-  const totals = allergens && allergenTotals(leaves, record(allergens, "allergens").use, allergens.table);
-  const named = (totals?.found ?? []).filter(
-    ({ key, share }) => totals && compare(share, totals.threshold) > 0 && !keys.has(key),
-  );
-  const all = merged([...other, ...named]);
+  const totals = allergens && allergenTotals(leaves, record(allergens, "allergens"), "allergens.");
+  const added = totals?.found.filter(({ key, share }) => compare(share, totals.threshold) > 0 && !keys.has(key)) ?? [];
+  const all = merged([...other, ...added]);
   const isOrdered = ({ share }: Named): boolean => compare(share, border) >= (exactly === "ordered" ? 0 : 1);
   const shown = (entries: readonly Named[]): readonly NamedShare[] =>
-    entries.map(({ name, share }) => ({ name, share: nearest(share) }));
+    entries.map(({ name, share }) => ({ name, share: nearestDouble(share) }));
   const ordered = shown(all.filter(isOrdered));
   const anyOrder = shown(all.filter((entry) => !isOrdered(entry)));
   const colourants = shown(merged(leaves.filter(({ colourant }) => colourant)));
@@ -109,9 +116,15 @@ export function ingredientList(input: {
     ordered,
     anyOrder,
     colourants,
-    namedAllergens: named.map(({ name }) => name),
-    notStated: totals?.notStated ?? [],
+    ...(totals && { allergens: addedTo(added, totals) }),
     ...readDatedTable(rule, "rule"),
     caution: "responsible-person-decides",
   };
+}
+
+function addedTo(
+  added: readonly Named[],
+  { notStated, notInTable, jurisdiction, date }: AllergenTotals,
+): AllergensOnLabel {
+  return { added: added.map(({ name }) => name), notStated, notInTable, jurisdiction, date };
 }

@@ -1,7 +1,9 @@
-import { nameKey, plainName } from "../formula/ingredient-name.js";
+import { nameKey, readName } from "../formula/ingredient-name.js";
+import type { Named } from "../formula/merged.js";
 import { list, record, refuse } from "../guards.js";
-import { exactShare, one, type Rational, times } from "../units/exact.js";
-import { sharesOf } from "./amounts.js";
+import { exactShare } from "../units/exact.js";
+import { one, type Rational, times } from "../units/rational.js";
+import { withShares } from "./amounts.js";
 
 /** How much of a substance is in a material as it is supplied. */
 export interface AllergenContent {
@@ -26,37 +28,23 @@ export interface LabelLine {
 }
 
 /** An ingredient with no parts of its own, with its exact share of the product. */
-export interface Leaf {
-  readonly name: string;
-  /** What its name has in common with other spellings of it. */
-  readonly key: string;
-  readonly share: Rational;
+export interface Leaf extends Named {
   readonly colourant: boolean;
   /** Allergens with their exact shares of the product; left out where nobody has stated them. */
-  readonly allergens?: readonly Content[];
-}
-
-/** An allergen within a material, as its exact share of the product. */
-interface Content {
-  readonly key: string;
-  readonly share: Rational;
+  readonly allergens?: readonly Named[];
 }
 
 /** The ingredients of a formula, its premixes opened at any depth; all shares stay exact. */
 export function openLines(lines: readonly LabelLine[], path = "lines", whole: Rational = one): readonly Leaf[] {
-  const checked = list(lines, path, 1).map((line, i) => record(line, `${path}[${i}]`));
-  const shares = sharesOf(
-    checked.map(({ amount }) => amount),
-    path,
-    (i) => `${path}[${i}].amount`,
-  );
-  return checked.flatMap(({ name, colourant = false, parts, allergens }, i) => {
-    const at = `${path}[${i}]`;
-    const share = times(whole, shares[i] ?? one);
-    const key = nameKey(name, `${at}.name`);
+  return withShares(lines, path).flatMap(({ line, at, share: ofWhole }) => {
+    const { colourant = false, parts, allergens } = line;
+    const share = times(whole, ofWhole);
+    const name = readName(line.name, `${at}.name`);
     if (typeof colourant !== "boolean") return refuse("input", `${at}.colourant`, colourant, "true or false");
-    if (parts === undefined)
-      return [{ name: plainName(name), key, share, colourant, ...contentsOf(allergens, share, `${at}.allergens`) }];
+    if (parts === undefined) {
+      const key = nameKey(name, `${at}.name`);
+      return [{ name, key, share, colourant, ...contentsOf(allergens, share, `${at}.allergens`) }];
+    }
     if (allergens !== undefined || colourant)
       return refuse("input", at, name, "allergens and colourants stated of the parts of a premix, not of the whole");
     return openLines(parts, `${at}.parts`, share);
@@ -72,6 +60,7 @@ function contentsOf(
   const contents = list(allergens, path).map((content, i) => {
     const { name, amount } = record(content, `${path}[${i}]`);
     return {
+      name: readName(name, `${path}[${i}].name`),
       key: nameKey(name, `${path}[${i}].name`),
       share: times(whole, exactShare(amount, `${path}[${i}].amount`)),
     };

@@ -1,7 +1,8 @@
-import { type DatedTable, readDate, readDatedTable, readText } from "../formula/dated-table.js";
-import { nameKey, plainName } from "../formula/ingredient-name.js";
+import { type DatedTable, readDate, readDatedTable } from "../formula/dated-table.js";
+import { nameKey, readName } from "../formula/ingredient-name.js";
 import { list, record, refuse } from "../guards.js";
-import { compare, exactShare, nearest, plus, total } from "../units/exact.js";
+import { exactShare, withinWhole } from "../units/exact.js";
+import { compare, nearestDouble, plus, total } from "../units/rational.js";
 import type { LabellingCaution } from "./caution.js";
 
 /**
@@ -53,11 +54,11 @@ export interface ParticleTable extends DatedTable {
 export interface MicroplasticFlag extends DatedTable {
   /**
    * - `"restricted"`: synthetic polymer at or above the share, on or after the first day;
-   * - `"restricted later"`: likewise, before the first day;
-   * - `"below the share"`: there is none, or less than the share, whatever is not stated;
-   * - `"not known"`: the table has no row for the type of product, or what is not stated decides.
+   * - `"restricted-later"`: likewise, before the first day;
+   * - `"below-share"`: there is none, or less than the share, whatever is not stated;
+   * - `"not-known"`: the table has no row for the type of product, or what is not stated decides.
    */
-  readonly status: "restricted" | "restricted later" | "below the share" | "not known";
+  readonly status: "restricted" | "restricted-later" | "below-share" | "not-known";
   /** The first day on which the restriction holds; absent where the table has no row for the type of product. */
   readonly from?: string;
   /** Synthetic polymer particles, as a mass fraction of the product [0 to 1]: stated, and with all that is not stated. */
@@ -72,7 +73,7 @@ export interface MicroplasticFlag extends DatedTable {
  * Whether a table of restrictions reaches the glitter and scrub of a product on a given day.
  *
  * Shares are summed as exact decimals of their text over all particles. A particle whose nature is not stated may be
- * synthetic: it can lead to `"not known"`, never to a better status. The table is the caller's, with its place and date;
+ * synthetic: it can lead to `"not-known"`, never to a better status. The table is the caller's, with its place and date;
  * it has no default. Dates are compared as days of the calendar, the first day included.
  *
  * @param input.particles - The particles in the product, with amounts as text; an empty list for none.
@@ -80,7 +81,7 @@ export interface MicroplasticFlag extends DatedTable {
  * @param input.date - The day asked about, as `"2026-11-28"`.
  * @param input.table - The restrictions, with their place and date.
  * @returns The status, its first day, and the share of synthetic particles between bounds.
- * @throws CalculationError `input` where an argument is out of range or two rows are for one type of product.
+ * @throws CalculationError `input` where an argument is out of range, particles add up to more than 100 %, or two rows are for one type of product.
  * @source eu-2023-2055 entry 78, in restatements: at or above a share, from a day that depends on the type of product
  * @example
  * ```ts
@@ -91,7 +92,7 @@ export interface MicroplasticFlag extends DatedTable {
  *   rows: [{ productType: "leave-on", from: "2029-10-17", amountMin: "0.01 %" }],
  * };
  * const particles = [{ name: "glitter", amount: "0.3 %", nature: "synthetic polymer" as const }];
- * microplasticFlag({ particles, productType: "leave-on", date: "2029-10-16", table }).status; // => "restricted later"
+ * microplasticFlag({ particles, productType: "leave-on", date: "2029-10-16", table }).status; // => "restricted-later"
  * microplasticFlag({ particles, productType: "leave-on", date: "2029-10-17", table }).status; // => "restricted"
  * ```
  */
@@ -111,23 +112,24 @@ export function microplasticFlag(input: {
     if (nature !== undefined && !natures.includes(nature))
       return refuse("input", `particles[${i}].nature`, nature, `one of ${natures.join(", ")}`);
     return {
-      name: plainName(readText(name, `particles[${i}].name`)),
+      name: readName(name, `particles[${i}].name`),
       share: exactShare(amount, `particles[${i}].amount`),
       nature,
     };
   });
+  withinWhole(total(read.map(({ share }) => share)), "particles");
   const shareOf = (nature: ParticleNature | undefined) =>
     total(read.filter((particle) => particle.nature === nature).map(({ share }) => share));
   const min = shareOf("synthetic polymer");
   const max = plus(min, shareOf(undefined));
 
-  let status: MicroplasticFlag["status"] = "not known";
-  if (row && compare(min, row.share) >= 0) status = day >= row.from ? "restricted" : "restricted later";
-  else if (row && compare(max, row.share) < 0) status = "below the share";
+  let status: MicroplasticFlag["status"] = "not-known";
+  if (row && compare(min, row.share) >= 0) status = day >= row.from ? "restricted" : "restricted-later";
+  else if (row && compare(max, row.share) < 0) status = "below-share";
   return {
     status,
     ...(row && { from: row.from }),
-    share: { min: nearest(min), max: nearest(max) },
+    share: { min: nearestDouble(min), max: nearestDouble(max) },
     notStated: read.flatMap(({ name, nature }) => (nature === undefined ? [name] : [])).sort(),
     ...dated,
     caution: "responsible-person-decides",

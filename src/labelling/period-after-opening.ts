@@ -1,6 +1,5 @@
-import { readText } from "../formula/dated-table.js";
-import { plainName } from "../formula/ingredient-name.js";
-import { finite, list, record, result } from "../guards.js";
+import { readName } from "../formula/ingredient-name.js";
+import { finite, list, record, refuse, result } from "../guards.js";
 import type { LabellingCaution } from "./caution.js";
 
 /** A change that an opened pack undergoes, measured or computed by the caller. */
@@ -9,9 +8,11 @@ export interface ChangeAfterOpening {
   readonly cause: string;
   /** Its value when the pack is opened, in any unit. */
   readonly initial: number;
-  /** The value at which the product is no longer wanted, in the same unit. */
-  readonly limit: number;
-  /** How fast it changes, in the same unit per second, towards the limit or away; left out: not known. */
+  /** The value to which it may fall, where the product is no longer wanted, in the same unit. This, `max` or both. */
+  readonly min?: number;
+  /** The value to which it may rise, where the product is no longer wanted, in the same unit. */
+  readonly max?: number;
+  /** How fast it changes, in the same unit per second, below 0 where it falls; left out: not known. */
   readonly rate?: number;
 }
 
@@ -19,9 +20,9 @@ export interface ChangeAfterOpening {
 export interface LimitAfterOpening {
   /** What changes. */
   readonly cause: string;
-  /** `"not reached"` where it stands still or moves away from the limit. */
-  readonly status: "reached" | "not reached" | "not known";
-  /** The time from opening until the limit is reached [s]. */
+  /** `"not-reached"` if it stands still, or moves the way on which no limit is stated. */
+  readonly status: "reached" | "not-reached" | "not-known";
+  /** The time from opening until the limit is reached [s]; 0 if it is at the limit, or past it, from the start. */
   readonly time?: number;
 }
 
@@ -58,17 +59,17 @@ const month = 2_629_800;
  * a rate from early readings is too low. Microbial growth is no such change: it is challenge-tested. The function gives
  * no period; it says which change is the first, and which are not known.
  *
- * @param input.changes - The changes, each with its start, its limit and its rate.
+ * @param input.changes - The changes, each with its value at the start, its limits and its rate.
  * @returns The time to each limit, the first of them, and what is not known.
- * @throws CalculationError `input` where an argument is no number; `range` where a time exceeds what a double holds.
+ * @throws CalculationError `input` where an argument is no number, or a change has no limit or two the wrong way round; `range` where a time exceeds what a double holds.
  * @source definition
  * @example
  * ```ts
  * import { periodAfterOpening } from "gelwright/labelling";
  * const { first, notKnown } = periodAfterOpening({
  *   changes: [
- *     { cause: "water taken up [%]", initial: 0, limit: 2, rate: 1e-7 },
- *     { cause: "peroxide value [meq/kg]", initial: 2, limit: 10 },
+ *     { cause: "water taken up [%]", initial: 0, max: 2, rate: 1e-7 },
+ *     { cause: "peroxide value [meq/kg]", initial: 2, max: 10 },
  *   ],
  * });
  * first?.months; // => 7
@@ -85,18 +86,25 @@ export function periodAfterOpening(input: { readonly changes: readonly ChangeAft
   return {
     changes,
     ...(first && { first }),
-    notKnown: changes.flatMap(({ cause, status }) => (status === "not known" ? [cause] : [])),
+    notKnown: changes.flatMap(({ cause, status }) => (status === "not-known" ? [cause] : [])),
     caution: "responsible-person-decides",
   };
 }
 
 function limitOf(change: ChangeAfterOpening, at: string): LimitAfterOpening {
-  const { initial, limit, rate, ...rest } = record(change, at);
-  const cause = plainName(readText(rest.cause, `${at}.cause`));
-  const way = finite(limit, `${at}.limit`) - finite(initial, `${at}.initial`);
-  if (way === 0) return { cause, status: "reached", time: 0 };
-  if (rate === undefined) return { cause, status: "not known" };
-  // A rate away from the limit, or none at all, never comes there.
-  if (!(Math.sign(finite(rate, `${at}.rate`)) === Math.sign(way))) return { cause, status: "not reached" };
-  return { cause, status: "reached", time: result(way / rate, `${at}.time`) };
+  const { cause: name, ...stated } = record(change, at);
+  const cause = readName(name, `${at}.cause`);
+  const initial = finite(stated.initial, `${at}.initial`);
+  const [min, max, rate] = (["min", "max", "rate"] as const).map((field) =>
+    stated[field] === undefined ? undefined : finite(stated[field], `${at}.${field}`),
+  );
+  if (min === undefined && max === undefined) return refuse("input", at, change, "a min, a max or both");
+  if (min !== undefined && max !== undefined && max < min)
+    refuse("input", `${at}.max`, max, `the min (${min}) or more`);
+  if ((min !== undefined && initial <= min) || (max !== undefined && initial >= max))
+    return { cause, status: "reached", time: 0 };
+  if (rate === undefined) return { cause, status: "not-known" };
+  const limit = rate > 0 ? max : min;
+  if (rate === 0 || limit === undefined) return { cause, status: "not-reached" };
+  return { cause, status: "reached", time: result((limit - initial) / rate, `${at}.time`) };
 }

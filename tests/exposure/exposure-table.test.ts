@@ -30,6 +30,15 @@ test("the table of the 12th revision, cell by cell, as a restatement of it has t
   });
 });
 
+test("both tables say which edition, of which place and day, they are of", () => {
+  const { rows: _read, ...read } = sccsDailyExposure;
+  const { rows: _remembered, ...remembered } = sccsDailyExposureFromMemory;
+  // The day on which the 12th revision was adopted, from memory.
+  const dated = { jurisdiction: "EU", date: "2023-05-15" };
+  expect(read).toEqual({ edition: "SCCS/1647/22, Tables 3A and 3B", ...dated });
+  expect(remembered).toEqual({ edition: "SCCS/1647/22, Table 3B, from memory", ...dated });
+});
+
 test("the rows that nobody has read say so, and are no part of the default", () => {
   expect(cellsOf(sccsDailyExposureFromMemory)).toEqual({
     "make-up remover": [5, undefined, 0.1, 0.5, 8.33],

@@ -24,10 +24,15 @@ test("a share of exactly the limit is within it, also as a sum, and one digit mo
   );
 });
 
+test("an ingredient that adds up to more than the product is refused", () => {
+  expect(statusOf(["60 %", "40 %"])).toBe("above");
+  expect(() => statusOf(["60 %", "40.1 %"])).toThrow(/100 % or less/);
+});
+
 test("limits are those of the type of product", () => {
   expect(statusOf(["0.5 %"])).toBe("within");
   expect(statusOf(["0.5 %"], "Lip Salve")).toBe("above");
-  expect(statusOf(["0.5 %"], "shampoo")).toBe("no row");
+  expect(statusOf(["0.5 %"], "shampoo")).toBe("no-row");
 });
 
 test("the order of the ingredients does not matter, and each has one answer", () => {

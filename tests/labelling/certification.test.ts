@@ -4,7 +4,7 @@ import {
   type CertifiedFigure,
   type CertifiedGoal,
   type CertifiedLine,
-  certificationCosts,
+  certificationShortfalls,
   certifiedShares,
 } from "gelwright/labelling";
 import { expect, test } from "vitest";
@@ -56,13 +56,13 @@ test("classes add up to the product, and bounds are equal where all is stated", 
   );
 });
 
-test("costs add up to what the figure lacks, the dearest first", () => {
+test("shortfalls add up to what the figure lacks, the largest first", () => {
   fc.assert(
     fc.property(products, fc.constantFrom(...goals), (lines, figure) => {
-      const costs = certificationCosts({ lines, figure });
-      const sum = costs.reduce((so, { max }) => so + max, 0);
+      const all = certificationShortfalls({ lines, figure });
+      const sum = all.reduce((so, { max }) => so + max, 0);
       expect(sum).toBeCloseTo(1 - (certifiedShares({ lines }).figures[figure]?.min ?? Number.NaN), 12);
-      expect(costs.map(({ max }) => max)).toEqual(costs.map(({ max }) => max).sort((a, b) => b - a));
+      expect(all.map(({ max }) => max)).toEqual(all.map(({ max }) => max).sort((a, b) => b - a));
     }),
   );
 });
@@ -73,7 +73,7 @@ test("the order of the lines does not matter", () => {
       products.chain((lines) => fc.tuple(fc.constant(lines), shuffled(lines), fc.constantFrom(...goals))),
       ([lines, others, figure]) => {
         expect(certifiedShares({ lines: others })).toEqual(certifiedShares({ lines }));
-        expect(certificationCosts({ lines: others, figure })).toEqual(certificationCosts({ lines, figure }));
+        expect(certificationShortfalls({ lines: others, figure })).toEqual(certificationShortfalls({ lines, figure }));
       },
     ),
   );
@@ -92,7 +92,7 @@ test("taking away a statement keeps the figure between the bounds and never answ
       const value = full.figures[figure]?.min ?? Number.NaN;
       expect(part.figures[figure]?.min).toBeLessThanOrEqual(value);
       expect(part.figures[figure]?.max).toBeGreaterThanOrEqual(value);
-      expect([full.thresholds[0]?.status, "not known"]).toContain(part.thresholds[0]?.status);
+      expect([full.thresholds[0]?.verdict, "not-known"]).toContain(part.thresholds[0]?.verdict);
     }),
   );
 });
@@ -111,11 +111,11 @@ test("a figure of exactly the threshold meets it from either side", () => {
         date: "2026-11-28",
         rows: [{ productType: "Gel", figure: "organic of product", ...ends }],
       },
-    }).thresholds[0]?.status;
+    }).thresholds[0]?.verdict;
   expect(status({ min: "57 %" })).toBe("met");
-  expect(status({ min: "57.0000000000000000001 %" })).toBe("not met");
+  expect(status({ min: "57.0000000000000000001 %" })).toBe("not-met");
   expect(status({ max: "57 %" })).toBe("met");
-  expect(status({ max: "56.9999999999999999999 %" })).toBe("not met");
+  expect(status({ max: "56.9999999999999999999 %" })).toBe("not-met");
   expect(status({ min: "50 %", max: "60 %" })).toBe("met");
 });
 
@@ -127,20 +127,20 @@ test("an upper threshold that a range may or may not meet is not known, and one 
   const status = (max: string) => {
     const rows = [{ productType: "gel", figure: "organic of product" as const, max }];
     return certifiedShares({ lines, productType: "gel", table: { jurisdiction: "x", date: "2026-11-28", rows } })
-      .thresholds[0]?.status;
+      .thresholds[0]?.verdict;
   };
-  expect([status("79 %"), status("90 %"), status("100 %")]).toEqual(["not met", "not known", "met"]);
+  expect([status("79 %"), status("90 %"), status("100 %")]).toEqual(["not-met", "not-known", "met"]);
 });
 
-test("what may cost the most stands first, and of equal ones what does so for certain", () => {
+test("what may take the most stands first, and of equal ones what does so for certain", () => {
   const lines: readonly CertifiedLine[] = [
     { name: "A not stated", amount: "30 %", class: classes[0] },
     { name: "B stated", amount: "20 %", class: classes[0], organic: "0 %" },
     { name: "A2 not stated", amount: "20 %", class: classes[0] },
     { name: "C", amount: "30 %", class: classes[0], organic: "100 %" },
   ];
-  const costs = certificationCosts({ lines, figure: "organic of product" });
-  expect(costs.map(({ name, min, max }) => [name, min, max])).toEqual([
+  const all = certificationShortfalls({ lines, figure: "organic of product" });
+  expect(all.map(({ name, min, max }) => [name, min, max])).toEqual([
     ["A not stated", 0, 0.3],
     ["B stated", 0.2, 0.2],
     ["A2 not stated", 0, 0.2],
@@ -152,9 +152,9 @@ test("a threshold of a class that the product has nothing of is not asked", () =
   const rows = [{ productType: "gel", figure: "organic of physically processed" as const, min: "95 %" }];
   const table = { jurisdiction: "x", date: "2026-11-28", rows };
   const answer = certifiedShares({ lines, productType: "gel", table });
-  expect(answer.thresholds[0]?.status).toBe("not asked");
+  expect(answer.thresholds[0]?.verdict).toBe("not-asked");
   expect(answer.figures["organic of physically processed"]).toBeUndefined();
-  expect(certificationCosts({ lines, figure: "organic of physically processed" })).toEqual([]);
+  expect(certificationShortfalls({ lines, figure: "organic of physically processed" })).toEqual([]);
 });
 
 test("contradictions and incomplete questions are refused", () => {
@@ -168,5 +168,5 @@ test("contradictions and incomplete questions are refused", () => {
   expect(() => certifiedShares({ lines, productType: "gel", table })).toThrow(/a type of product that the table names/);
   const open = { ...table, rows: [{ productType: "gel", figure: "organic of product" as const }] };
   expect(() => certifiedShares({ lines, productType: "gel", table: open })).toThrow(/a min, a max or both/);
-  expect(() => certificationCosts({ lines, figure: "other of product" as never })).toThrow(CalculationError);
+  expect(() => certificationShortfalls({ lines, figure: "other of product" as never })).toThrow(CalculationError);
 });

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { CalculationError } from "gelwright/error";
-import { fragranceAllergens, type LabelLine } from "gelwright/labelling";
+import { euAllergenThresholds, fragranceAllergens, type LabelLine } from "gelwright/labelling";
 import { expect, test } from "vitest";
 import { shuffled } from "./lines.js";
 
@@ -106,6 +106,19 @@ test("a statement that is taken away is reported, and never as free of allergens
   expect(fragranceAllergens({ lines: [first as LabelLine, oil], use: "leave-on", table }).notStated).toEqual([]);
 });
 
+test("a substance that the list does not name is reported, and never passed over", () => {
+  const allergens = [
+    { name: "d-Limonene", amount: "20 %" },
+    { name: "Linalool", amount: "20 %" },
+  ];
+  const lines: readonly LabelLine[] = [{ name: "Parfum", amount: "1 %", allergens }, oil];
+  const report = fragranceAllergens({ lines, use: "leave-on", table });
+  expect(report.toName.map(({ name }) => name)).toEqual(["Linalool"]);
+  expect(report.notInTable).toEqual(["d-Limonene"]);
+  const substances = [{ name: "Limonene", members: ["d-Limonene"] }, { name: "Linalool" }];
+  expect(fragranceAllergens({ lines, use: "leave-on", table: { ...table, substances } }).notInTable).toEqual([]);
+});
+
 test("parts of a premix bring their allergens by their share of the product", () => {
   const part: LabelLine = { name: "Parfum", amount: "10 %", allergens: [{ name: "Linalool", amount: "1 %" }] };
   const premix: LabelLine = { name: "base", amount: "20 %", parts: [part, { ...oil, amount: "q.s." }] };
@@ -118,6 +131,16 @@ test("thresholds of another place take the place of the default", () => {
   const stricter = { ...table, thresholds: { "leave-on": "0.01 %", "rinse-off": "0.1 %" } };
   const report = fragranceAllergens({ lines, use: "leave-on", table: stricter });
   expect([report.toName.length, report.threshold]).toEqual([0, 0.0001]);
+});
+
+test("the thresholds of the EU are the default for the EU and for no other place", () => {
+  // Regulation (EU) 2023/1545, recitals, as announcements quote them: above 0.001 % left on, above 0.01 % rinsed off.
+  expect(euAllergenThresholds).toEqual({ "leave-on": "0.001 %", "rinse-off": "0.01 %" });
+  const of = (jurisdiction: string) => ({ lines: [oil], use: "leave-on", table: { ...table, jurisdiction } }) as const;
+  expect(fragranceAllergens(of("eu")).threshold).toBe(0.00001);
+  expect(() => fragranceAllergens(of("Elsewhere"))).toThrow(/the thresholds of Elsewhere/);
+  const own = { ...table, jurisdiction: "Elsewhere", thresholds: euAllergenThresholds };
+  expect(fragranceAllergens({ lines: [oil], use: "leave-on", table: own }).jurisdiction).toBe("Elsewhere");
 });
 
 test("a list that names a substance twice, or a use that is none, is refused", () => {

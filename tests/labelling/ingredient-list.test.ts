@@ -116,15 +116,20 @@ test("a fragrance allergen above the threshold joins the list, unless it stands 
   const lines = [fragrance, { name: "Oil", amount: "q.s." }];
   const list = ingredientList({ lines, allergens: { use: "leave-on", table } });
   expect(list.names).toEqual(["Oil", "Parfum", "Linalool"]);
-  expect(list.namedAllergens).toEqual(["Linalool"]);
-  expect(list.notStated).toEqual(["Oil"]);
+  expect(list.allergens).toEqual({
+    added: ["Linalool"],
+    notStated: ["Oil"],
+    notInTable: [],
+    jurisdiction: "EU",
+    date: "2026-11-28",
+  });
   expect(list.anyOrder).toEqual([{ name: "Linalool", share: 0.0003 }]);
 
   const twice = [...lines, { name: "Linalool", amount: "0.2 %" }];
   const other = ingredientList({ lines: twice, allergens: { use: "leave-on", table } });
   expect(other.names).toEqual(["Oil", "Parfum", "Linalool"]);
   expect(other.anyOrder).toEqual([{ name: "Linalool", share: 0.002 }]);
-  expect(other.namedAllergens).toEqual([]);
+  expect(other.allergens?.added).toEqual([]);
 });
 
 test("a fragrance allergen of exactly the threshold does not join the list", () => {
@@ -136,9 +141,42 @@ test("a fragrance allergen of exactly the threshold does not join the list", () 
         { name: "Oil", amount: "q.s.", allergens: [] },
       ],
       allergens: { use: "leave-on", table },
-    }).namedAllergens;
+    }).allergens?.added;
   expect(named("0.1 %")).toEqual([]);
   expect(named("0.10000000000000000001 %")).toEqual(["Linalool"]);
+});
+
+test("without a list of allergens nothing is said of them, and one without its place or date is refused", () => {
+  const lines = [{ name: "Parfum", amount: "100 %" }];
+  expect(ingredientList({ lines })).not.toHaveProperty("allergens");
+  const table = { jurisdiction: "EU", date: "2026-11-28", substances: [{ name: "Linalool" }] };
+  for (const field of ["jurisdiction", "date"] as const) {
+    const { [field]: _taken, ...undated } = table;
+    expect(() => ingredientList({ lines, allergens: { use: "leave-on", table: undated as never } })).toThrow(
+      `allergens.table.${field}`,
+    );
+  }
+});
+
+test("the default rule of order is dated, and starts any order below 1 %", () => {
+  // Regulation (EC) No 1223/2009, Article 19(1)(g), as restatements have it; its day, 30 November 2009, from memory.
+  expect(euIngredientOrder).toEqual({
+    jurisdiction: "EU",
+    date: "2009-11-30",
+    orderedAbove: "1 %",
+    exactly: "ordered",
+  });
+  const { jurisdiction, date } = ingredientList({ lines: [{ name: "Oil", amount: "100 %" }] });
+  expect([jurisdiction, date]).toEqual(["EU", "2009-11-30"]);
+});
+
+test("every spelling of a mass counts as one, and masses beside shares are refused as such", () => {
+  const list = (amounts: readonly string[]) =>
+    ingredientList({ lines: amounts.map((amount, i) => ({ name: `I${i}`, amount })) });
+  expect(list(["500 \u03bcg", "500 ug", "1 \u00b5g"]).ordered[0]?.share).toBe(500 / 1001);
+  expect(list(["1 US ton", "2000 lb"]).ordered.map(({ share }) => share)).toEqual([0.5, 0.5]);
+  expect(() => list(["50 %", "50 g"])).toThrow(/a mass on every line/);
+  expect(() => list(["q.s.", "50 g"])).toThrow(/a mass on every line/);
 });
 
 test("a letter with its accent is one letter, however it is written", () => {

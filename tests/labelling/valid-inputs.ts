@@ -78,13 +78,13 @@ export const validInputs: ValidInputs = {
       },
     ],
   ],
-  certificationCosts: [[{ lines: certified, figure: "organic of product" }]],
+  certificationShortfalls: [[{ lines: certified, figure: "organic of product" }]],
   periodAfterOpening: [
     [
       {
         changes: [
-          { cause: "water", initial: 0, limit: 2, rate: 1e-7 },
-          { cause: "peroxides", initial: 2, limit: 10 },
+          { cause: "water", initial: 0, max: 2, rate: 1e-7 },
+          { cause: "peroxides", initial: 2, min: 1, max: 10 },
         ],
       },
     ],
