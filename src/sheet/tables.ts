@@ -185,9 +185,9 @@ export function saidOf(sheet: Sheet, answer: Answer): Said {
   const parts = [figure, limit.min, limit.max].filter((part) => part !== undefined);
   return {
     verdict: words.verdicts[verdict],
-    statement: state(answer, say),
-    value: own.value(answer, say),
-    limit: own.limit(answer, say),
+    statement: state(answer, say, words),
+    value: own.value(answer, say, words),
+    limit: own.limit(answer, say, words),
     restsOn: restsOn(
       sheet,
       parts.flatMap(({ basis = [] }) => basis),

@@ -117,6 +117,11 @@ describe("another language in part", () => {
     expect(sheet.split("\n").filter((line) => line.includes("°C |"))).toEqual([]);
   });
 
+  test("puts its reasons into the sentences that stay in English", () => {
+    const reasons: SomeWords["reasons"] = { "not-read": () => "nicht gemessen" };
+    expect(toMarkdown({ plan, words: { reasons } })).toContain("has enough power is not known: nicht gemessen.");
+  });
+
   test("serves CSV and the table of scales too", () => {
     expect(toCsv({ plan, table: "weighing", words: german }).split(",")[1]).toBe("Rohstoff");
     const scales = scalesToMarkdown({ plans: [plan], words: { lines: { scales: { heads: { mass: "Ansatz" } } } } });

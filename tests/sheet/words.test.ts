@@ -59,7 +59,7 @@ function faultsOf(text: string): readonly string[] {
 function textsOf(answer: Answer, say: ReturnType<typeof sayWith>): readonly string[] {
   const words: AnswerWords = english.answers[answer.id];
   const sentence = answer.verdict === "not-met" ? words["not-met"][answer.side] : words[answer.verdict];
-  return [words.question, sentence(answer, say), words.value(answer, say), words.limit(answer, say)];
+  return [words.question, ...[sentence, words.value, words.limit].map((write) => write(answer, say, english))];
 }
 
 function reasonText(reason: Reason, say: ReturnType<typeof sayWith>): string {
@@ -186,7 +186,7 @@ describe("words of every code", () => {
         states: { met: 1, notMet: 0, notKnown: 0 },
         notKnown: [],
       };
-      const all = [met, notKnown, sides.below, sides.above].map((sentence) => sentence(answer, say));
+      const all = [met, notKnown, sides.below, sides.above].map((sentence) => sentence(answer, say, english));
       expect(new Set(all.slice(0, 2)).size).toBe(2);
       // One of the sides may be open, but never both: some sentence says what is wrong.
       expect(new Set(all).size).toBeGreaterThan(2);

@@ -1,8 +1,6 @@
 import { fieldCodes, reasonCodes } from "../../plan/codes.js";
 import type { Answer, Reason } from "../../plan/index.js";
-import { assumptions } from "./assumptions.js";
-import { fieldOf, fields } from "./fields.js";
-import { lawNames } from "./laws.js";
+import { fieldOf } from "./fields.js";
 import { amountOf, nameOf } from "./quantities.js";
 import type { Say, Words } from "./types.js";
 
@@ -57,11 +55,6 @@ export const reasons: Words["reasons"] = {
     `no method gives a number for it${about(reason, say)}${inStep(reason, say)}${byLaw(reason, say, words)}`,
 };
 
-/** A reason in words. */
-function reasonText(reason: Reason, say: Say): string {
-  return reasons[reason.code](reason, say, { fields, lawNames });
-}
-
 /** The reason that stands beside an answer whose figure has one end that is not known. */
 function reasonBeside({ beside = {} }: Answer): readonly Reason[] {
   const found = [beside["code"], beside["field"], beside["lacks"]];
@@ -73,14 +66,19 @@ function reasonBeside({ beside = {} }: Answer): readonly Reason[] {
 /** So many reasons stand on the sheet in full. */
 const reasonsMax = 3;
 
-/** The end of a sentence about an answer that is not known: why, or between which ends it lies and what is assumed in it. */
-export function why(answer: Answer, say: Say): string {
-  const { notKnown, figure, limit, quantity } = answer;
-  const all = notKnown.length > 0 ? notKnown : reasonBeside(answer);
-  const texts = [...new Set(all.map((reason) => reasonText(reason, say)))];
+/** Each reason once: of a law that refused the same quantity several times, the first value stands for all. */
+function withoutRepeats(reasons: readonly Reason[]): readonly Reason[] {
+  const keys = reasons.map(({ value: _value, step: _step, ...same }) => JSON.stringify(same));
+  return reasons.filter((_reason, i) => keys.indexOf(keys[i] as string) === i);
+}
+
+/** The end of a sentence about an answer that is not known: why, or what leaves it open on which side of its limit it lies. */
+export function why(answer: Answer, say: Say, words: Words): string {
+  const all = withoutRepeats(answer.notKnown.length > 0 ? answer.notKnown : reasonBeside(answer));
+  const texts = [...new Set(all.map((reason) => words.reasons[reason.code](reason, say, words)))];
   const shown = texts.slice(0, reasonsMax);
   const others = texts.length - shown.length;
   if (shown.length > 0) return `${shown.join("; ")}${others > 0 ? `; and ${say.count(others)} more` : ""}.`;
-  const assumed = (figure.assumptions ?? []).map((code) => `; ${assumptions[code]}`).join("");
-  return `the figure is ${say.interval(figure, quantity)}, the limit ${say.limit(limit, quantity)}${assumed}.`;
+  const assumed = (answer.figure.assumptions ?? []).map((code) => words.assumptions[code]);
+  return `the figure may lie on either side of its limit${assumed.length > 0 ? `. Assumed: ${assumed.join("; ")}` : ""}.`;
 }

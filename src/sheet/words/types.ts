@@ -84,8 +84,8 @@ export interface Say {
   given<T>(value: T | null | undefined, words: (value: T) => string): string;
 }
 
-/** A sentence about an answer. */
-export type Sentence = (answer: Answer, say: Say) => string;
+/** A sentence about an answer, with the words in use for the reasons and assumptions that it names. */
+export type Sentence = (answer: Answer, say: Say, words: Words) => string;
 
 /** The words of one question, by verdict and side. */
 export interface AnswerWords {

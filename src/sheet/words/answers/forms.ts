@@ -25,18 +25,22 @@ const empty: Sentence = ({ limit, quantity }, say) =>
   `No value can meet this limit: it would have to be ${say.limit(limit, quantity)}.`;
 
 /** The figure of an answer. */
-export const value: Sentence = ({ figure, quantity }, say) => say.interval(figure, quantity);
+export function value({ figure, quantity }: Answer, say: Say): string {
+  return say.interval(figure, quantity);
+}
 
 /** The limit of an answer. */
-export const limit: Sentence = (answer, say) => say.limit(answer.limit, answer.quantity);
+export function limit({ limit: of, quantity }: Answer, say: Say): string {
+  return say.limit(of, quantity);
+}
 
 function wordsOf(own: Own, sides: Partial<AnswerWords["not-met"]>): AnswerWords {
   return {
     question: own.question,
     met: own.met,
     "not-met": { below: outside, above: outside, none: empty, ...sides },
-    "not-known": (answer, say) =>
-      `${own.notKnown(answer, say)} is not known: ${why(answer, say)}${say.given(own.meanwhile, (advice) => ` ${advice}`)}`,
+    "not-known": (answer, say, words) =>
+      `${own.notKnown(answer, say, words)} is not known: ${why(answer, say, words)}${say.given(own.meanwhile, (advice) => ` ${advice}`)}`,
     value: own.value ?? value,
     limit: own.limit ?? limit,
   };
@@ -92,4 +96,6 @@ export function atStart(words: string): string {
 }
 
 /** The figure with where it was found. */
-export const valueAt: Sentence = (answer, say) => `${value(answer, say)} (${say.place(answer.at)})`;
+export function valueAt(answer: Answer, say: Say): string {
+  return `${value(answer, say)} (${say.place(answer.at)})`;
+}
