@@ -34,9 +34,11 @@ function riseOf(sheet: Sheet, { diameter }: PlanAir, segment: PlanAir["segments"
 function clearingOf({ words, say }: Sheet, toClear: NonNullable<PlanAir["toClear"]>): string {
   const { temperature, pressure } = toClear;
   const lines = words.lines.air;
+  const isVacuumNeeded = pressure === undefined || pressure < pressureOfRoom;
+  if (temperature === undefined && !isVacuumNeeded) return lines.clearsByItself(toClear, say);
   const ways = [
     ...(temperature === undefined ? [] : [lines.keptWarm({ temperature }, say)]),
-    ...(pressure === undefined ? [] : [lines.underPressure({ pressure: Math.min(pressure, pressureOfRoom) }, say)]),
+    ...(pressure === undefined || !isVacuumNeeded ? [] : [lines.underPressure({ pressure }, say)]),
   ];
   return ways.length === 0 ? lines.outOfReach(toClear, say) : lines.toClear({ ...toClear, ways }, say);
 }

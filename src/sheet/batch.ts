@@ -1,8 +1,10 @@
 import type { NaturalOrigin } from "../plan/index.js";
 import { type Sheet, whyNot } from "./render.js";
-import { filmOnWall } from "./strength.js";
 import { markdownList, markdownTable, markdownText } from "./table.js";
 import { allowanceTable } from "./tables.js";
+import type { Say } from "./words/types.js";
+
+type ContentBounds = NaturalOrigin["withFormulationWater"];
 
 /** What the process takes from the charge, and what that leaves of it. */
 export function allowances(sheet: Sheet): readonly string[] {
@@ -18,24 +20,21 @@ export function allowances(sheet: Sheet): readonly string[] {
   ];
 }
 
+/** What has not drained from the vessel, beside the allowance that was made for it. */
+function filmOnWall({ plan: { films }, words, say }: Sheet): string {
+  return say.given(films.thicknessOnWall, (thickness) => ` ${words.lines.batch.filmOnWall({ thickness }, say)}`);
+}
+
 /** The natural-origin content, and what it depends on. */
 export function naturalOrigin(sheet: Sheet): readonly string[] {
   const { plan, words, say } = sheet;
   const { withFormulationWater, withoutFormulationWater, shortfalls, largestGelFormer } = plan.naturalOrigin;
   const lines = words.lines.batch;
-  const withWater = contentOf(sheet, withFormulationWater);
   return [
     `## ${words.labels.naturalOrigin}`,
     markdownList([
-      withoutFormulationWater
-        ? lines.naturalOriginBoth({ withWater, withoutWater: contentOf(sheet, withoutFormulationWater) })
-        : lines.naturalOrigin({ withWater }),
-      ...shortfalls
-        .filter(({ max }) => max > 0)
-        .map(({ material: key, part, max: share }) => {
-          const material = say.material(key);
-          return lines.shortfall({ material: part ? lines.parts[part]({ material }) : material, share }, say);
-        }),
+      contentLine(sheet, withFormulationWater, withoutFormulationWater),
+      ...shortfalls.filter(({ max }) => max > 0).map((shortfall) => shortfallLine(sheet, shortfall)),
       ...(largestGelFormer
         ? [
             lines.largestGelFormer(
@@ -48,25 +47,50 @@ export function naturalOrigin(sheet: Sheet): readonly string[] {
   ];
 }
 
+/** The content with formulation water and without, once if they are the same. */
+function contentLine(sheet: Sheet, withIt: ContentBounds, withoutIt: ContentBounds | undefined): string {
+  const { naturalOrigin, naturalOriginBoth, naturalOriginEitherWay } = sheet.words.lines.batch;
+  const withWater = contentOf(sheet, withIt);
+  if (!withoutIt) return naturalOrigin({ withWater });
+  const withoutWater = contentOf(sheet, withoutIt);
+  return withWater === withoutWater
+    ? naturalOriginEitherWay({ content: withWater })
+    : naturalOriginBoth({ withWater, withoutWater });
+}
+
 /** A content between its bounds: one figure if they meet. */
-function contentOf({ words, say }: Sheet, bounds: NaturalOrigin["withFormulationWater"]): string {
+function contentOf({ words, say }: Sheet, bounds: ContentBounds): string {
   const { content, contentBetween } = words.lines.batch;
-  return (say.percent(bounds.min) === say.percent(bounds.max) ? content : contentBetween)(bounds, say);
+  return (isOneFigure(say, bounds) ? content : contentBetween)(bounds, say);
+}
+
+/** What a material takes from the content, between bounds if its index is not known. */
+function shortfallLine({ words, say }: Sheet, shortfall: NaturalOrigin["shortfalls"][number]): string {
+  const { min, max, part } = shortfall;
+  const { parts, shortfall: takes, shortfallBetween } = words.lines.batch;
+  const name = say.material(shortfall.material);
+  const material = part ? parts[part]({ material: name }) : name;
+  return isOneFigure(say, shortfall)
+    ? takes({ material, share: max }, say)
+    : shortfallBetween({ material, min, max }, say);
+}
+
+function isOneFigure(say: Say, { min, max }: ContentBounds): boolean {
+  return say.percent(min) === say.percent(max);
 }
 
 /** What the materials cost. */
 export function cost(sheet: Sheet): readonly string[] {
-  const { plan, words } = sheet;
+  const { plan, words, say } = sheet;
   const lines = words.lines.batch;
   const title = `## ${words.labels.cost}`;
   if ("notKnown" in plan.cost)
     return [title, markdownText(lines.notKnown({ reason: whyNot(sheet, plan.cost.notKnown) }))];
-  const { currency, batch, perKilogram, perPack } = plan.cost;
-  const told = { currency, batch: batch.toFixed(2), perKilogram: perKilogram.toFixed(2) };
+  const { perPack } = plan.cost;
   return [
     title,
     markdownText(
-      perPack === undefined ? lines.cost(told) : lines.costWithPack({ ...told, perPack: perPack.toFixed(3) }),
+      perPack === undefined ? lines.cost(plan.cost, say) : lines.costWithPack({ ...plan.cost, perPack }, say),
     ),
   ];
 }

@@ -1,5 +1,5 @@
 import { record } from "../guards.js";
-import type { Plan } from "../plan/index.js";
+import type { Answer, Plan } from "../plan/index.js";
 import { allowances, cost, naturalOrigin } from "./batch.js";
 import { additionsOf, fromTheRoom, gelByDroplets, speedsOf, warmingOf } from "./emulsion.js";
 import { afterFillingOf, evaporationOf, exposuresOf, orderOfAddition, timeToWorkIn } from "./heat.js";
@@ -130,12 +130,20 @@ function beforeYouStart(sheet: Sheet): readonly string[] {
     plan.answers.filter((answer) => answer.verdict === verdict),
   );
   const lines = [
-    ...open.map((answer) => words.lines.batch.open(saidOf(sheet, answer))),
+    ...open.map((answer) => openLine(sheet, answer)),
     ...plan.notes.map((note) => words.notes[note.code](note, say, words)),
   ];
   return lines.length === 0
     ? []
     : [`## ${words.labels.beforeYouStart}`, words.labels.openQuestions, markdownList(lines)];
+}
+
+/** An answer that is not met or not known; its figure once, in the statement if it stands there. */
+function openLine(sheet: Sheet, answer: Answer): string {
+  const { verdict, statement, value, limit } = saidOf(sheet, answer);
+  const figure = sheet.say.interval(answer.figure, answer.quantity);
+  const isSaid = statement.includes(` ${figure}`);
+  return sheet.words.lines.batch.open({ verdict, statement, limit, ...(!isSaid && { value }) });
 }
 
 /** What the lines add up to, on the finest of the balances. */

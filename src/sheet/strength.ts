@@ -46,7 +46,7 @@ function gelPointsOf(sheet: Sheet): readonly string[] {
       ? gelPointOnLine({ what, temperature, min: line.min, max: line.max }, say)
       : gelPoint({ what, temperature }, say);
   };
-  const bases = ({ basis, by }: PlanGelPoint): string => `${gelPointWays[by]}; ${restsOn(sheet, [basis])}`;
+  const bases = ({ basis, by }: PlanGelPoint): string => `${restsOn(sheet, [basis])}, ${gelPointWays[by]}`;
   const points = sheet.plan.gelPoints;
   return [...new Set(points.map(bases))].map((basis) => {
     const same = points.filter((point) => bases(point) === basis);
@@ -118,11 +118,6 @@ function flowOf(sheet: Sheet): readonly string[] {
 function filmOf({ plan: { films }, words, say }: Sheet): readonly string[] {
   const { thicknessMax: thickness } = films;
   return thickness === undefined ? [] : [words.lines.gel.filmThatStays({ thickness }, say)];
-}
-
-/** What has not drained from the vessel, beside the allowance that was made for it. */
-export function filmOnWall({ plan: { films }, words, say }: Sheet): string {
-  return say.given(films.thicknessOnWall, (thickness) => ` ${words.lines.batch.filmOnWall({ thickness }, say)}`);
 }
 
 function useTable({ words, say }: Sheet, { uses, nozzle }: Exclude<PlanFlow, NotKnown>): Table {

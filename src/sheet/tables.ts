@@ -128,7 +128,7 @@ export function basisOf(sheet: Sheet, of: PlanStep): string {
     restsOn(sheet, basis, assumptions),
     stirring ? lines.heat.stirring(stirring, sheet.say) : "",
     "for" in step && step.for !== undefined ? labels.durationAsStated : "",
-    notKnown ? lines.batch.notKnown({ reason: whyNot(sheet, notKnown) }) : "",
+    notKnown ? lines.batch.notKnownClause({ reason: whyNot(sheet, notKnown) }) : "",
   ].filter((part) => part !== "");
   const isAtOnce = timeStart !== undefined && timeStart === timeEnd;
   return parts.length === 0 && isAtOnce ? labels.noTimeOfItsOwn : parts.join("; ");
@@ -200,6 +200,6 @@ export function saidOf(sheet: Sheet, answer: Answer): Said {
 export function allowanceTable({ plan: { allowances, lots }, words, say }: Sheet): Table {
   return {
     columns: [words.labels.allowance, words.labels.mass, words.labels.shareOfCharge],
-    rows: allowances.map(({ name, mass }) => [name, say.kilograms(mass), say.percent(mass / lots.charge)]),
+    rows: allowances.map(({ name, mass }) => [name, say.kilograms(mass, 3), say.percent(mass / lots.charge, 2)]),
   };
 }

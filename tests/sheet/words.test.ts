@@ -236,7 +236,7 @@ describe("words of every code", () => {
 
   it("keeps the cautions in full", () => {
     const hot = english.cautions["hot-oil"]({ code: "hot-oil", temperatureMax: 85, temperatureLeftOn: 140 }, say);
-    for (const part of ["85.0 °C", "140.0 °C", "flash point", "unattended", "water away", "protection"])
+    for (const part of ["85.0 °C", "140 °C", "flash point", "unattended", "water away", "protection"])
       expect(hot).toContain(part);
     expect(english.cautions["arithmetic-only"]({ code: "arithmetic-only" }, say)).toContain("Local codes");
   });
@@ -259,7 +259,11 @@ describe("numbers", () => {
     expect(say.watts(2500)).toBe("2.5 kW");
     expect(say.millibars(5000)).toBe("50 mbar");
     expect(say.massRate(0.001)).toBe("60 g/min");
+    expect(say.litres(0.000_225)).toBe("225 mL");
+    expect(say.money(311.187)).toBe("311.19");
     expect(say.duration(20)).toBe("20 s");
+    expect(say.duration(90)).toBe("1.5 min");
+    expect(say.duration(19_680)).toBe("5 h 28 min");
     expect(say.duration(3600)).toBe("60 min");
     expect(say.duration(43_200)).toBe("12 h");
     expect(say.duration(345_600)).toBe("4 days");

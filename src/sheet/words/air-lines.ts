@@ -16,7 +16,7 @@ export const airLines = {
     },
     say: Say,
   ): string =>
-    `Bubbles of ${say.millimetres(diameter, 2)} after step ${say.count(fromStep)} have left the ${say.millimetres(depth, 2)} of melt after ${say.duration(duration)}, if nothing stirs in more.`,
+    `After ${say.step(fromStep)}, bubbles of ${say.millimetres(diameter, 2)} leave the ${say.millimetres(depth, 2)} of melt within ${say.duration(duration)}, if no more are stirred in.`,
   stays: (
     of: {
       readonly diameter: number;
@@ -27,21 +27,21 @@ export const airLines = {
     },
     say: Say,
   ): string =>
-    `Bubbles of ${say.millimetres(of.diameter, 2)} after step ${say.count(of.fromStep)} rise ${say.millimetres(of.distance, 2)} of ${say.millimetres(of.depth, 2)} by the end of step ${say.count(of.toStep)}: they do not leave.`,
+    `After ${say.step(of.fromStep)}, bubbles of ${say.millimetres(of.diameter, 2)} rise ${say.millimetres(of.distance, 2)} of ${say.millimetres(of.depth, 2)} by the end of ${say.step(of.toStep)}: they do not leave.`,
   riseNotKnown: (
     { diameter, fromStep, reason }: { readonly diameter: number; readonly fromStep: number; readonly reason: string },
     say: Say,
   ): string =>
-    `How far bubbles of ${say.millimetres(diameter, 2)} rise after step ${say.count(fromStep)} is not known: ${reason}.`,
+    `How far bubbles of ${say.millimetres(diameter, 2)} rise after ${say.step(fromStep)} is not known: ${reason}.`,
   inPack: ({ distance, depth }: { readonly distance: number; readonly depth: number }, say: Say): string =>
     `In a pack they rise ${say.millimetres(distance, 2)} of ${say.millimetres(depth, 2)} before it has set.`,
   held: (
     { min, max }: { readonly min: number | null | undefined; readonly max: number | null | undefined },
     say: Say,
   ): string =>
-    `The set gel holds bubbles up to ${say.millimetres(min, 2)} for ever, and none above ${say.millimetres(max, 2)}; between them it is not known.`,
+    `The set gel holds bubbles up to ${say.millimetres(min, 2)} for good, and none above ${say.millimetres(max, 2)}; between the two it is not known.`,
   staysFrom: ({ step }: { readonly step: number }, say: Say): string =>
-    `From step ${say.count(step)} on draw in none: it would stay.`,
+    `From ${say.step(step)} on draw in no air: it would stay.`,
   toClear: (
     {
       within,
@@ -50,9 +50,11 @@ export const airLines = {
     }: { readonly within: number; readonly fromStep: number; readonly ways: readonly string[] },
     say: Say,
   ): string =>
-    `To be clear ${say.duration(within)} after step ${say.count(fromStep)} the melt would have to be ${ways.join(", or ")}.`,
+    `To be clear ${say.duration(within)} after ${say.step(fromStep)} the melt would have to be ${ways.join(", or ")}.`,
   outOfReach: ({ within, fromStep }: { readonly within: number; readonly fromStep: number }, say: Say): string =>
-    `To be clear ${say.duration(within)} after step ${say.count(fromStep)} is out of reach by warmth or vacuum.`,
+    `Neither warmth nor a vacuum clears the melt within ${say.duration(within)} after ${say.step(fromStep)}.`,
+  clearsByItself: ({ within, fromStep }: { readonly within: number; readonly fromStep: number }, say: Say): string =>
+    `Kept as warm as it is after ${say.step(fromStep)}, the melt is clear within ${say.duration(within)} without a vacuum.`,
   keptWarm: ({ temperature }: { readonly temperature: number }, say: Say): string =>
     `kept at ${say.celsius(temperature)} or warmer`,
   underPressure: ({ pressure }: { readonly pressure: number }, say: Say): string =>

@@ -5,6 +5,12 @@ interface Between {
   readonly max: number;
 }
 
+interface Cost {
+  readonly batch: number;
+  readonly perKilogram: number;
+  readonly currency: string;
+}
+
 /** Sentences about what is weighed, made and delivered. Masses in kg, shares 0 to 1, times in s. */
 export const batchLines = {
   lots: ({ count }: { readonly count: number }, say: Say): string =>
@@ -14,30 +20,34 @@ export const batchLines = {
   open: (of: {
     readonly verdict: string;
     readonly statement: string;
-    readonly value: string;
+    /** Left out if the statement has the figure. */
+    readonly value?: string;
     readonly limit: string;
-  }): string => `${of.verdict.toUpperCase()}: ${of.statement} Value: ${of.value}. Limit: ${of.limit}.`,
+  }): string =>
+    `${of.verdict.toUpperCase()}: ${of.statement}${of.value === undefined ? "" : ` Value: ${of.value}.`} Limit: ${of.limit}.`,
   portions: ({ whole, portions }: { readonly whole: string; readonly portions: readonly string[] }): string =>
     `${whole}, as ${portions.join(" + ")}`,
   between: ({ min, max }: { readonly min: string; readonly max: string }): string => `${min} to ${max}`,
   total: ({ total }: { readonly total: string }): string => `Total to weigh: ${total}`,
   totalWouldDo: ({ mass }: { readonly mass: number }, say: Say): string =>
-    `${say.kilograms(mass, 7)} would do; this is the next above it that the balances reach`,
+    `${say.kilograms(mass, 7)} is needed; this is the next total above it that the balances can weigh`,
   aboutSubject: ({ question, subject }: { readonly question: string; readonly subject: string }): string =>
     `${question} (${subject})`,
   phase: ({ phase }: { readonly phase: string }): string => `phase ${phase}`,
   notKnown: ({ reason }: { readonly reason: string }): string => `Not known: ${reason}.`,
+  /** The same beside other clauses. */
+  notKnownClause: ({ reason }: { readonly reason: string }): string => `not known, because ${reason}`,
   asked: ({ mass }: { readonly mass: number }, say: Say): string => `Asked for: ${say.kilograms(mass)}.`,
   askedInPacks: (
     { mass, packs, pack }: { readonly mass: number; readonly packs: number; readonly pack: string | undefined },
     say: Say,
   ): string =>
     `Asked for: ${say.kilograms(mass)} in ${Number.isInteger(packs) ? "" : "about "}${say.number(packs, 5)} packs${say.given(pack, (name) => ` (${name})`)}.`,
-  delivered: ({ mass }: { readonly mass: number }, say: Say): string => `The charge brings ${say.kilograms(mass)}.`,
+  delivered: ({ mass }: { readonly mass: number }, say: Say): string => `The charge delivers ${say.kilograms(mass)}.`,
   filmOnWall: ({ thickness }: { readonly thickness: number }, say: Say): string =>
-    `By the viscosity at the end of filling, ${say.millimetres(thickness, 2)} in the mean have not drained from the wall.`,
+    `By the viscosity at the end of filling, a film of ${say.millimetres(thickness, 2)} on average has not drained from the wall.`,
   timesOfDays: ({ workingDay, days }: { readonly workingDay: number; readonly days: number }, say: Say): string =>
-    `Times count from the beginning of each working day of ${say.duration(workingDay)}; working days in all: ${say.count(days)}. A lot is not interrupted. Handling takes longer than nothing: leave a reserve.`,
+    `Times count from the start of each working day of ${say.duration(workingDay)}, with no reserve for handling; working days in all: ${say.count(days)}. A lot is not interrupted.`,
   stage: ({ step, instruction }: { readonly step: number; readonly instruction: string }): string =>
     `${step}. ${instruction}`,
   content: ({ min }: Between, say: Say): string => say.percent(min),
@@ -47,30 +57,22 @@ export const batchLines = {
     `Natural-origin content: ${withWater} with formulation water.`,
   naturalOriginBoth: (of: { readonly withWater: string; readonly withoutWater: string }): string =>
     `Natural-origin content: ${of.withWater} with formulation water, ${of.withoutWater} without.`,
+  naturalOriginEitherWay: ({ content }: { readonly content: string }): string =>
+    `Natural-origin content: ${content}, with formulation water or without.`,
   shortfall: ({ material, share }: { readonly material: string; readonly share: number }, say: Say): string =>
     `${material} takes ${say.percent(share)} from it.`,
+  shortfallBetween: ({ material, min, max }: Between & { readonly material: string }, say: Say): string =>
+    `${material} takes ${say.percent(min)} to ${say.percent(max)} from it: an index of it is not known.`,
   parts: {
     active: ({ material }: { readonly material: string }): string => `${material}, active part,`,
     carrier: ({ material }: { readonly material: string }): string => `${material}, carrier,`,
   },
   largestGelFormer: ({ material, share }: { readonly material: string; readonly share: number }, say: Say): string =>
     `At most ${say.percent(share)} of ${material} would keep the claimed figure.`,
-  cost: ({
-    batch,
-    perKilogram,
-    currency,
-  }: {
-    readonly batch: string;
-    readonly perKilogram: string;
-    readonly currency: string;
-  }): string => `Batch, all lots: ${batch} ${currency}; delivered kilogram: ${perKilogram} ${currency}.`,
-  costWithPack: (of: {
-    readonly batch: string;
-    readonly perKilogram: string;
-    readonly perPack: string;
-    readonly currency: string;
-  }): string =>
-    `Batch, all lots: ${of.batch} ${of.currency}; delivered kilogram: ${of.perKilogram} ${of.currency}; pack: ${of.perPack} ${of.currency}.`,
+  cost: ({ batch, perKilogram, currency }: Cost, say: Say): string =>
+    `Batch, all lots: ${say.money(batch)} ${currency}; each kilogram delivered: ${say.money(perKilogram)} ${currency}.`,
+  costWithPack: ({ batch, perKilogram, perPack, currency }: Cost & { readonly perPack: number }, say: Say): string =>
+    `Batch, all lots: ${say.money(batch)} ${currency}; each kilogram delivered: ${say.money(perKilogram)} ${currency}; each pack: ${say.money(perPack, 3)} ${currency}.`,
   computed: ({ library }: { readonly library: string }): string =>
     `Computed by ${library}. Figures are estimates from the readings named above; no verdict here says that a product or a process is safe.`,
 };

@@ -21,7 +21,7 @@ export const cautions: Words["cautions"] = {
   "water-kept-out": () =>
     "Keep water out of vessel, filler and packs: a film of this gel turns milky under a little water. That is how it rinses off, and how a splash spoils it. Rinsed-off oil makes floors and drains slippery.",
   "hot-oil": ({ temperatureMax, temperatureLeftOn }, say) =>
-    `Hot oil and melts burn skin and can ignite${say.given(temperatureMax, (hottest) => `; this charge reaches ${say.celsius(hottest)}`)}. Stay well below the lowest flash point, never leave heat unattended${say.given(temperatureLeftOn, (steady) => ` (left on, this heater goes on to about ${say.celsius(steady)})`)}, keep water away, and wear eye, hand and arm protection.`,
+    `Hot oil and melts burn skin and can ignite${say.given(temperatureMax, (hottest) => `; this charge reaches ${say.celsius(hottest)}`)}. Stay well below the lowest flash point, never leave heat unattended${say.given(temperatureLeftOn, (steady) => ` (left on, this heater goes on to about ${say.celsius(steady, 0)})`)}, keep water away, and wear eye, hand and arm protection.`,
   stirrer: () =>
     "A stirrer catches hands, sleeves and scrapers: keep them out while it turns, and switch it off and lock it out before anyone reaches in.",
   dust: (caution, say) => `${about(caution, say)}fine dust. Use extraction where it is poured and wear a dust mask.`,

@@ -27,23 +27,23 @@ export const emulsionLines = {
   pourNoFaster: ({ rate }: { readonly rate: number }, say: Say): string =>
     `Pour one addition in a thin stream where the stirrer draws it in, no faster than ${say.massRate(rate)}; then stir on and wait.`,
   lookIn: ({ when }: { readonly when: string }): string =>
-    `At each row look in: the gel is ${when}. If it is not, stop the pump, stir on, and look again.`,
+    `Look at the gel at each row: it must be ${when}. If it is not, stop the pump, stir on, and look again.`,
   tick: ({ when }: { readonly when: string }): string =>
-    `Tick the box when the gel is ${when}. Only then comes the next. If it takes longer than the table says, wait longer; never make up for it with a larger addition.`,
+    `Tick the box when the gel is ${when}. Only then add the next. If it takes longer than the table says, wait longer; never make up for it with a larger addition.`,
   // From thinning to torque: common practice, no source.
   torque: ({ speed }: { readonly speed: number | undefined }, say: Say): string =>
-    `Torque is what the shaft asks for${say.given(speed, (turns) => ` at ${say.rpm(turns)}`)} at the end of a row, the friction of gear and seal left out. A drive that shows watts, amperes or per cent goes up and down with it. Where the table stays or rises and the drive falls off, the gel may be breaking: stop adding and look.`,
+    `Torque is what the shaft takes${say.given(speed, (turns) => ` at ${say.rpm(turns)}`)} at the end of a row, without the friction of gear and seal. The watts, amperes or per cent that a drive shows go up and down with it. If they fall where the torque of the table stays or rises, the gel may be breaking: stop adding and look.`,
   thickness: ({ shearRate }: { readonly shearRate: number | undefined }, say: Say): string =>
     `Thickness is for whoever has a rheometer: what it reads${say.given(shearRate, (rate) => ` at ${say.shearRate(rate)}`)}, and the stress from which the gel flows. Without one, go by look and drive.`,
   times: ({ kept }: { readonly kept: string }): string =>
-    `Times are an estimate for the day, no permission to go on: the bench's${kept}.`,
+    `Times are an estimate for planning the day, no permission to go on. They are the bench's${kept}.`,
   timesBy: ({ factor, kept }: { readonly factor: number; readonly kept: string }, say: Say): string =>
-    `Times are an estimate for the day, no permission to go on: the bench's, times ${say.number(factor)}${kept}.`,
+    `Times are an estimate for planning the day, no permission to go on. They are the bench's, multiplied by ${say.number(factor)}${kept}.`,
   timesAlong: (
     { first, last, kept }: { readonly first: number; readonly last: number; readonly kept: string },
     say: Say,
   ): string =>
-    `Times are an estimate for the day, no permission to go on: the bench's, times ${say.number(first)} at first and ${say.number(last)} in the end${kept}.`,
+    `Times are an estimate for planning the day, no permission to go on. They are the bench's, multiplied by ${say.number(first)} at first and by ${say.number(last)} at the end${kept}.`,
   timesNotKnown: ({ reason }: { readonly reason: string }): string =>
     `Times are not known: ${reason}. Go by the look of the gel.`,
   whatIsLeft: ({ mass }: { readonly mass: string }): string => `what is left, ${mass}`,
@@ -52,7 +52,7 @@ export const emulsionLines = {
   oil: ({ fraction }: { readonly fraction: number }, say: Say): string =>
     `Oil: ${say.percent(fraction)} by volume of oil and gel former.`,
   droplets: ({ diameter, basis }: { readonly diameter: number; readonly basis: string }, say: Say): string =>
-    `Droplets: ${say.micrometres(diameter, 2)} across: ${basis}.`,
+    `Droplets ${say.micrometres(diameter, 2)} across: ${basis}.`,
   yieldStressByTheory: ({ yieldStress }: { readonly yieldStress: number }, say: Say): string =>
     `Yield stress by theory: ${say.pascals(yieldStress, 2)} (Princen and Kiss, from droplet size and interfacial tension).`,
   modulusByTheory: ({ modulus }: { readonly modulus: number }, say: Say): string =>

@@ -14,9 +14,9 @@ export const gelLines = {
   heldDimensions: { diameter: "diameter", thickness: "thickness" },
   gelPointKinds: { sets: "sets", dissolves: "dissolves" },
   gelPointWays: {
-    measured: "as measured at this dose",
-    between: "between measured doses, along the line of Eldridge and Ferry",
-    ideal: "by ideal solubility",
+    measured: "at this dose",
+    between: "between doses, along the line of Eldridge and Ferry",
+    ideal: "from its heat of fusion",
   },
   strengthKinds: {
     "yield stress": "yield stress",
@@ -53,32 +53,34 @@ export const gelLines = {
   } as Readonly<Record<string, { readonly name: string; readonly unit: string }>>,
   about: ({ material, sentences }: { readonly material: string; readonly sentences: readonly string[] }): string =>
     `${material}: ${sentences.join(" ")}`,
-  windowNotKnown: ({ reason }: { readonly reason: string }): string => `when to stir it in is not known, ${reason}.`,
+  windowNotKnown: ({ reason }: { readonly reason: string }): string =>
+    `when to stir it in is not known, because ${reason}.`,
   windowClosed: (of: { readonly temperatureMax: number; readonly temperatureMin: number }, say: Say): string =>
-    `there is no time for it. The melt is too thin down to ${say.celsius(of.temperatureMax)} and too thick from ${say.celsius(of.temperatureMin)}.`,
+    `there is no right temperature for it. The melt is too thin to carry it down to ${say.celsius(of.temperatureMax)} and too thick to stir it in from ${say.celsius(of.temperatureMin)} on.`,
   window: (
     { temperatureMax, temperatureMin }: { readonly temperatureMax: number; readonly temperatureMin: number },
     say: Say,
   ): string => `stir it in while the melt shows ${say.celsius(temperatureMax)} to ${say.celsius(temperatureMin)}.`,
   windowTimes: ({ timeMin, timeMax }: { readonly timeMin: number; readonly timeMax: number }, say: Say): string =>
     `That is ${say.duration(timeMin)} to ${say.duration(timeMax)} after the heat is off.`,
-  windowOpenBy: ({ field }: { readonly field: string }): string => `It may close earlier, without ${field}.`,
+  windowOpenBy: ({ field }: { readonly field: string }): string =>
+    `The lower end may be higher: ${field} is not known.`,
   goesIn: ({ temperature }: { readonly temperature: number }, say: Say): string =>
     `By this plan it goes in at ${say.celsius(temperature)}.`,
   goesInAfter: ({ temperature, time }: { readonly temperature: number; readonly time: number }, say: Say): string =>
     `By this plan it goes in at ${say.celsius(temperature)}, ${say.duration(time)} after the heat is off.`,
   settles: ({ inVessel }: { readonly inVessel: number }, say: Say): string =>
-    `The largest settle ${say.millimetres(inVessel)} in the vessel.`,
+    `Its largest particles settle ${say.millimetres(inVessel, 2)} in the vessel.`,
   settlesInBoth: ({ inVessel, inPack }: { readonly inVessel: number; readonly inPack: number }, say: Say): string =>
-    `The largest settle ${say.millimetres(inVessel)} in the vessel and ${say.millimetres(inPack)} in a pack before it has set.`,
+    `Its largest particles settle ${say.millimetres(inVessel, 2)} in the vessel and ${say.millimetres(inPack, 2)} in a pack before it has set.`,
   settlesFurther: ({ share }: { readonly share: number }, say: Say): string =>
-    `${say.percent(share)} of its mass settles further than allowed.`,
+    `${say.percent(share, 2)} of its mass settles further than allowed.`,
   held: ({ length, dimension }: { readonly length: number; readonly dimension: string }, say: Say): string =>
     `The set gel will hold such particles up to ${say.millimetres(length, 2)} in ${dimension}.`,
   wet: ({ mass }: { readonly mass: number }, say: Say): string =>
-    `Wet it with ${say.kilograms(mass, 3)} or more of the batch's own oil, none on top.`,
+    `Wet it with ${say.kilograms(mass, 3)} or more of the oil that is weighed for this lot, not with extra oil.`,
   wetAndThicken: ({ mass, factor }: { readonly mass: number; readonly factor: number }, say: Say): string =>
-    `Wet it with ${say.kilograms(mass, 3)} or more of the batch's own oil, none on top; by its oil absorption it thickens the melt ${say.number(factor)} times.`,
+    `Wet it with ${say.kilograms(mass, 3)} or more of the oil that is weighed for this lot, not with extra oil. By its oil absorption it makes the melt ${say.number(factor)} times as thick.`,
   gelPoint: ({ what, temperature }: { readonly what: string; readonly temperature: number }, say: Say): string =>
     `${what} at ${say.celsius(temperature)}`,
   gelPointOnLine: (
@@ -93,7 +95,7 @@ export const gelLines = {
   gelPoints: (
     { dose, points, basis }: { readonly dose: number; readonly points: readonly string[]; readonly basis: string },
     say: Say,
-  ): string => `At ${say.percent(dose, 3)} of gel former it ${say.list(points)}, ${basis}.`,
+  ): string => `At ${say.percent(dose, 3)} of gel former it ${say.list(points)}: ${basis}.`,
   yieldStress: ({ value, basis }: { readonly value: number; readonly basis: string }, say: Say): string =>
     `Yield stress ${say.pascals(value, 3)}: ${basis}.`,
   yieldStressBetween: ({ value, min, max, basis }: Estimated & { readonly basis: string }, say: Say): string =>
@@ -124,7 +126,7 @@ export const gelLines = {
   doseNotKnown: ({ target, reason }: { readonly target: number; readonly reason: string }, say: Say): string =>
     `What dose gives ${say.pascals(target, 3)} is not known: ${reason}.`,
   flow: ({ temperature, model }: { readonly temperature: number; readonly model: string }, say: Say): string =>
-    `Flow at ${say.celsius(temperature)}: ${model} (standard errors).`,
+    `Flow at ${say.celsius(temperature)}: ${model} (± standard error).`,
   flowNotKnown: ({ reason }: { readonly reason: string }): string => `How it flows is not known: ${reason}.`,
   model: ({ model, parameters: fitted }: { readonly model: string; readonly parameters: readonly string[] }): string =>
     `${model}: ${fitted.join(", ")}`,
@@ -135,9 +137,9 @@ export const gelLines = {
   parameter: (
     of: { readonly name: string; readonly value: FlowByPoints["parameters"][string]; readonly unit: string },
     say: Say,
-  ): string => `${of.name} ${say.number(of.value.value)} ± ${say.number(of.value.standardError, 1)}${of.unit}`,
+  ): string => `${of.name} ${say.number(of.value.value)} ± ${say.number(of.value.standardError, 2)}${of.unit}`,
   nozzle: ({ pressureGradient }: { readonly pressureGradient: number }, say: Say): string =>
-    `Its nozzle takes ${say.number(pressureGradient / 1e5, 2)} bar on each metre of length.`,
+    `The nozzle of the pack takes ${say.millibars(pressureGradient / 1000, 2)} for each millimetre of its length.`,
   filmThatStays: ({ thickness }: { readonly thickness: number }, say: Say): string =>
     `At rest, a film of up to ${say.millimetres(thickness, 2)} does not run down an upright wall.`,
   viscosityBeyond: ({ viscosity }: { readonly viscosity: number }, say: Say): string =>

@@ -20,56 +20,56 @@ export const heatLines = {
   viscosityBeyond: (of: { readonly viscosity: number; readonly shearRate: number }, say: Say): string =>
     `${say.pascalSeconds(of.viscosity, 2)} at ${say.shearRate(of.shearRate)}, beyond the readings`,
   stirring: ({ power, torque }: { readonly power: number; readonly torque: number }, say: Say): string =>
-    `the stirrer takes ${say.watts(power)} and ${say.newtonMetres(torque)} at the end`,
+    `the stirrer takes ${say.watts(power, 2)} and ${say.newtonMetres(torque)} at the end`,
   fromTheRoom: ({ temperature }: { readonly temperature: number }, say: Say): string =>
-    `All of it comes from the room, at ${say.celsius(temperature)}: let oils and gel former stand in it first.`,
+    `Everything goes in at room temperature, ${say.celsius(temperature)}: let oils and gel former stand in the room first.`,
   sets: ({ duration }: { readonly duration: number }, say: Say): string =>
     `Left to cool, the gel sets ${say.duration(duration)} after the last charge.`,
   setsAfterFilling: ({ duration, margin }: { readonly duration: number; readonly margin: number }, say: Say): string =>
-    `Left to cool, the gel sets ${say.duration(duration)} after the last charge, ${say.duration(margin)} more than until the packs are full.`,
+    `Left to cool, the gel sets ${say.duration(duration)} after the last charge, ${say.duration(margin)} after the packs are full.`,
   setsBeforeFilling: ({ duration, margin }: { readonly duration: number; readonly margin: number }, say: Say): string =>
     `Left to cool, the gel sets ${say.duration(duration)} after the last charge, ${say.duration(-margin)} before the packs are full.`,
   warmed: ({ temperature }: { readonly temperature: number }, say: Say): string =>
     `Stirring warms it to ${say.celsius(temperature)} at most.`,
   warmedBy: ({ temperature, loss }: { readonly temperature: number; readonly loss: string }, say: Say): string =>
-    `Stirring warms it to ${say.celsius(temperature)} at most, cooling by ${loss}.`,
+    `Stirring warms it to ${say.celsius(temperature)} at most, with ${loss}.`,
   warmedNotKnown: ({ reason }: { readonly reason: string }): string =>
     `How warm stirring makes it is not known: ${reason}.`,
   heatLeftOut: ({ steps, reason }: { readonly steps: readonly number[]; readonly reason: string }, say: Say): string =>
-    `The heat of stirring in step ${say.list(steps.map(say.count))} is not known: ${reason}.`,
+    `The heat of stirring in ${say.list(steps.map(say.step))} is left out: ${reason}.`,
   setThrough: ({ duration, basis }: { readonly duration: number; readonly basis: string }, say: Say): string =>
     `The centre of a pack has passed the setting temperature ${say.duration(duration)} after filling: ${basis}.`,
   setThroughNotKnown: ({ reason }: { readonly reason: string }): string =>
     `When a pack has set through is not known: ${reason}.`,
   sinks: ({ depth, mass }: { readonly depth: number; readonly mass: number }, say: Say): string =>
-    `The content sinks by ${say.millimetres(depth, 2)} as it cools; ${say.kilograms(mass, 2)} a pack would make up for it.`,
+    `The content sinks by ${say.millimetres(depth, 2)} as it cools; ${say.kilograms(mass, 2)} more in each pack would make up for it.`,
   exposure: (of: Exposed, say: Say): string =>
-    `${of.material}: at most ${say.celsius(of.temperatureMax)}, ${say.clock(of.durationAbove)} of ${say.clock(of.duration)} above ${say.celsius(of.temperatureAbove)}.`,
+    `${of.material}: at most ${say.celsius(of.temperatureMax)}; above ${say.celsius(of.temperatureAbove)} for ${say.duration(of.durationAbove)} of ${say.duration(of.duration)}.`,
   exposureAsMuchAs: (of: Exposed & { readonly asMuch: string }, say: Say): string =>
-    `${of.material}: at most ${say.celsius(of.temperatureMax)}, ${say.clock(of.durationAbove)} of ${say.clock(of.duration)} above ${say.celsius(of.temperatureAbove)}; ${of.asMuch}.`,
+    `${of.material}: at most ${say.celsius(of.temperatureMax)}; above ${say.celsius(of.temperatureAbove)} for ${say.duration(of.durationAbove)} of ${say.duration(of.duration)}; ${of.asMuch}.`,
   asMuchAs: (
     { duration, temperature }: { readonly duration: number; readonly temperature: number },
     say: Say,
-  ): string => `as much as ${say.duration(duration)} at ${say.celsius(temperature)}`,
+  ): string => `it ages as much as in ${say.duration(duration)} at ${say.celsius(temperature)}`,
   materialNotKnown: ({ material, reason }: { readonly material: string; readonly reason: string }): string =>
-    `${material}: not known, ${reason}.`,
+    `${material}: not known, because ${reason}.`,
   oil: (of: { readonly material: string; readonly oxidisability: number; readonly share: number }, say: Say): string =>
-    `${of.material} (Cox value ${say.number(of.oxidisability, 2)}, ${say.percent(of.share)} of the product)`,
+    `${of.material} (Cox value ${say.number(of.oxidisability, 2)}, ${say.percent(of.share, 3)} of the product)`,
   oilWithout: ({ oil }: { readonly oil: string }): string => `${oil}: holds no acid that the Cox value counts.`,
   oilOffHeat: (
     { oil, heat, share }: { readonly oil: string; readonly heat: string; readonly share: number },
     say: Say,
-  ): string => `${oil}: goes in off the heat; ${heat}, ${say.percent(share, 2)} of what the heat does to the oils.`,
+  ): string => `${oil}: goes in off the heat; ${heat}, ${say.percent(share, 2)} of what the heat does to all oils.`,
   oilOnHeat: (
     of: { readonly oil: string; readonly heat: string; readonly share: number; readonly offHeat: number },
     say: Say,
   ): string =>
-    `${of.oil}: goes in on the heat; ${of.heat}, ${say.percent(of.share, 2)} of what the heat does to the oils. Off the heat: ${say.duration(of.offHeat)}.`,
+    `${of.oil}: goes in on the heat; ${of.heat}, ${say.percent(of.share, 2)} of what the heat does to all oils. Charged off the heat: ${say.duration(of.offHeat)}.`,
   oilWouldSet: (
     of: { readonly oil: string; readonly heat: string; readonly share: number; readonly offHeat: number },
     say: Say,
   ): string =>
-    `${of.oil}: goes in on the heat; ${of.heat}, ${say.percent(of.share, 2)} of what the heat does to the oils. Off the heat: ${say.duration(of.offHeat)}, but the mix would come too near its setting temperature.`,
+    `${of.oil}: goes in on the heat; ${of.heat}, ${say.percent(of.share, 2)} of what the heat does to all oils. Charged off the heat: ${say.duration(of.offHeat)}, but the mix would come too near its setting temperature.`,
   lossNotStated: ({ material }: { readonly material: string }): string => `${material}: no loss is made up for`,
   lossStated: ({ material, share }: { readonly material: string; readonly share: number }, say: Say): string =>
     `${material}: ${say.percent(share)} is made up for, as stated`,
@@ -77,7 +77,7 @@ export const heatLines = {
     of: { readonly loss: string; readonly predicted: number; readonly max: number; readonly basis: string },
     say: Say,
   ): string =>
-    `${of.loss}; ${say.percent(of.predicted)} is predicted, ${say.percent(of.max)} at the very most (${of.basis}).`,
+    `${of.loss}; ${say.percent(of.predicted, 2)} is predicted, ${say.percent(of.max, 2)} at most: ${of.basis}.`,
   lossNotPredicted: ({ loss, reason }: { readonly loss: string; readonly reason: string }): string =>
-    `${loss}; no prediction, ${reason}.`,
+    `${loss}; none is predicted, because ${reason}.`,
 };

@@ -12,9 +12,9 @@ export const labels = {
   gel: "The gel",
   air: "Air",
   gelByDroplets: "The gel by its droplets",
-  stirrerBesideBench: "The stirrer, beside the bench's",
+  stirrerBesideBench: "This stirrer beside the bench's",
   afterFilling: "After filling",
-  sparedOils: "What the spared oils went through",
+  sparedOils: "What the heat-sensitive materials go through",
   chargeOffTheHeat: "Which oils to charge off the heat",
   evaporation: "Evaporation",
   processTakes: "What the process takes",
@@ -105,8 +105,8 @@ export const labels = {
   limitMin: "Limit min",
   limitMax: "Limit max",
   // Fixed text
-  openQuestions: "These questions are open. Settle them before the vessel is charged.",
-  timesCount: "Times count from the first step, in hours and minutes, and hold no reserve for handling.",
+  openQuestions: "Settle each of these before the vessel is charged.",
+  timesCount: "Times count from the first step, in hours and minutes, with no reserve for handling.",
   timesCountFromFirstLot: "Times count from the first step of the first lot; no working day is stated.",
   noTimeOfItsOwn: "no time of its own",
   durationAsStated: "duration as stated",
@@ -114,17 +114,17 @@ export const labels = {
   all: "all",
   throughTheNozzle: "through the nozzle of the pack",
   sparedOilsNote:
-    "In the vessel, from their charge to the last pack. This ranks orders of work; it predicts no shelf life.",
+    "In the vessel, from their charge to the last pack. It compares ways of working; it predicts no shelf life.",
   chargeOffTheHeatNote:
-    "Ranked by what waiting spares: Cox value times share times heat. It ranks; from which figure on an oil has to wait is for the maker to say.",
+    "Ranked by what waiting until the heat is off spares: Cox value times share times equivalent time. From which figure on an oil has to wait is for the maker to decide.",
   speedsNote:
-    "In the gel with all of its oil in. Each speed below the plan's keeps one thing of the bench's and changes the others; which of them the gel goes by, no law says.",
+    "In the gel with all of its oil in. Each row below the plan's keeps one figure of the bench's and changes the others; no law says which of them the gel follows.",
   noSource: "no source stated",
   mixPhaseForPump: "Mix the phase beforehand.",
   mixPhase: "Mix the phase beforehand, and take each addition from that mix.",
-  setPump: "Set the pump to the first row and raise it evenly to the next.",
+  setPump: "Set the pump to the rate of the first row, and raise it evenly to that of the next.",
   smallerAddition:
-    "If an addition came out smaller, leave it so: the last one takes what is left, but no more than the one before it at a time. If one came out larger, wait until it is taken up, and take so much less for the next.",
+    "If an addition came out smaller, leave it so, and add what is left over at the end, in parts no larger than the last addition but one. If one came out larger, wait until it is taken up, and make the next one that much smaller.",
   ifItTurns:
     "If it turns thin, greasy or grainy: add nothing more, write down the number and the time, keep all of it, and ask whoever owns the formula.",
   isTakenUpWhen: "uniform and glossy, no free oil",

@@ -32,9 +32,19 @@ const names: Readonly<Record<string, Name>> = {
   level: { name: "the level", quantity: "length" },
   diameter: { name: "the diameter", quantity: "length" },
   lots: { name: "the number of lots", quantity: "count" },
-  trials: { name: "the number or spread of the trials" },
-  points: { name: "the number or spread of the points" },
 };
+
+/** Readings that a fit refused as a whole, and what it would take. */
+const unfit: Readonly<Record<string, string>> = {
+  trials:
+    "no curve can be fitted to the trials: it takes more of them, at doses further apart, and strengths that rise with the dose",
+  points: "no curve can be fitted to the readings: it takes more of them, further apart",
+};
+
+/** Why readings were refused as a whole, if it is readings that were. */
+export function unfitnessOf(quantity: string): string | undefined {
+  return unfit[quantity];
+}
 
 /** The name of a figure that a law refused. */
 export function nameOf(quantity: string): string {

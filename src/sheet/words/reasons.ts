@@ -1,7 +1,7 @@
 import { fieldCodes, reasonCodes } from "../../plan/codes.js";
 import type { Answer, Reason } from "../../plan/index.js";
 import { fieldOf } from "./fields.js";
-import { amountOf, nameOf } from "./quantities.js";
+import { amountOf, nameOf, unfitnessOf } from "./quantities.js";
 import type { Say, Words } from "./types.js";
 
 type Codes = Pick<Words, "fields" | "lawNames">;
@@ -15,8 +15,12 @@ function inStep({ step }: Reason, say: Say): string {
   return say.given(step, (number) => ` in ${say.step(number)}`);
 }
 
-function byLaw({ law }: Reason, say: Say, words: Codes): string {
-  return say.given(law, (code) => ` (${words.lawNames[code]})`);
+/** The law that refused, with what it is about. */
+function byLaw({ law, of }: Reason, say: Say, words: Codes): string {
+  const parts = [say.given(law, (code) => words.lawNames[code]), say.given(of, say.material)].filter(
+    (part) => part !== "",
+  );
+  return parts.length === 0 ? "" : ` (${parts.join(", ")})`;
 }
 
 /** The charge for which a reading is missing. */
@@ -30,6 +34,8 @@ function ofCharge({ phases, dose }: Reason, say: Say): string {
 /** The figure that a law refused, and what its range is. */
 function refused({ quantity, value, min, max }: Reason, say: Say): string {
   return say.given(quantity, (code) => {
+    const unfit = unfitnessOf(code);
+    if (unfit !== undefined) return unfit;
     const amount = say.given(value, (number) => ` (${amountOf(number, code, say)})`);
     const from = say.given(min, (end) => ` from ${amountOf(end, code, say)}`);
     const to = say.given(max, (end) => ` up to ${amountOf(end, code, say)}`);
@@ -44,15 +50,15 @@ export const reasons: Words["reasons"] = {
   "not-read": (reason, say, words) =>
     `the bench did not measure ${fieldOf(reason, say, words)}${say.given(reason.direction, (direction) => ` on ${direction}`)}${ofCharge(reason, say)}${say.given(reason.quantity, (code) => `, ${nameOf(code)} being ${amountOf(reason.value, code, say)}`)}`,
   "outside-range": (reason, say, words) =>
-    `${refused(reason, say) || "a figure is outside the range"}${about(reason, say)}${inStep(reason, say)}${byLaw(reason, say, words)}`,
+    `${refused(reason, say) || "a figure is outside the range"}${inStep(reason, say)}${byLaw(reason, say, words)}`,
   "no-correlation": (reason, say, words) =>
-    `no correlation is known for this kind of stirrer${about(reason, say)}${byLaw(reason, say, words)}`,
+    `no correlation is known for this kind of stirrer${byLaw(reason, say, words)}`,
   "nothing-there": (reason, say, words) =>
     `there is nothing to compute it from${say.given(reason.field, () => ` (${fieldOf(reason, say, words)})`) || about(reason, say)}${inStep(reason, say)}`,
   "not-done": (reason, say) => `no step of the process settles it${about(reason, say)}${inStep(reason, say)}`,
-  contradiction: (reason, say, words) => `${fieldOf(reason, say, words)} contradicts another that is stated`,
+  contradiction: (reason, say, words) => `${fieldOf(reason, say, words)} contradicts another figure that is stated`,
   "no-method": (reason, say, words) =>
-    `no method gives a number for it${about(reason, say)}${inStep(reason, say)}${byLaw(reason, say, words)}`,
+    `no method gives a number for it${inStep(reason, say)}${byLaw(reason, say, words)}`,
 };
 
 /** The reason that stands beside an answer whose figure has one end that is not known. */

@@ -19,6 +19,7 @@ export interface SayOptions {
 const minute = 60;
 const hour = 3600;
 const day = 86_400;
+const litre = 1e-3;
 
 const significant = (digits: number): Digits => ({ significant: digits });
 
@@ -51,7 +52,7 @@ export function sayWith(options: SayOptions = {}): Say {
   const mass = unitWriter("mass", "kg", (value) => (Math.abs(value) < 1 ? "g" : "kg"), how);
   const length = unitWriter("length", "m", () => "mm", how);
   const fineLength = unitWriter("length", "m", () => "µm", { ...how, units: {} });
-  const volume = unitWriter("volume", "m³", () => "L", how);
+  const volume = unitWriter("volume", "m³", (value) => (Math.abs(value) < litre ? "mL" : "L"), how);
   const stress = unitWriter("pressure", "Pa", () => "Pa", { ...how, units: {} });
   const pressure = unitWriter("pressure", "Pa", () => "mbar", how);
   const viscosity = unitWriter("dynamicViscosity", "Pa·s", () => "Pa·s", how);
@@ -61,7 +62,7 @@ export function sayWith(options: SayOptions = {}): Say {
 
   const number = known((value, digits: number = 3) => format(value, significant(digits)));
   const percent = known((fraction, digits: number = 4) => `${format(100 * fraction, significant(digits))} %`);
-  const celsius = known((value) => temperature(value, { decimals: 1 }));
+  const celsius = known((value, decimals: number = 1) => temperature(value, { decimals }));
   const kelvins = known((value) => difference(value, { decimals: 1 }));
   const kilograms = known((value, digits: number = 4) => mass(value, significant(digits)));
   const millimetres = known((value, digits: number = 3) => length(value, significant(digits)));
@@ -73,16 +74,16 @@ export function sayWith(options: SayOptions = {}): Say {
   const count = known((value) => format(value, significant(Number.isInteger(value) ? 12 : 3)));
   const rpm = known((value) => turning(value, significant(3)));
   const duration = known((seconds) => {
-    const size = Math.abs(seconds);
     const written = (unit: number, digits: Digits): string => format(seconds / unit, digits);
-    if (size === 0 || size >= 3 * day)
-      return size === 0 ? `${written(minute, { decimals: 0 })} min` : `${written(day, significant(3))} ${phrases.days}`;
-    if (size < minute) return `${written(1, significant(2))} s`;
-    return size < 2 * hour ? `${written(minute, { decimals: 0 })} min` : `${written(hour, significant(3))} h`;
+    if (seconds > 0 && seconds < minute) return `${written(1, significant(2))} s`;
+    if (seconds > 0 && seconds < 10 * minute) return `${written(minute, significant(2))} min`;
+    if (seconds < 2 * hour) return `${written(minute, { decimals: 0 })} min`;
+    if (seconds < day) return hoursAndMinutes(Math.round(seconds / minute), format);
+    return seconds < 3 * day ? `${written(hour, significant(3))} h` : `${written(day, significant(3))} ${phrases.days}`;
   });
 
   const writers: { readonly [Code in QuantityCode]: (value: Known, digits?: number) => string } = {
-    temperature: celsius,
+    temperature: (value) => celsius(value),
     "temperature-difference": kelvins,
     duration,
     mass: kilograms,
@@ -169,6 +170,7 @@ export function sayWith(options: SayOptions = {}): Say {
     massRate: known((value, digits: number = 3) => `${mass(minute * value, significant(digits))}/min`),
     shearRate: known((value, digits: number = 2) => shearing(value, significant(digits))),
     count,
+    money: known((amount, decimals: number = 2) => format(amount, { decimals })),
     material: (key) => (key === undefined ? phrases.material : (plan?.names.materials[key] ?? key)),
     place: ({ step, addition, place }) => {
       const parts = [
@@ -185,6 +187,11 @@ export function sayWith(options: SayOptions = {}): Say {
     },
     given: (value, words) => (value === undefined || value === null ? "" : words(value)),
   };
+}
+
+function hoursAndMinutes(minutes: number, format: NumberFormat): string {
+  const hours = `${format(Math.floor(minutes / 60), { decimals: 0 })} h`;
+  return minutes % 60 === 0 ? hours : `${hours} ${format(minutes % 60, { decimals: 0 })} min`;
 }
 
 /** How many decimals an increment of a balance needs: those that it is written with, if these are few, else those of its first digit. */

@@ -20,7 +20,7 @@ function over(duration: number | undefined, say: Say): string {
 }
 
 function within(duration: number | undefined, say: Say): string {
-  return say.given(duration, (time) => `, within ${say.duration(time)}`);
+  return say.given(duration, (time) => ` within ${say.duration(time)}`);
 }
 
 /** What a phase is charged into. */
@@ -32,7 +32,7 @@ function chargingInto({ mass, massCharged }: PlanStep): keyof typeof charging {
 
 /** How a phase is added to the gel, by the form of its additions. */
 const adding = {
-  portions: "in the portions of the table of additions",
+  portions: "by the table of additions",
   stream: "as a stream, at the rates of the table of additions",
 } as const;
 

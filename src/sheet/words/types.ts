@@ -46,12 +46,13 @@ export interface Say {
   limit(limit: Limit, quantity: QuantityCode): string;
   /** A bare number to so many significant digits, default 3. */
   number(value: Known, digits?: number): string;
-  /** A length of time in the unit that suits it [s]. */
+  /** A length of time in the units that suit it [s]: "1.5 min", "64 min", "5 h 28 min", "6.2 days". */
   duration(seconds: Known): string;
   /** Time since the start as hours and minutes [s]. */
   clock(seconds: Known): string;
   percent(fraction: Known, digits?: number): string;
-  celsius(temperature: Known): string;
+  /** A temperature with so many decimals, default 1. */
+  celsius(temperature: Known, decimals?: number): string;
   kelvins(difference: Known): string;
   kilograms(mass: Known, digits?: number): string;
   /** A mass as the balance shows it, with as many decimals as its increment has. */
@@ -72,6 +73,8 @@ export interface Say {
   /** 1/s */
   shearRate(rate: Known, digits?: number): string;
   count(value: Known): string;
+  /** An amount of money without its currency, with so many decimals, default 2. */
+  money(amount: Known, decimals?: number): string;
   /** The display name of a material, by its key. */
   material(key: string | undefined): string;
   /** Where in the run: "step 3, addition 2, at the heated wall". */

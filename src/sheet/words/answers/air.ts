@@ -1,6 +1,6 @@
 import type { Answer, QuestionId } from "../../../plan/index.js";
 import type { AnswerWords, Each, Say } from "../types.js";
-import { limit, material, notAbove, notBelow, numberBeside, phase, step, value } from "./forms.js";
+import { material, notAbove, notBelow, numberBeside, phase, step, value } from "./forms.js";
 
 type Air = Extract<QuestionId, "air-leaves" | "air-is-released" | "air-has-time" | "vacuum-foam" | "vacuum-boils">;
 
@@ -12,14 +12,14 @@ function bubbles(answer: Answer, say: Say): string {
 function held(answer: Answer, say: Say): string {
   return say.given(
     numberBeside(answer, "suspendedMin"),
-    (diameter) => ` Draw no air in later: the set gel holds bubbles of up to ${say.millimetres(diameter)}.`,
+    (diameter) => ` Draw no air in later: the set gel holds bubbles of up to ${say.millimetres(diameter, 2)}.`,
   );
 }
 
 function heldBySet(answer: Answer, say: Say): string {
   return say.given(
     numberBeside(answer, "suspendedMin"),
-    (diameter) => ` The set gel holds bubbles of up to ${say.millimetres(diameter)}.`,
+    (diameter) => ` The set gel holds bubbles of up to ${say.millimetres(diameter, 2)}.`,
   );
 }
 
@@ -37,7 +37,7 @@ export const airAnswers: Each<Air, AnswerWords> = {
       `At no time does the melt stand thin and long enough for ${bubbles(answer, say)} to leave: they rise ${value(answer, say)} at most. Let it stand while it is thin, or draw in no air.${heldBySet(answer, say)}`,
     notKnown: (answer, say) => `Whether ${bubbles(answer, say)} leave the melt`,
     value: (answer, say) => `rise: ${value(answer, say)}`,
-    limit: (answer, say) => `depth of the melt: ${limit(answer, say)}`,
+    limit: (answer, say) => `depth of the melt: ${say.interval(answer.limit.min, "length")}`,
   }),
   "air-is-released": notBelow({
     question: "Does the gel let its bubbles go while it is de-aerated?",
@@ -63,7 +63,7 @@ export const airAnswers: Each<Air, AnswerWords> = {
     above: (answer, say) =>
       `Under a vacuum${underPressure(answer, say)}, after ${phase(answer)}, the foam rises to ${value(answer, say)}, over the rim: draw the vacuum more slowly, or less of it.`,
     notKnown: (answer) => `Whether the foam stays below the rim under vacuum, after ${phase(answer)},`,
-    limit: (answer, say) => `height of the rim: ${limit(answer, say)}`,
+    limit: (answer, say) => `height of the rim: ${say.interval(answer.limit.max, "length")}`,
   }),
   "vacuum-boils": notBelow({
     question: "Does a volatile material stay below its boiling point under vacuum?",

@@ -1,6 +1,6 @@
 import type { QuestionId } from "../../../plan/index.js";
 import type { AnswerWords, Each } from "../types.js";
-import { limit, material, notAbove, notBelow, numberBeside, value, within } from "./forms.js";
+import { limit, material, notAbove, notBelow, numberBeside, value, valueAt, within } from "./forms.js";
 
 type Batch = Extract<
   QuestionId,
@@ -34,11 +34,12 @@ export const batchAnswers: Each<Batch, AnswerWords> = {
   }),
   "working-volume": within({
     question: "Does a lot fit the working volume of the vessel?",
-    met: () => "A lot covers the impeller and leaves room to stir.",
+    met: () => "A lot fits the working volume: it covers the stirrer and leaves room to stir.",
     below: (answer, say) => `A lot of ${value(answer, say)} is less than the minimum working volume of the vessel.`,
     above: (answer, say) =>
       `The charge takes ${value(answer, say)} (${say.place(answer.at)}): more than the maximum working volume of the vessel.`,
     notKnown: () => "Whether a lot fits the working volume of the vessel",
+    value: valueAt,
   }),
   "maximum-share": notAbove({
     question: "Is a material within its maximum share in the product?",

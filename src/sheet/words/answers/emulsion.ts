@@ -57,11 +57,11 @@ function droplets(answer: Answer, say: Say): string {
 /** Oil that is stirred into a gel former as droplets. */
 export const emulsionAnswers: Each<Emulsion, AnswerWords> = {
   "gel-former-covers-impeller": notBelow({
-    question: "Does the gel former alone cover the impeller?",
-    met: () => "The gel former covers the impeller before the first oil goes in.",
+    question: "Does the gel former alone cover the stirrer?",
+    met: () => "The gel former covers the stirrer before the first oil goes in.",
     below: (answer, say) =>
-      `The gel former alone, ${value(answer, say)}, does not cover the impeller: the first oil would not be stirred in. Use a smaller vessel, or start in one and move to the larger one.`,
-    notKnown: () => "Whether the gel former alone covers the impeller",
+      `The gel former alone, ${value(answer, say)}, does not cover the stirrer: the first oil would not be stirred in. Use a smaller vessel, or start in one and move to the larger one.`,
+    notKnown: () => "Whether the gel former alone covers the stirrer",
   }),
   "maximum-oil-fraction": notAbove({
     question: "Does the oil fraction stay below the one at which the emulsion inverts?",
@@ -85,7 +85,7 @@ export const emulsionAnswers: Each<Emulsion, AnswerWords> = {
   "surfactant-covers-droplets": notBelow({
     question: "Is there enough surfactant to cover the droplets?",
     met: (answer, say) =>
-      `There is enough surfactant${named(answer, say)} to cover droplets${droplets(answer, say)}; what is dissolved or in micelles is needed on top.`,
+      `There is enough surfactant${named(answer, say)} to cover droplets${droplets(answer, say)}; what dissolves or forms micelles comes on top.`,
     below: (answer, say) =>
       `There is too little surfactant${named(answer, say)}, ${value(answer, say)}, to cover droplets${droplets(answer, say)}: they would coalesce.`,
     notKnown: () => "Whether there is enough surfactant to cover the droplets",
@@ -103,8 +103,7 @@ export const emulsionAnswers: Each<Emulsion, AnswerWords> = {
   }),
   "clarity-while-warm": within({
     question: "Does the gel look in the vessel as it will at room temperature?",
-    met: (answer, say) =>
-      `The gel is clear or milky in the vessel, in ${step(answer, say)}, as it will be at room temperature.`,
+    met: (answer, say) => `The gel in the vessel looks in ${step(answer, say)} as it will at room temperature.`,
     below: (answer, say) =>
       `Warm from stirring, the gel looks clearer in the vessel in ${step(answer, say)} than it will at room temperature: judge a sample that has cooled.`,
     above: (answer, say) =>

@@ -1,6 +1,6 @@
 import type { QuestionId } from "../../../plan/index.js";
 import type { AnswerWords, Each } from "../types.js";
-import { limit, notAbove, value, valueAt } from "./forms.js";
+import { notAbove, value, valueAt } from "./forms.js";
 
 type Packs = Extract<QuestionId, "set-at-centre">;
 
@@ -14,6 +14,6 @@ export const packAnswers: Each<Packs, AnswerWords> = {
       `The packs have not set at their centre when their rest ends: it takes ${value(answer, say)} after filling (${say.place(answer.at)}).`,
     notKnown: () => "Whether the packs have set at their centre when their rest ends",
     value: valueAt,
-    limit: (answer, say) => `rest: ${limit(answer, say)}`,
+    limit: (answer, say) => `rest: ${say.interval(answer.limit.max, "duration")}`,
   }),
 };

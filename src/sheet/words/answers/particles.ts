@@ -32,9 +32,9 @@ export const particleAnswers: Each<Particles, AnswerWords> = {
     question: "Do particles settle no further than allowed before the gel sets?",
     met: (answer, say) => `${material(answer, say)} settles no further than allowed before the gel sets.`,
     above: (answer, say) =>
-      `${material(answer, say)} settles too far before the gel sets, ${value(answer, say)} ${say.place({ place: answer.at.place ?? "pack" })}${tooFar(answer, say)}: add it cooler, fill sooner, or keep stirring.`,
+      `${material(answer, say)} settles too far before the gel sets, ${value(answer, say)} in vessel and pack together${tooFar(answer, say)}: add it cooler, fill sooner, or keep stirring.`,
     notKnown: (answer, say) => `How far ${material(answer, say)} settles`,
-    value: (answer, say) => `${valueAt(answer, say)}${tooFar(answer, say)}`,
+    value: (answer, say) => `in vessel and pack together: ${valueAt(answer, say)}${tooFar(answer, say)}`,
   }),
   "particles-stay-suspended": notBelow({
     question: "Is the set gel strong enough to hold particles at rest?",

@@ -14,7 +14,7 @@ function aboveSetting({ limit: { min }, margin }: Answer, say: Say): string {
 
 /** The dose of gel former for which a temperature holds. */
 function atDose(answer: Answer, say: Say): string {
-  return say.given(numberBeside(answer, "dose"), (dose) => ` at ${say.percent(dose)} of gel former`);
+  return say.given(numberBeside(answer, "dose"), (dose) => ` at a dose of ${say.percent(dose)}`);
 }
 
 /** Dissolving, setting and reaching the temperatures of the steps. */

@@ -1,6 +1,6 @@
 import type { Answer, QuestionId } from "../../../plan/index.js";
 import type { AnswerWords, Each, Say } from "../types.js";
-import { atStart, limit, notAbove, notBelow, numberBeside, step, value, valueAt } from "./forms.js";
+import { atStart, notAbove, notBelow, numberBeside, step, value, valueAt } from "./forms.js";
 
 type Stirring = Extract<
   QuestionId,
@@ -30,7 +30,7 @@ export const stirringAnswers: Each<Stirring, AnswerWords> = {
       `${atStart(step(answer, say))} is too short for a uniform mix: blending takes ${value(answer, say)}.`,
     notKnown: (answer, say) => `Whether the charge is uniform after ${step(answer, say)}`,
     value: (answer, say) => `blend time: ${value(answer, say)}${reynolds(answer, say)}`,
-    limit: (answer, say) => `stirring time: ${limit(answer, say)}`,
+    limit: (answer, say) => `stirring time: ${say.interval(answer.limit.max, "duration")}`,
   }),
   "gel-moves-at-wall": notBelow({
     question: "Does the gel at the wall move?",
@@ -39,7 +39,7 @@ export const stirringAnswers: Each<Stirring, AnswerWords> = {
       `The gel at the wall stands still (${say.place(answer.at)}): the stirrer moves ${value(answer, say)} of the diameter. What is at the wall mixes with nothing and lets no air go. Stir faster, use a wider stirrer or one that follows the wall, or bring the gel in from the wall by hand with the stirrer off.`,
     notKnown: (answer, say) => `Whether the gel moves as far as the wall in ${step(answer, say)}`,
     value: (answer, say) => `moved diameter: ${valueAt(answer, say)}`,
-    limit: (answer, say) => `diameter of the vessel: ${limit(answer, say)}`,
+    limit: (answer, say) => `diameter of the vessel: ${say.interval(answer.limit.min, "length")}`,
   }),
   "motor-power": notAbove({
     question: "Does the motor have enough power?",
@@ -47,10 +47,10 @@ export const stirringAnswers: Each<Stirring, AnswerWords> = {
       `The motor has enough power in every step: the most that is needed is ${value(answer, say)}${atSpeed(answer, say)} (${say.place(answer.at)}).`,
     above: (answer, say) =>
       `The motor has too little power: the stirrer needs ${value(answer, say)}${atSpeed(answer, say)} (${say.place(answer.at)}). Stir more slowly.`,
-    notKnown: () => "Whether the motor has enough power",
+    notKnown: (answer, say) => `Whether the motor has enough power (${say.place(answer.at)})`,
     value: valueAt,
     limit: (answer, say) =>
-      `motor power: ${limit(answer, say)}${say.given(answer.margin?.max || undefined, (reserve) => `, less a reserve of ${say.watts(reserve)}`)}`,
+      `motor power: ${say.interval(answer.limit.max, "power")}${say.given(answer.margin?.max || undefined, (reserve) => `, less a reserve of ${say.watts(reserve)}`)}`,
   }),
   "motor-torque": notAbove({
     question: "Does the motor have enough torque?",
@@ -58,16 +58,16 @@ export const stirringAnswers: Each<Stirring, AnswerWords> = {
       `The motor has enough torque in every step: the most that is needed is ${value(answer, say)}${atSpeed(answer, say)} (${say.place(answer.at)}).`,
     above: (answer, say) =>
       `The motor has too little torque: the stirrer needs ${value(answer, say)}${atSpeed(answer, say)} (${say.place(answer.at)}). Stir more slowly, or use a gear.`,
-    notKnown: () => "Whether the motor has enough torque",
+    notKnown: (answer, say) => `Whether the motor has enough torque (${say.place(answer.at)})`,
     value: valueAt,
-    limit: (answer, say) => `motor torque with a fifth kept in reserve: ${limit(answer, say)}`,
+    limit: (answer, say) => `motor torque less a reserve of a fifth: ${say.interval(answer.limit.max, "torque")}`,
   }),
   "stirrer-covered": notBelow({
     question: "Does the charge cover the stirrer wherever it turns?",
     met: () => "The charge covers the stirrer in every step in which it turns.",
     below: (answer, say) =>
       `The charge does not cover the stirrer (${say.place(answer.at)}): it stands at ${value(answer, say)}, and the stirrer beats air in. Stir by hand until there is more, or set the stirrer lower.`,
-    notKnown: () => "Whether the charge covers the stirrer",
+    notKnown: (answer, say) => `Whether the charge covers the stirrer (${say.place(answer.at)})`,
     value: (answer, say) => `level: ${valueAt(answer, say)}`,
   }),
   "minimum-volume": notBelow({
