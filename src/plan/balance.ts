@@ -52,14 +52,14 @@ export function balanceOf(state: State, source: HeatSource, loss: ReturnType<typ
 export function withStirring(
   balance: Balance,
   state: State,
-  speed: number | undefined,
+  speed: Cell<number> | undefined,
   [from, to]: readonly [number, number],
 ): Balance {
   if (speed === undefined) return balance;
   const [coolest, warmest] = [Math.min(from, to), Math.max(from, to)];
   return otherwise(
     () => {
-      const found = stirringPower(state, [coolest, warmest], speed);
+      const found = stirringPower(state, [coolest, warmest], speed());
       // The segment looks for its limit beyond its end, where nothing was read.
       const power = (temperature: number): number => found.at(Math.min(warmest, Math.max(coolest, temperature)));
       const { vessel } = balance;
@@ -102,7 +102,7 @@ function heldAt(temperature: number, duration: number): readonly Segment[] {
 }
 
 /** The vessel stands or is stirred for a while: on the heat it is held, off it it cools, against what stirring gives. */
-export function wait(state: State, duration: number, speed?: number): Outcome {
+export function wait(state: State, duration: number, speed?: Cell<number>): Outcome {
   const room = state.charge.job.process.room;
   const still = cell((): boolean => {
     // What is at the room's temperature and is not stirred stays so.

@@ -3,7 +3,7 @@ import { Charge, type Content } from "./charge.js";
 import type { Job } from "./job.js";
 import type { Moment, Run, State, Turn } from "./state.js";
 import { kindOf, type Step } from "./steps/index.js";
-import { cell, known, otherwise } from "./unknown.js";
+import { cell, known, otherwise, stated } from "./unknown.js";
 
 /** Where a run begins: a state, and the step that comes next, from 1. */
 export interface Start {
@@ -39,10 +39,12 @@ export function runSteps(
   start: Start = { state: emptyVessel(job), step: 1 },
 ): Run {
   let { state } = start;
+  const { stirrer } = job.vessel;
+  const usual = stirrer && (() => stated(stirrer.speed, "stirrer-speed", { of: stirrer.kind }));
   const moments = steps.slice(start.step - 1).map((step, i): Moment<Step> => {
     const before = state;
     const kind = kindOf(step);
-    const speed = kind.speed(step, job.vessel.stirrer?.speed);
+    const speed = kind.speed(step, usual);
     const number = start.step + i;
     const outcome = kind.run(step, before, { job, weighed, scaled, number, speed });
     const { charge = before.charge, onHeat = before.onHeat, inPacks = before.inPacks, duration, temperature } = outcome;
@@ -53,7 +55,7 @@ export function runSteps(
       time: cell(() => before.time() + duration()),
       temperature,
     };
-    return { ...outcome, step, number, before, after: state, ...(speed !== undefined && { speed }) };
+    return { ...outcome, step, number, before, after: state, ...(speed && { speed }) };
   });
   return { job, scaled, weighed, moments, turns: moments.flatMap(turnsIn) };
 }
@@ -90,7 +92,5 @@ function turnsIn({ turns, number, speed, after, duration }: Moment): readonly Tu
     () => duration() > 0,
     () => true,
   );
-  return speed !== undefined && takesTime && after.charge.contents.length > 0
-    ? [{ step: number, speed, state: after }]
-    : [];
+  return speed && takesTime && after.charge.contents.length > 0 ? [{ step: number, speed, state: after }] : [];
 }

@@ -23,8 +23,8 @@ export interface Turn {
   readonly step: number;
   /** Number of the addition, from 1. */
   readonly addition?: number;
-  /** [rev/s]. */
-  readonly speed: number;
+  /** [rev/s]; a stirrer that turns at a speed which nobody stated turns all the same. */
+  readonly speed: Cell<number>;
   readonly state: State;
 }
 
@@ -111,8 +111,8 @@ export interface Moment<Step = { readonly do: string }> extends Outcome {
   readonly number: number;
   readonly before: State;
   readonly after: State;
-  /** The stirrer meanwhile [rev/s]; left out where nothing says that it turns. */
-  readonly speed?: number;
+  /** The stirrer meanwhile [rev/s]; left out where it does not turn, or where there is none. */
+  readonly speed?: Cell<number>;
 }
 
 /** What a step is run with. */
@@ -124,7 +124,7 @@ export interface Work {
   /** Number of the step, from 1. */
   readonly number: number;
   /** The stirrer in this step [rev/s]. */
-  readonly speed: number | undefined;
+  readonly speed: Cell<number> | undefined;
 }
 
 /** The run of a job: every state that it comes through. */

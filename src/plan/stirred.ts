@@ -160,7 +160,7 @@ export function stirredIn(turn: Turn): Stirred {
   const there = found.get(turn);
   if (there) return there();
   const { state, speed } = turn;
-  const find = cell(() => stirredAt(state.charge, temperatureOfStirring(state), speed, direction(state)));
+  const find = cell(() => stirredAt(state.charge, temperatureOfStirring(state), speed(), direction(state)));
   found.set(turn, find);
   return find();
 }

@@ -68,7 +68,7 @@ export function timelineOf(run: Run): readonly PlanStep[] {
       number,
       step: step as Step,
       ...(charges && { massCharged: charge.mass - before.charge.mass }),
-      ...(speed !== undefined && { speed }),
+      ...(speed && where("speed", speed)),
       ...where("timeStart", before.time),
       ...where("timeEnd", after.time),
       mass: charge.mass,

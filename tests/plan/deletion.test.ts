@@ -24,7 +24,7 @@ const walks = plansByName().map(([name, { job, plan }]) => {
 
 /** Why an answer may be met once a field is deleted: the kinds of fields, for some questions or for all. */
 const greener: readonly { readonly fields: RegExp; readonly answers?: RegExp; readonly why: string }[] = [
-  { fields: /^vessel\.stirrer(\.speed)?$/, why: "nothing says that it turns: what a stirrer does is done to nothing" },
+  { fields: /^vessel\.stirrer$/, why: "nothing stirs: what a stirrer does is done to nothing" },
   { fields: /^vessel\.heater(\.temperatureMax)?$/, why: "a bound of the heater is deleted" },
   { fields: /^vessel\.heatedWall\.coefficient$/, why: "the correlation takes over" },
   { fields: /^bench\.yieldStress$/, why: "another source of the yield stress takes over" },
@@ -35,16 +35,11 @@ const greener: readonly { readonly fields: RegExp; readonly answers?: RegExp; re
   { fields: /^batch\.allowances/, why: "the batch is another" },
   // Doubtful: what is not stated counts as nothing, and a verdict is green that would not be.
   { fields: /density\.fallPerKelvin$/, answers: /^working-volume/, why: "what is not stated does not expand" },
-  {
-    fields: /^(vessel\.stirrer\.\w+|formula\.materials\.\*\.(specificHeat|propertiesOf)|bench\.emulsion\.thickness.*)$/,
-    answers: /^working-volume/,
-    why: "a volume does not yet count what was taken for granted in its temperature",
-  },
 ];
 
 /** What raises a question: a fact of the process or of its materials, a wish or a claim. */
 const raising: readonly RegExp[] = [
-  /^vessel\.stirrer(\.(speed|cover))?$/,
+  /^vessel\.stirrer(\.cover)?$/,
   /^bench\.emulsion(\.surfactant)?$/,
   /^bench\.strengthTrials(\.target)?$/,
   /^formula\.claims/,

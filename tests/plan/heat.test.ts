@@ -261,7 +261,7 @@ describe("a time that the process states", () => {
   });
 
   // Where nobody read how thick phase A is as it cools, the heat of stirring may make the cooling longer by any time.
-  const still = (document: JobDocument) => changed(document, (draft) => delete draft.vessel.stirrer.speed);
+  const still = (document: JobDocument) => changed(document, (draft) => delete draft.vessel.stirrer);
 
   test("is kept by the coolant that is named, and by no warmer one", () => {
     const jacketed = changed(still(within(5, "4 min", { with: "jacket" })), (draft) => {
@@ -286,6 +286,23 @@ describe("a time that the process states", () => {
     expect(found.figure.assumptions).toContain("heat-of-stirring-left-out");
     expect(known(found.figure.min)).toBeLessThan(3600);
     expect(inTime(still(within(5, "60 min")), 5).verdict).toBe("met");
+    // That nobody stated its speed does not keep a stirrer from turning.
+    const unstated = changed(within(5, "60 min"), (draft) => delete draft.vessel.stirrer.speed);
+    expect(inTime(unstated, 5)).toMatchObject({ verdict: "not-known", figure: { max: null } });
+  });
+
+  test.each([
+    [2, "70 min"],
+    [5, "60 min"],
+  ])("may be longer in step %i where the wall that warms and cools along is left out", (step, time) => {
+    const alone = still(within(step, time));
+    expect(inTime(alone, step).verdict).toBe("met");
+    const found = inTime(
+      changed(alone, (draft) => delete draft.vessel.wall),
+      step,
+    );
+    expect(found).toMatchObject({ verdict: "not-known", figure: { max: null, assumptions: ["vessel-wall-left-out"] } });
+    expect(known(found.figure.min)).toBeLessThan(known(found.limit.max?.value));
   });
 
   test("is not known where the step's own time is not", () => {

@@ -74,7 +74,6 @@ function sameMass(before: State, after: State): boolean {
 /** What the stirrer does where it turns fastest, and where it takes most power of the states that are known. */
 function hardest({ job, turns }: Run): ScaleMetrics {
   if (turns.length === 0) return {};
-  const fastest = Math.max(...turns.map(({ speed }) => speed));
   const known = turns.flatMap((turn) =>
     otherwise(
       (): readonly Stirred[] => [stirredIn(turn)],
@@ -85,7 +84,8 @@ function hardest({ job, turns }: Run): ScaleMetrics {
   return {
     ...where("tipSpeed", () => {
       const impeller = impellerOf(stirrerOf(job));
-      return by("scale-up", () => tipSpeed({ impeller, speed: fastest }));
+      const speed = Math.max(...turns.map((turn) => turn.speed()));
+      return by("scale-up", () => tipSpeed({ impeller, speed }));
     }),
     ...(first && ofStirred(known.reduce((most, one) => (one.power > most.power ? one : most), first))),
     stirredNotKnown: turns.length - known.length,

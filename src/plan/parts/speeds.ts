@@ -31,7 +31,7 @@ export function speedsOf({ job, moments }: Run): readonly PlanSpeed[] {
   const stirrer = stirrerOf(job);
   const last = moments.filter(({ step }) => step.do === "add").at(-1) ?? unknown("not-done");
   const { charge } = last.after;
-  const speed = stated(last.speed, "stirrer-speed");
+  const speed = stated(last.speed, "vessel-stirrer")();
   const speedBench = stated(stirrerBench.speed, "emulsion-stirring", { of: stirrerBench.kind });
   const bench = benchJob(job);
   const small = atBench(charge, bench);

@@ -46,12 +46,12 @@ function alongAdditions({ schedule }: Moment): readonly number[] {
 }
 
 /** The steps up to a place whose heat of stirring the temperatures leave out. */
-export function leftOutIn({ job, moments, turns }: Run, steps: number): readonly LeftOut[] {
+export function leftOutIn({ moments, turns }: Run, steps: number): readonly LeftOut[] {
   return moments.slice(0, steps).flatMap((moment): readonly LeftOut[] =>
     otherwise(
       () => {
         // What is stirred in is stirred, at whatever speed that nobody stated.
-        if (moment.schedule) stated(moment.speed, job.vessel.stirrer ? "stirrer-speed" : "vessel-stirrer");
+        if (moment.schedule) stated(moment.speed, "vessel-stirrer");
         for (const turn of turns.filter(({ step }) => step === moment.number)) {
           stirredIn(turn);
           turn.state.charge.heatCapacity();

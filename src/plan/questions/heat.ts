@@ -1,4 +1,5 @@
 import type { Material } from "../../formula/index.js";
+import type { AssumptionCode } from "../codes.js";
 import { atMost, between, exactly, type Figure } from "../figure.js";
 import { isHeated, massOfMaterial, momentsWith, warmestFigure, warmestIn } from "../parts/in-vessel.js";
 import { type MomentOf, momentsOf } from "../parts/moments.js";
@@ -148,6 +149,12 @@ function fasterHeat({ step }: Timed, { job: { vessel } }: Run): readonly Lever[]
 /** Down to here a coolant is looked for [°C]: brine; common practice, no source. */
 const coolantMin = -20;
 
+/** What makes a step take longer than was found, by how much nobody knows: a wall warms and cools along; what stirring gives is to be taken away; what is lost is to be made up for. */
+const lengthens: Readonly<Record<"heat" | "cool", readonly AssumptionCode[]>> = {
+  heat: ["vessel-wall-left-out", "heat-loss-left-out"],
+  cool: ["vessel-wall-left-out", "heat-of-stirring-left-out"],
+};
+
 /** Questions about what heat does to the materials, and how long it takes. */
 export const heatQuestions: readonly Question[] = [
   asks<Material, Moment>({
@@ -231,8 +238,7 @@ export const heatQuestions: readonly Question[] = [
     at: ({ number }) => ({ step: number }),
     figure: ({ step, duration, basis, assumptions }) => {
       const found = exactly(duration(), basis?.(), assumptions?.());
-      if (step.do === "heat" || !found.assumptions?.includes("heat-of-stirring-left-out")) return found;
-      // Stirring warms: a charge that is cooled takes longer than without it, and how much longer is not known.
+      if (!found.assumptions?.some((code) => lengthens[step.do].includes(code))) return found;
       const { value: _, ...others } = found;
       return { ...others, max: null };
     },

@@ -117,7 +117,7 @@ function movedIn(turn: Turn, run: Run): Figure {
     return movedBy(job, stirrer, { ...stirred, yieldStress }).diameter;
   };
   const alone = otherwise(
-    () => stirredIn(turn).speed !== turn.speed,
+    () => stirredIn(turn).speed !== turn.speed(),
     () => true,
   );
   const assumptions = alone ? (["yield-stress-alone"] as const) : [];
@@ -126,7 +126,8 @@ function movedIn(turn: Turn, run: Run): Figure {
 
 /** A set gel of which nothing but the yield stress is known, at the mean shear rate of the stirrer: with its viscosity it is moved further. */
 function atYield(turn: Turn, stirrer: Stirrer, yieldStress: number): ReturnType<typeof stirredIn> {
-  const { state, speed } = turn;
+  const { state } = turn;
+  const speed = turn.speed();
   const viscosity = yieldStress / shearRateOf(stirrer, speed);
   return stirredWith(state.charge, temperatureOfStirring(state), { law: "newton", viscosity }, speed);
 }
@@ -139,7 +140,8 @@ function motorPower({ job }: Run): number {
 }
 
 /** Torque that the motor has at a speed [N·m]: below its usual speed by its drive, between the two where that is not stated. */
-function motorTorque(run: Run, speed: number): Figure {
+function motorTorque(run: Run, turn: Turn): Figure {
+  const speed = turn.speed();
   const { motor, speed: usual, kind } = stirrerOf(run.job);
   const power = motorPower(run);
   const at = (turns: number): number => power / (2 * Math.PI * turns);
@@ -156,11 +158,18 @@ function slower(run: Run, _run: Run, { step }: Place): readonly Lever[] {
   // A step that heats or cools is stirred at the usual speed, and has none of its own.
   if (!turn || !moment || step === undefined || !mayHave(moment.step as Parameters<typeof mayHave>[0], "speed"))
     return [];
+  return otherwise(
+    () => slowerThan(turn.speed(), step),
+    (): readonly Lever[] => [],
+  );
+}
+
+function slowerThan(speed: number, step: number): readonly Lever[] {
   return [
     {
       id: "slower-stirring",
       change: (value) => ({ change: "step", step, field: "speed", value }),
-      bracket: [turn.speed, turn.speed / 20],
+      bracket: [speed, speed / 20],
     },
   ];
 }
@@ -229,7 +238,7 @@ export const stirringQuestions: readonly Question[] = [
       ),
     }),
     levers: slower,
-    beside: (turn) => ({ torque: stirredIn(turn).torque, speed: turn.speed }),
+    beside: (turn) => ({ torque: stirredIn(turn).torque, speed: turn.speed() }),
   }),
   asks<Run, Turn>({
     id: "motor-torque",
@@ -241,13 +250,13 @@ export const stirringQuestions: readonly Question[] = [
     at: placeOf,
     figure: (turn) => exactly(stirredIn(turn).torque, [{ kind: "law", key: "power-number" }]),
     limit: (turn, run) => {
-      const { min, max } = motorTorque(run, turn.speed);
+      const { min, max } = motorTorque(run, turn);
       // In hand by the same share at either end.
       const kept = (end: number | null): number | null => (end === null ? null : end * (1 - inHand));
       return { max: { min: kept(min), max: kept(max) } };
     },
     levers: slower,
-    beside: (turn) => ({ speed: turn.speed }),
+    beside: (turn) => ({ speed: turn.speed() }),
   }),
   asks<Run, Turn>({
     id: "stirrer-covered",
@@ -299,7 +308,7 @@ export const stirringQuestions: readonly Question[] = [
       if (job.vessel.baffles) return unknown("no-method", { law: "vortex" });
       const impeller = { diameter: stirrerOf(job).diameter };
       const dip = by("vortex", () =>
-        vortexDepthMax({ speed: turn.speed, impeller, vessel: { diameter: job.vessel.diameter } }),
+        vortexDepthMax({ speed: turn.speed(), impeller, vessel: { diameter: job.vessel.diameter } }),
       );
       return between(0, dip, [{ kind: "law", key: "vortex" }]);
     },

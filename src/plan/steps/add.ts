@@ -2,12 +2,13 @@ import { fields, maybe, quantity, text, word } from "../../formula/entry.js";
 import { vesselSegment } from "../../heat/index.js";
 import { additionSchedule, scheduleAtScale } from "../../mixing/index.js";
 import type { Quantity } from "../../units/index.js";
-import { balanceOf } from "../balance.js";
+import { type Balance, balanceOf } from "../balance.js";
 import { type Content, massOf, portionOf } from "../charge.js";
+import type { AssumptionCode } from "../codes.js";
 import { oilLawsOf } from "../setting.js";
 import type { AdditionRow, Schedule, State, Turn, Work } from "../state.js";
 import { stirredIn } from "../stirred.js";
-import { by, cell, otherwise, stated, unknown } from "../unknown.js";
+import { by, cell, otherwise, stated, unknown, where } from "../unknown.js";
 import { meet } from "./charge.js";
 import { streamed, type Timed, timed, type Way } from "./incorporation.js";
 import { atItsSpeed, type StepKind } from "./kind.js";
@@ -77,6 +78,7 @@ export const add: StepKind<AddDocument> = {
         { kind: "law", key: "addition-schedule" },
         { kind: "reading", key: "bench-emulsion", source: work.job.bench.source },
       ],
+      assumptions: () => stirred().assumptions,
       turns: otherwise(
         () => stirred().turns,
         () => [],
@@ -123,7 +125,7 @@ function scheduleOf(step: Step, { charge }: State, oil: readonly Content[], work
     keeps: how.keeps,
     increment,
     ...(proceedWhen !== undefined && { proceedWhen }),
-    ...(speed !== undefined && { speed }),
+    ...(speed && where("speed", speed)),
     ...(rateMax !== undefined && { rateMax }),
   };
   if (form === "as at the bench") {
@@ -150,16 +152,25 @@ function scheduleOf(step: Step, { charge }: State, oil: readonly Content[], work
   };
 }
 
+/** A schedule that was stirred in. */
+interface Stirred {
+  readonly rows: readonly AdditionRow[];
+  readonly turns: readonly Turn[];
+  readonly temperature: () => number;
+  readonly assumptions: readonly AssumptionCode[];
+}
+
 /** Stirs additions in one by one, each from the room into what stirring has warmed by then. The gel counts as thick as it is at the end of each. */
 function stirIn(
   { rows: additions }: Planned,
   before: State,
   oil: readonly Content[],
   { job, number, speed }: Work,
-): { readonly rows: readonly AdditionRow[]; readonly turns: readonly Turn[]; readonly temperature: () => number } {
+): Stirred {
   const room = job.process.room;
   const turns: Turn[] = [];
   const rows: AdditionRow[] = [];
+  const assumptions = new Set<AssumptionCode>();
   let state = before;
   let mass = 0;
   for (const [i, row] of additions.entries()) {
@@ -167,8 +178,7 @@ function stirIn(
     mass += row.mass;
     const charge = before.charge.with(portionOf(oil, mass));
     const mixed: State = { ...state, charge, temperature: met };
-    const turn: Turn | undefined =
-      speed === undefined ? undefined : { step: number, addition: i + 1, speed, state: mixed };
+    const turn: Turn | undefined = speed && { step: number, addition: i + 1, speed, state: mixed };
     if (turn) turns.push(turn);
     const stirred =
       turn &&
@@ -176,7 +186,13 @@ function stirIn(
         () => stirredIn(turn),
         () => undefined,
       );
-    const temperature = cell(() => warmed(row, additions[i - 1], mixed, stirred?.power ?? 0));
+    const { power = 0 } = stirred ?? {};
+    const balance = otherwise(
+      () => balanceOf(mixed, { kind: "power", power }),
+      () => undefined,
+    );
+    for (const code of (stirred && balance?.assumptions) ?? ["heat-of-stirring-left-out"]) assumptions.add(code);
+    const temperature = cell(() => warmed(row, additions[i - 1], mixed, power, balance));
     state = { ...mixed, temperature };
     rows.push({
       ...row,
@@ -193,21 +209,26 @@ function stirIn(
   return {
     rows,
     turns,
+    assumptions: [...assumptions],
     temperature: () => (isUnseen() ? unknown("not-stated", { field: "emulsion-incorporation-time" }) : temperature()),
   };
 }
 
 /** How warm the vessel is after a while at one power of the stirrer [°C]: as warm as before if a specific heat is missing. */
-function warmed(row: AdditionRow, before: AdditionRow | undefined, state: State, power: number): number {
+function warmed(
+  row: AdditionRow,
+  before: AdditionRow | undefined,
+  state: State,
+  power: number,
+  balance: Balance | undefined,
+): number {
   const temperature = state.temperature();
   if (power === 0 && temperature === state.charge.job.process.room) return temperature;
   const duration = durationOf(row, before);
   if (duration === 0) return temperature;
-  const vessel = otherwise(
-    () => balanceOf(state, { kind: "power", power }).vessel,
-    () => undefined,
-  );
-  return vessel ? by("heat-balance", () => vesselSegment({ ...vessel, duration }).temperatureEnd) : temperature;
+  return balance
+    ? by("heat-balance", () => vesselSegment({ ...balance.vessel, duration }).temperatureEnd)
+    : temperature;
 }
 
 /** A row of a schedule lasts until its oil is incorporated, one of a stream since the row before [s]. */

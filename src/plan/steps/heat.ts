@@ -5,7 +5,7 @@ import { type Balance, balanceOf, until, withStirring } from "../balance.js";
 import type { AssumptionCode } from "../codes.js";
 import type { Basis } from "../figure.js";
 import type { State } from "../state.js";
-import { by, cell, otherwise, stated } from "../unknown.js";
+import { by, type Cell, cell, otherwise, stated } from "../unknown.js";
 import { insideOf } from "../walls.js";
 import { asUsual, type StepKind } from "./kind.js";
 
@@ -72,7 +72,7 @@ function isThere(there: () => boolean): boolean {
 }
 
 /** The balance with the heater and the stirrer. */
-function heating(state: State, to: number, speed: number | undefined): Balance {
+function heating(state: State, to: number, speed: Cell<number> | undefined): Balance {
   const { source, basis, assumptions } = heaterOf(state, to);
   const plain = balanceOf(state, source);
   const stirred = withStirring(plain, state, speed, [plain.vessel.temperatureStart, to]);

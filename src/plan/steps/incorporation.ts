@@ -30,7 +30,7 @@ export type Way = (volumeFractionOil: number, mass: number) => OnTheWay;
 /** How a phase is stirred in. */
 interface How {
   readonly keeps: Schedule["keeps"];
-  readonly speed: number | undefined;
+  readonly speed: Cell<number> | undefined;
   readonly rateMax: number | undefined;
   readonly way: Way;
   readonly job: Job;
@@ -121,7 +121,7 @@ function factorOf(way: readonly OnTheWay[], { keeps, speed, job }: How): OilLaw 
   if (keeps === "time") return constant(incorporationTimeScale({ keeps }));
   const stirring = stated(job.bench.emulsion?.stirring, "emulsion-stirring");
   const speedBench = stated(stirring.stirrer.speed, "emulsion-stirring", { of: stirring.stirrer.kind });
-  const speedPlant = stated(speed, job.vessel.stirrer ? "stirrer-speed" : "vessel-stirrer");
+  const speedPlant = stated(speed, "vessel-stirrer")();
   if (keeps === "revolutions") return constant(incorporationTimeScale({ keeps, speedBench, speedPlant }));
   const stirrer = stirrerOf(job);
   if (keeps === "tip travel")

@@ -1,6 +1,7 @@
 import type { Entry } from "../../formula/entry.js";
 import type { Read } from "../../formula/read-type.js";
 import type { Outcome, State, Work } from "../state.js";
+import { type Cell, known } from "../unknown.js";
 
 /** What the order of the steps has to be for a step to make sense. */
 export type Need = "charged" | "on-heat" | "off-heat" | "jacket" | "not-filled";
@@ -12,8 +13,8 @@ export interface StepKind<Document extends { readonly do: string }> {
   readonly needs: readonly Need[];
   /** Whether the vessel is on the heat after it; as before if left out. */
   readonly onHeat?: boolean;
-  /** The speed of the stirrer in it [rev/s], by the stirrer's usual one; undefined where nothing says that it turns. */
-  readonly speed: (step: Read<Document>, usual: number | undefined) => number | undefined;
+  /** The speed of the stirrer in it [rev/s], by the stirrer's usual one; undefined where it does not turn, or where there is none. */
+  readonly speed: (step: Read<Document>, usual: Cell<number> | undefined) => Cell<number> | undefined;
   /** What it does to the vessel. */
   readonly run: (step: Read<Document>, state: State, work: Work) => Outcome;
 }
@@ -24,14 +25,14 @@ export function unstirred(): undefined {
 }
 
 /** Stirred at the usual speed. */
-export function asUsual(_step: unknown, usual: number | undefined): number | undefined {
+export function asUsual(_step: unknown, usual: Cell<number> | undefined): Cell<number> | undefined {
   return usual;
 }
 
 /** Stirred at the speed of the step, or at the usual one. */
 export function atItsSpeed(
   step: { readonly speed?: number | undefined },
-  usual: number | undefined,
-): number | undefined {
-  return step.speed ?? usual;
+  usual: Cell<number> | undefined,
+): Cell<number> | undefined {
+  return step.speed === undefined ? usual : known(step.speed);
 }

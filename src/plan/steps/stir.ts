@@ -50,6 +50,6 @@ export const deaerate: StepKind<DeaerateDocument> = {
     }),
   ],
   needs: ["charged", "not-filled"],
-  speed: ({ speed }) => speed,
+  speed: (step) => atItsSpeed(step, undefined),
   run: ({ for: duration }, state, { speed }) => wait(state, duration, speed),
 };
