@@ -4,7 +4,7 @@ import type { AllowanceDocument, BalanceDocument, BatchDocument, TargetDocument 
 const above = { above: 0 };
 const mass = quantity("mass", above);
 const volume = quantity("volume", above);
-const names = maybe(listOf(text, 1));
+const names = maybe("process", listOf(text, 1));
 
 type KeysOfEach<T> = T extends unknown ? keyof T : never;
 
@@ -15,14 +15,14 @@ export type TargetFields = {
 
 /** One field of each kind at most: which go together is settled once all are read, with a better message. */
 const target = fields<TargetFields>({
-  mass: maybe(mass),
-  volume: maybe(volume),
-  packs: maybe(whole(1)),
-  fillMass: maybe(mass),
-  fillVolume: maybe(volume),
+  mass: maybe("wish", mass),
+  volume: maybe("wish", volume),
+  packs: maybe("wish", whole(1)),
+  fillMass: maybe("wish", mass),
+  fillVolume: maybe("wish", volume),
 }) as unknown as Entry<TargetDocument>;
 
-const takesFrom = { materials: names, phases: names, source: maybe(text) };
+const takesFrom = { materials: names, phases: names, source: maybe("identity", text) };
 
 const allowance = kinds<AllowanceDocument>("kind", [
   fields<Extract<AllowanceDocument, { kind: "share" }>>({
@@ -35,19 +35,19 @@ const allowance = kinds<AllowanceDocument>("kind", [
   fields<Extract<AllowanceDocument, { kind: "film" }>>({
     kind: word("film"),
     name: text,
-    thickness: maybe(quantity("length", above)),
-    source: maybe(text),
+    thickness: maybe("reading", quantity("length", above)),
+    source: maybe("identity", text),
   }),
 ]);
 
 /** Reads a batch. */
 export const batch: Entry<BatchDocument> = fields<BatchDocument>({
   version: exactly(1),
-  $schema: maybe(text),
+  $schema: maybe("identity", text),
   target,
-  density: maybe(quantity("density", above)),
-  allowances: maybe(listOf(allowance)),
+  density: maybe("property", quantity("density", above)),
+  allowances: maybe("process", listOf(allowance)),
   balances: listOf(fields<BalanceDocument>({ name: text, increment: mass, capacity: mass, minimumWeight: mass }), 1),
-  tare: maybe(quantity("mass", { min: 0 })),
-  weighingTolerance: maybe(quantity("massFraction", { above: 0, below: 1 })),
+  tare: maybe("property", quantity("mass", { min: 0 })),
+  weighingTolerance: maybe("wish", quantity("massFraction", { above: 0, below: 1 })),
 });

@@ -31,10 +31,21 @@ import type { Read } from "./read-type.js";
 /** What reads one field: its shape, its unit and its bounds, held by the compiler against the document's type. */
 export type Entry<T> = GenericSchema<T, Read<T>>;
 
+/**
+ * What a field holds: a `reading` of the bench or of the works; a `property` from a data sheet, a name plate or a rule; a
+ * `wish`: what is asked for, claimed, allowed or agreed; the `identity` of a thing: what there is, and what it is called;
+ * a fact of the `process`: what is done. Without a reading or a property less is known, and nothing gets better; without
+ * one of the others it is another job.
+ */
+export type FieldClass = "reading" | "property" | "wish" | "identity" | "process";
+
+/** An entry that may be left out, with the class of what it holds. A field that is required has that of what holds it. */
+export type Optional<T> = ExactOptionalSchema<Entry<T>, undefined> & { readonly holds: FieldClass };
+
 /** One entry for every field of a document, none too many; a field that may be left out has an optional one. */
 export type Entries<T> = {
   readonly [Key in keyof T]-?: Partial<Pick<T, Key>> extends Pick<T, Key>
-    ? ExactOptionalSchema<Entry<Exclude<T[Key], undefined>>, undefined>
+    ? Optional<Exclude<T[Key], undefined>>
     : Entry<T[Key]>;
 };
 
@@ -47,9 +58,9 @@ interface Bounds {
   readonly below?: number;
 }
 
-/** A field that may be left out. */
-export function maybe<T>(entry: Entry<T>): ExactOptionalSchema<Entry<T>, undefined> {
-  return exactOptional(entry);
+/** A field that may be left out: the class of what it holds, and what reads it. */
+export function maybe<T>(holds: FieldClass, entry: Entry<T>): Optional<T> {
+  return Object.assign(exactOptional(entry), { holds });
 }
 
 /** Text as it stands. */

@@ -30,28 +30,29 @@ const share = quantity("massFraction", { min: 0, max: 1 });
 const temperature = quantity("temperature");
 const density = quantity("density", above);
 const length = quantity("length", above);
-const index = maybe(plain({ min: 0, max: 1 }));
+const index = maybe("property", plain({ min: 0, max: 1 }));
 
 /** Reads a refractive index. */
 export const refractiveIndex: Entry<RefractiveIndexDocument> = fields<RefractiveIndexDocument>({
   value: plain({ min: 1, max: 3 }),
   at: temperature,
-  perKelvin: maybe(plain()),
+  perKelvin: maybe("property", plain()),
 });
 
 /** Reads one line; its amount is read together with those of the other lines. */
 export const line: Entry<LineDocument> = fields<LineDocument>({
   material: text,
   amount: text,
-  as: maybe(word("supplied", "active")),
+  as: maybe("identity", word("supplied", "active")),
 });
 
 const particle = fields<ParticleDocument>({
   diameter: length,
   density,
-  thickness: maybe(length),
-  sphericity: maybe(plain({ min: 0.09, max: 1 })),
+  thickness: maybe("property", length),
+  sphericity: maybe("property", plain({ min: 0.09, max: 1 })),
   sizes: maybe(
+    "reading",
     listOf(
       fields<NonNullable<ParticleDocument["sizes"]>[number]>({
         diameter: length,
@@ -60,7 +61,7 @@ const particle = fields<ParticleDocument>({
       1,
     ),
   ),
-  oilAbsorption: maybe(quantity("massFraction", above)),
+  oilAbsorption: maybe("property", quantity("massFraction", above)),
 });
 
 const volatile = fields<VolatileDocument>({
@@ -79,7 +80,7 @@ const volatile = fields<VolatileDocument>({
 /** Reads a material. */
 const material: Entry<MaterialDocument> = fields<MaterialDocument>({
   name: text,
-  listingName: maybe(text),
+  listingName: maybe("identity", text),
   function: word(
     "gel former",
     "oil",
@@ -91,34 +92,38 @@ const material: Entry<MaterialDocument> = fields<MaterialDocument>({
     "preservative",
     "other",
   ),
-  strength: maybe(quantity("massFraction", { above: 0, max: 1 })),
-  propertiesOf: maybe(word("fats and oils", "glycerin", "water")),
+  strength: maybe("identity", quantity("massFraction", { above: 0, max: 1 })),
+  propertiesOf: maybe("property", word("fats and oils", "glycerin", "water")),
   density: maybe(
+    "property",
     fields<DensityDocument>({
       value: density,
       at: temperature,
-      fallPerKelvin: maybe(quantity("density", { min: 0 })),
+      fallPerKelvin: maybe("property", quantity("density", { min: 0 })),
     }),
   ),
-  specificHeat: maybe(quantity("specificHeat", above)),
-  conductivity: maybe(quantity("conductivity", above)),
+  specificHeat: maybe("property", quantity("specificHeat", above)),
+  conductivity: maybe("property", quantity("conductivity", above)),
   melting: maybe(
+    "property",
     fields<MeltingDocument>({
       at: temperature,
       latentHeat: quantity("specificEnergy", above),
-      over: maybe(quantity("temperatureDifference", above)),
+      over: maybe("property", quantity("temperatureDifference", above)),
     }),
   ),
-  refractiveIndex: maybe(refractiveIndex),
+  refractiveIndex: maybe("property", refractiveIndex),
   ageingKinetics: maybe(
+    "property",
     fields<AgeingKineticsDocument>({
-      activationEnergy: maybe(quantity("molarEnergy", { min: 0 })),
-      q10: maybe(plain(above)),
+      activationEnergy: maybe("property", quantity("molarEnergy", { min: 0 })),
+      q10: maybe("property", plain(above)),
       reference: temperature,
     }),
   ),
-  volatile: maybe(volatile),
+  volatile: maybe("identity", volatile),
   indices: maybe(
+    "property",
     fields<IndicesDocument>({
       of: word("material as supplied", "active part"),
       natural: index,
@@ -127,22 +132,26 @@ const material: Entry<MaterialDocument> = fields<MaterialDocument>({
       organicOrigin: index,
     }),
   ),
-  formulationWater: maybe(truth),
-  allergens: maybe(listOf(fields<NonNullable<MaterialDocument["allergens"]>[number]>({ name: text, share }))),
-  fattyAcids: maybe(named(share)),
+  formulationWater: maybe("identity", truth),
+  allergens: maybe(
+    "property",
+    listOf(fields<NonNullable<MaterialDocument["allergens"]>[number]>({ name: text, share })),
+  ),
+  fattyAcids: maybe("property", named(share)),
   limits: maybe(
+    "wish",
     fields<LimitsDocument>({
-      temperatureMax: maybe(temperature),
-      flashPoint: maybe(temperature),
-      shareMax: maybe(share),
+      temperatureMax: maybe("wish", temperature),
+      flashPoint: maybe("property", temperature),
+      shareMax: maybe("wish", share),
     }),
   ),
-  heatSensitive: maybe(truth),
-  particle: maybe(particle),
-  price: maybe(price),
-  restrictions: maybe(listOf(text)),
-  sources: maybe(named(text)),
-  notes: maybe(text),
+  heatSensitive: maybe("identity", truth),
+  particle: maybe("identity", particle),
+  price: maybe("property", price),
+  restrictions: maybe("wish", listOf(text)),
+  sources: maybe("identity", named(text)),
+  notes: maybe("identity", text),
 });
 
 const lines = listOf(line, 1);
@@ -150,10 +159,10 @@ const lines = listOf(line, 1);
 /** Reads a formula. */
 export const formula: Entry<FormulaDocument> = fields<FormulaDocument>({
   version: exactly(1),
-  $schema: maybe(text),
+  $schema: maybe("identity", text),
   name: text,
   materials: named(material),
-  premixes: maybe(named(fields<PremixDocument>({ name: text, lines }))),
+  premixes: maybe("identity", named(fields<PremixDocument>({ name: text, lines }))),
   phases: listOf(fields<FormulaDocument["phases"][number]>({ name: text, lines }), 1),
-  claims: maybe(fields<NonNullable<FormulaDocument["claims"]>>({ naturalOrigin: maybe(share) })),
+  claims: maybe("wish", fields<NonNullable<FormulaDocument["claims"]>>({ naturalOrigin: maybe("wish", share) })),
 });

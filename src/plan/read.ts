@@ -41,13 +41,13 @@ const process: Entry<ProcessDocument> = fields<ProcessDocument>({ ...processFigu
  */
 export const job: Entry<JobDocument> = fields<JobDocument>({
   version: exactly(1),
-  $schema: maybe(text),
+  $schema: maybe("identity", text),
   formula: formulaEntry,
   bench,
   batch: batchEntry,
   vessel,
   process,
-  pack: maybe(pack),
+  pack: maybe("identity", pack),
 });
 
 /** Reads a job document whole: all faults of all parts are reported together, each with its location. */

@@ -141,16 +141,19 @@ const law = kinds<ViscosityLawDocument>("law", [
 export const bench: Entry<BenchDocument> = fields<BenchDocument>({
   source: text,
   formula: maybe(
+    "identity",
     fields<BenchFormulaDocument>({
       name: text,
       phases: listOf(fields<BenchFormulaDocument["phases"][number]>({ name: text, lines: listOf(line, 1) }), 1),
     }),
   ),
-  tolerance: maybe(quantity("massFraction", { min: 0, max: 1 })),
+  tolerance: maybe("wish", quantity("massFraction", { min: 0, max: 1 })),
   oilPerGelFormer: maybe(
+    "reading",
     fields<NonNullable<BenchDocument["oilPerGelFormer"]>>({ min: plain({ min: 0 }), max: plain({ min: 0 }) }),
   ),
   doses: maybe(
+    "reading",
     listOf(
       fields<NonNullable<BenchDocument["doses"]>[number]>({
         gelFormer: dose,
@@ -160,31 +163,35 @@ export const bench: Entry<BenchDocument> = fields<BenchDocument>({
     ),
   ),
   viscosities: maybe(
+    "reading",
     listOf(
       fields<ViscosityDocument>({
         phases: listOf(text, 1),
-        gelFormer: maybe(dose),
+        gelFormer: maybe("identity", dose),
         direction: word("heating", "cooling"),
         shearRate,
-        flowIndex: maybe(plain({ above: 0, max: 2 })),
+        flowIndex: maybe("reading", plain({ above: 0, max: 2 })),
         readings: maybe(
+          "reading",
           listOf(fields<NonNullable<ViscosityDocument["readings"]>[number]>({ at: temperature, viscosity }), 2),
         ),
-        law: maybe(law),
+        law: maybe("reading", law),
       }),
     ),
   ),
-  stirrableViscosityMax: maybe(viscosity),
-  yieldStress: maybe(quantity("pressure", { min: 0 })),
+  stirrableViscosityMax: maybe("reading", viscosity),
+  yieldStress: maybe("reading", quantity("pressure", { min: 0 })),
   strengthTrials: maybe(
+    "reading",
     fields<StrengthTrialsDocument>({
       of: word("yield stress", "modulus"),
       trials: listOf(fields<StrengthTrialsDocument["trials"][number]>({ gelFormer: dose, strength: stress })),
-      threshold: maybe(quantity("massFraction", { min: 0, max: 1 })),
-      target: maybe(stress),
+      threshold: maybe("reading", quantity("massFraction", { min: 0, max: 1 })),
+      target: maybe("wish", stress),
     }),
   ),
   flowCurve: maybe(
+    "reading",
     fields<FlowCurveDocument>({
       temperature,
       points: listOf(
@@ -192,9 +199,11 @@ export const bench: Entry<BenchDocument> = fields<BenchDocument>({
         1,
       ),
       yieldStressBy: maybe(
+        "wish",
         word("herschel-bulkley", "bingham", "casson", "casson-regression", "lowest-rate", "viscosity-maximum"),
       ),
       uses: maybe(
+        "wish",
         listOf(
           fields<NonNullable<FlowCurveDocument["uses"]>[number]>({
             use: text,
@@ -205,6 +214,7 @@ export const bench: Entry<BenchDocument> = fields<BenchDocument>({
     }),
   ),
   idealSolubility: maybe(
+    "property",
     fields<IdealSolubilityDocument>({
       meltingPoint: temperature,
       heatOfFusion: quantity("molarEnergy", above),
@@ -212,6 +222,6 @@ export const bench: Entry<BenchDocument> = fields<BenchDocument>({
       molarMassOil: quantity("molarMass", above),
     }),
   ),
-  settlingAllowed: maybe(quantity("length", above)),
-  emulsion: maybe(emulsion),
+  settlingAllowed: maybe("wish", quantity("length", above)),
+  emulsion: maybe("identity", emulsion),
 });

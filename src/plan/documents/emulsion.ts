@@ -80,8 +80,9 @@ const viscosity = quantity("dynamicViscosity", above);
 /** Reads what the bench found out about an emulsion. */
 export const emulsion: Entry<EmulsionDocument> = fields<EmulsionDocument>({
   outerPhase: text,
-  volumeFractionOilMax: maybe(quantity("volumeFraction", { above: 0, max: 1 })),
+  volumeFractionOilMax: maybe("reading", quantity("volumeFraction", { above: 0, max: 1 })),
   additionShareMax: maybe(
+    "reading",
     listOf(
       fields<NonNullable<EmulsionDocument["additionShareMax"]>[number]>({
         oil,
@@ -91,41 +92,46 @@ export const emulsion: Entry<EmulsionDocument> = fields<EmulsionDocument>({
     ),
   ),
   additions: maybe(
+    "reading",
     fields<NonNullable<EmulsionDocument["additions"]>>({
       gelFormer: quantity("mass", above),
       oil: listOf(quantity("mass", above), 1),
     }),
   ),
   incorporationTime: maybe(
+    "reading",
     listOf(
       fields<NonNullable<EmulsionDocument["incorporationTime"]>[number]>({ oil, time: quantity("time", above) }),
       1,
     ),
   ),
   stirring: maybe(
+    "reading",
     fields<NonNullable<EmulsionDocument["stirring"]>>({
       stirrer,
-      diameter: maybe(quantity("length", above)),
-      gelFormer: maybe(quantity("mass", above)),
+      diameter: maybe("reading", quantity("length", above)),
+      gelFormer: maybe("reading", quantity("mass", above)),
     }),
   ),
   thickness: maybe(
+    "reading",
     fields<ThicknessDocument>({
-      shearRate: maybe(quantity("shearRate", above)),
+      shearRate: maybe("reading", quantity("shearRate", above)),
       readings: listOf(
         fields<ThicknessDocument["readings"][number]>({
           oil,
-          viscosity: maybe(viscosity),
-          flowIndex: maybe(plain({ above: 0, max: 2 })),
-          yieldStress: maybe(quantity("pressure", above)),
+          viscosity: maybe("reading", viscosity),
+          flowIndex: maybe("reading", plain({ above: 0, max: 2 })),
+          yieldStress: maybe("reading", quantity("pressure", above)),
         }),
         1,
       ),
     }),
   ),
-  dropletDiameter: maybe(quantity("length", above)),
-  interfacialTension: maybe(quantity("surfaceTension", above)),
+  dropletDiameter: maybe("reading", quantity("length", above)),
+  interfacialTension: maybe("reading", quantity("surfaceTension", above)),
   shear: maybe(
+    "reading",
     fields<NonNullable<EmulsionDocument["shear"]>>({
       rate: quantity("shearRate", above),
       viscosityOil: viscosity,
@@ -133,10 +139,14 @@ export const emulsion: Entry<EmulsionDocument> = fields<EmulsionDocument>({
     }),
   ),
   surfactant: maybe(
+    "property",
     fields<NonNullable<EmulsionDocument["surfactant"]>>({ material: text, areaPerGram: quantity("area", above) }),
   ),
-  gelFormerIndex: maybe(refractiveIndex),
-  mismatchAllowed: maybe(plain({ min: 0 })),
-  waterActivity: maybe(plain({ min: 0, max: 1 })),
-  air: maybe(fields<NonNullable<EmulsionDocument["air"]>>({ bubbleDiameter: quantity("length", above), viscosity })),
+  gelFormerIndex: maybe("reading", refractiveIndex),
+  mismatchAllowed: maybe("reading", plain({ min: 0 })),
+  waterActivity: maybe("reading", plain({ min: 0, max: 1 })),
+  air: maybe(
+    "reading",
+    fields<NonNullable<EmulsionDocument["air"]>>({ bubbleDiameter: quantity("length", above), viscosity }),
+  ),
 });

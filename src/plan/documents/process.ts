@@ -50,15 +50,17 @@ const above = { above: 0 };
 export const processFigures: Entries<ProcessFigures> = {
   name: text,
   room: quantity("temperature"),
-  flashPointMargin: maybe(quantity("temperatureDifference", { min: 0 })),
-  settingMargin: maybe(quantity("temperatureDifference", { min: 0 })),
-  airVelocity: maybe(quantity("velocity", above)),
+  flashPointMargin: maybe("wish", quantity("temperatureDifference", { min: 0 })),
+  settingMargin: maybe("wish", quantity("temperatureDifference", { min: 0 })),
+  airVelocity: maybe("reading", quantity("velocity", above)),
   air: maybe(
+    "wish",
     fields<AirDocument>({
       bubbleDiameter: quantity("length", above),
-      surface: maybe(word("immobile", "mobile")),
-      clearWithin: maybe(quantity("time", above)),
+      surface: maybe("property", word("immobile", "mobile")),
+      clearWithin: maybe("wish", quantity("time", above)),
       vacuum: maybe(
+        "process",
         fields<NonNullable<AirDocument["vacuum"]>>({
           afterPhase: text,
           pressure: quantity("pressure", above),
@@ -69,10 +71,11 @@ export const processFigures: Entries<ProcessFigures> = {
     }),
   ),
   workingDay: maybe(
+    "wish",
     fields<NonNullable<ProcessFigures["workingDay"]>>({
       length: quantity("time", { min: 60 }),
-      vessels: maybe(whole(1)),
-      cleaning: maybe(quantity("time", { min: 0 })),
+      vessels: maybe("process", whole(1)),
+      cleaning: maybe("process", quantity("time", { min: 0 })),
     }),
   ),
 };
@@ -109,8 +112,9 @@ export interface NozzleDocument {
 /** Reads a pack. */
 export const pack: Entry<PackDocument> = fields<PackDocument>({
   name: text,
-  heatLoss: maybe(quantity("thermalConductance", above)),
+  heatLoss: maybe("reading", quantity("thermalConductance", above)),
   content: maybe(
+    "property",
     fields<NonNullable<PackDocument["content"]>>({
       diameter: quantity("length", above),
       height: quantity("length", above),
@@ -119,11 +123,15 @@ export const pack: Entry<PackDocument> = fields<PackDocument>({
     }),
   ),
   nozzle: maybe(
+    "identity",
     fields<NozzleDocument>({
       diameter: quantity("length", above),
       volume: quantity("volume", above),
       within: quantity("time", above),
-      spray: maybe(fields<NonNullable<NozzleDocument["spray"]>>({ surfaceTension: quantity("surfaceTension", above) })),
+      spray: maybe(
+        "wish",
+        fields<NonNullable<NozzleDocument["spray"]>>({ surfaceTension: quantity("surfaceTension", above) }),
+      ),
     }),
   ),
 });

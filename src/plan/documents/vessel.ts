@@ -108,8 +108,8 @@ const bottom = kinds<BottomDocument>("shape", [
   }),
   fields<Extract<BottomDocument, { shape: "dished" }>>({
     shape: word("dished"),
-    crownToDiameter: maybe(plain({ min: 0.5, max: 2 })),
-    knuckleToDiameter: maybe(plain({ above: 0 })),
+    crownToDiameter: maybe("property", plain({ min: 0.5, max: 2 })),
+    knuckleToDiameter: maybe("property", plain({ above: 0 })),
   }),
 ]);
 
@@ -121,16 +121,18 @@ export const vessel: Entry<VesselDocument> = fields<VesselDocument>({
     max: quantity("volume", above),
   }),
   diameter: length,
-  bottom: maybe(bottom),
-  baffles: maybe(fields<NonNullable<VesselDocument["baffles"]>>({ count: whole(1), width: length })),
+  bottom: maybe("property", bottom),
+  baffles: maybe("identity", fields<NonNullable<VesselDocument["baffles"]>>({ count: whole(1), width: length })),
   heater: maybe(
+    "identity",
     fields<NonNullable<VesselDocument["heater"]>>({
       power: quantity("power", above),
-      temperatureMax: maybe(quantity("temperature")),
+      temperatureMax: maybe("identity", quantity("temperature")),
     }),
   ),
-  heatLoss: maybe(conductance),
+  heatLoss: maybe("reading", conductance),
   coolingCurve: maybe(
+    "reading",
     fields<CoolingCurveDocument>({
       content: fields<CoolingCurveDocument["content"]>({
         mass: quantity("mass", above),
@@ -147,10 +149,12 @@ export const vessel: Entry<VesselDocument> = fields<VesselDocument>({
     }),
   ),
   surfaces: maybe(
+    "property",
     fields<SurfacesDocument>({
       height: length,
       emissivity: plain({ min: 0, max: 1 }),
       insulation: maybe(
+        "identity",
         fields<NonNullable<SurfacesDocument["insulation"]>>({
           thickness: length,
           conductivity: quantity("conductivity", above),
@@ -159,28 +163,31 @@ export const vessel: Entry<VesselDocument> = fields<VesselDocument>({
     }),
   ),
   wall: maybe(
+    "property",
     fields<NonNullable<VesselDocument["wall"]>>({
       mass: quantity("mass", above),
       specificHeat: quantity("specificHeat", above),
     }),
   ),
-  stirrer: maybe(stirrer),
+  stirrer: maybe("identity", stirrer),
   heatedWall: maybe(
+    "property",
     fields<NonNullable<VesselDocument["heatedWall"]>>({
       area: quantity("area", above),
-      coefficient: maybe(coefficient),
-      source: maybe(text),
+      coefficient: maybe("property", coefficient),
+      source: maybe("identity", text),
     }),
   ),
   jacket: maybe(
+    "identity",
     fields<JacketDocument>({
       coolant: quantity("temperature"),
-      conductance: maybe(conductance),
-      capacityFlow: maybe(conductance),
-      area: maybe(quantity("area", above)),
-      insideCoefficient: maybe(coefficient),
-      outsideCoefficient: maybe(coefficient),
-      source: maybe(text),
+      conductance: maybe("reading", conductance),
+      capacityFlow: maybe("property", conductance),
+      area: maybe("property", quantity("area", above)),
+      insideCoefficient: maybe("property", coefficient),
+      outsideCoefficient: maybe("property", coefficient),
+      source: maybe("identity", text),
     }),
   ),
 });

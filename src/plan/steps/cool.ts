@@ -33,14 +33,14 @@ export const cool: StepKind<CoolDocument> = {
     fields<ToTemperature>({
       do: word("cool"),
       to: quantity("temperature"),
-      with: maybe(word("jacket")),
-      within: maybe(quantity("time", { above: 0 })),
-      note: maybe(text),
+      with: maybe("process", word("jacket")),
+      within: maybe("wish", quantity("time", { above: 0 })),
+      note: maybe("identity", text),
     }) as never,
     fields<ToViscosity>({
       do: word("cool"),
       toViscosity: quantity("dynamicViscosity", { above: 0 }),
-      note: maybe(text),
+      note: maybe("identity", text),
     }) as never,
   ],
   needs: ["charged", "off-heat", "not-filled"],

@@ -15,7 +15,13 @@ export interface FillDocument {
 
 /** The vessel cools meanwhile, and what arrives in the packs is the charge less every allowance. */
 export const fill: StepKind<FillDocument> = {
-  entries: [fields<FillDocument>({ do: word("fill"), for: maybe(quantity("time", { above: 0 })), note: maybe(text) })],
+  entries: [
+    fields<FillDocument>({
+      do: word("fill"),
+      for: maybe("process", quantity("time", { above: 0 })),
+      note: maybe("identity", text),
+    }),
+  ],
   needs: ["charged", "off-heat", "not-filled"],
   speed: unstirred,
   // The small shift of composition by evaporation is neglected.
@@ -35,7 +41,9 @@ export interface RestDocument {
 
 /** Packs cool by conduction, or as the lump that a cooling curve of theirs describes. */
 export const rest: StepKind<RestDocument> = {
-  entries: [fields<RestDocument>({ do: word("rest"), for: quantity("time", { above: 0 }), note: maybe(text) })],
+  entries: [
+    fields<RestDocument>({ do: word("rest"), for: quantity("time", { above: 0 }), note: maybe("identity", text) }),
+  ],
   needs: ["charged", "off-heat"],
   speed: unstirred,
   run: ({ for: duration }, state, { scaled }) => {

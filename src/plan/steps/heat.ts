@@ -24,8 +24,8 @@ export const heat: StepKind<HeatDocument> = {
     fields<HeatDocument>({
       do: word("heat"),
       to: quantity("temperature"),
-      within: maybe(quantity("time", { above: 0 })),
-      note: maybe(text),
+      within: maybe("wish", quantity("time", { above: 0 })),
+      note: maybe("identity", text),
     }),
   ],
   needs: ["charged", "not-filled"],

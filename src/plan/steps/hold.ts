@@ -12,7 +12,9 @@ export interface HoldDocument {
 
 /** Held by the heater. */
 export const hold: StepKind<HoldDocument> = {
-  entries: [fields<HoldDocument>({ do: word("hold"), for: quantity("time", { above: 0 }), note: maybe(text) })],
+  entries: [
+    fields<HoldDocument>({ do: word("hold"), for: quantity("time", { above: 0 }), note: maybe("identity", text) }),
+  ],
   needs: ["charged", "on-heat", "not-filled"],
   speed: unstirred,
   run: ({ for: duration }, state) => wait(state, duration),
@@ -26,7 +28,7 @@ export interface OffDocument {
 
 /** Takes no time of its own. */
 export const off: StepKind<OffDocument> = {
-  entries: [fields<OffDocument>({ do: word("take off the heat"), note: maybe(text) })],
+  entries: [fields<OffDocument>({ do: word("take off the heat"), note: maybe("identity", text) })],
   needs: ["charged", "on-heat", "not-filled"],
   onHeat: false,
   speed: unstirred,
@@ -41,7 +43,7 @@ export interface MatchDocument {
 
 /** Takes no time of its own. */
 export const match: StepKind<MatchDocument> = {
-  entries: [fields<MatchDocument>({ do: word("match clarity"), note: maybe(text) })],
+  entries: [fields<MatchDocument>({ do: word("match clarity"), note: maybe("identity", text) })],
   needs: ["charged", "not-filled"],
   speed: unstirred,
   run: (_step, { temperature }) => ({ duration: () => 0, temperature, segments: () => [] }),

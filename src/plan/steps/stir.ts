@@ -18,8 +18,8 @@ export const stir: StepKind<StirDocument> = {
     fields<StirDocument>({
       do: word("stir"),
       for: quantity("time", { above: 0 }),
-      speed: maybe(quantity("rotationalSpeed", { above: 0 })),
-      note: maybe(text),
+      speed: maybe("process", quantity("rotationalSpeed", { above: 0 })),
+      note: maybe("identity", text),
     }),
   ],
   needs: ["charged", "not-filled"],
@@ -44,9 +44,9 @@ export const deaerate: StepKind<DeaerateDocument> = {
     fields<DeaerateDocument>({
       do: word("de-aerate"),
       for: quantity("time", { above: 0 }),
-      pressure: maybe(quantity("pressure", { above: 0 })),
-      speed: maybe(quantity("rotationalSpeed", { above: 0 })),
-      note: maybe(text),
+      pressure: maybe("process", quantity("pressure", { above: 0 })),
+      speed: maybe("process", quantity("rotationalSpeed", { above: 0 })),
+      note: maybe("identity", text),
     }),
   ],
   needs: ["charged", "not-filled"],
