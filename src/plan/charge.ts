@@ -1,28 +1,14 @@
-import { conductivityOfMixture, densityOfMixture, type Material } from "../formula/index.js";
-import { densityGlycerinWater, dissolvingTemperature, temperatureAtDose, volumeFractionOfOil } from "../gel/index.js";
+import type { Material } from "../formula/index.js";
+import { volumeFractionOfOil } from "../gel/index.js";
 import { heatCapacityBreakpoints, heatCapacityFunction, type Part } from "../heat/index.js";
-import { conductivityAt, densityAt, type FlowCurve, specificHeatAt } from "../laws/index.js";
-import { flowCurveAtOil } from "../mixing/index.js";
-import { kriegerDoughertyViscosity } from "../rheology/index.js";
-import type { Basis } from "./figure.js";
+import { type FlowCurve, specificHeatAt } from "../laws/index.js";
+import { type ByDose, temperatureByDose } from "./by-dose.js";
+import { toleranceOf } from "./composition.js";
+import { type Content, conductivityOf, densityOf, grainsOf, massOf, portionOf } from "./contents.js";
+import { emulsionCurveOf } from "./emulsion-curve.js";
 import type { Job } from "./job.js";
-import { doseKey, oilLawsOf, type Readings, readingsOf } from "./setting.js";
-import { by, type Cell, cell, stated, unknown } from "./unknown.js";
-
-/** What of one material is in the vessel, by the phase that it came with. */
-export interface Content {
-  readonly phase: string;
-  readonly material: Material;
-  /** Mass [kg]. */
-  readonly mass: number;
-}
-
-/** A temperature by the dose of gel former, and how it was found. */
-export interface ByDose {
-  readonly temperature: number;
-  readonly basis: Basis;
-  readonly by: "measured" | "between" | "ideal";
-}
+import { doseKey, type Readings, readingsOf } from "./setting.js";
+import { type Cell, cell, stated, unknown } from "./unknown.js";
 
 /** A law of temperature, and where it has a breakpoint [°C]. */
 export interface AlongTemperature {
@@ -30,20 +16,8 @@ export interface AlongTemperature {
   readonly breakpoints: readonly number[];
 }
 
-/** Just outside the measured doses, one this near to a dose counts as that dose: evaporation and weighing move it by as much. */
-const sameDose = 0.02;
-
-/** What lacks a density or a conductivity may be a twentieth of the mass: a gram of pigment does not decide how a jar of oil conducts. */
-const knownMin = 0.95;
-
 /** A law of specific heat that ends no further than this from the room is continued to it [K]: common practice, no source. */
 const near = 10;
-
-/** By volume, packed grains of one size in disorder: common practice, no source. */
-const packedGrains = 0.64;
-
-/** How far the share of a material may be from the bench's, unless the bench states it: common practice, no source. */
-const usualTolerance = 0.005;
 
 /**
  * What is in the vessel or in a pack, with everything that follows from its composition. Each figure is computed in one
@@ -193,72 +167,31 @@ export class Charge {
 
   /** Conductivity at a temperature [W/(m·K)]. */
   conductivity(temperature: number): number {
-    const parts = this.contents.flatMap(({ material: { conductivity: law, density }, mass }) =>
-      law && density
-        ? [
-            {
-              mass,
-              density: densityAt({ law: density, temperature }),
-              conductivity: conductivityAt({ law, temperature }),
-            },
-          ]
-        : [],
-    );
-    if (massOf(parts) < knownMin * this.mass) lacking(this.contents, "conductivity");
-    return conductivityOfMixture({ parts });
+    return conductivityOf(this.contents, temperature);
   }
 
   /** Share of the volume that is particles of any kind. */
   grains(): number {
-    return this.once("grains", (): number => {
-      const volumeOf = ({ material, mass }: Content): number =>
-        mass /
-        (material.particle?.density ??
-          densityAt({ law: stated(material.density, "material-density", { of: material.key }), temperature: 20 }));
-      const sum = (of: readonly Content[]): number => of.reduce((total, one) => total + volumeOf(one), 0);
-      const particles = this.contents.filter(({ material }) => material.particle);
-      return particles.length === 0 ? 0 : sum(particles) / sum(this.contents);
-    });
+    return this.once("grains", (): number => grainsOf(this.contents));
   }
 
   // Setting and dissolving
 
   /** Where it sets, by its dose. */
   setting(): ByDose {
-    return this.once("setting", (): ByDose => this.byDose("setsAt"));
+    return this.once("setting", (): ByDose => temperatureByDose(this.job.bench, this.dose(), "setsAt"));
   }
 
   /** Where its gel former dissolves, by its dose. */
   dissolving(): ByDose {
-    return this.once("dissolving", (): ByDose => this.byDose("dissolvesAt"));
-  }
-
-  private byDose(which: "setsAt" | "dissolvesAt"): ByDose {
-    const { doses = [], idealSolubility, source } = this.job.bench;
-    const dose = this.dose();
-    if (dose === 0) unknown("nothing-there", { field: "bench-doses" });
-    const points = doses.map((point) => ({ dose: point.gelFormer, temperature: point[which] }));
-    const basis: Basis = { kind: "reading", key: "bench-doses", source };
-    const inside = !points.every((point) => point.dose > dose) && !points.every((point) => point.dose < dose);
-    const same = points.find((point) => Math.abs(point.dose / dose - 1) <= sameDose)?.temperature;
-    if (inside) {
-      const temperature = by("setting-line", () => temperatureAtDose({ dose, points }));
-      return { temperature, basis, by: temperature === same ? "measured" : "between" };
-    }
-    if (same !== undefined) return { temperature: same, basis, by: "measured" };
-    if (!idealSolubility || which === "setsAt") return unknown("not-read", { field: "bench-doses", dose });
-    const { meltingPoint: temperatureMelting, ...pair } = idealSolubility;
-    const temperature = by("ideal-solubility", () =>
-      dissolvingTemperature({ ...pair, temperatureMelting, massFractionGelFormer: dose }),
-    );
-    return { temperature, basis: { kind: "law", key: "ideal-solubility" }, by: "ideal" };
+    return this.once("dissolving", (): ByDose => temperatureByDose(this.job.bench, this.dose(), "dissolvesAt"));
   }
 
   // Flow
 
   /** The viscosity readings of this composition in a direction: the nearest within the bench's tolerance, and nothing else stands in for them. */
   readings(direction: Readings["direction"]): Readings {
-    const { tolerance = usualTolerance } = this.job.bench;
+    const tolerance = toleranceOf(this.job.bench);
     const near = readingsOf(this.job)
       .filter((reading) => reading.direction === direction)
       .map((reading) => ({ reading, apart: this.apart(reading.shares) }))
@@ -329,88 +262,11 @@ export class Charge {
 
   /** The flow curve of an emulsion, by the bench's readings along the oil fraction, at the room's temperature; particles thicken it. */
   emulsionCurve(): FlowCurve {
-    return this.once("emulsionCurve", (): FlowCurve => {
-      const { viscosity, flowIndex, yieldStress } = oilLawsOf(this.job.bench);
-      if (viscosity.length < 2) unknown("not-stated", { field: "emulsion-thickness" });
-      const shearRate = stated(this.job.bench.emulsion?.thickness?.shearRate, "emulsion-thickness-shear-rate");
-      if (flowIndex.length < 2) unknown("not-stated", { field: "emulsion-thickness-flow-index" });
-      // One yield stress is a point and no line.
-      const yields = yieldStress.length > 1 ? { yieldStress } : {};
-      const curve = by(
-        "flow-curve-along-oil",
-        () =>
-          flowCurveAtOil({
-            volumeFractionOil: this.oilFraction(),
-            readings: { shearRate, viscosity, flowIndex, ...yields },
-          }),
-        { field: "emulsion-thickness" },
-      );
-      const volumeFraction = this.grains();
-      if (volumeFraction === 0) return curve;
-      const factor = by("suspension-viscosity", () =>
-        kriegerDoughertyViscosity({ volumeFraction, volumeFractionPacked: packedGrains }),
-      );
-      const consistency = curve.consistency * factor;
-      // Of a yield stress that is more than particles make of it: a wall that moves then, moves.
-      return curve.law === "power-law"
-        ? { ...curve, consistency }
-        : { ...curve, consistency, yieldStress: curve.yieldStress * factor };
-    });
+    return this.once(
+      "emulsionCurve",
+      (): FlowCurve => emulsionCurveOf(this.job.bench, this.oilFraction(), this.grains()),
+    );
   }
-}
-
-/** Mass [kg]. */
-export function massOf(parts: readonly { readonly mass: number }[]): number {
-  return parts.reduce((sum, { mass }) => sum + mass, 0);
-}
-
-/** So much of some contents, mixed as they are; nothing of them for no mass. */
-export function portionOf(contents: readonly Content[], mass: number): readonly Content[] {
-  const share = mass / massOf(contents);
-  return mass > 0 ? contents.map((content) => ({ ...content, mass: content.mass * share })) : [];
-}
-
-/** Whether something counts as glycerin in an outer phase. */
-export function isGlycerin({ material }: Content): boolean {
-  return material.propertiesOf === "glycerin";
-}
-
-/** Whether something counts as water in an outer phase. */
-export function isWater({ material }: Content): boolean {
-  return material.propertiesOf === "water" || material.function === "water" || material.formulationWater;
-}
-
-/** Density of some contents at a temperature [kg/m³]: volumes add up, but glycerin and water, which contract, go by their table. */
-export function densityOf(contents: readonly Content[], temperature: number): number {
-  const glycerin = massOf(contents.filter(isGlycerin));
-  const water = massOf(contents.filter(isWater));
-  const pair = glycerin > 0 && water > 0 && temperature >= 15 && temperature <= 30;
-  const parts: { readonly mass: number; readonly density: number }[] = pair
-    ? [
-        {
-          mass: glycerin + water,
-          density: densityGlycerinWater({ massFractionGlycerin: glycerin / (glycerin + water), temperature }),
-        },
-      ]
-    : [];
-  for (const content of contents) {
-    if (pair && (isGlycerin(content) || isWater(content))) continue;
-    const { density: law } = content.material;
-    if (law) parts.push({ mass: content.mass, density: densityAt({ law, temperature, beyond: "extend" }) });
-  }
-  const whole = massOf(contents);
-  if (whole === 0) unknown("nothing-there");
-  if (massOf(parts) < knownMin * whole) lacking(contents, "density");
-  return densityOfMixture({ parts });
-}
-
-/** Names the heaviest material that lacks a property. */
-function lacking(contents: readonly Content[], property: "density" | "conductivity"): never {
-  const [heaviest] = contents
-    .filter(({ material }) => !material[property] || !material.density)
-    .sort((one, other) => other.mass - one.mass);
-  const without = heaviest?.material.density ? property : "density";
-  return unknown("not-stated", { field: `material-${without}`, ...(heaviest && { of: heaviest.material.key }) });
 }
 
 function specificHeatOf({ specificHeat, key }: Material): NonNullable<Material["specificHeat"]> {

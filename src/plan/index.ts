@@ -63,6 +63,7 @@ export type { PlanEmulsion, PlanEmulsionGel, PlanSchedule } from "./parts/emulsi
 export type { Evaporation, PredictedLoss } from "./parts/evaporation.js";
 export type { PlanFilms } from "./parts/films.js";
 export type { FlowByPoints, PlanFlow, PlanNozzle, PlanUse } from "./parts/flow.js";
+export type { PlanGelPoint } from "./parts/gel-points.js";
 export type { LotOrder } from "./parts/lot-order.js";
 export type { MaterialPart, NaturalOrigin } from "./parts/natural-origin.js";
 export type { OxidationRank, RankedOil } from "./parts/oxidation-ranking.js";
@@ -70,9 +71,10 @@ export type { PlanParticle } from "./parts/particles.js";
 export type { ScaleMetrics } from "./parts/scale.js";
 export type { Source } from "./parts/sources.js";
 export type { PlanSpeed } from "./parts/speeds.js";
-export type { PlanGelPoint, PlanStrength, PlanYieldStress, StrengthNote } from "./parts/strength.js";
+export type { StrengthNote } from "./parts/strength-notes.js";
 export type { LargestSuspended } from "./parts/suspended.js";
 export type { Exposed, MaterialExposure } from "./parts/thermal-exposure.js";
+export type { PlanStrength, PlanYieldStress } from "./parts/trials.js";
 export type { LeftOut, PlanWarming } from "./parts/warming.js";
 export {
   answerQuestions,

@@ -12,24 +12,17 @@ import { emulsionOf, type PlanEmulsion } from "./parts/emulsion.js";
 import { type Evaporation, evaporationOf } from "./parts/evaporation.js";
 import { filmsOf, type PlanFilms } from "./parts/films.js";
 import { flowOf, type PlanFlow } from "./parts/flow.js";
+import { gelPointsOf, type PlanGelPoint } from "./parts/gel-points.js";
 import { type LotOrder, lotOrderOf } from "./parts/lot-order.js";
 import { type NaturalOrigin, naturalOriginOf } from "./parts/natural-origin.js";
 import { oxidationRankingOf, type RankedOil } from "./parts/oxidation-ranking.js";
 import { type PlanParticle, particlesOf } from "./parts/particles.js";
 import { type ScaleMetrics, scaleMetricsOf } from "./parts/scale.js";
 import { type Source, sourcesOf } from "./parts/sources.js";
-import {
-  gelPointsOf,
-  type PlanGelPoint,
-  type PlanStrength,
-  type PlanYieldStress,
-  type StrengthNote,
-  strengthNotes,
-  strengthOf,
-  yieldStressFigure,
-  yieldStressOf,
-} from "./parts/strength.js";
+import { type StrengthNote, strengthNotes } from "./parts/strength-notes.js";
 import { type MaterialExposure, thermalExposuresOf } from "./parts/thermal-exposure.js";
+import { type PlanStrength, type PlanYieldStress, strengthOf } from "./parts/trials.js";
+import { yieldStressFigure, yieldStressOf } from "./parts/yield-stress.js";
 import { questions } from "./questions/index.js";
 import { type Answer, answersTo, type Subject } from "./questions/question.js";
 import { type ReadJob, readJob } from "./read.js";

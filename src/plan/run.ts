@@ -1,5 +1,6 @@
 import type { ScaledBatch } from "../batch/index.js";
-import { Charge, type Content } from "./charge.js";
+import { Charge } from "./charge.js";
+import type { Content } from "./contents.js";
 import type { Job } from "./job.js";
 import type { Moment, Run, State, Turn } from "./state.js";
 import { kindOf, type Step } from "./steps/index.js";

@@ -18,7 +18,7 @@ import { by, type Cell, cell, stated, unknown } from "../unknown.js";
 import { gelOf } from "./droplets.js";
 import { byReadings, densityOfAir, meltOf } from "./melt.js";
 import { fillingOf, isMelt } from "./moments.js";
-import { yieldStressFigure } from "./strength.js";
+import { yieldStressFigure } from "./yield-stress.js";
 
 type Air = NonNullable<Job["process"]["air"]>;
 

@@ -1,8 +1,9 @@
 import { type RefractiveIndex, refractiveIndexOfMixture } from "../../formula/index.js";
 import { glycerinForIndexMatch, refractiveIndexGlycerinWater } from "../../gel/index.js";
 import { densityAt } from "../../laws/index.js";
-import { type Charge, type Content, densityOf, isGlycerin, isWater, massOf } from "../charge.js";
+import type { Charge } from "../charge.js";
 import type { FieldCode } from "../codes.js";
+import { type Content, densityOf, isGlycerin, isWater, massOf } from "../contents.js";
 import type { Basis } from "../figure.js";
 import type { Bench } from "../job.js";
 import { by, otherwise, type Reason, stated, Unknown, unknown } from "../unknown.js";

@@ -1,5 +1,5 @@
 import { surfactantForDroplets, waterActivity } from "../../gel/index.js";
-import { densityOf, isGlycerin, isWater, massOf } from "../charge.js";
+import { densityOf, isGlycerin, isWater, massOf } from "../contents.js";
 import type { Figure, NotKnown } from "../figure.js";
 import type { Run, Schedule } from "../state.js";
 import { by, otherwise, type Reason, stated, unknown, where } from "../unknown.js";

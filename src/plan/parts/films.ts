@@ -3,7 +3,7 @@ import type { Run } from "../state.js";
 import { levelAt } from "../stirred.js";
 import { by, stated, unknown, where } from "../unknown.js";
 import { fillingOf } from "./moments.js";
-import { yieldStressFigure } from "./strength.js";
+import { yieldStressFigure } from "./yield-stress.js";
 
 /** Films of the gel [m]. */
 export interface PlanFilms {

@@ -1,5 +1,5 @@
-import { massOf } from "../charge.js";
 import type { AssumptionCode } from "../codes.js";
+import { massOf } from "../contents.js";
 import { exactly, type Figure } from "../figure.js";
 import type { Moment, Run } from "../state.js";
 import { otherwise, stated, unknown } from "../unknown.js";

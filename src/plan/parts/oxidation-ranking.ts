@@ -1,7 +1,7 @@
 import type { Material } from "../../formula/index.js";
 import { relativeRateFunction } from "../../heat/index.js";
 import { oxidationRanking, profileValues } from "../../oils/index.js";
-import type { Content } from "../charge.js";
+import type { Content } from "../contents.js";
 import type { NotKnown } from "../figure.js";
 import { runSteps } from "../run.js";
 import type { Moment, Run } from "../state.js";

@@ -1,6 +1,6 @@
 import { kriegerDoughertyViscosity, packedFraction, wettingOil } from "../../rheology/index.js";
-import { massOf } from "../charge.js";
 import type { FieldCode, LawCode } from "../codes.js";
+import { massOf } from "../contents.js";
 import type { Run } from "../state.js";
 import { by, otherwise, type Reason, where } from "../unknown.js";
 import { dragOf, type Entering, enteringIn, windowOf } from "./entering.js";

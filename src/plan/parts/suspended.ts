@@ -9,7 +9,7 @@ import type { Basis, Figure } from "../figure.js";
 import type { Run } from "../state.js";
 import { by } from "../unknown.js";
 import { gelOf } from "./droplets.js";
-import { yieldStressFigure } from "./strength.js";
+import { yieldStressFigure } from "./yield-stress.js";
 
 /** A yield stress between two ends that are both known [Pa]. */
 export interface Band extends Figure {

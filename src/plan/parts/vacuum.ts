@@ -1,6 +1,6 @@
 import { moleFraction } from "../../heat/index.js";
 import { boilingPressure, clearingTime, foamHead } from "../../particles/index.js";
-import type { Content } from "../charge.js";
+import type { Content } from "../contents.js";
 import type { Job } from "../job.js";
 import type { Moment, Run } from "../state.js";
 import { levelAt } from "../stirred.js";

@@ -1,5 +1,5 @@
-import type { Content } from "../charge.js";
 import type { AssumptionCode } from "../codes.js";
+import type { Content } from "../contents.js";
 import { atMost, exactly, type Figure } from "../figure.js";
 import { type AirSegment, airAsked, airSegmentsIn, heldBubbles } from "../parts/bubbles.js";
 import {

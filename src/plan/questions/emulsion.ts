@@ -1,6 +1,7 @@
 import { packingOf } from "../../gel/index.js";
 import { interpolateAtOilFraction } from "../../mixing/index.js";
-import { type Charge, massOf } from "../charge.js";
+import type { Charge } from "../charge.js";
+import { massOf } from "../contents.js";
 import { atLeast, atMost, exactly, type Figure, type Limit } from "../figure.js";
 import type { Margin } from "../judge.js";
 import { glycerinToMatch, indicesAt } from "../parts/clarity.js";

@@ -3,7 +3,7 @@ import { mayHave } from "../change.js";
 import type { AssumptionCode } from "../codes.js";
 import { atLeast, atMost, between, exactly, type Figure, type Limit } from "../figure.js";
 import type { Stirrer } from "../job.js";
-import { yieldStressFigure } from "../parts/strength.js";
+import { yieldStressFigure } from "../parts/yield-stress.js";
 import { shapeOf } from "../setting.js";
 import type { Moment, Run, State, Turn } from "../state.js";
 import { levelIn, movedBy, shearRateOf, stirredIn, stirredWith, stirrerOf, temperatureOfStirring } from "../stirred.js";

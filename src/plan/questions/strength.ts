@@ -1,6 +1,7 @@
 import { atLeast, type Figure } from "../figure.js";
 import type { Bench } from "../job.js";
-import { doseForTarget, doseOfProduct, strengthByTrials, yieldStressFigure } from "../parts/strength.js";
+import { doseForTarget, doseOfProduct, strengthByTrials } from "../parts/trials.js";
+import { yieldStressFigure } from "../parts/yield-stress.js";
 import { otherwise } from "../unknown.js";
 import { asks, type Question } from "./question.js";
 

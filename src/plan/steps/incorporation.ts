@@ -11,7 +11,8 @@ import {
   type OilLaw,
   type OilPoint,
 } from "../../mixing/index.js";
-import { Charge, massOf, portionOf } from "../charge.js";
+import { Charge } from "../charge.js";
+import { massOf, portionOf } from "../contents.js";
 import type { Job } from "../job.js";
 import { oilLawsOf } from "../setting.js";
 import type { AdditionRow, Schedule } from "../state.js";

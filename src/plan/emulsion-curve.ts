@@ -1,0 +1,43 @@
+import type { FlowCurve } from "../laws/index.js";
+import { flowCurveAtOil } from "../mixing/index.js";
+import { kriegerDoughertyViscosity } from "../rheology/index.js";
+import type { Bench } from "./job.js";
+import { oilLawsOf } from "./setting.js";
+import { by, stated, unknown } from "./unknown.js";
+
+/** By volume, packed grains of one size in disorder: common practice, no source. */
+const packedGrains = 0.64;
+
+/**
+ * The flow curve of an emulsion at the room's temperature, by the bench's readings along the oil fraction; particles
+ * thicken it.
+ *
+ * @param volumeFractionOil - Oil in oil and outer phase [0 to 1].
+ * @param volumeFraction - Particles in the whole [0 to 1].
+ */
+export function emulsionCurveOf(bench: Bench, volumeFractionOil: number, volumeFraction: number): FlowCurve {
+  const { viscosity, flowIndex, yieldStress } = oilLawsOf(bench);
+  if (viscosity.length < 2) unknown("not-stated", { field: "emulsion-thickness" });
+  const shearRate = stated(bench.emulsion?.thickness?.shearRate, "emulsion-thickness-shear-rate");
+  if (flowIndex.length < 2) unknown("not-stated", { field: "emulsion-thickness-flow-index" });
+  // One yield stress is a point and no line.
+  const yields = yieldStress.length > 1 ? { yieldStress } : {};
+  const curve = by(
+    "flow-curve-along-oil",
+    () =>
+      flowCurveAtOil({
+        volumeFractionOil,
+        readings: { shearRate, viscosity, flowIndex, ...yields },
+      }),
+    { field: "emulsion-thickness" },
+  );
+  if (volumeFraction === 0) return curve;
+  const factor = by("suspension-viscosity", () =>
+    kriegerDoughertyViscosity({ volumeFraction, volumeFractionPacked: packedGrains }),
+  );
+  const consistency = curve.consistency * factor;
+  // Of a yield stress that is more than particles make of it: a wall that moves then, moves.
+  return curve.law === "power-law"
+    ? { ...curve, consistency }
+    : { ...curve, consistency, yieldStress: curve.yieldStress * factor };
+}

@@ -1,0 +1,35 @@
+import { ohnesorgeNumber } from "../../rheology/index.js";
+import type { NoteCode } from "../codes.js";
+import type { Run } from "../state.js";
+import { by, otherwise, stated, where } from "../unknown.js";
+import { flowChoiceOf, throughNozzle } from "./flow.js";
+import { yieldStressFigure } from "./yield-stress.js";
+
+/** What is to be said of the gel's strength without a verdict: a code, and what numbers there are. */
+export interface StrengthNote {
+  readonly code: NoteCode;
+  /** [Pa]. */
+  readonly yieldStress?: number;
+  /** At the wall of the nozzle [-]. */
+  readonly ohnesorge?: number;
+}
+
+/** A gel that is to be sprayed: no number says whether one with a yield stress breaks up, and without one not how fine. */
+export function strengthNotes(run: Run): readonly StrengthNote[] {
+  const { nozzle } = run.job.pack ?? {};
+  const { spray } = nozzle ?? {};
+  if (!nozzle || !spray) return [];
+  const held = otherwise(
+    () => yieldStressFigure(run).value,
+    () => 0,
+  );
+  if (held > 0) return [{ code: "atomises-by-trial", yieldStress: held }];
+  const ohnesorge = (): number => {
+    const { best } = flowChoiceOf(stated(run.job.bench.flowCurve, "bench-flow-curve"))();
+    const { shearRate } = throughNozzle(run.job);
+    const density = stated(run.scaled.density, "material-density");
+    const { diameter } = nozzle;
+    return by("ohnesorge", () => ohnesorgeNumber({ curve: best.curve, shearRate, density, ...spray, diameter }));
+  };
+  return [{ code: "atomises-by-trial", ...where("ohnesorge", ohnesorge) }];
+}
