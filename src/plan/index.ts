@@ -1,3 +1,4 @@
+export { answerQuestions } from "./answer-questions.js";
 export type { Change, MaterialField, StepField } from "./change.js";
 export {
   type AssumptionCode,
@@ -76,22 +77,14 @@ export type { LargestSuspended } from "./parts/suspended.js";
 export type { Exposed, MaterialExposure } from "./parts/thermal-exposure.js";
 export type { PlanStrength, PlanYieldStress } from "./parts/trials.js";
 export type { LeftOut, PlanWarming } from "./parts/warming.js";
-export {
-  answerQuestions,
-  type Note,
-  type Plan,
-  type PreparedJob,
-  planSeries,
-  prepareJob,
-  type RunInput,
-  remedies,
-  runPlan,
-  runPrepared,
-} from "./plan.js";
+export type { Note, Plan } from "./plan.js";
+export { type PreparedJob, prepareJob, type RunInput } from "./prepare.js";
+export type { ProcessDocument } from "./process.js";
 export type { Answer, Place, PlaceCode, QuantityCode, Subject } from "./questions/question.js";
-export type { JobDocument, ProcessDocument, ReadJob } from "./read.js";
-export type { Remedy } from "./remedies.js";
-export type { PlanSeries } from "./series.js";
+export type { JobDocument, ReadJob } from "./read.js";
+export { type Remedy, remedies } from "./remedies.js";
+export { runPlan, runPrepared } from "./run-plan.js";
+export { type PlanSeries, planSeries } from "./series.js";
 export type { AdditionRow } from "./state.js";
 export type { AddDocument } from "./steps/add.js";
 export type { ChargeDocument } from "./steps/charge.js";

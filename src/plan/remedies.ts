@@ -1,9 +1,10 @@
-import { refuse, show } from "../guards.js";
+import { record, refuse, show } from "../guards.js";
+import { questionOf } from "./answer-questions.js";
 import { type Change, changed } from "./change.js";
 import type { LeverCode } from "./codes.js";
+import { changedJob, type RunInput, runOf } from "./prepare.js";
 import { type Answer, answersTo, type Question, type Subject } from "./questions/question.js";
 import type { ReadJob } from "./read.js";
-import type { Run } from "./state.js";
 
 /** A change that makes an answer met, and the answer that it then gets. */
 export interface Remedy {
@@ -15,14 +16,71 @@ export interface Remedy {
 /** So many halvings leave of a bracket a part that no thermometer and no clock can read. */
 const halvings = 30;
 
-/** What finds a run of a job. */
-export type RunOf = (job: ReadJob) => Run;
+/**
+ * The changes that make one answer met: for each lever of its question the nearest value, and the answer that it gives.
+ *
+ * @param input.prepared - A job as `prepareJob` gives it.
+ * @param input.changes - Typed changes on which the answer stands; default none.
+ * @param input.answer - An answer of this job that is not met, or its `id` and `of`.
+ * @returns A remedy for each lever that makes it met within its bracket; none for an answer that is met.
+ * @throws CalculationError `input` for an answer that this job does not have.
+ * @source definition
+ * @example
+ * ```ts
+ * import { prepareJob, remedies } from "gelwright/plan";
+ * const prepared = prepareJob({
+ *   version: 1,
+ *   formula: {
+ *     version: 1,
+ *     name: "clear gel",
+ *     materials: {
+ *       former: { name: "gel former", function: "gel former", specificHeat: "2.1 kJ/(kg·K)" },
+ *       oil: { name: "oil", function: "oil", specificHeat: "2 kJ/(kg·K)", density: { value: "945 kg/m³", at: "20 °C" } },
+ *     },
+ *     phases: [{ name: "A", lines: [{ material: "former", amount: "10 %" }, { material: "oil", amount: "q.s." }] }],
+ *   },
+ *   bench: { source: "bench log", oilPerGelFormer: { min: 8, max: 12 }, doses: [{ gelFormer: "10 %", setsAt: "56 °C", dissolvesAt: "73 °C" }] },
+ *   batch: {
+ *     version: 1,
+ *     target: { mass: "10 kg" },
+ *     density: "945 kg/m³",
+ *     balances: [{ name: "scale", increment: "1 g", capacity: "15 kg", minimumWeight: "50 g" }],
+ *   },
+ *   vessel: {
+ *     name: "kettle",
+ *     workingVolume: { min: "5 L", max: "20 L" },
+ *     diameter: "300 mm",
+ *     heater: { power: "1 kW" },
+ *     heatLoss: "4 W/K",
+ *   },
+ *   process: {
+ *     name: "hot route",
+ *     room: "20 °C",
+ *     steps: [
+ *       { do: "charge", phase: "A" },
+ *       { do: "heat", to: "70 °C", within: "15 min" },
+ *       { do: "take off the heat" },
+ *       { do: "fill" },
+ *     ],
+ *   },
+ * });
+ * const [remedy] = remedies({ prepared, answer: { id: "done-in-time", of: { step: 2 } } });
+ * remedy?.lever; // => "stronger-heater"
+ * Math.round(remedy?.change.value ?? 0); // => 1220
+ * ```
+ */
+export function remedies(
+  input: RunInput & { readonly answer: { readonly id: string; readonly of: Subject } },
+): readonly Remedy[] {
+  const { id, of } = record(record(input, "input").answer, "answer");
+  return remediesOf(changedJob(input), questionOf(id, "answer.id"), record(of, "answer.of"));
+}
 
 /**
  * The remedies of one answer: for each lever of its question the nearest value that makes it met, found by halving the
  * bracket through runs. A lever that does not make it met anywhere in its bracket is no remedy.
  */
-export function remediesOf(prepared: ReadJob, question: Question, subject: Subject, runOf: RunOf): readonly Remedy[] {
+function remediesOf(prepared: ReadJob, question: Question, subject: Subject): readonly Remedy[] {
   const run = runOf(prepared);
   const own = question.subjects(run).find((one) => same(question.of(one), subject));
   const asked = answersTo(question, run).find((answer) => same(answer.of, subject));

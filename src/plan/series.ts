@@ -1,4 +1,5 @@
 import { type Segment, vesselSegment } from "../heat/index.js";
+import { preparedRun, type RunInput } from "./prepare.js";
 import type { Run } from "./state.js";
 import { otherwise } from "./unknown.js";
 
@@ -20,7 +21,7 @@ export interface PlanSeries {
 const pointsInSegment = 24;
 
 /** The course of a run until the last pack is full. */
-export function seriesOf({ moments }: Run): PlanSeries {
+function seriesOf({ moments }: Run): PlanSeries {
   const rows: { time: number; temperature: number | null; viscosity: number | null; mass: number; step: number }[] = [];
   for (const { number, before, after, segments } of moments) {
     if (before.inPacks) break;
@@ -97,4 +98,59 @@ function pointsOf(segment: Segment): readonly (readonly [number, number])[] {
       part === 0 ? vessel.temperatureStart : vesselSegment({ ...vessel, duration: elapsed }).temperatureEnd,
     ];
   });
+}
+
+/**
+ * Temperature, viscosity and mass against time, as columns for a plot.
+ *
+ * @param input.prepared - A job as `prepareJob` gives it.
+ * @param input.changes - Typed changes in the units of the kernels; default none.
+ * @returns Times [s], temperatures [°C], viscosities [Pa·s], masses [kg], steps; `null` for what is not known.
+ * @throws CalculationError `input` for a change that this job does not have.
+ * @source definition
+ * @example
+ * ```ts
+ * import { planSeries, prepareJob } from "gelwright/plan";
+ * const prepared = prepareJob({
+ *   version: 1,
+ *   formula: {
+ *     version: 1,
+ *     name: "clear gel",
+ *     materials: {
+ *       former: { name: "gel former", function: "gel former", specificHeat: "2.1 kJ/(kg·K)" },
+ *       oil: { name: "oil", function: "oil", specificHeat: "2 kJ/(kg·K)", density: { value: "945 kg/m³", at: "20 °C" } },
+ *     },
+ *     phases: [{ name: "A", lines: [{ material: "former", amount: "10 %" }, { material: "oil", amount: "q.s." }] }],
+ *   },
+ *   bench: { source: "bench log", oilPerGelFormer: { min: 8, max: 12 }, doses: [{ gelFormer: "10 %", setsAt: "56 °C", dissolvesAt: "73 °C" }] },
+ *   batch: {
+ *     version: 1,
+ *     target: { mass: "10 kg" },
+ *     density: "945 kg/m³",
+ *     balances: [{ name: "scale", increment: "1 g", capacity: "15 kg", minimumWeight: "50 g" }],
+ *   },
+ *   vessel: {
+ *     name: "kettle",
+ *     workingVolume: { min: "5 L", max: "20 L" },
+ *     diameter: "300 mm",
+ *     heater: { power: "1 kW" },
+ *     heatLoss: "4 W/K",
+ *   },
+ *   process: {
+ *     name: "hot route",
+ *     room: "20 °C",
+ *     steps: [
+ *       { do: "charge", phase: "A" },
+ *       { do: "heat", to: "70 °C", within: "15 min" },
+ *       { do: "take off the heat" },
+ *       { do: "fill" },
+ *     ],
+ *   },
+ * });
+ * const { times, temperatures } = planSeries({ prepared });
+ * [Math.round((times.at(-1) ?? 0) / 60), temperatures.at(-1)]; // => [19, 70]
+ * ```
+ */
+export function planSeries(input: RunInput): PlanSeries {
+  return seriesOf(preparedRun(input));
 }

@@ -14,8 +14,6 @@ const boundaries = /^(unknown|questions\/question|timeline|read|change|compare-p
 
 /** What a function gives that stands for a field of the documents that may be left out. */
 const optionalFields: readonly string[] = [
-  // The speed of a step, or the usual one: nothing turns where neither is stated.
-  "run.ts: speed !== undefined",
   // The time limit of a step: without one there is no such question.
   "questions/heat.ts: withinOf(moment) !== undefined",
 ];

@@ -128,3 +128,16 @@ describe("the order of steps", () => {
     expect(paths).toEqual(expect.arrayContaining(["process.steps[0]", "process.steps[9]"]));
   });
 });
+
+describe("indices of a material", () => {
+  const withNatural = (natural: number) =>
+    changed(exampleJob(), (draft) => {
+      draft.formula.materials.gelFormer.indices = { of: "material as supplied", natural, naturalOrigin: 0.7 };
+    });
+
+  // ISO 16128-1: what is natural is of natural origin too.
+  test("that contradict one another are a fault of the document", () => {
+    expect(pathsOf(withNatural(0.7001))).toEqual(["formula.materials.gelFormer.indices"]);
+    expect(runPlan(withNatural(0.7)).naturalOrigin.withFormulationWater.max).toBeLessThan(1);
+  });
+});

@@ -51,13 +51,15 @@ function listed({ materials, lines }: Formula): readonly Listed[] {
 
 /** The natural-origin content of the product between the bounds that unknown indices leave. */
 export function naturalOriginContent({ formula }: Job): ContentBounds {
-  return by("iso-16128-2", () => contentOf(listed(formula)).withFormulationWater);
+  return contentOf(listed(formula)).withFormulationWater;
 }
 
 function contentOf(lines: readonly Listed[]): Pick<NaturalOrigin, "withFormulationWater" | "withoutFormulationWater"> {
   const ingredients = lines.map(({ ingredient }) => ingredient);
-  // Indices that contradict one another are refused by the kernel, which says which of them.
-  const { withFormulationWater, withoutFormulationWater } = productContent({ ingredients }).naturalOrigin;
+  const { withFormulationWater, withoutFormulationWater } = by(
+    "iso-16128-2",
+    () => productContent({ ingredients }).naturalOrigin,
+  );
   return { withFormulationWater, ...(withoutFormulationWater && { withoutFormulationWater }) };
 }
 

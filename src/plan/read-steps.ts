@@ -1,0 +1,60 @@
+import { type Draft, type Findings, join } from "../formula/document.js";
+import type { Formula } from "../formula/index.js";
+import type { Read } from "../formula/read-type.js";
+import type { ProcessDocument } from "./process.js";
+import { kindOf, type Step } from "./steps/index.js";
+
+/** What no kettle can do: hold without heat, charge what is not there, go on after filling. Whether an order is wise is asked of the plan. */
+export function checkProcess(
+  draft: Draft<Read<ProcessDocument>>,
+  { phases }: Formula,
+  hasJacket: boolean,
+  findings: Findings,
+): void {
+  const { steps = [], air } = draft;
+  if (air?.vacuum?.afterPhase !== undefined && !phases.includes(air.vacuum.afterPhase))
+    findings.unknownName(
+      "process.air.vacuum.afterPhase",
+      air.vacuum.afterPhase,
+      phases,
+      "the name of a phase of the formula",
+    );
+  const charged = new Set<string>();
+  let onHeat = false;
+  let filled = false;
+  const sound = steps.filter((one) => one?.do !== undefined);
+  steps.forEach((one, i) => {
+    if (one?.do === undefined) return;
+    const path = join("process.steps", i);
+    const needs = (holds: boolean, expected: string): void => {
+      if (!holds) findings.note(path, `"${one.do}"`, expected);
+    };
+    const kind = kindOf(one as Step);
+    const need = (name: (typeof kind.needs)[number]): boolean => kind.needs.includes(name);
+    if (need("charged")) needs(charged.size > 0, "a charge before it: the vessel is empty");
+    if (need("on-heat")) needs(onHeat, 'a "heat" before it');
+    if (need("off-heat")) needs(!onHeat, 'a "take off the heat" before it');
+    if (need("not-filled")) needs(!filled, 'only "rest" after "fill"');
+    if ("with" in one && one.with === "jacket") needs(hasJacket, "a jacket described with the vessel");
+    if ("phase" in one && one.phase !== undefined) {
+      if (!phases.includes(one.phase))
+        findings.unknownName(join(path, "phase"), one.phase, phases, "the name of a phase of the formula");
+      if (charged.has(one.phase))
+        findings.note(join(path, "phase"), one.phase, "a phase that was not charged before", "duplicate");
+      charged.add(one.phase);
+    }
+    onHeat = kind.onHeat ?? onHeat;
+    filled ||= one.do === "fill";
+  });
+  // Reported only if every step could be read, so that one fault does not breed another.
+  if (sound.length < steps.length || steps.length === 0) return;
+  const forgotten = phases.filter((phase) => !charged.has(phase));
+  if (forgotten.length > 0)
+    findings.note(
+      "process.steps",
+      `no charge of ${forgotten.join(", ")}`,
+      "every phase of the formula charged once",
+      "missing",
+    );
+  if (!filled) findings.note("process.steps", 'no "fill"', 'a "fill" at the end', "missing");
+}
