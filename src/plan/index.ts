@@ -55,6 +55,13 @@ export type {
 export type { Basis, Figure, Limit, NotKnown, Side, Verdict } from "./figure.js";
 export type { JobFigures } from "./job.js";
 export type { Judgement, Margin } from "./judge.js";
+export {
+  type FindingWay,
+  type MeasureNext,
+  type MissingFigure,
+  measureNext,
+  type WaitingAnswer,
+} from "./measure-next.js";
 export type { PlanAfterFilling } from "./parts/after-filling.js";
 export type { PlanAir, PlanAirSegment } from "./parts/air.js";
 export type { Cost, Lots, Weighing, WeighingLine } from "./parts/batch.js";

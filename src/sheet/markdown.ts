@@ -1,8 +1,10 @@
 import { record } from "../guards.js";
 import type { Answer, Plan } from "../plan/index.js";
+import { measureNext } from "../plan/measure-next.js";
 import { allowances, cost, naturalOrigin } from "./batch.js";
 import { additionsOf, fromTheRoom, gelByDroplets, speedsOf, warmingOf } from "./emulsion.js";
 import { afterFillingOf, evaporationOf, exposuresOf, orderOfAddition, timeToWorkIn } from "./heat.js";
+import { measureNextOf } from "./measure-next.js";
 import { render, type Sheet, type Wording, whyNot } from "./render.js";
 import { strengthSections } from "./strength.js";
 import { markdownList, markdownTable, markdownText } from "./table.js";
@@ -62,6 +64,7 @@ function sheetOf(sheet: Sheet): string {
     `## ${labels.cautions}`,
     markdownList(plan.cautions.map((caution) => words.cautions[caution.code](caution, say))),
     ...beforeYouStart(sheet),
+    ...measureNextOf(sheet),
     `## ${labels.weighTitle}`,
     markdownTable(weighingTable(sheet)),
     total(sheet),
@@ -123,12 +126,14 @@ function heading({ plan: { names, lots }, words: { labels, lines }, say }: Sheet
   });
 }
 
-/** What is not met, then what is not known, each with the figure and its limit, and what has to be tried. */
+/** What is not met, then what no figure of the documents would settle, each with the figure and its limit, and what has to be tried. What only lacks a figure stands in the list of what to measure. */
 function beforeYouStart(sheet: Sheet): readonly string[] {
   const { plan, words, say } = sheet;
-  const open = (["not-met", "not-known"] as const).flatMap((verdict) =>
-    plan.answers.filter((answer) => answer.verdict === verdict),
-  );
+  const { others } = measureNext(plan);
+  const open = [
+    ...plan.answers.filter(({ verdict }) => verdict === "not-met"),
+    ...plan.answers.filter(({ id, of }) => others.some((one) => one.id === id && one.of === of)),
+  ];
   const lines = [
     ...open.map((answer) => openLine(sheet, answer)),
     ...plan.notes.map((note) => words.notes[note.code](note, say, words)),

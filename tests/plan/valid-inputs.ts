@@ -1,6 +1,7 @@
 import { type JobDocument, type Plan, prepareJob, runPlan } from "gelwright/plan";
 import { changed, coldJob, exampleJob } from "../support/example.js";
 import type { ValidInputs } from "../support/fuzz.js";
+import { jobsByName } from "./jobs/jobs.js";
 
 /** What is compared of a plan: the rest of it is not looked at. */
 function comparedOf({ names: { vessel }, lots, scale, allowances }: Plan) {
@@ -27,12 +28,26 @@ const changes = [
 /** Not met: the last pack is filled too near to setting. */
 const answer = { id: "filled-before-it-sets", of: { step: 10 } };
 
+/** The answers of a job that are not known, without what is not looked at. */
+function unknownOf(name: string) {
+  return runPlan(jobsByName()[name])
+    .answers.filter(({ verdict }) => verdict === "not-known")
+    .map(({ id, of, verdict, notKnown, figure: { min, max, assumptions } }) => ({
+      id,
+      of,
+      verdict,
+      notKnown,
+      figure: { min, max, ...(assumptions && { assumptions }) },
+    }));
+}
+
 export const validInputs: ValidInputs = {
   answerQuestions: [
     [{ prepared, changes: [{ change: "room", value: 23 }], questions: ["delivered", "motor-power"] }],
     [{ prepared: cold, questions: ["maximum-oil-fraction"] }],
   ],
   comparePlans: [[{ plans: [runPlan(exampleJob("beaker")), runPlan(exampleJob())].map(comparedOf) }]],
+  measureNext: [[{ answers: unknownOf("starter-without-readings").slice(0, 4) }], [{ answers: [] }]],
   planSeries: [[{ prepared, changes: [{ change: "room", value: 23 }] }], [{ prepared: cold }]],
   prepareJob: [[exampleJob("beaker")], [coldJob("beaker")]],
   remedies: [[{ prepared, changes: [{ change: "room", value: 22 }], answer }]],

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { CalculationError } from "gelwright/error";
-import { type Plan, runPlan } from "gelwright/plan";
+import { measureNext, type Plan, runPlan } from "gelwright/plan";
 import { toCsv, toJson, toMarkdown } from "gelwright/sheet";
 import { describe, expect, test } from "vitest";
 import { exampleJobsByName, jobsByName } from "../plan/jobs/jobs.js";
@@ -27,28 +27,39 @@ describe("Markdown", () => {
     const open = runPlan(
       changed(exampleJob(), (draft) => {
         for (const key of ["yieldStress", "flowCurve", "strengthTrials"]) delete draft.bench[key];
+        draft.formula.claims = { naturalOrigin: "90 %" };
+        delete draft.formula.materials.almond.indices;
       }),
     );
     const text = toMarkdown({ plan: open });
     const [, lines = ""] = text.split("## Before you start");
-    // The value stands in the sentence, and is not said twice.
-    expect(lines).toMatch(/- NOT KNOWN: .* is not known: .*yield stress of the set gel\. Limit: at least /);
+    expect(lines).toMatch(/- NOT KNOWN: .* is not known: .* Value: \d.* to \d.* Limit: at least 90 %/);
     expect(lines).toMatch(/- NOT MET: .* at 56\.1 °C .* Limit: at least /);
     expect(lines).not.toContain("Value: not known");
     expect(text.indexOf("## Before you start")).toBeLessThan(text.indexOf("## Weigh"));
+    // What is not known for want of a figure stands once, by the figure.
+    expect(text).toMatch(/## What to measure next[^#]*\| the yield stress of the set gel \| measure \| \d/);
+    expect(text.indexOf("## What to measure next")).toBeLessThan(text.indexOf("## Weigh"));
   });
 
-  test("puts what fails before what is not known, every open answer once", () => {
+  test("puts what fails before what is not known, every open answer once or under the figure that it lacks", () => {
     for (const job of Object.values(jobsByName())) {
       const some = runPlan(job);
-      const [, after = ""] = toMarkdown({ plan: some }).split("## Before you start");
+      const text = toMarkdown({ plan: some });
+      const [, after = ""] = text.split("## Before you start");
       const lines = (after.split("\n## ")[0] ?? "").split("\n").filter((line) => line.startsWith("- NOT "));
       const verdicts = lines.map((line) => /^- (NOT MET|NOT KNOWN)/.exec(line)?.[1]);
       const count = (verdict: string): number => some.answers.filter((answer) => answer.verdict === verdict).length;
+      const { figures, others } = measureNext(some);
       expect(verdicts).toEqual([
         ...Array.from({ length: count("not-met") }, () => "NOT MET"),
-        ...Array.from({ length: count("not-known") }, () => "NOT KNOWN"),
+        ...Array.from({ length: others.length }, () => "NOT KNOWN"),
       ]);
+      const waiting = new Set(figures.flatMap(({ answers }) => answers.map(({ id, of }) => JSON.stringify([id, of]))));
+      expect(waiting.size + others.length).toBe(count("not-known"));
+      const [, measure = ""] = text.split("## What to measure next");
+      const rows = (measure.split("\n## ")[0] ?? "").split("\n").filter((line) => /^\| (?!To find)/.test(line));
+      expect(rows).toHaveLength(figures.length);
     }
   });
 

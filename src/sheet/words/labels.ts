@@ -4,6 +4,7 @@ export const labels = {
   title: "Batch sheet",
   cautions: "Cautions",
   beforeYouStart: "Before you start",
+  measureNext: "What to measure next",
   weighTitle: "Weigh",
   doTitle: "Do",
   orderOfLots: "Order of the lots",
@@ -79,6 +80,10 @@ export const labels = {
   inUse: "In use",
   shearRate: "Shear rate",
   viscosity: "Viscosity",
+  toFindOut: "To find out",
+  how: "How",
+  checksWaiting: "Checks that wait for it",
+  checksAlone: "Of these, for nothing else",
   // Heads of columns that only a file for programs has
   massFraction: "Mass fraction",
   massExact: "Mass before rounding",
@@ -106,6 +111,8 @@ export const labels = {
   limitMax: "Limit max",
   // Fixed text
   openQuestions: "Settle each of these before the vessel is charged.",
+  measureNextNote:
+    "These figures are missing, and checks are not known without them: the one first that most checks wait for. Once one is known, a check may turn out to need another.",
   timesCount: "Times count from the first step, in hours and minutes, with no reserve for handling.",
   timesCountFromFirstLot: "Times count from the first step of the first lot; no working day is stated.",
   noTimeOfItsOwn: "no time of its own",

@@ -3,6 +3,7 @@ import { batchLines } from "./batch-lines.js";
 import { emulsionLines } from "./emulsion-lines.js";
 import { gelLines } from "./gel-lines.js";
 import { heatLines } from "./heat-lines.js";
+import { measureLines } from "./measure-lines.js";
 import { scaleLines } from "./scale-lines.js";
 
 /** Sentences of the sheet with numbers in them, by section and key. */
@@ -13,6 +14,7 @@ export interface Lines {
   readonly air: typeof airLines;
   readonly emulsion: typeof emulsionLines;
   readonly scales: typeof scaleLines;
+  readonly measure: typeof measureLines;
 }
 
 /** The same in English. */
@@ -23,4 +25,5 @@ export const lines: Lines = {
   air: airLines,
   emulsion: emulsionLines,
   scales: scaleLines,
+  measure: measureLines,
 };

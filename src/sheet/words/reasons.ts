@@ -1,5 +1,5 @@
-import { fieldCodes, reasonCodes } from "../../plan/codes.js";
 import type { Answer, Reason } from "../../plan/index.js";
+import { reasonsOf } from "../../plan/measure-next.js";
 import { fieldOf } from "./fields.js";
 import { amountOf, nameOf, unfitnessOf } from "./quantities.js";
 import type { Say, Words } from "./types.js";
@@ -61,14 +61,6 @@ export const reasons: Words["reasons"] = {
     `no method gives a number for it${inStep(reason, say)}${byLaw(reason, say, words)}`,
 };
 
-/** The reason that stands beside an answer whose figure has one end that is not known. */
-function reasonBeside({ beside = {} }: Answer): readonly Reason[] {
-  const found = [beside["code"], beside["field"], beside["lacks"]];
-  const field = fieldCodes.find((code) => found.includes(code));
-  const code = reasonCodes.find((one) => found.includes(one)) ?? (field && "not-stated");
-  return code ? [{ code, ...(field && { field }) }] : [];
-}
-
 /** So many reasons stand on the sheet in full. */
 const reasonsMax = 3;
 
@@ -80,7 +72,7 @@ function withoutRepeats(reasons: readonly Reason[]): readonly Reason[] {
 
 /** The end of a sentence about an answer that is not known: why, or what leaves it open on which side of its limit it lies. */
 export function why(answer: Answer, say: Say, words: Words): string {
-  const all = withoutRepeats(answer.notKnown.length > 0 ? answer.notKnown : reasonBeside(answer));
+  const all = withoutRepeats(reasonsOf(answer));
   const texts = [...new Set(all.map((reason) => words.reasons[reason.code](reason, say, words)))];
   const shown = texts.slice(0, reasonsMax);
   const others = texts.length - shown.length;
