@@ -101,5 +101,15 @@ export type { HeatDocument } from "./steps/heat.js";
 export type { HoldDocument, MatchDocument, OffDocument } from "./steps/hold.js";
 export type { Step, StepDocument } from "./steps/index.js";
 export type { DeaerateDocument, StirDocument } from "./steps/stir.js";
+export {
+  type Flip,
+  type Sweep,
+  type SweepColumn,
+  type SweepFigures,
+  type SweepInput,
+  type SweepRow,
+  type SweepRowInput,
+  sweep,
+} from "./sweep.js";
 export type { PlanStep } from "./timeline.js";
 export type { Reason } from "./unknown.js";

@@ -2,6 +2,7 @@ import type { ScaledBatch } from "../batch/index.js";
 import { list, record, refuse, show } from "../guards.js";
 import { type Change, changed } from "./change.js";
 import type { Job } from "./job.js";
+import { afterChanges, inDocument } from "./masses.js";
 import { yieldStressOf } from "./parts/yield-stress.js";
 import { type ReadJob, readJob } from "./read.js";
 import { runSteps, weighedOf } from "./run.js";
@@ -67,7 +68,7 @@ export type PreparedJob = ReadJob;
 export function prepareJob(document: unknown): PreparedJob {
   const prepared = readJob(document);
   // What makes the masses impossible is found here, and not at the first run.
-  scaledOf(prepared.job);
+  inDocument(prepared.job, () => scaledOf(prepared.job));
   preparedJobs.add(prepared);
   return prepared;
 }
@@ -101,7 +102,9 @@ export interface RunInput {
 
 /** The run of a prepared job with its changes. */
 export function preparedRun(input: RunInput): Run {
-  return runOf(changedJob(input));
+  const job = changedJob(input);
+  const { prepared, changes = [] } = input;
+  return afterChanges(changes, (made) => runOf(made === changes ? job : changed(prepared, made)));
 }
 
 /** A prepared job with its changes. */

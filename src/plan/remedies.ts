@@ -2,8 +2,10 @@ import { record, refuse, show } from "../guards.js";
 import { questionOf } from "./answer-questions.js";
 import { type Change, changed } from "./change.js";
 import type { LeverCode } from "./codes.js";
+import { possibly } from "./masses.js";
+import { nearest, partThatHolds } from "./nearest.js";
 import { changedJob, type RunInput, runOf } from "./prepare.js";
-import { type Answer, answersTo, type Question, type Subject } from "./questions/question.js";
+import { type Answer, answersTo, type Question, type Subject, sameSubject } from "./questions/question.js";
 import type { ReadJob } from "./read.js";
 
 /** A change that makes an answer met, and the answer that it then gets. */
@@ -12,9 +14,6 @@ export interface Remedy {
   readonly change: Change;
   readonly answer: Answer;
 }
-
-/** So many halvings leave of a bracket a part that no thermometer and no clock can read. */
-const halvings = 30;
 
 /**
  * The changes that make one answer met: for each lever of its question the nearest value, and the answer that it gives.
@@ -77,40 +76,35 @@ export function remedies(
 }
 
 /**
- * The remedies of one answer: for each lever of its question the nearest value that makes it met, found by halving the
- * bracket through runs. A lever that does not make it met anywhere in its bracket is no remedy.
+ * The remedies of one answer: for each lever of its question the nearest value that makes it met. Where it is not
+ * met at the end of the bracket, places of it are looked at from its start on: a limit may have two ends. The part in
+ * which the answer becomes met is halved. A lever that does not make it met anywhere in its bracket is no remedy.
  */
 function remediesOf(prepared: ReadJob, question: Question, subject: Subject): readonly Remedy[] {
   const run = runOf(prepared);
-  const own = question.subjects(run).find((one) => same(question.of(one), subject));
-  const asked = answersTo(question, run).find((answer) => same(answer.of, subject));
+  const own = question.subjects(run).find((one) => sameSubject(question.of(one), subject));
+  const asked = answersTo(question, run).find((answer) => sameSubject(answer.of, subject));
   if (!asked) {
     const found = Object.entries(subject).map(([name, value]) => `${name} ${show(value)}`);
     return refuse("input", "answer.of", found.join(", "), "a subject of this question");
   }
   if (asked.verdict === "met") return [];
   return (question.levers?.(own, run, asked.at) ?? []).flatMap(
-    ({ id, change, bracket: [from, to] }): readonly Remedy[] => {
-      const at = (value: number): Answer | undefined =>
-        answersTo(question, runOf(changed(prepared, [change(value)]))).find((answer) => same(answer.of, subject));
-      let [open, met] = [from, to];
-      let answer = at(met);
-      if (answer?.verdict !== "met") return [];
-      for (let i = 0; i < halvings; i++) {
-        const middle = (open + met) / 2;
-        const found = at(middle);
-        if (found?.verdict === "met") {
-          met = middle;
-          answer = found;
-        } else open = middle;
-      }
-      return [{ lever: id, change: change(met), answer }];
+    ({ id: lever, change, bracket: [from, to] }): readonly Remedy[] => {
+      const at = (value: number): Answer | undefined => answerWith(prepared, change(value), question, subject);
+      const isMet = (value: number): boolean => at(value)?.verdict === "met";
+      const part = partThatHolds({ from, to }, isMet);
+      if (!part) return [];
+      const value = nearest(part, isMet);
+      const answer = at(value);
+      return answer ? [{ lever, change: change(value), answer }] : [];
     },
   );
 }
 
-function same(one: Subject, other: Subject): boolean {
-  return (
-    one.material === other.material && one.phase === other.phase && one.step === other.step && one.place === other.place
+/** The answer once a change is made; none where it leaves nothing to weigh. */
+function answerWith(prepared: ReadJob, change: Change, question: Question, subject: Subject): Answer | undefined {
+  return possibly(() => answersTo(question, runOf(changed(prepared, [change]))))?.find((answer) =>
+    sameSubject(answer.of, subject),
   );
 }

@@ -1,3 +1,4 @@
+import { inDocument } from "./masses.js";
 import { type Plan, planOf } from "./plan.js";
 import { preparedRun, type RunInput, runOf } from "./prepare.js";
 import { readJob } from "./read.js";
@@ -53,7 +54,8 @@ import { readJob } from "./read.js";
  * ```
  */
 export function runPlan(document: unknown): Plan {
-  return planOf(runOf(readJob(document)));
+  const read = readJob(document);
+  return planOf(inDocument(read.job, () => runOf(read)));
 }
 
 /**

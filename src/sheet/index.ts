@@ -3,6 +3,7 @@ export { toJson } from "./json.js";
 export { toMarkdown } from "./markdown.js";
 export type { Formats, Wording } from "./render.js";
 export { scalesToMarkdown } from "./scales.js";
+export { sweepToMarkdown } from "./sweep.js";
 export { english } from "./words/english.js";
 export type { Labels } from "./words/labels.js";
 export type { Lines } from "./words/lines.js";

@@ -56,7 +56,9 @@ export function scalesToMarkdown(input: { readonly plans: readonly Plan[] } & Wo
 type Row = Exclude<keyof PlanAtScale, "vessel" | "stirredNotKnown">;
 
 /** How each figure is written, in the order of the table. */
-function figuresOf({ words, say }: Sheet): { readonly [Key in Row]: (scale: PlanAtScale) => string } {
+export function figuresOf({ words, say }: Pick<Sheet, "words" | "say">): {
+  readonly [Key in Row]: (scale: PlanAtScale) => string;
+} {
   const { setsBefore, stream } = words.lines.scales;
   const perSecond = (value: number, digits: number): string => `${say.number(value, digits)} m/s`;
   return {

@@ -5,7 +5,7 @@ import type { Plan } from "../plan/index.js";
  * Writes plans that may have come back from JSON: every figure in them has to be finite and every part there, or
  * nothing is written. Half a batch sheet is worse than none.
  */
-export function soundly(plans: readonly Plan[], write: (plans: readonly Plan[]) => string): string {
+export function soundly<T extends object = Plan>(plans: readonly T[], write: (plans: readonly T[]) => string): string {
   const all = list(plans, "plans", 1);
   for (const plan of all) finiteThroughout(record(plan, "plan"), "plan");
   try {

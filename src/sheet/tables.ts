@@ -148,14 +148,17 @@ export function answerTable(sheet: Sheet): Table {
 }
 
 /** The question, with what it is asked about. */
-function questionOf(sheet: Sheet, answer: Answer): string {
+export function questionOf(sheet: Pick<Sheet, "words" | "say">, answer: Pick<Answer, "id" | "of">): string {
   const { question } = sheet.words.answers[answer.id];
   const subject = subjectOf(sheet, answer);
   return subject === "" ? question : sheet.words.lines.batch.aboutSubject({ question, subject });
 }
 
 /** A material, a phase, a step or a place, as far as the answer is about one. */
-export function subjectOf({ words, say }: Sheet, { of: { material, phase, step, place } }: Answer): string {
+export function subjectOf(
+  { words, say }: Pick<Sheet, "words" | "say">,
+  { of: { material, phase, step, place } }: Pick<Answer, "of">,
+): string {
   return [
     say.given(material, say.material),
     say.given(phase, (name) => words.lines.batch.phase({ phase: name })),

@@ -51,6 +51,18 @@ export const validInputs: ValidInputs = {
   planSeries: [[{ prepared, changes: [{ change: "room", value: 23 }] }], [{ prepared: cold }]],
   prepareJob: [[exampleJob("beaker")], [coldJob("beaker")]],
   remedies: [[{ prepared, changes: [{ change: "room", value: 22 }], answer }]],
+  sweep: [
+    [
+      {
+        prepared,
+        rows: [
+          { label: "as planned", changes: [] },
+          { label: "warm", changes: [{ change: "room", value: 23 }] },
+        ],
+        questions: ["delivered"],
+      },
+    ],
+  ],
   runPlan: [[exampleJob("beaker")], [coldJob("beaker")]],
   runPrepared: [[{ prepared, changes }], [{ prepared: cold }]],
 };

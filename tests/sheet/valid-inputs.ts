@@ -1,4 +1,4 @@
-import { runPlan } from "gelwright/plan";
+import { prepareJob, runPlan, sweep } from "gelwright/plan";
 import { exampleJob } from "../support/example.js";
 import type { ValidInputs } from "../support/fuzz.js";
 
@@ -11,6 +11,16 @@ const timeline = whole.timeline.filter((_, at) => at % 4 === 0);
 const bare = { ...whole, answers: [], timeline: [], sources: [] };
 const plan = { ...bare, answers, timeline, sources: whole.sources.slice(0, 2) };
 
+/** Two runs of which one answer differs, with the figures of one of them alone. */
+const found = sweep({
+  prepared: prepareJob(exampleJob()),
+  rows: [
+    { label: "as planned", changes: [] },
+    { label: "next to nothing", changes: [{ change: "delivered", value: 1e-9 }] },
+  ],
+  questions: ["filled-before-it-sets"],
+});
+
 export const validInputs: ValidInputs = {
   toCsv: [
     [{ plan: bare, table: "weighing" }],
@@ -21,6 +31,7 @@ export const validInputs: ValidInputs = {
   scalesToMarkdown: [
     [{ plans: [{ names: { vessel, materials }, lots: whole.lots, scale: whole.scale, allowances: whole.allowances }] }],
   ],
+  sweepToMarkdown: [[{ sweep: found }]],
   toMarkdown: [
     [{ plan, words: { labels: { title: "Sheet" } }, formats: { units: { temperature: "°F" } } }],
     [{ plan: bare }],

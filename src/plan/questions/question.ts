@@ -18,6 +18,13 @@ export interface Subject {
   readonly place?: PlaceCode;
 }
 
+/** Whether two answers are about the same. */
+export function sameSubject(one: Subject, other: Subject): boolean {
+  return (
+    one.material === other.material && one.phase === other.phase && one.step === other.step && one.place === other.place
+  );
+}
+
 /** Places at which a figure is found. */
 export type PlaceCode = (typeof placeCodes)[number];
 

@@ -5,6 +5,7 @@ import { gelLines } from "./gel-lines.js";
 import { heatLines } from "./heat-lines.js";
 import { measureLines } from "./measure-lines.js";
 import { scaleLines } from "./scale-lines.js";
+import { sweepLines } from "./sweep-lines.js";
 
 /** Sentences of the sheet with numbers in them, by section and key. */
 export interface Lines {
@@ -15,6 +16,7 @@ export interface Lines {
   readonly emulsion: typeof emulsionLines;
   readonly scales: typeof scaleLines;
   readonly measure: typeof measureLines;
+  readonly sweep: typeof sweepLines;
 }
 
 /** The same in English. */
@@ -26,4 +28,5 @@ export const lines: Lines = {
   emulsion: emulsionLines,
   scales: scaleLines,
   measure: measureLines,
+  sweep: sweepLines,
 };
