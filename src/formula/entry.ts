@@ -12,6 +12,7 @@ import {
   maxValue,
   minLength,
   minValue,
+  nullable,
   number,
   objectWithRest,
   picklist,
@@ -87,6 +88,11 @@ export function plain({ min, max, above }: Omit<Bounds, "below"> = {}): Entry<nu
 /** A whole number from a bound on. */
 export function whole(min: number): Entry<number> {
   return pipe(number(), integer("a whole number"), minValue(min, `a whole number of ${min} or more`));
+}
+
+/** A value, or `null` where there is none: an open end. */
+export function orNull<T>(entry: Entry<T>): Entry<T | null> {
+  return nullable(entry) as unknown as Entry<T | null>;
 }
 
 /** One of some words. */

@@ -76,6 +76,14 @@ export const fieldCodes = [
   "pack-cooling",
   "pack-packs",
   "pack-nozzle",
+  "pack-nominal",
+  "pack-brim-capacity",
+  "pack-tare",
+  "pack-fill-spread",
+  "pack-fill-target",
+  "pack-storage-temperature-max",
+  "pack-head-space-min",
+  "pack-average-quantity",
   "process-air-speed",
   "process-air",
   "material-temperature-max",
@@ -149,6 +157,13 @@ export const lawCodes = [
   "water-activity",
   "scale-up",
   "lot-order",
+  "fill-mass",
+  "tolerable-error",
+  "batch-test",
+  "target-fill",
+  "expansion",
+  "head-space",
+  "packs-from-batch",
 ] as const;
 
 /** A law, correlation or convention on which a figure rests. */
@@ -176,6 +191,8 @@ export const assumptionCodes = [
   "three-quarters-of-the-correlation",
   /** The viscosity is not known: the yield stress alone bounds what is moved. */
   "yield-stress-alone",
+  /** What states no expansion expands by nothing up to the most that is usual. */
+  "expansion-up-to-the-usual",
   /** The droplets are packed closer than any whose breakup in shear was seen. */
   "droplets-packed-closer-than-seen",
 ] as const;
@@ -291,6 +308,10 @@ export const questionIds = [
   "particles-settle",
   "particles-stay-suspended",
   "set-at-centre",
+  "fill-by-the-rules",
+  "fits-the-brim",
+  "head-space-when-hot",
+  "whole-packs",
   "gel-strength",
   "air-leaves",
   "air-is-released",
@@ -348,6 +369,9 @@ export const practiceCodes = ["iso-29621"] as const;
 
 /** Where the finished gel changes, and how the temperature was found. */
 export const gelPointCodes = ["sets", "dissolves", "measured", "between", "ideal"] as const;
+
+/** What sets the target of a fill. */
+export const fillLimitCodes = ["nominal", "mean", "single-packs", "shares-of-packs"] as const;
 
 /** Parts of a material as supplied. */
 export const materialPartCodes = ["active", "carrier"] as const;

@@ -9,6 +9,7 @@ export {
   directionCodes,
   type FieldCode,
   fieldCodes,
+  fillLimitCodes,
   gelPointCodes,
   type LawCode,
   type LeverCode,
@@ -43,6 +44,7 @@ export type {
   ViscosityLawDocument,
 } from "./documents/bench.js";
 export type { EmulsionDocument, ThicknessDocument } from "./documents/emulsion.js";
+export type { AverageQuantityDocument, PackFigures } from "./documents/packing.js";
 export type { AirDocument, NozzleDocument, PackDocument, ProcessFigures } from "./documents/process.js";
 export type { StirrerDocument, StirrerKind } from "./documents/stirrer.js";
 export type {
@@ -69,12 +71,14 @@ export type { Caution } from "./parts/cautions.js";
 export type { Droplets } from "./parts/droplets.js";
 export type { PlanEmulsion, PlanEmulsionGel, PlanSchedule } from "./parts/emulsion.js";
 export type { Evaporation, PredictedLoss } from "./parts/evaporation.js";
+export type { FillTarget } from "./parts/fill.js";
 export type { PlanFilms } from "./parts/films.js";
 export type { FlowByPoints, PlanFlow, PlanNozzle, PlanUse } from "./parts/flow.js";
 export type { PlanGelPoint } from "./parts/gel-points.js";
 export type { LotOrder } from "./parts/lot-order.js";
 export type { MaterialPart, NaturalOrigin } from "./parts/natural-origin.js";
 export type { OxidationRank, RankedOil } from "./parts/oxidation-ranking.js";
+export type { PlanPacks } from "./parts/packs.js";
 export type { PlanParticle } from "./parts/particles.js";
 export type { ScaleMetrics } from "./parts/scale.js";
 export type { Source } from "./parts/sources.js";

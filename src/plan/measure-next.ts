@@ -31,6 +31,8 @@ const lookedUp: ReadonlySet<FieldCode> = new Set<FieldCode>([
   "stirrer-motor",
   "pack",
   "pack-nozzle",
+  "pack-brim-capacity",
+  "pack-average-quantity",
 ]);
 
 /** What nobody can measure: somebody decides it. */
@@ -38,6 +40,10 @@ const decided: ReadonlySet<FieldCode> = new Set<FieldCode>([
   "bench-settling-max",
   "stirrer-speed",
   "pack-packs",
+  "pack-nominal",
+  "pack-fill-target",
+  "pack-storage-temperature-max",
+  "pack-head-space-min",
   "process-air",
   "formula-claim",
   "batch-target",

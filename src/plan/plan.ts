@@ -12,6 +12,7 @@ import { gelPointsOf, type PlanGelPoint } from "./parts/gel-points.js";
 import { type LotOrder, lotOrderOf } from "./parts/lot-order.js";
 import { type NaturalOrigin, naturalOriginOf } from "./parts/natural-origin.js";
 import { oxidationRankingOf, type RankedOil } from "./parts/oxidation-ranking.js";
+import { type PlanPacks, packsOf } from "./parts/packs.js";
 import { type PlanParticle, particlesOf } from "./parts/particles.js";
 import { type ScaleMetrics, scaleMetricsOf } from "./parts/scale.js";
 import { type Source, sourcesOf } from "./parts/sources.js";
@@ -49,6 +50,8 @@ export interface Plan {
   readonly lotOrder?: LotOrder | NotKnown;
   /** What happens in the pack. */
   readonly afterFilling: PlanAfterFilling;
+  /** What goes into a pack, if its label states how much. */
+  readonly packs?: PlanPacks;
   /** When particles may go in, and what holds them. */
   readonly particles: readonly PlanParticle[];
   /** Where the finished melt sets and dissolves. */
@@ -105,6 +108,7 @@ export function planOf(run: Run): Plan {
     scale: scaleMetricsOf(run),
     ...(lotOrder && { lotOrder }),
     afterFilling: afterFillingOf(run),
+    ...(pack?.nominal && { packs: packsOf(run, pack.nominal) }),
     particles: particlesOf(run),
     gelPoints: gelPointsOf(run),
     ...where("yieldStress", () => yieldStressFigure(run)),

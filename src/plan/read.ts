@@ -8,6 +8,7 @@ import type { Read } from "../formula/read-type.js";
 import { formula as formulaEntry } from "../formula/schema.js";
 import { productContent } from "../natural-origin/index.js";
 import { bench } from "./documents/bench.js";
+import { checkPack } from "./documents/packing.js";
 import { pack } from "./documents/process.js";
 import { vessel } from "./documents/vessel.js";
 import type { Bench, Job, JobFigures, Vessel } from "./job.js";
@@ -53,6 +54,7 @@ export function readJob(document: unknown): ReadJob {
   const benchLines = checkBench(draft.bench ?? {}, formula, findings);
   checkIndices(formula, findings);
   checkVessel(draft.vessel ?? {}, findings);
+  if (draft.pack) checkPack(draft.pack, "pack", findings);
   checkProcess(draft.process ?? {}, formula, draft.vessel?.jacket !== undefined, findings);
   findings.settle();
   const { steps, ...figures } = draft.process as Read<ProcessDocument>;

@@ -1,6 +1,7 @@
 export { type CsvTable, toCsv } from "./csv.js";
 export { toJson } from "./json.js";
 export { toMarkdown } from "./markdown.js";
+export { fillCheckToMarkdown } from "./packs.js";
 export type { Formats, Wording } from "./render.js";
 export { scalesToMarkdown } from "./scales.js";
 export { sweepToMarkdown } from "./sweep.js";

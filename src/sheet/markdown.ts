@@ -5,6 +5,7 @@ import { allowances, cost, naturalOrigin } from "./batch.js";
 import { additionsOf, fromTheRoom, gelByDroplets, speedsOf, warmingOf } from "./emulsion.js";
 import { afterFillingOf, evaporationOf, exposuresOf, orderOfAddition, timeToWorkIn } from "./heat.js";
 import { measureNextOf } from "./measure-next.js";
+import { packSection } from "./packs.js";
 import { render, type Sheet, type Wording, whyNot } from "./render.js";
 import { strengthSections } from "./strength.js";
 import { markdownList, markdownTable, markdownText } from "./table.js";
@@ -79,6 +80,7 @@ function sheetOf(sheet: Sheet): string {
     ...gelByDroplets(sheet),
     ...speedsOf(sheet),
     ...afterFillingOf(sheet),
+    ...packSection(sheet),
     ...exposuresOf(sheet),
     ...orderOfAddition(sheet),
     ...evaporationOf(sheet),

@@ -28,6 +28,7 @@ const greener: readonly { readonly fields: RegExp; readonly answers?: RegExp; re
   { fields: /^vessel\.heater(\.temperatureMax)?$/, why: "a bound of the heater is deleted" },
   { fields: /^vessel\.heatedWall\.coefficient$/, why: "the correlation takes over" },
   { fields: /^bench\.yieldStress$/, why: "another source of the yield stress takes over" },
+  { fields: /^pack\.(headSpaceMin|fillTarget|averageQuantity\..*)$/, why: "a wish or a rule is deleted" },
   { fields: /^vessel\.stirrer\.cover$/, why: "a wish is deleted" },
   { fields: /^vessel\.stirrer\.motor\.efficiency$/, why: "the default: power at the shaft" },
   { fields: /^process\.steps\[\]\.(for|at|speed|keeps|additions)$/, why: "the process is another" },
@@ -46,7 +47,7 @@ const raising: readonly RegExp[] = [
   /^formula\.materials\.\*\.(limits.*|heatSensitive|particle|volatile|function)$/,
   /^process\.(workingDay|air(\.vacuum)?)$/,
   /^process\.steps\[\]\.(within|speed|for|with)$/,
-  /^pack(\.nozzle(\.spray)?)?$/,
+  /^pack(\.nozzle(\.spray)?|\.nominal|\.fillTarget)?$/,
 ];
 
 /** Faults that stand where a deleted thing is named, or where something else is needed in its place. */

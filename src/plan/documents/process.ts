@@ -1,5 +1,6 @@
 import { type Entries, type Entry, fields, maybe, quantity, text, whole, word } from "../../formula/entry.js";
 import type { Quantity } from "../../units/index.js";
+import { type PackFigures, packFigures } from "./packing.js";
 
 /** A process without its steps. */
 export interface ProcessFigures {
@@ -81,7 +82,7 @@ export const processFigures: Entries<ProcessFigures> = {
 };
 
 /** What the gel is filled into. */
-export interface PackDocument {
+export interface PackDocument extends PackFigures {
   readonly name: string;
   /** Loss to the room per kelvin of one filled pack, from its cooling curve: for a pack that cools as one lump. */
   readonly heatLoss?: Quantity<"thermalConductance">;
@@ -111,6 +112,7 @@ export interface NozzleDocument {
 
 /** Reads a pack. */
 export const pack: Entry<PackDocument> = fields<PackDocument>({
+  ...packFigures,
   name: text,
   heatLoss: maybe("reading", quantity("thermalConductance", above)),
   content: maybe(

@@ -1,6 +1,7 @@
 import { airQuestions } from "./air.js";
 import { batchQuestions } from "./batch.js";
 import { emulsionQuestions } from "./emulsion.js";
+import { fillQuestions } from "./fill.js";
 import { heatQuestions } from "./heat.js";
 import { packQuestions } from "./packs.js";
 import { particleQuestions } from "./particles.js";
@@ -18,6 +19,7 @@ export const questions: readonly Question[] = [
   ...stirringQuestions,
   ...particleQuestions,
   ...packQuestions,
+  ...fillQuestions,
   ...strengthQuestions,
   ...airQuestions,
 ];

@@ -13,5 +13,7 @@ export const assumptions: Words["assumptions"] = {
   "three-quarters-of-the-correlation":
     "the heat-transfer coefficient is taken as 75 % of the correlation, which errs towards the worse result",
   "yield-stress-alone": "only the yield stress is known, so the stirrer may move more of the gel",
+  "expansion-up-to-the-usual":
+    "a material that states no expansion is taken to expand by anything from nothing to 0.12 % per kelvin",
   "droplets-packed-closer-than-seen": "the droplets are packed closer than any whose breakup in shear was measured",
 };

@@ -15,6 +15,8 @@ export const labels = {
   gelByDroplets: "The gel by its droplets",
   stirrerBesideBench: "This stirrer beside the bench's",
   afterFilling: "After filling",
+  packs: "Packs",
+  fillCheck: "Fill check",
   sparedOils: "What the heat-sensitive materials go through",
   chargeOffTheHeat: "Which oils to charge off the heat",
   evaporation: "Evaporation",
@@ -84,6 +86,9 @@ export const labels = {
   how: "How",
   checksWaiting: "Checks that wait for it",
   checksAlone: "Of these, for nothing else",
+  time: "Time",
+  mean: "Mean",
+  filler: "Filler set to",
   // Heads of columns that only a file for programs has
   massFraction: "Mass fraction",
   massExact: "Mass before rounding",
@@ -126,6 +131,7 @@ export const labels = {
     "Ranked by what waiting until the heat is off spares: Cox value times share times equivalent time. From which figure on an oil has to wait is for the maker to decide.",
   speedsNote:
     "In the gel with all of its oil in. Each row below the plan's keeps one figure of the bench's and changes the others; no law says which of them the gel follows.",
+  fillCheckNote: "This is the packer's own check. An inspector takes another sample, and the law of the place decides.",
   noSource: "no source stated",
   mixPhaseForPump: "Mix the phase beforehand.",
   mixPhase: "Mix the phase beforehand, and take each addition from that mix.",

@@ -143,6 +143,22 @@ const table: Each<LawCode, Law> = {
     source: "Norrish 1966, from memory; Zhang, Grace and Sun 2022, read second-hand",
   },
   "scale-up": { name: "scale-up rules of stirring", source: "Handbook of Industrial Mixing 2004, from memory" },
+  "fill-mass": {
+    name: "mass by the density at 20 °C",
+    source: "Directive 76/211/EEC, Annex I 2.2, for the temperature",
+  },
+  "tolerable-error": { name: "tolerable error by the table in the documents" },
+  "batch-test": { name: "test of the batch by the table in the documents" },
+  "target-fill": {
+    name: "mean fill at which the stated share of batches fails the test",
+    source: "packs normally distributed about the mean",
+  },
+  expansion: { name: "expansion by density", source: "conservation of mass" },
+  "head-space": {
+    name: "room that the product leaves in the pack",
+    source: "three standard deviations to the largest fill, common practice, no source",
+  },
+  "packs-from-batch": { name: "whole packs of the fill that is aimed at" },
   "lot-order": { name: "durations of the steps; packs at rest need no operator" },
 };
 

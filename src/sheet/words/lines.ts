@@ -4,6 +4,7 @@ import { emulsionLines } from "./emulsion-lines.js";
 import { gelLines } from "./gel-lines.js";
 import { heatLines } from "./heat-lines.js";
 import { measureLines } from "./measure-lines.js";
+import { packLines } from "./pack-lines.js";
 import { scaleLines } from "./scale-lines.js";
 import { sweepLines } from "./sweep-lines.js";
 
@@ -14,6 +15,7 @@ export interface Lines {
   readonly gel: typeof gelLines;
   readonly air: typeof airLines;
   readonly emulsion: typeof emulsionLines;
+  readonly packs: typeof packLines;
   readonly scales: typeof scaleLines;
   readonly measure: typeof measureLines;
   readonly sweep: typeof sweepLines;
@@ -26,6 +28,7 @@ export const lines: Lines = {
   gel: gelLines,
   air: airLines,
   emulsion: emulsionLines,
+  packs: packLines,
   scales: scaleLines,
   measure: measureLines,
   sweep: sweepLines,

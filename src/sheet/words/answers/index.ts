@@ -2,6 +2,7 @@ import type { Words } from "../types.js";
 import { airAnswers } from "./air.js";
 import { batchAnswers } from "./batch.js";
 import { emulsionAnswers } from "./emulsion.js";
+import { fillAnswers } from "./fill.js";
 import { heatAnswers } from "./heat.js";
 import { packAnswers } from "./packs.js";
 import { particleAnswers } from "./particles.js";
@@ -18,6 +19,7 @@ export const answers: Words["answers"] = {
   ...stirringAnswers,
   ...particleAnswers,
   ...packAnswers,
+  ...fillAnswers,
   ...strengthAnswers,
   ...airAnswers,
 };

@@ -1,0 +1,68 @@
+import type { FillTarget, PlanPacks } from "../../plan/index.js";
+import type { Say } from "./types.js";
+
+interface Ends {
+  readonly min: number;
+  readonly max: number;
+}
+
+/** Both ends, or one figure if they read alike. */
+function between({ min, max }: Ends, write: (value: number) => string): string {
+  const [one, other] = [write(min), write(max)];
+  return one === other ? one : `${one} to ${other}`;
+}
+
+/** Sentences about what goes into a pack. Masses in kg, volumes in m³, pressures in Pa, shares 0 to 1. */
+export const packLines = {
+  limitedBy: {
+    nominal: "the nominal quantity itself is enough",
+    mean: "the test of the mean sets it",
+    "single-packs": "the test of single packs sets it",
+    "shares-of-packs": "the shares of short packs that are stated set it",
+  },
+  states: ({ nominal, mass }: { readonly nominal: PlanPacks["nominal"]; readonly mass: number }, say: Say): string =>
+    `${say.given(nominal.volume, (volume) => `The label states ${say.litres(volume)}, which is ${say.kilograms(mass)} at ${say.celsius(20)}.`)}${say.given(nominal.mass, (own) => `The label states ${say.kilograms(own)}.`)}`,
+  mayBeShort: (
+    { mass, act, grade }: { readonly mass: number; readonly act: string; readonly grade: string },
+    say: Say,
+  ): string => `A single pack may be short by ${say.kilograms(mass, 3)} (${act}; table read ${grade}).`,
+  aim: (
+    {
+      mass,
+      share,
+      limit,
+    }: { readonly mass: number; readonly share: FillTarget["shareRejected"]; readonly limit: string },
+    say: Say,
+  ): string =>
+    `Aim at ${say.kilograms(mass)} on average: ${limit}, and ${say.percent(share, 2)} of batches fail the test then.`,
+  aimStated: ({ mass }: { readonly mass: number }, say: Say): string =>
+    `The fill is aimed at ${say.kilograms(mass)}, as stated.`,
+  filler: ({ volume, temperature }: { readonly volume: Ends; readonly temperature: Ends }, say: Say): string =>
+    `Start a filler by volume at ${between(volume, (one) => say.litres(one, 4))} (product of ${between(temperature, (one) => say.celsius(one))}), then correct it by weighing. The mass in the pack is the same warm and cold.`,
+  leaveAlone: (
+    { single, mean, count }: { readonly single: Ends; readonly mean: Ends; readonly count: number },
+    say: Say,
+  ): string =>
+    `Leave the filler alone while a pack weighs ${between(single, (one) => say.kilograms(one))} gross and the mean of ${say.count(count)} packs ${between(mean, (one) => say.kilograms(one))}.`,
+  headSpace: ({ temperature, share }: { readonly temperature: number; readonly share: Ends }, say: Say): string =>
+    `At ${say.celsius(temperature)} the largest fill leaves ${between(share, (one) => say.percent(one, 2))} of the pack empty.`,
+  overpressure: ({ pressure }: { readonly pressure: Ends }, say: Say): string =>
+    `A tight, rigid pack then is ${between(pressure, (one) => say.millibars(one, 2))} above the air outside.`,
+  twoPours: ({ first, second }: { readonly first: number; readonly second: number }, say: Say): string =>
+    `One pour does not fit while it is warm: pour ${say.kilograms(first)}, and ${say.kilograms(second, 3)} once that has cooled, before a skin sets.`,
+  packs: ({ count, massLeft }: { readonly count: number; readonly massLeft: number }, say: Say): string =>
+    `The whole batch fills ${say.count(count)} packs and leaves ${say.kilograms(massLeft, 3)}.`,
+  overfill: ({ massPerPack, mass }: { readonly massPerPack: number; readonly mass: number }, say: Say): string =>
+    `Above what the label states there are ${say.kilograms(massPerPack, 2)} in a pack, ${say.kilograms(mass, 3)} in all.`,
+  overfillCost: ({ cost, currency }: { readonly cost: number; readonly currency: string }, say: Say): string =>
+    `Their materials cost ${say.money(cost)} ${currency}.`,
+  notKnown: ({ reason }: { readonly reason: string }): string => `Not known: ${reason}.`,
+  // The form
+  formFor: ({ pack, formula }: { readonly pack: string; readonly formula: string }): string => `${pack}, ${formula}`,
+  takeSample: ({ count }: { readonly count: number }, say: Say): string =>
+    `Take ${say.count(count)} packs in a row, weigh each with its closure, and write down the mean. Set the filler anew where the mean or a single pack is outside.`,
+  sample: ({ number }: { readonly number: number }, say: Say): string => say.count(number),
+  singleLimits: (of: Ends, say: Say): string => `A single pack, gross: ${between(of, (one) => say.kilograms(one))}.`,
+  meanLimits: (of: Ends, say: Say): string =>
+    `The mean of a sample, gross: ${between(of, (one) => say.kilograms(one))}.`,
+};
