@@ -33,7 +33,14 @@ export {
   useCodes,
   verdictCodes,
 } from "./codes.js";
-export { type ComparablePlan, comparePlans, type PlanAtScale } from "./compare-plans.js";
+export { type ComparablePlan, comparePlans, type PlanAtScale, type PlanComparison } from "./compare-plans.js";
+export type {
+  ComparedAnswer,
+  ComparedParticle,
+  DifferingAnswer,
+  DifferingField,
+  DifferingWindow,
+} from "./differences.js";
 export type {
   BenchDocument,
   BenchFormulaDocument,

@@ -19,8 +19,7 @@ export function inDocument<T>(job: Job, run: () => T): T {
 /** The fault of a batch, at its place in the documents, with the fields that would mend it. */
 function placed(fault: Fault, job: Job): Fault {
   const { path } = fault;
-  if (path === "density") return noDensity("batch.density", job);
-  if (/^allowances\[\d+\]$/.test(path) && fault.found === "no density") return noDensity(`batch.${path}`, job);
+  if (path === "density" || fault.found === "no density") return noDensity(job);
   if (/^allowances\[\d+\]$/.test(path) && fault.found === "no thickness")
     return {
       path: `batch.${path}.thickness`,
@@ -33,13 +32,13 @@ function placed(fault: Fault, job: Job): Fault {
 }
 
 /** Without a density of the product it takes one of every material. */
-function noDensity(path: string, { formula: { lines, materials } }: Job): Fault {
+function noDensity({ formula: { lines, materials } }: Job): Fault {
   const without = [...new Set(lines.map(({ material }) => material))].filter((key) => !materials[key]?.density);
-  const fields = without.map((key) => `formula.materials.${key}.density`).join(", ");
+  const fields = without.map((key) => `formula.materials.${key}.density or formula.materials.${key}.propertiesOf`);
   return {
-    path,
+    path: "batch.density",
     found: "nothing",
-    expected: `a density of the product in batch.density, or one of every material: ${fields}`,
+    expected: `a density of the product, or one of every material: ${fields.join(", ")}`,
     rule: "missing",
   };
 }

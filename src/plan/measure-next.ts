@@ -1,5 +1,5 @@
-import { fraction, list, record, refuse, show } from "../guards.js";
-import { type AssumptionCode, type FieldCode, fieldCodes, type ReasonCode, reasonCodes } from "./codes.js";
+import { finite, fraction, list, record, refuse, show } from "../guards.js";
+import { type AssumptionCode, type FieldCode, fieldCodes, questionIds, type ReasonCode, reasonCodes } from "./codes.js";
 import type { Answer, Subject } from "./questions/question.js";
 import type { Reason } from "./unknown.js";
 
@@ -195,8 +195,10 @@ function joined(
 
 /** An answer that may have come back from JSON. */
 function readAnswer(answer: Open, path: string): Open {
-  const { notKnown, verdict, of, beside, figure } = record(answer, path);
-  record(of, `${path}.of`);
+  const { id, notKnown, verdict, of, beside, figure } = record(answer, path);
+  if (!questionIds.includes(id)) refuse("input", `${path}.id`, show(id), "the id of a question");
+  for (const [key, about] of Object.entries(record(of, `${path}.of`)))
+    if (typeof about !== "string") finite(about, `${path}.of.${key}`);
   list(record(figure, `${path}.figure`).assumptions ?? [], `${path}.figure.assumptions`);
   if (beside !== undefined) record(beside, `${path}.beside`);
   if (typeof verdict !== "string") refuse("input", `${path}.verdict`, show(verdict), "a verdict");
@@ -209,7 +211,9 @@ function readAnswer(answer: Open, path: string): Open {
     if (whose !== undefined && typeof whose !== "string") refuse("input", `${at}.of`, show(whose), "a name");
     if (direction !== undefined && direction !== "heating" && direction !== "cooling")
       refuse("input", `${at}.direction`, show(direction), '"heating" or "cooling"');
-    if (phases !== undefined) list(phases, `${at}.phases`);
+    if (phases !== undefined)
+      for (const phase of list(phases, `${at}.phases`))
+        if (typeof phase !== "string") refuse("input", `${at}.phases`, show(phase), "names of phases");
     if (dose !== undefined) fraction(dose, `${at}.dose`);
   });
   return answer;

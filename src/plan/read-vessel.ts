@@ -27,7 +27,7 @@ export function checkVessel(draft: Draft<Vessel>, findings: Findings): void {
     findings.note(
       at("heater", "temperatureMax"),
       `${heater.temperatureMax} °C`,
-      "a heatedWall beside it, through which the heat passes",
+      "vessel.heatedWall beside it, through which the heat passes",
     );
   if (heatedWall?.coefficient !== undefined && heatedWall.source === undefined)
     findings.note(at("heatedWall", "source"), "nothing", "where the coefficient comes from", "missing");

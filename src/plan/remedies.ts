@@ -51,6 +51,7 @@ export interface Remedy {
  *     diameter: "300 mm",
  *     heater: { power: "1 kW" },
  *     heatLoss: "4 W/K",
+ *     wall: { mass: "6 kg", specificHeat: "0.5 kJ/(kg·K)" },
  *   },
  *   process: {
  *     name: "hot route",
@@ -65,7 +66,7 @@ export interface Remedy {
  * });
  * const [remedy] = remedies({ prepared, answer: { id: "done-in-time", of: { step: 2 } } });
  * remedy?.lever; // => "stronger-heater"
- * Math.round(remedy?.change.value ?? 0); // => 1220
+ * Math.round(remedy?.change.value ?? 0); // => 1386
  * ```
  */
 export function remedies(

@@ -1,13 +1,17 @@
 import { record } from "../guards.js";
 import { comparePlans } from "../plan/compare-plans.js";
-import type { Plan, PlanAtScale } from "../plan/index.js";
+import type { Plan, PlanAtScale, PlanComparison } from "../plan/index.js";
 import { renderAll, type Sheet, type Wording } from "./render.js";
 import { markdownTable } from "./table.js";
+import { questionOf } from "./tables.js";
 
 /**
- * What changes from the beaker to the vessel, as a table in Markdown with one column a plan.
+ * What changes from the beaker to the vessel, as a table in Markdown with one column a plan: figures of the whole run,
+ * then windows for adding, verdicts and fields of the documents, as far as they are not the same in all plans.
  *
  * @param input.plans - Plans of one formula as `runPlan` gives them, at least one.
+ * @param input.labels - What the caller calls each of them; default the names of the vessels.
+ * @param input.documents - The job documents of the plans, if their fields are to be compared.
  * @param input.words - Words in place of English ones, in whole or in part; default English.
  * @param input.formats - How numbers and units are written; default a point, no separators, the units of the trade.
  * @returns A Markdown table (GitHub flavour). Text of the documents is escaped; what one of the plans does not know is said to be, and what none knows is left out.
@@ -38,22 +42,55 @@ import { markdownTable } from "./table.js";
  * scalesToMarkdown({ plans: [plan] }).split("\n")[2]; // => "| charge of a lot | 1 kg |"
  * ```
  */
-export function scalesToMarkdown(input: { readonly plans: readonly Plan[] } & Wording): string {
-  const { plans, ...wording } = record(input, "input");
+export function scalesToMarkdown(
+  input: {
+    readonly plans: readonly Plan[];
+    readonly labels?: readonly string[];
+    readonly documents?: readonly unknown[];
+  } & Wording,
+): string {
+  const { plans, labels, documents, ...wording } = record(input, "input");
   return renderAll(plans, wording, (sheets) => {
     const [first] = sheets as readonly [Sheet, ...Sheet[]];
-    const scales = comparePlans({ plans: sheets.map(({ plan }) => ({ ...plan, vessel: plan.names.vessel })) });
+    const found = comparePlans({
+      plans: sheets.map(({ plan }) => plan),
+      ...(labels && { labels }),
+      ...(documents && { documents }),
+    });
     const figures = figuresOf(first);
     const { heads } = first.words.lines.scales;
     const rows = (Object.keys(figures) as Row[]).flatMap((key) =>
       // What none of the plans knows is no difference between them.
-      scales.some((scale) => scale[key] !== undefined) ? [[heads[key], ...scales.map(figures[key])]] : [],
+      found.plans.some((scale) => scale[key] !== undefined) ? [[heads[key], ...found.plans.map(figures[key])]] : [],
     );
-    return markdownTable({ columns: ["", ...scales.map(({ vessel }) => vessel)], rows });
+    return markdownTable({
+      columns: ["", ...found.plans.map(({ label }) => label)],
+      rows: [...rows, ...differingRows(first, found)],
+    });
   });
 }
 
-type Row = Exclude<keyof PlanAtScale, "vessel" | "stirredNotKnown">;
+type Row = Exclude<keyof PlanAtScale, "label" | "vessel" | "stirredNotKnown">;
+
+/** Verdicts, windows and fields of the documents that are not the same in all plans. */
+function differingRows(sheet: Sheet, found: PlanComparison): readonly (readonly string[])[] {
+  const { words, say } = sheet;
+  const { window, windowOf, notAsked, field, notStated } = words.lines.scales;
+  return [
+    ...found.windows.map(({ material, windows }) => [
+      windowOf({ material: say.material(material) }),
+      ...windows.map((one) => (one ? window(one, say) : say.notKnown)),
+    ]),
+    ...found.answers.map((answer) => [
+      questionOf(sheet, answer),
+      ...answer.verdicts.map((verdict) => (verdict ? words.verdicts[verdict] : notAsked())),
+    ]),
+    ...found.fields.map(({ path, values }) => [
+      field({ path }),
+      ...values.map((value) => (value === null ? notStated() : String(value))),
+    ]),
+  ];
+}
 
 /** How each figure is written, in the order of the table. */
 export function figuresOf({ words, say }: Pick<Sheet, "words" | "say">): {
@@ -64,6 +101,8 @@ export function figuresOf({ words, say }: Pick<Sheet, "words" | "say">): {
   return {
     mass: ({ mass }) => say.kilograms(mass),
     shareTaken: ({ shareTaken }) => say.percent(shareTaken),
+    dose: ({ dose }) => say.percent(dose),
+    costPerKilogram: ({ costPerKilogram }) => say.given(costPerKilogram, (cost) => say.money(cost)) || say.notKnown,
     surfaceToVolume: ({ surfaceToVolume: value }) =>
       say.given(value, (one) => `${say.number(one)} 1/m`) || say.notKnown,
     durationHeating: ({ durationHeating }) => say.duration(durationHeating),

@@ -77,7 +77,6 @@ function figureRows(how: Written, rows: readonly SweepRow[]): readonly (readonly
     mass: (figures) => say.kilograms(figures.mass),
     massDelivered: ({ massDelivered }) => say.kilograms(massDelivered),
     durationUntilFilled: ({ durationUntilFilled }) => say.duration(durationUntilFilled),
-    costPerKilogram: ({ costPerKilogram }) => say.given(costPerKilogram, (cost) => say.money(cost)) || say.notKnown,
     ...(others as object),
   };
   const heads = { ...scales.heads, ...sweep.heads } as Readonly<Record<string, string>>;

@@ -46,7 +46,22 @@ export const validInputs: ValidInputs = {
     [{ prepared, changes: [{ change: "room", value: 23 }], questions: ["delivered", "motor-power"] }],
     [{ prepared: cold, questions: ["maximum-oil-fraction"] }],
   ],
-  comparePlans: [[{ plans: [runPlan(exampleJob("beaker")), runPlan(exampleJob())].map(comparedOf) }]],
+  comparePlans: [
+    [{ plans: [runPlan(exampleJob("beaker")), runPlan(exampleJob())].map(comparedOf) }],
+    [
+      {
+        plans: [runPlan(exampleJob("beaker")), runPlan(exampleJob())].map((plan) => ({
+          ...comparedOf(plan),
+          weighing: { lines: plan.weighing.lines.slice(0, 2) },
+          cost: plan.cost,
+          answers: plan.answers.slice(-2),
+          particles: plan.particles,
+        })),
+        labels: ["bench", "plant"],
+        documents: [{ room: "20 °C" }, { room: "22 °C" }],
+      },
+    ],
+  ],
   measureNext: [[{ answers: unknownOf("starter-without-readings").slice(0, 4) }], [{ answers: [] }]],
   planSeries: [[{ prepared, changes: [{ change: "room", value: 23 }] }], [{ prepared: cold }]],
   prepareJob: [[exampleJob("beaker")], [coldJob("beaker")]],

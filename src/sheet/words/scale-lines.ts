@@ -6,6 +6,8 @@ export const scaleLines = {
   heads: {
     mass: "charge of a lot",
     shareTaken: "taken by the process",
+    dose: "gel former in the product",
+    costPerKilogram: "materials of a kilogram delivered",
     surfaceToVolume: "surface to volume",
     durationHeating: "heating",
     durationCooling: "cooling",
@@ -24,5 +26,13 @@ export const scaleLines = {
   },
   setsBefore: ({ duration }: { readonly duration: number }, say: Say): string =>
     `none: it sets ${say.duration(duration)} before`,
+  windowOf: ({ material }: { readonly material: string }): string => `when to add ${material}`,
+  window: (of: { readonly temperatureMax: number; readonly temperatureMin: number }, say: Say): string =>
+    of.temperatureMin > of.temperatureMax
+      ? "at no temperature"
+      : `${say.celsius(of.temperatureMax)} down to ${say.celsius(of.temperatureMin)}`,
+  notAsked: (): string => "not asked",
+  field: ({ path }: { readonly path: string }): string => `stated: ${path}`,
+  notStated: (): string => "not stated",
   stream: (): string => "none, a stream",
 };

@@ -17,7 +17,6 @@ export const sweepLines = {
     mass: "charge of a lot",
     massDelivered: "delivered by a lot",
     durationUntilFilled: "until the last pack is full",
-    costPerKilogram: "cost of a kilogram",
   },
   impossible: (): string => "no batch to weigh",
   /** An answer in one run: its verdict, and its figure if there is one. */
