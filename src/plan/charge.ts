@@ -8,7 +8,7 @@ import { type Content, conductivityOf, densityOf, grainsOf, massOf, portionOf } 
 import { emulsionCurveOf } from "./emulsion-curve.js";
 import type { Job } from "./job.js";
 import { doseKey, type Readings, readingsOf } from "./setting.js";
-import { type Cell, cell, stated, unknown } from "./unknown.js";
+import { type Cell, cell, otherwise, stated, unknown } from "./unknown.js";
 
 /** A law of temperature, and where it has a breakpoint [°C]. */
 export interface AlongTemperature {
@@ -111,7 +111,8 @@ export class Charge {
       let mass = 0;
       let capacity = 0;
       for (const { material, mass: own } of this.contents) {
-        const { key, melting } = material;
+        const { key } = material;
+        const melting = this.meltingOf(material);
         const specificHeat = this.heated ? specificHeatOf(material) : inTheRoom(material, this.job.process.room);
         if (melting && !this.molten.has(key))
           parts.push({
@@ -125,6 +126,19 @@ export class Charge {
       }
       return mass > 0 ? [{ mass, specificHeat: capacity / mass }, ...parts] : parts;
     });
+  }
+
+  /** Where a material melts; gel former in an oil is dissolved at the dissolving temperature, however high it melts by itself. */
+  meltingOf({ melting, function: purpose }: Material): Material["melting"] {
+    if (!melting || purpose !== "gel former") return melting;
+    const dissolves = otherwise(
+      () => this.dissolving().temperature,
+      () => melting.temperatureEnd,
+    );
+    if (dissolves >= melting.temperatureEnd) return melting;
+    const { temperatureOnset: onset, latentHeat } = melting;
+    const width = melting.temperatureEnd - onset;
+    return { temperatureOnset: Math.min(onset, dissolves - width), temperatureEnd: dissolves, latentHeat };
   }
 
   /** The same with the wall of the vessel, if that is stated to warm along. */

@@ -38,6 +38,7 @@ export const fieldCodes = [
   "bench-flow-curve",
   "bench-settling-max",
   "bench-stirrable-viscosity-max",
+  "bench-pourable-viscosity-max",
   "bench-oil-per-gel-former",
   "bench-emulsion",
   "emulsion-oil-max",
@@ -289,6 +290,7 @@ export const questionIds = [
   "gel-former-dissolves",
   "above-setting",
   "filled-before-it-sets",
+  "pours-into-the-pack",
   "skin-on-the-wall",
   "gel-former-covers-impeller",
   "maximum-oil-fraction",
@@ -331,6 +333,7 @@ export const sideCodes = ["below", "above", "none"] as const;
 
 /** What a figure is a figure of; its unit is the kernels'. */
 export const quantityCodes = [
+  "viscosity",
   "temperature",
   "temperature-difference",
   "duration",

@@ -61,7 +61,7 @@ export function runSteps(
   return { job, scaled, weighed, moments, turns: moments.flatMap(turnsIn) };
 }
 
-/** What has melted stays dissolved until the gel sets. */
+/** What has melted or dissolved stays so until the gel sets. */
 function settled(charge: Charge, temperature: () => number): Charge {
   return otherwise(
     () => {
@@ -72,7 +72,10 @@ function settled(charge: Charge, temperature: () => number): Charge {
           () => now <= charge.setting().temperature,
           () => false,
         );
-      const melted = charge.contents.filter(({ material: { melting } }) => melting && melting.temperatureEnd <= now);
+      const melted = charge.contents.filter(({ material }) => {
+        const melting = charge.meltingOf(material);
+        return melting && melting.temperatureEnd <= now;
+      });
       const kept = hasSet ? [] : [...charge.molten];
       const molten = new Set([...kept, ...melted.map(({ material }) => material.key)]);
       return same(molten, charge.molten) ? charge : charge.as(molten);

@@ -22,6 +22,7 @@ const units: { readonly [Code in QuantityCode]: string } = {
   count: "1",
   "index-difference": "1",
   activity: "1",
+  viscosity: "Pa·s",
 };
 
 /** An unknown figure is an empty cell. */

@@ -70,6 +70,8 @@ export interface BenchDocument {
   readonly viscosities?: readonly ViscosityDocument[];
   /** Above this it can no longer be stirred in without tearing the gel or drawing in air. */
   readonly stirrableViscosityMax?: Quantity<"dynamicViscosity">;
+  /** Above this it no longer runs into the pack and levels there. */
+  readonly pourableViscosityMax?: Quantity<"dynamicViscosity">;
   /** Yield stress of the set gel at room temperature. It goes before what flow curve and trials say. */
   readonly yieldStress?: Quantity<"pressure">;
   /** Trials of dose against strength. */
@@ -180,6 +182,7 @@ export const bench: Entry<BenchDocument> = fields<BenchDocument>({
     ),
   ),
   stirrableViscosityMax: maybe("reading", viscosity),
+  pourableViscosityMax: maybe("reading", viscosity),
   yieldStress: maybe("reading", quantity("pressure", { min: 0 })),
   strengthTrials: maybe(
     "reading",

@@ -1,12 +1,11 @@
-import { vesselSegment } from "../../heat/index.js";
 import { tipSpeed, vesselFilling } from "../../mixing/index.js";
-import { balanceOf, noSource } from "../balance.js";
 import { shapeOf } from "../setting.js";
-import type { Moment, Run, Schedule, State } from "../state.js";
+import type { Moment, Run, Schedule } from "../state.js";
 import { impellerOf, type Stirred, stirredIn, stirrerOf } from "../stirred.js";
 import { by, cell, otherwise, stated, unknown, where } from "../unknown.js";
 import { volumeOfLot } from "./batch.js";
 import { untilFilled, warmestIn } from "./in-vessel.js";
+import { timeToSet } from "./time-to-set.js";
 
 /** What of a run changes with the size of the vessel. What is not known is left out. */
 export interface ScaleMetrics {
@@ -16,7 +15,7 @@ export interface ScaleMetrics {
   readonly durationHeating?: number;
   /** All steps that cool in the vessel [s]. */
   readonly durationCooling?: number;
-  /** From the last charge until it sets, if the vessel is left to cool [s]: the time there is to stir and fill in. */
+  /** From the last charge until it sets in the vessel [s], through the steps as written and left to cool after them. */
   readonly durationToSet?: number;
   /** What of that is left once the packs are full [s]; below 0 if it sets before. */
   readonly durationMargin?: number;
@@ -45,10 +44,7 @@ export interface ScaleMetrics {
 /** What of a run changes with the size of the vessel. */
 export function scaleMetricsOf(run: Run): ScaleMetrics {
   const { job } = run;
-  const [last] = run.moments
-    .filter(({ step, before, after }) => step.do === "charge" && !sameMass(before, after))
-    .slice(-1);
-  const toSet = (): number => timeToSet(last ?? unknown("not-done"));
+  const toSet = cell(() => timeToSet(run));
   return {
     ...where("surfaceToVolume", () => {
       const volume = volumeOfLot(run);
@@ -56,19 +52,11 @@ export function scaleMetricsOf(run: Run): ScaleMetrics {
     }),
     ...where("durationHeating", () => durationOf(run, "heat")),
     ...where("durationCooling", () => durationOf(run, "cool")),
-    ...where("durationToSet", toSet),
-    ...where("durationMargin", () => {
-      const filled = run.moments.find(({ step }) => step.do === "fill") ?? unknown("not-done");
-      const charged = last ?? unknown("not-done");
-      return toSet() - (filled.after.time() - charged.after.time());
-    }),
+    ...where("durationToSet", () => toSet().duration),
+    ...where("durationMargin", () => toSet().margin),
     ...hardest(run),
     ...alongAdditions(run),
   };
-}
-
-function sameMass(before: State, after: State): boolean {
-  return before.charge.mass === after.charge.mass;
 }
 
 /** What the stirrer does where it turns fastest, and where it takes most power of the states that are known. */
@@ -128,12 +116,4 @@ function ofSchedules(adding: readonly Moment[]): ScaleMetrics {
 function durationOf({ moments }: Run, kind: "heat" | "cool"): number {
   const steps = moments.filter(({ step }) => step.do === kind);
   return steps.length === 0 ? unknown("not-done") : steps.reduce((sum, { duration }) => sum + duration(), 0);
-}
-
-/** From the end of a step until the gel sets if the vessel is left to cool [s]. */
-function timeToSet({ after }: Moment): number {
-  const { temperature: temperatureEnd } = after.charge.setting();
-  if (after.temperature() <= temperatureEnd) return 0;
-  const { vessel } = balanceOf(after, noSource);
-  return by("heat-balance", () => vesselSegment({ ...vessel, temperatureEnd }).duration);
 }

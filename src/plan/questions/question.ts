@@ -100,8 +100,8 @@ export function asks<S, X>(question: Question<S, X>): Question {
 
 /** What an assumption leaves open: the end of a figure on which the truth may lie. */
 const opens: Readonly<Partial<Record<AssumptionCode, Readonly<Partial<Record<QuantityCode, "min" | "max">>>>>> = {
-  "heat-of-stirring-left-out": { temperature: "max", volume: "max" },
-  "heat-loss-left-out": { temperature: "min", volume: "min" },
+  "heat-of-stirring-left-out": { temperature: "max", volume: "max", viscosity: "min" },
+  "heat-loss-left-out": { temperature: "min", volume: "min", viscosity: "max" },
   "yield-stress-alone": { length: "max" },
 };
 

@@ -1,10 +1,13 @@
+import type { Material } from "../../formula/index.js";
+import type { Charge } from "../charge.js";
+import type { AssumptionCode } from "../codes.js";
 import type { Basis } from "../figure.js";
-import { atLeast, atMost, exactly, type Figure } from "../figure.js";
-import { takenForGranted } from "../parts/in-vessel.js";
+import { atLeast, atMost, between, exactly, type Figure } from "../figure.js";
+import { momentsWith, takenForGranted } from "../parts/in-vessel.js";
 import type { Moment, Run, State } from "../state.js";
 import { stated } from "../unknown.js";
 import { coldWall } from "../walls.js";
-import { asks, type Question } from "./question.js";
+import { asks, type Lever, type Place, type Question } from "./question.js";
 
 /** Distance that the mix keeps above its setting temperature [K], where the process names none: common practice, no source. */
 const usualMargin = 2;
@@ -28,9 +31,46 @@ function warmedBy(moment: Moment, { moments }: Run): Moment | undefined {
   return moments.filter(({ number, step }) => number < moment.number && "to" in step).at(-1);
 }
 
+/** The gel formers that melt into the oil: each has to dissolve, whenever it is charged. */
+function meltingFormers({ job, weighed }: Run): readonly Material[] {
+  const outer = job.bench.emulsion?.outerPhase;
+  const formers = weighed.filter(({ material, phase }) => material.function === "gel former" && phase !== outer);
+  return [...new Set(formers.map(({ material }) => material))];
+}
+
 /** Whether there is gel former in a state that melts into the oil. */
 function holdsFormer({ charge }: State): boolean {
   return charge.dose() > 0;
+}
+
+/** The filling of a melt that sets. */
+function fillings({ moments }: Run): readonly Moment[] {
+  return moments.filter(({ step, before }) => step.do === "fill" && holdsFormer(before));
+}
+
+/** The vessel before a filling fills the first pack, after it the last. */
+function packOf(state: State, { number, before }: Moment): Place {
+  return { step: number, place: state === before ? "first-pack" : "last-pack" };
+}
+
+function shorterFilling({ number: step, step: filling }: Moment): readonly Lever[] {
+  const { for: duration = 0 } = filling as { readonly for?: number };
+  return [
+    {
+      id: "shorter-filling",
+      change: (value) => ({ change: "step", step, field: "for", value }),
+      bracket: [duration, 0],
+    },
+  ];
+}
+
+/** How thick a melt is that cools: within the readings as they say, cooler than they go as thick as the coolest at least. */
+function viscosityFigure(charge: Charge, temperature: number, assumptions: readonly AssumptionCode[]): Figure {
+  const { at, temperatureMin, temperatureMax } = charge.readings("cooling");
+  const basis = [{ kind: "reading", key: "bench-viscosities", source: charge.job.bench.source }] as const;
+  if (temperature < temperatureMin) return between(at(temperatureMin), null, basis);
+  if (temperature > temperatureMax) return between(0, at(temperatureMax), basis);
+  return exactly(at(temperature), basis, assumptions);
 }
 
 /** Questions about dissolving, setting and reaching the temperatures of the steps. */
@@ -49,15 +89,15 @@ export const settingQuestions: readonly Question[] = [
       return direction === "heating" ? atLeast(asked()) : atMost(asked());
     },
   }),
-  asks<Run, Moment>({
+  asks<Material, Moment>({
     id: "gel-former-dissolves",
     quantity: "temperature",
     quantifier: "some",
-    subjects: (run) => (run.moments.some(({ after }) => holdsFormer(after)) ? [run] : []),
-    of: () => ({}),
-    // The hottest will do, and that is on the heat if there is any; a state whose temperature is not known may be it.
-    states: ({ moments }) => {
-      const inVessel = moments.filter(({ after }) => !after.inPacks && holdsFormer(after));
+    subjects: meltingFormers,
+    of: ({ key }) => ({ material: key }),
+    // The hottest will do, and that is on the heat if it ever is; a state whose temperature is not known may be it.
+    states: ({ key }, run) => {
+      const inVessel = momentsWith(run, key).filter(({ after }) => !after.inPacks);
       const onHeat = inVessel.filter(({ after }) => after.onHeat);
       return onHeat.length > 0 ? onHeat : inVessel;
     },
@@ -112,27 +152,35 @@ export const settingQuestions: readonly Question[] = [
     id: "filled-before-it-sets",
     quantity: "temperature",
     quantifier: "every",
-    subjects: ({ moments }) => moments.filter(({ step, before }) => step.do === "fill" && holdsFormer(before)),
+    subjects: fillings,
     of: ({ number }) => ({ step: number }),
     states: ({ before, after }) => [before, after],
-    at: (state, { number, before }) => ({ step: number, place: state === before ? "first-pack" : "last-pack" }),
+    at: packOf,
     figure: temperatureOf,
     limit: (_state, { before }) => {
       const { value, basis } = settingOf(before);
       return atLeast(value, basis);
     },
     margin: settingMargin,
-    levers: ({ number: step, step: filling }) => {
-      const { for: duration = 0 } = filling as { readonly for?: number };
-      return [
-        {
-          id: "shorter-filling",
-          change: (value) => ({ change: "step", step, field: "for", value }),
-          bracket: [duration, 0],
-        },
-      ];
-    },
+    levers: shorterFilling,
     beside: (_state, { before }) => ({ dose: before.charge.dose(), by: before.charge.setting().by }),
+  }),
+  asks<Moment, State>({
+    id: "pours-into-the-pack",
+    quantity: "viscosity",
+    quantifier: "every",
+    subjects: fillings,
+    of: ({ number }) => ({ step: number }),
+    states: ({ before, after }) => [before, after],
+    at: packOf,
+    figure: ({ charge, temperature }, moment, run) =>
+      viscosityFigure(charge, temperature(), takenForGranted(run, moment)),
+    limit: (_state, _moment, { job: { bench } }) =>
+      atMost(stated(bench.pourableViscosityMax, "bench-pourable-viscosity-max"), [
+        { kind: "reading", key: "bench-pourable-viscosity-max", source: bench.source },
+      ]),
+    levers: shorterFilling,
+    beside: ({ temperature }) => ({ temperature: temperature() }),
   }),
   asks<Moment, Moment>({
     id: "skin-on-the-wall",

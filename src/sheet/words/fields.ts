@@ -17,6 +17,7 @@ export const fields: Words["fields"] = {
   "bench-strength-trials": "strength against dose",
   "bench-flow-curve": "the flow curve of the set gel",
   "bench-settling-max": "how far particles may settle",
+  "bench-pourable-viscosity-max": "the highest viscosity at which the melt still runs into the pack",
   "bench-stirrable-viscosity-max": "the highest viscosity at which particles can still be stirred in",
   "bench-oil-per-gel-former": "the working range of oil per gel former",
   "bench-emulsion": "the bench's record of the emulsion",

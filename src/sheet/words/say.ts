@@ -71,6 +71,7 @@ export function sayWith(options: SayOptions = {}): Say {
   const litres = known((value, digits: number = 3) => volume(value, significant(digits)));
   const watts = known((value, digits: number = 3) => power(value, significant(digits)));
   const newtonMetres = known((value, digits: number = 2) => `${format(value, significant(digits))} N·m`);
+  const pascalSeconds = known((value, digits: number = 3) => viscosity(value, significant(digits)));
   const count = known((value) => format(value, significant(Number.isInteger(value) ? 12 : 3)));
   const rpm = known((value) => turning(value, significant(3)));
   const duration = known((seconds) => {
@@ -100,6 +101,7 @@ export function sayWith(options: SayOptions = {}): Say {
     count,
     "index-difference": (value, digits = 2) => number(value, digits),
     activity: number,
+    viscosity: pascalSeconds,
   };
   const quantity: Say["quantity"] = (value, code, digits) =>
     digits === undefined ? writers[code](value) : writers[code](value, digits);
@@ -162,7 +164,7 @@ export function sayWith(options: SayOptions = {}): Say {
     micrometres: known((value, digits: number = 2) => fineLength(value, significant(digits))),
     pascals,
     millibars,
-    pascalSeconds: known((value, digits: number = 3) => viscosity(value, significant(digits))),
+    pascalSeconds,
     litres,
     rpm,
     watts,

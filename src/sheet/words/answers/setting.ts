@@ -1,10 +1,27 @@
 import type { Answer, QuestionId } from "../../../plan/index.js";
 import type { AnswerWords, Each, Say } from "../types.js";
-import { atStart, limit, notBelow, numberBeside, phase, step, value, valueAt, within } from "./forms.js";
+import {
+  atStart,
+  limit,
+  material,
+  notAbove,
+  notBelow,
+  numberBeside,
+  phase,
+  step,
+  value,
+  valueAt,
+  within,
+} from "./forms.js";
 
 type Setting = Extract<
   QuestionId,
-  "step-can-be-done" | "gel-former-dissolves" | "above-setting" | "filled-before-it-sets" | "skin-on-the-wall"
+  | "step-can-be-done"
+  | "gel-former-dissolves"
+  | "above-setting"
+  | "filled-before-it-sets"
+  | "pours-into-the-pack"
+  | "skin-on-the-wall"
 >;
 
 /** The limit of a temperature that has to stay above setting. */
@@ -31,10 +48,10 @@ export const settingAnswers: Each<Setting, AnswerWords> = {
   "gel-former-dissolves": notBelow({
     question: "Does the gel former dissolve?",
     met: (answer, say) =>
-      `The charge gets warmer than the dissolving temperature of its gel former${atDose(answer, say)}.`,
+      `The charge gets warmer than the temperature at which ${material(answer, say)} dissolves${atDose(answer, say)}.`,
     below: (answer, say) =>
-      `The charge does not reach the dissolving temperature of its gel former${atDose(answer, say)}: it gets to ${value(answer, say)}, and lumps will stay.`,
-    notKnown: () => "Whether the gel former dissolves",
+      `The charge does not reach the temperature at which ${material(answer, say)} dissolves${atDose(answer, say)}: it gets to ${value(answer, say)}, and lumps will stay.`,
+    notKnown: (answer, say) => `Whether ${material(answer, say)} dissolves`,
     value: valueAt,
     limit: (answer, say) => `dissolving temperature: ${limit(answer, say)}`,
   }),
@@ -55,6 +72,15 @@ export const settingAnswers: Each<Setting, AnswerWords> = {
     notKnown: () => "Whether the packs are full before the gel sets",
     value: valueAt,
     limit: aboveSetting,
+  }),
+  "pours-into-the-pack": notAbove({
+    question: "Does the melt still run into the last pack?",
+    met: (answer, say) =>
+      `The melt runs into every pack: it is at ${value(answer, say)} at the thickest (${say.place(answer.at)}).`,
+    above: (answer, say) =>
+      `The melt is too thick to run into the pack, at ${value(answer, say)} (${say.place(answer.at)}): fill faster, or warmer.`,
+    notKnown: () => "Whether the melt still runs into the last pack",
+    value: valueAt,
   }),
   "skin-on-the-wall": notBelow({
     question: "Does the cooled wall stay warm enough that no skin sets on it?",

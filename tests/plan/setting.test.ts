@@ -1,0 +1,124 @@
+import { type Answer, type JobDocument, type Plan, runPlan } from "gelwright/plan";
+import { describe, expect, test } from "vitest";
+import { answerOf } from "../support/answers.js";
+import { changed, exampleJob } from "../support/example.js";
+
+type Draft = ReturnType<typeof JSON.parse>;
+
+const kettle = (change: (draft: Draft) => void): JobDocument => changed(exampleJob(), change);
+
+describe("a gel former that melts by itself above its dissolving temperature", () => {
+  // At the dose of phase A the bench saw it dissolve at 72 to 73 °C; alone it melts from 79 to 82 °C.
+  const cooled = (to: string): Plan =>
+    runPlan(
+      kettle((draft) => {
+        Object.assign(draft.formula.materials.gelFormer.melting, { at: "80.5 °C", over: "3 K" });
+        draft.process.steps[1].to = to;
+        draft.process.steps[4].to = "70 °C";
+      }),
+    );
+  const coolingTime = (to: string): number => {
+    const { timeStart = Number.NaN, timeEnd = Number.NaN } = cooled(to).timeline[4] ?? {};
+    return timeEnd - timeStart;
+  };
+
+  test("has dissolved by then: no step in the time to cool where it melts by itself", () => {
+    const [below, above] = [coolingTime("81.9 °C"), coolingTime("82.1 °C")];
+    expect(above / below - 1).toBeGreaterThan(0);
+    expect(above / below - 1).toBeLessThan(0.02);
+  });
+
+  test("takes the same heat to melt, just below and just above its melting range", () => {
+    const heating = (to: string): number => cooled(to).scale.durationHeating ?? Number.NaN;
+    expect(heating("82.1 °C") / heating("81.9 °C") - 1).toBeLessThan(0.01);
+  });
+});
+
+describe("each gel former has to dissolve", () => {
+  const withSecond = (at: string): readonly Answer[] =>
+    runPlan(
+      kettle((draft) => {
+        const { materials, phases } = draft.formula;
+        materials.second = { ...materials.gelFormer, name: "second gel former" };
+        phases[2].lines.unshift({ material: "second", amount: "0.1 %" });
+        draft.process.steps[7].at = at;
+      }),
+    ).answers.filter(({ id }) => id === "gel-former-dissolves");
+
+  test("one that is charged off the heat is asked after by itself", () => {
+    expect(withSecond("21 °C").map(({ of, verdict }) => [of.material, verdict])).toEqual([
+      ["gelFormer", "met"],
+      ["second", "not-met"],
+    ]);
+  });
+});
+
+describe("the time to set", () => {
+  const { scale, timeline } = runPlan(exampleJob());
+
+  test("counts the steps as they are written, stirring included", () => {
+    const still = runPlan(kettle((draft) => delete draft.vessel.stirrer));
+    expect(scale.durationToSet).toBeGreaterThan(still.scale.durationToSet ?? Number.NaN);
+  });
+
+  test("ends where the run says that it has set", () => {
+    const slow = (hours: number): Plan =>
+      runPlan(kettle((draft) => Object.assign(draft.process.steps[9], { for: `${hours} h` })));
+    // The last charge ends with step 8; the packs are full with step 10.
+    const last = timeline[7]?.timeEnd ?? Number.NaN;
+    const inHours = (last + (scale.durationToSet ?? Number.NaN) - (timeline[8]?.timeEnd ?? Number.NaN)) / 3600;
+    const verdicts = [inHours - 0.01, inHours + 0.01].map((hours) => {
+      const { limit, figure } = answerOf(slow(hours), "filled-before-it-sets");
+      return (figure.value ?? Number.NaN) > (limit.min?.value ?? Number.NaN);
+    });
+    expect(verdicts).toEqual([true, false]);
+    const { durationToSet = Number.NaN, durationMargin = Number.NaN } = slow(inHours + 0.01).scale;
+    expect(durationToSet).toBeCloseTo(scale.durationToSet ?? Number.NaN, 0);
+    expect(durationMargin).toBeCloseTo(-36, 0);
+  });
+});
+
+describe("the melt has to run into the last pack", () => {
+  const pours = (viscosity: string | undefined): Answer =>
+    answerOf(
+      kettle((draft) => {
+        if (viscosity === undefined) delete draft.bench.pourableViscosityMax;
+        else draft.bench.pourableViscosityMax = viscosity;
+      }),
+      "pours-into-the-pack",
+    );
+
+  test("just below and just above what the bench could pour", () => {
+    const { figure } = pours("20 Pa·s");
+    const thickest = figure.value ?? Number.NaN;
+    expect(pours(`${thickest * 0.999} Pa·s`)).toMatchObject({ verdict: "not-met", at: { place: "last-pack" } });
+    expect(pours(`${thickest * 1.001} Pa·s`).verdict).toBe("met");
+  });
+
+  test("is not known without that, or beyond the readings", () => {
+    expect(pours(undefined)).toMatchObject({
+      verdict: "not-known",
+      notKnown: [{ code: "not-stated", field: "bench-pourable-viscosity-max" }],
+    });
+    const few = answerOf(
+      kettle((draft) => {
+        const cooling = draft.bench.viscosities.find(
+          (one: Draft) => one.direction === "cooling" && one.phases.length > 1,
+        );
+        cooling.readings = cooling.readings.filter(({ at }: Draft) => Number.parseFloat(at) > 57);
+      }),
+      "pours-into-the-pack",
+    );
+    expect(few).toMatchObject({ verdict: "not-known", figure: { max: null } });
+  });
+});
+
+describe("cooling to a viscosity beyond the readings", () => {
+  test("is not known, not failed", () => {
+    const answers = runPlan(
+      kettle((draft) => Object.assign(draft.process.steps[6], { toViscosity: "5000 Pa·s" })),
+    ).answers;
+    const reached = answers.find(({ id, of }) => id === "step-can-be-done" && of.step === 7);
+    expect(reached?.verdict).toBe("not-known");
+  });
+});
