@@ -58,9 +58,6 @@ const elsewhere: readonly (readonly [RegExp, RegExp])[] = [
   [/^process\.steps\[\]\.toViscosity$/, /^process\.steps\[\]\.to$/],
 ];
 
-/** The batch's arithmetic throws before there is a plan, with its own paths: what it needs is a density or a film. */
-const ofBatch = /^(density|allowances\[\d+\])$/;
-
 /** What happens without a field: the answers, or the error. */
 function without({ document }: Deletion): readonly Answer[] | CalculationError {
   try {
@@ -72,12 +69,14 @@ function without({ document }: Deletion): readonly Answer[] | CalculationError {
 }
 
 function names(path: string, { code, faults }: CalculationError): boolean {
-  if (code !== "document") return faults.every((fault) => ofBatch.test(fault.path));
+  if (code !== "document") return false;
   const parent = path.replace(/(\.[^.[\]]+|\[[^\]]*\])$/, "");
   return faults.some(
     (fault) =>
       fault.path.startsWith(path) ||
       fault.path === parent ||
+      // What an allowance or a volume needs is named in its own words, as a field of the same thing.
+      fault.expected.includes(`${parent}.`) ||
       elsewhere.some(([field, place]) => field.test(kindOf(path)) && place.test(kindOf(fault.path))),
   );
 }
