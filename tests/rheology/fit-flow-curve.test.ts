@@ -188,6 +188,58 @@ test("models that the readings cannot carry are named with what is missing", () 
   );
 });
 
+test("a gel that plainly yields is not called Newtonian, however few its readings are", () => {
+  const yields = { law: "herschel-bulkley", yieldStress: 24, consistency: 9, flowIndex: 0.45 } as const;
+  // Four readings can weigh no model against another but Newton's.
+  expect(() => chooseFlowCurve({ points: read(yields, [1, 3, 10, 30]) })).toThrow(
+    /newton misses them by .* scatter by 10.0 %/,
+  );
+  const { best, candidates, refused } = chooseFlowCurve({ points: read(yields, [1, 3, 10, 30, 100]) });
+  expect(["bingham", "casson"]).toContain(best.model);
+  expect(candidates.map(({ fit }) => fit.model)).not.toContain("newton");
+  expect(refused.find(({ model }) => model === "newton")?.reason).toContain("newton misses them by");
+});
+
+test("no gel whose yield stress is at least a third of its lowest stress is called Newtonian", () => {
+  fc.assert(
+    fc.property(yielding, between(4, 11), (curve, count) => {
+      const points = scatter(read(curve, rates.slice(0, Math.floor(count))), 0.05);
+      fc.pre("yieldStress" in curve && curve.yieldStress > (points[0]?.stress ?? 0) / 3);
+      try {
+        expect(chooseFlowCurve({ points }).best.model).not.toBe("newton");
+      } catch (error) {
+        expect(String(error)).toContain("newton misses them by");
+      }
+    }),
+    { numRuns: 60 },
+  );
+});
+
+// 1.5235 is the root of chi squared over its degrees of freedom, 99 % and ten of them: scipy 1.17.1, chi2.ppf(0.99, 10).
+test("a model competes just below the limit of what the scatter explains, and just above it does not", () => {
+  const points = scatter(read({ law: "newton", viscosity: 2 }), 0.08);
+  const { standardDeviation, degreesOfFreedom } = fitFlowCurve({ model: "newton", points });
+  expect(degreesOfFreedom).toBe(10);
+  const choose = (share: number) =>
+    chooseFlowCurve({ points, models: ["newton"], scatter: (standardDeviation / 1.5235) * share });
+  expect(choose(1.002).best.model).toBe("newton");
+  expect(() => choose(0.998)).toThrow("newton misses them by");
+});
+
+test("with absolute weighting the scatter is in pascal, and not looked at unless it is stated", () => {
+  const points = read({ law: "bingham", yieldStress: 12, plasticViscosity: 0.5 }, [1, 3, 10, 30]);
+  const given = { points, models: ["newton"], weighting: "absolute" } as const;
+  expect(chooseFlowCurve(given).best.model).toBe("newton");
+  const { standardDeviation } = fitFlowCurve({ model: "newton", points, weighting: "absolute" });
+  // With three degrees of freedom: 1.9446.
+  expect(chooseFlowCurve({ ...given, scatter: (standardDeviation / 1.9446) * 1.002 }).best.model).toBe("newton");
+  expect(() => chooseFlowCurve({ ...given, scatter: (standardDeviation / 1.9446) * 0.998 })).toThrow(
+    /Pa from readings/,
+  );
+  for (const wrong of [0, -0.1, Number.NaN, Number.POSITIVE_INFINITY, "5 %" as never])
+    expect(() => chooseFlowCurve({ ...given, scatter: wrong })).toThrow("scatter: found");
+});
+
 test.each([
   [
     "too few readings",

@@ -55,7 +55,10 @@ export const validInputs: ValidInputs = {
     [{ fit: fitFlowCurve({ model: "casson", points }), shearRate: 5, confidence: 0.9 }],
     [{ fit: fitFlowCurve({ model: "carreau", points: thinning, viscosityInfinite: 0.1 }), shearRate: 5 }],
   ],
-  chooseFlowCurve: [[{ points, models: ["newton", "power-law", "bingham"], weighting: "relative" }]],
+  chooseFlowCurve: [
+    [{ points, models: ["newton", "power-law", "bingham"], weighting: "relative", scatter: 0.2 }],
+    [{ points, models: ["newton", "bingham"], weighting: "absolute", scatter: 10 }],
+  ],
   cassonRegression: [[{ points }]],
   yieldStresses: [[{ points: points.slice(1), weighting: "absolute" }]],
   sweepYieldStresses: [[{ points: sweep, drop: 0.1 }]],
