@@ -1,4 +1,5 @@
 export { type SweepReading, sweepYieldStresses } from "./amplitude-sweep.js";
+export { type CapillaryPull, capillaryReach, type Groove, yieldStressForReach } from "./capillary-reach.js";
 export { cassonRegression } from "./casson-regression.js";
 export { chooseFlowCurve, type FlowCandidate, type FlowChoice, type RefusedModel } from "./choose-flow-curve.js";
 export { type DrainedFilm, drainedFilm } from "./draining-film.js";

@@ -74,6 +74,13 @@ export const validInputs: ValidInputs = {
   yieldStressForFilm: [[{ thickness: 0.001, density: 915, inclination: 45 }]],
   filmFlow: curves.map((curve) => [{ curve, density: 915, thickness: 0.003, inclination: 60 }]),
   drainedFilm: curves.map((curve) => [{ curve, density: 915, distance: 0.5, duration: 600, inclination: 60 }]),
+  capillaryReach: [
+    [{ surfaceTension: 0.03, yieldStress: 12, contactAngle: 20, groove: { width: 1e-4, depth: 2e-4 } }],
+    [{ surfaceTension: 0.03, yieldStress: 12 }],
+  ],
+  yieldStressForReach: [
+    [{ surfaceTension: 0.03, distance: 0.001, contactAngle: 20, groove: { width: 1e-4, depth: 2e-4 } }],
+  ],
   levellingTime: [[{ ...ripple, viscosity: 1, remaining: 0.1 }]],
   residualBrushMark: [[{ ...ripple, yieldStress: 0.5 }]],
   viscositiesInUse: [[{ curve: curves[4], uses: [{ use: "rubbing in", shearRate: 1000 }] }], [{ curve: curves[2] }]],
