@@ -5,6 +5,7 @@ import { flowCurveBand } from "./flow-curve-band.js";
 import { fragranceShares } from "./fragrance-shares.js";
 import { marginsOfSafety } from "./margins-of-safety.js";
 import { powerNumbers } from "./power-numbers.js";
+import { rinseOff } from "./rinse-off.js";
 import { shelfLifeByRegression } from "./shelf-life.js";
 import { suspendedSizes } from "./suspended-sizes.js";
 import { targetFills } from "./target-fills.js";
@@ -20,6 +21,7 @@ export function figures(): readonly Figure[] {
     marginsOfSafety(),
     suspendedSizes(),
     powerNumbers(),
+    rinseOff(),
     shelfLifeByRegression(),
     targetFills(),
     windowForAdding(),

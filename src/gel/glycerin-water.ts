@@ -67,8 +67,9 @@ export function refractiveIndexGlycerinWater(input: {
  *
  * @param input.massFractionGlycerin - Glycerin in glycerin and water, by mass, 0 to 1.
  * @param input.temperature - Temperature [°C], 15 to 30.
+ * @param input.beyond - From 0 to 60 °C but outside 15 to 30: `"throw"` (default) or `"extend"`.
  * @returns The density [kg/m³].
- * @throws CalculationError `input` where an argument is no number or no fraction; `range` outside 15 to 30 °C.
+ * @throws CalculationError `input` where an argument is no number or no fraction; `range` outside the temperatures.
  * @source volk-kahler-2018 second-hand: the constants as public libraries carry them
  * @example
  * ```ts
@@ -79,11 +80,14 @@ export function refractiveIndexGlycerinWater(input: {
 export function densityGlycerinWater(input: {
   readonly massFractionGlycerin: number;
   readonly temperature: number;
+  readonly beyond?: Beyond;
 }): number {
-  const { massFractionGlycerin, temperature: warmth } = record(input, "input");
+  const { massFractionGlycerin, temperature: warmth, beyond } = record(input, "input");
   const share = fraction(massFractionGlycerin, "massFractionGlycerin");
   const at = temperature(warmth, "temperature");
-  if (at < 15 || at > 30) refuse("range", "temperature", at, "15 to 30 °C");
+  const [min, max] = extending(beyond) ? [0, 60] : [15, 30];
+  if (at < min || at > max)
+    refuse("range", "temperature", at, `${min} to ${max} °C${min ? ', or beyond: "extend"' : ""}`);
   const glycerin = 1273.3 - 0.6121 * at;
   const water = 1000 * (1 - (Math.abs(at - 3.98) / 615) ** 1.71);
   const contraction = 1.78e-6 * at * at - 1.82e-4 * at + 1.41e-2;

@@ -11,8 +11,10 @@ export {
   largestDroplet,
   type ShearedOil,
 } from "./droplet-breakup.js";
+export type { EmulsionGel, EmulsionPhases } from "./emulsion-gel.js";
 export type { Estimate } from "./estimate.js";
 export { doseForGelPoint, fitGelPoint, type GelPointLine, gelPointAtDose } from "./gel-point.js";
+export { type GelWithWater, gelWithWater, type MismatchDoubt } from "./gel-with-water.js";
 export { densityGlycerinWater, refractiveIndexGlycerinWater } from "./glycerin-water.js";
 export { laplacePressure } from "./laplace-pressure.js";
 export { type DissolvedSolids, glycerinForIndexMatch, type IndexMatch, temperatureForIndexMatch } from "./match.js";
@@ -52,3 +54,5 @@ export {
   volumeFractionOfOil,
 } from "./volume-fraction.js";
 export { type ByTwoLaws, glycerinAtHumidity, waterActivity, waterTakenUp } from "./water-activity.js";
+export { waterUntilFlowing } from "./water-until-flowing.js";
+export { waterUntilMilky } from "./water-until-milky.js";

@@ -24,10 +24,10 @@ export interface IndexMatch {
   readonly tolerance: number;
 }
 
-type Outer = (share: number, warmth: number) => number;
+export type Outer = (share: number, warmth: number) => number;
 
 /** The outer phase's index with its solids, by Lorentz and Lorenz. */
-function outerOf(solids: DissolvedSolids | undefined): Outer {
+export function outerOf(solids: DissolvedSolids | undefined): Outer {
   if (solids === undefined) return indexOfGlycerinWater;
   const volume = fraction(record(solids, "solids").volumeFraction, "solids.volumeFraction");
   const ofSolids = refractiveIndex(solids.refractiveIndex, "solids.refractiveIndex");
@@ -43,7 +43,7 @@ function outerOf(solids: DissolvedSolids | undefined): Outer {
     });
 }
 
-function within(warmth: number, beyond: Beyond | undefined): number {
+export function within(warmth: number, beyond: Beyond | undefined): number {
   const at = temperature(warmth, "temperature");
   const [min, max] = indexRange(beyond);
   if (at < min || at > max) refuse("range", "temperature", at, `${min} to ${max} °C`);

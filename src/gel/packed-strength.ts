@@ -15,7 +15,7 @@ export interface PackedDroplets {
 const oilMax = 0.98;
 const modulusFrom = 0.75;
 /** The yield law crosses zero near 0.80; below this it is no measurement. */
-const yieldFrom = 0.83;
+export const yieldFrom: number = 0.83;
 
 const modulusFactor = (oil: number): number => 1.769 * Math.cbrt(oil) * (oil - 0.712);
 const yieldFactor = (oil: number): number => Math.cbrt(oil) * (-0.08 - 0.114 * Math.log10(1 - oil));

@@ -3,7 +3,7 @@ import type { GelAnswer } from "./answer.js";
 import { volumeFractionClosestPacking } from "./volume-fraction.js";
 
 /** Random close packing of equal spheres, as measured. */
-const random = 0.64;
+export const randomPacking: number = 0.64;
 
 /** How far a volume fraction of oil lies from where droplets begin to press on one another, and from a maximum oil fraction. */
 export interface Packing {
@@ -40,7 +40,7 @@ export function packingOf(input: {
 }): Packing {
   const { volumeFractionOil, volumeFractionOilMax } = record(input, "input");
   const oil = fraction(volumeFractionOil, "volumeFractionOil");
-  const distances = { aboveRandom: oil - random, aboveClosest: oil - volumeFractionClosestPacking };
+  const distances = { aboveRandom: oil - randomPacking, aboveClosest: oil - volumeFractionClosestPacking };
   return volumeFractionOilMax === undefined
     ? distances
     : { ...distances, belowMax: fraction(volumeFractionOilMax, "volumeFractionOilMax") - oil };

@@ -32,6 +32,18 @@ const open = {
   temperature: 25,
 };
 
+const rinsed = {
+  massOil: 0.82,
+  densityOil: 915,
+  oil: { refractiveIndex: 1.452, temperature: 20, perKelvin: -3.8e-4 },
+  massGlycerin: 0.15,
+  massWater: 0.02,
+  solids: { mass: 0.01, density: 1080, refractiveIndex: 1.47 },
+  diameter: 4e-6,
+  temperature: 25,
+  beyond: "extend",
+};
+
 export const validInputs: ValidInputs = {
   ratioOf: [[{ gelFormer: 8, oil: 88 }]],
   ratioOfShare: [[{ shareGelFormer: 0.08 }]],
@@ -82,7 +94,10 @@ export const validInputs: ValidInputs = {
   waterTakenUpAfter: [[{ ...open, duration: 3600 }]],
   waterTakenUp: [[{ massGlycerin: 9, massWater: 1, relativeHumidity: 0.5, temperature: 25, norrishConstant: -1.16 }]],
   checkWaterActivity: [[{ min: 0.72, max: 0.77 }], [{ min: 0.4, max: 0.4 }], [{ min: 0.8, max: 0.8 }]],
-  densityGlycerinWater: [[{ massFractionGlycerin: 0.85, temperature: 20 }]],
+  densityGlycerinWater: [
+    [{ massFractionGlycerin: 0.85, temperature: 20 }],
+    [{ massFractionGlycerin: 0.85, temperature: 40, beyond: "extend" }],
+  ],
   refractiveIndexGlycerinWater: [
     [{ massFractionGlycerin: 0.85, temperature: 25 }],
     [{ massFractionGlycerin: 0.85, temperature: 40, beyond: "extend" }],
@@ -125,6 +140,15 @@ export const validInputs: ValidInputs = {
     ],
   ],
   transmittance: [[{ turbidity: 20, depth: 0.05 }]],
+  gelWithWater: [
+    [{ ...rinsed, massWaterAdded: 0.05, interfacialTension: 0.005, mismatchUncertainty: 0.0004 }],
+    [{ ...rinsed, massWaterAdded: 0.5 }],
+  ],
+  waterUntilMilky: [[{ ...rinsed, depth: 2e-4, transmittanceMin: 0.5, mismatchUncertainty: 0.0004 }]],
+  waterUntilFlowing: [
+    [{ ...rinsed, interfacialTension: 0.005, stress: 30 }],
+    [{ ...rinsed, interfacialTension: 0.005, stress: 3 }],
+  ],
   fitDoseResponse: [[{ trials, confidence: 0.9 }], [{ trials, threshold: 0.02 }]],
   strengthAtDose: [[{ fit, dose: 0.07, confidence: 0.9, beyond: "extend" }]],
   doseForStrength: [[{ fit, strength: 50, confidence: 0.9, beyond: "extend" }]],
