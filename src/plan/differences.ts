@@ -82,7 +82,8 @@ function* leavesOf(value: unknown, path: string, root: string): Generator<readon
       const step = Array.isArray(value) ? `[${key}]` : path === "" ? key : `.${key}`;
       yield* leavesOf(member, `${path}${step}`, root);
     }
-  else if (value !== undefined && value !== null) refuse("input", `${root}.${path}`, show(value), "a value of a JSON document");
+  else if (value !== undefined && value !== null)
+    refuse("input", `${root}.${path}`, show(value), "a value of a JSON document");
 }
 
 /** Answers that may have come back from JSON. */

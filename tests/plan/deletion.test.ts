@@ -3,17 +3,14 @@ import { type Answer, runPlan } from "gelwright/plan";
 import { beforeAll, describe, expect, test } from "vitest";
 import { type Deletion, deletions } from "./jobs/deletions.js";
 import { keyOf, plansByName } from "./jobs/plans.js";
+import { kindOf, type Outcome, pairsOf, type Removable, removableOf, walk } from "./jobs/walk.js";
 
 /** Two jobs that fail in many answers, in which every field is deleted; of the others every kind of field once. */
 const whole: readonly string[] = ["heater-held-by-its-bath", "gel-warmed-by-stirring"];
 
-/** The path without the places in lists and without the keys of materials. */
-function kindOf(path: string): string {
-  return path.replace(/\[\d+\]/g, "[]").replace(/(materials|premixes)\.[^.]+/, "$1.*");
-}
-
 const seen = new Set<string>();
-const walks = plansByName().map(([name, { job, plan }]) => {
+const plans = plansByName();
+const walks = plans.map(([name, { job, plan }]) => {
   const chosen = [...deletions(job)].filter(({ path }) => {
     const isNew = !seen.has(kindOf(path));
     seen.add(kindOf(path));
@@ -22,26 +19,31 @@ const walks = plansByName().map(([name, { job, plan }]) => {
   return [name, { chosen, answers: new Map(plan.answers.map((answer) => [keyOf(answer), answer])) }] as const;
 });
 
-/** Why an answer may be met once a field is deleted: the kinds of fields, for some questions or for all. */
-const greener: readonly { readonly fields: RegExp; readonly answers?: RegExp; readonly why: string }[] = [
+/** Why an answer may be met once a reading or a property is deleted. */
+const takenOver: readonly { readonly field: RegExp; readonly answers?: RegExp; readonly why: string }[] = [
+  { field: /^vessel\.heatedWall\.coefficient$/, why: "the correlation takes over" },
+  { field: /^bench\.yieldStress$/, why: "another source of the yield stress takes over" },
+  { field: /^batch\.allowances\[\]\.thickness$/, why: "the film that the yield stress holds takes over" },
+  { field: /^vessel\.stirrer\.motor\.efficiency$/, answers: /^motor/, why: "the default: power at the shaft" },
+  // Doubtful: what is not stated counts as nothing, and a verdict is green that would not be.
+  { field: /density\.fallPerKelvin$/, answers: /^working-volume/, why: "what is not stated does not expand" },
+];
+
+/** Why an answer may be met once a field of another class is deleted: it is another job then. */
+const greener: readonly { readonly fields: RegExp; readonly why: string }[] = [
   { fields: /^vessel\.stirrer$/, why: "nothing stirs: what a stirrer does is done to nothing" },
   { fields: /^vessel\.heater(\.temperatureMax)?$/, why: "a bound of the heater is deleted" },
-  { fields: /^vessel\.heatedWall\.coefficient$/, why: "the correlation takes over" },
-  { fields: /^bench\.yieldStress$/, why: "another source of the yield stress takes over" },
   { fields: /^pack\.(headSpaceMin|fillTarget|averageQuantity\..*)$/, why: "a wish or a rule is deleted" },
   { fields: /^vessel\.stirrer\.cover$/, why: "a wish is deleted" },
-  { fields: /^vessel\.stirrer\.motor\.efficiency$/, why: "the default: power at the shaft" },
   { fields: /^process\.steps\[\]\.(for|at|speed|keeps|additions)$/, why: "the process is another" },
   { fields: /^formula\.(materials\.\*\.strength|phases\[\]\.lines\[\]\.as)$/, why: "the formula is another" },
-  { fields: /^batch\.allowances/, why: "the batch is another" },
-  // Doubtful: what is not stated counts as nothing, and a verdict is green that would not be.
-  { fields: /density\.fallPerKelvin$/, answers: /^working-volume/, why: "what is not stated does not expand" },
+  { fields: /^batch\.allowances$/, why: "the batch is another" },
 ];
 
 /** What raises a question: a fact of the process or of its materials, a wish or a claim. */
 const raising: readonly RegExp[] = [
   /^vessel\.stirrer(\.cover)?$/,
-  /^bench\.emulsion(\.surfactant)?$/,
+  /^bench\.emulsion$/,
   /^bench\.strengthTrials(\.target)?$/,
   /^formula\.claims/,
   /^formula\.materials\.\*\.(limits.*|heatSensitive|particle|volatile|function)$/,
@@ -54,7 +56,6 @@ const raising: readonly RegExp[] = [
 const elsewhere: readonly (readonly [RegExp, RegExp])[] = [
   [/^formula\.(materials|premixes)(\.\*)?$/, /\.material$/],
   [/^vessel\.jacket$/, /^process\.steps\[\]$/],
-  [/^vessel\.heatedWall$/, /^vessel\.heater\.temperatureMax$/],
   [/^process\.steps\[\]\.toViscosity$/, /^process\.steps\[\]\.to$/],
 ];
 
@@ -69,16 +70,21 @@ function without({ document }: Deletion): readonly Answer[] | CalculationError {
 }
 
 function names(path: string, { code, faults }: CalculationError): boolean {
-  if (code !== "document") return false;
   const parent = path.replace(/(\.[^.[\]]+|\[[^\]]*\])$/, "");
-  return faults.some(
-    (fault) =>
-      fault.path.startsWith(path) ||
-      fault.path === parent ||
-      // What an allowance or a volume needs is named in its own words, as a field of the same thing.
-      fault.expected.includes(`${parent}.`) ||
-      elsewhere.some(([field, place]) => field.test(kindOf(path)) && place.test(kindOf(fault.path))),
+  return (
+    code === "document" &&
+    faults.some(
+      (fault) =>
+        fault.path.startsWith(path) ||
+        fault.path === parent ||
+        fault.expected.includes(path) ||
+        elsewhere.some(([field, place]) => field.test(kindOf(path)) && place.test(kindOf(fault.path))),
+    )
   );
+}
+
+function isTakenOver(kind: string, key: string): boolean {
+  return takenOver.some(({ field, answers = /^/ }) => field.test(kind) && answers.test(key));
 }
 
 describe.each(walks)("without a field of %s", (_name, { chosen, answers }) => {
@@ -103,7 +109,7 @@ describe.each(walks)("without a field of %s", (_name, { chosen, answers }) => {
     const met = runs.flatMap(([path, after]) =>
       [...answers]
         .filter(([key, before]) => before.verdict !== "met" && after.get(key)?.verdict === "met")
-        .filter(([key]) => !greener.some((one) => one.fields.test(kindOf(path)) && (one.answers ?? /^/).test(key)))
+        .filter(([key]) => !isTakenOver(kindOf(path), key) && !greener.some(({ fields }) => fields.test(kindOf(path))))
         .map(([key, { verdict }]) => `${path}: ${key} was ${verdict}`),
     );
     expect(met).toEqual([]);
@@ -121,4 +127,61 @@ describe.each(walks)("without a field of %s", (_name, { chosen, answers }) => {
 
 test("the walk deletes what matters", () => {
   expect(walks.reduce((sum, [, { chosen }]) => sum + chosen.length, 0)).toBeGreaterThan(500);
+});
+
+/** So many pairs a job; `npx tsx tests/plan/jobs/walk-all.ts` takes 2,000, and every single one of the fields. */
+const pairsOfJob = 12;
+
+describe("without readings and properties, one at a time and in seeded pairs", () => {
+  const outcomes: Outcome[] = [];
+  const counts: Record<string, number> = { reading: 0, property: 0, pairs: 0 };
+  const known = new Set<string>();
+
+  beforeAll(() => {
+    for (const [, { job, plan }] of plans) {
+      const fields = removableOf(job);
+      const before = new Map(plan.answers.map((answer) => [keyOf(answer), answer]));
+      const take = (what: string, some: readonly Removable[]): void => {
+        counts[what] = (counts[what] ?? 0) + 1;
+        outcomes.push(walk(job, before, some));
+      };
+      // Every kind of field once, of all jobs together.
+      for (const field of fields.filter(({ path }) => !known.has(kindOf(path)))) {
+        known.add(kindOf(field.path));
+        take(field.holds, [field]);
+      }
+      for (const pair of pairsOf(fields, pairsOfJob, 13)) take("pairs", pair);
+    }
+  }, 120_000);
+
+  test("nothing becomes met but what another source decides", () => {
+    const met = outcomes.flatMap(({ paths, greener: keys }) =>
+      keys.filter((key) => !paths.some((path) => isTakenOver(kindOf(path), key))).map((key) => [...paths, key]),
+    );
+    expect(met).toEqual([]);
+  });
+
+  test("no answer vanishes", () => {
+    const gone = outcomes.flatMap(({ paths, gone: keys }) => {
+      // A flash point that is stated of what is neither oil nor fragrance raises its question.
+      const isFlashPoint = paths.some((path) => path.endsWith(".limits.flashPoint"));
+      return keys.filter((key) => !(isFlashPoint && key.startsWith("flash-point"))).map((key) => [...paths, key]);
+    });
+    expect(gone).toEqual([]);
+  });
+
+  test("nothing throws but a fault of the document that names the field", () => {
+    expect(outcomes.flatMap(({ paths, error }) => (error === undefined ? [] : [[...paths, error]]))).toEqual([]);
+  });
+
+  test("what was not met becomes not known in many", () => {
+    expect(outcomes.reduce((sum, { lost }) => sum + lost.length, 0)).toBeGreaterThan(50);
+    expect(outcomes.filter(({ refused }) => refused).length).toBeGreaterThan(10);
+    expect(counts).toEqual({
+      reading: expect.any(Number),
+      property: expect.any(Number),
+      pairs: pairsOfJob * plans.length,
+    });
+    expect(Math.min(...Object.values(counts))).toBeGreaterThan(25);
+  });
 });

@@ -10,7 +10,7 @@ import { surfactantIn, surfactantNeeded, waterActivityOf, waterInOuterPhase } fr
 import { leftOutIn } from "../parts/warming.js";
 import { oilLawsOf } from "../setting.js";
 import type { Moment, Run } from "../state.js";
-import { by, otherwise, type Reason, stated, unknown } from "../unknown.js";
+import { by, otherwise, type Reason, stated, unknown, where } from "../unknown.js";
 import { asks, type Question } from "./question.js";
 
 /** Below this ISO 29621 counts a product among those of low microbiological risk (from memory). It waives no test. */
@@ -202,10 +202,8 @@ export const emulsionQuestions: readonly Question[] = [
     quantity: "mass",
     quantifier: "every",
     subjects: withOil,
-    of: ({ job }) => {
-      const { surfactant } = job.bench.emulsion ?? {};
-      return surfactant ? { material: surfactant.material } : {};
-    },
+    // One answer a run, whether the bench says which material it is or not.
+    of: () => ({}),
     states: (run) => [run],
     figure: (run) => exactly(surfactantIn(run), [{ kind: "law", key: "mass-balance" }]),
     limit: (run) =>
@@ -213,7 +211,10 @@ export const emulsionQuestions: readonly Question[] = [
         { kind: "law", key: "surfactant-coverage" },
         { kind: "reading", key: "emulsion-surfactant", source: run.job.bench.source },
       ]),
-    beside: (run) => ({ diameter: dropletsOf(gelOf(run).charge).diameter }),
+    beside: (run) => ({
+      material: run.job.bench.emulsion?.surfactant?.material,
+      ...where("diameter", () => dropletsOf(gelOf(run).charge).diameter),
+    }),
   }),
   asks<Moment, Moment>({
     id: "gel-former-covers-impeller",

@@ -1,59 +1,40 @@
-// The deletion walk in full, on demand: `npx tsx tests/plan/jobs/walk-all.ts [pairs a job] [name of a job]`. Without each
-// optional reading and property, one at a time and in seeded pairs (default 2,000 a job), nothing may become met, no
-// answer may vanish, and nothing may throw but a fault of the document that names the field. Prints what does, and counts.
-import { plansByName } from "./plans.js";
-import { kindOf, type Outcome, pairsOf, removableOf, walk } from "./walk.js";
+// The deletion walk in full, on demand: `npx tsx tests/plan/jobs/walk-all.ts [pairs a job] [name of a job]`. Every job
+// is run without each optional reading and property, one at a time and in seeded pairs (default 2,000 a job). Prints the
+// counts a class, and what became met, is gone or throws.
+import { keyOf, plansByName } from "./plans.js";
+import { kindOf, type Outcome, pairsOf, type Removable, removableOf, walk } from "./walk.js";
 
 const [pairs = "2000", only] = process.argv.slice(2);
 const counts = new Map<string, number>();
-const count = (what: string, by = 1): void => {
-  counts.set(what, (counts.get(what) ?? 0) + by);
-};
-const faults = new Map<string, number>();
-const seen = ({ paths, greener, gone, error }: Outcome): void => {
+const found = new Map<string, number>();
+
+function count(into: Map<string, number>, what: string, by: number): void {
+  into.set(what, (into.get(what) ?? 0) + by);
+}
+
+function note(what: string, { paths, greener, gone, lost, error, refused }: Outcome): void {
+  count(counts, `${what}: deleted`, 1);
+  count(counts, `${what}: the document is refused, and the field named`, refused ? 1 : 0);
+  count(counts, `${what}: answers from not met to not known`, lost.length);
+  count(counts, `${what}: answers that become met`, greener.length);
+  count(counts, `${what}: answers that vanish`, gone.length);
+  count(counts, `${what}: other errors`, error === undefined ? 0 : 1);
   const kinds = paths.map(kindOf).join(" + ");
-  for (const [what, keys] of [
-    ["becomes met", greener],
-    ["is gone", gone],
-  ] as const)
-    for (const key of keys)
-      faults.set(
-        `${kinds}: ${key.split(":")[0]} ${what}`,
-        (faults.get(`${kinds}: ${key.split(":")[0]} ${what}`) ?? 0) + 1,
-      );
-  if (error !== undefined) faults.set(`${kinds}: ${error}`, (faults.get(`${kinds}: ${error}`) ?? 0) + 1);
-};
+  for (const key of greener) count(found, `${kinds}: ${key.split(":")[0]} becomes met`, 1);
+  for (const key of gone) count(found, `${kinds}: ${key.split(":")[0]} is gone`, 1);
+  if (error !== undefined) count(found, `${kinds}: ${error}`, 1);
+}
 
 for (const [name, { job, plan }] of plansByName()) {
   if (only !== undefined && only !== name) continue;
   const fields = removableOf(job);
-  const before = new Map(
-    plan.answers.map((answer) => [
-      `${[answer.id, answer.of.material ?? answer.of.phase, answer.of.step, answer.of.place].filter((part) => part !== undefined).join(":")}`,
-      answer,
-    ]),
-  );
-  const start = Date.now();
-  for (const field of fields) {
-    const outcome = walk(job, before, [field]);
-    count(`${field.holds}: deleted`);
-    count(`${field.holds}: document refused`, outcome.refused ? 1 : 0);
-    count(`${field.holds}: from not met to not known`, outcome.lost.length);
-    count(`${field.holds}: becomes met`, outcome.greener.length);
-    count(`${field.holds}: gone`, outcome.gone.length);
-    seen(outcome);
-  }
-  for (const pair of pairsOf(fields, Number(pairs), 13)) {
-    const outcome = walk(job, before, pair);
-    count("pairs: deleted");
-    count("pairs: document refused", outcome.refused ? 1 : 0);
-    count("pairs: from not met to not known", outcome.lost.length);
-    count("pairs: becomes met", outcome.greener.length);
-    count("pairs: gone", outcome.gone.length);
-    seen(outcome);
-  }
-  console.error(`${name}: ${fields.length} fields, ${Date.now() - start} ms`);
+  const before = new Map(plan.answers.map((answer) => [keyOf(answer), answer]));
+  const without = (some: readonly Removable[]): Outcome => walk(job, before, some);
+  for (const field of fields) note(field.holds, without([field]));
+  for (const pair of pairsOf(fields, Number(pairs), 13)) note("pairs", without(pair));
+  console.error(`${name}: ${fields.length} fields`);
 }
-for (const [what, number] of [...counts].sort()) console.log(`${what.padEnd(44)} ${number}`);
-for (const [what, number] of [...faults].sort((one, other) => other[1] - one[1]))
-  console.log(`${String(number).padStart(5)} ${what}`);
+for (const [what, number] of [...counts].sort()) console.log(`${String(number).padStart(6)} ${what}`);
+console.log("");
+for (const [what, number] of [...found].sort((one, other) => other[1] - one[1]))
+  console.log(`${String(number).padStart(6)} ${what}`);

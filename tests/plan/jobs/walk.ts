@@ -10,13 +10,20 @@ export interface Removable extends Field {
   readonly path: string;
 }
 
-/** Every reading and every property of a job that may be left out. */
+/** Every reading and every property of a job that may be left out. One that holds a wish would take that along: it stays, and what it holds is deleted by itself. */
 export function removableOf(job: JobDocument): readonly Removable[] {
-  return [...fieldsOf(job)].flatMap(({ keys, optional, holds }): readonly Removable[] =>
-    optional && (holds === "reading" || holds === "property")
+  const all = [...fieldsOf(job)];
+  const holdsWish = ({ keys }: Field): boolean =>
+    all.some(
+      (inner) =>
+        inner.holds === "wish" && inner.keys.length > keys.length && keys.every((key, i) => inner.keys[i] === key),
+    );
+  return all.flatMap((field): readonly Removable[] => {
+    const { keys, optional, holds } = field;
+    return optional && (holds === "reading" || holds === "property") && !holdsWish(field)
       ? [{ keys, optional, holds, path: keys.reduce<string>(step, "") }]
-      : [],
-  );
+      : [];
+  });
 }
 
 function step(path: string, key: string | number): string {

@@ -1,6 +1,6 @@
 import type { Answer, QuestionId } from "../../../plan/index.js";
 import type { AnswerWords, Each, Say } from "../types.js";
-import { limit, notAbove, notBelow, numberBeside, phase, step, value, within } from "./forms.js";
+import { limit, notAbove, notBelow, numberBeside, phase, step, value, within, wordBeside } from "./forms.js";
 
 type Emulsion = Extract<
   QuestionId,
@@ -46,8 +46,8 @@ function additions(answer: Answer, say: Say): string {
   );
 }
 
-function named({ of }: Answer, say: Say): string {
-  return say.given(of.material, (key) => ` (${say.material(key)})`);
+function named(answer: Answer, say: Say): string {
+  return say.given(wordBeside(answer, "material"), (key) => ` (${say.material(key)})`);
 }
 
 function droplets(answer: Answer, say: Say): string {
