@@ -231,6 +231,9 @@ export const leverCodes = [
   "longer-de-aeration",
   "more-gel-former",
   "less-gel-former",
+  "cooler-melt",
+  "less-cooling",
+  "more-surfactant",
 ] as const;
 
 /** What can be turned so that an answer becomes met. */

@@ -30,9 +30,12 @@ function after({ prepared, answer }: Case, change: Change): Answer | undefined {
 describe("a remedy", () => {
   test("is found for most of what levers can mend", () => {
     const levers = new Set(cases.map(({ remedy }) => remedy.lever));
-    for (const lever of ["shorter-filling", "warmer-addition", "hotter-melt", "less-heat", "stronger-heater"] as const)
+    for (const lever of [
+      ...(["shorter-filling", "warmer-addition", "hotter-melt", "less-heat", "stronger-heater"] as const),
+      ...(["cooler-melt", "longer-rest", "more-surfactant", "more-gel-former", "less-gel-former"] as const),
+    ])
       expect(levers).toContain(lever);
-    expect(cases.length).toBeGreaterThan(10);
+    expect(cases.length).toBeGreaterThan(30);
   });
 
   test("makes its answer met, with the answer that it gives", () => {
@@ -47,7 +50,14 @@ describe("a remedy", () => {
     for (const one of cases) {
       const { change, lever } = one.remedy;
       // Away from the end of the bracket, towards the value that the job has.
-      const more = ["shorter-filling", "less-heat", "less-gel-former", "slower-stirring", "colder-coolant"];
+      const more = [
+        "shorter-filling",
+        "less-heat",
+        "less-gel-former",
+        "slower-stirring",
+        "colder-coolant",
+        "cooler-melt",
+      ];
       const beyond = change.value + (more.includes(lever) ? 1 : -1) * 1e-6 * Math.max(1, Math.abs(change.value));
       const found = after(one, { ...change, value: beyond } as Change);
       expect([one.name, keyOf(one.answer), lever, found?.verdict]).not.toEqual([
@@ -59,10 +69,36 @@ describe("a remedy", () => {
     }
   });
 
+  test("is found where the limit has two ends, and neither end of the bracket meets it", () => {
+    const found = cases.filter(({ answer }) => answer.id === "gel-former-ratio");
+    expect(found.map(({ remedy }) => remedy.lever)).toEqual(
+      expect.arrayContaining(["more-gel-former", "less-gel-former"]),
+    );
+    for (const { remedy, answer } of found) {
+      const { min, max } = answer.limit;
+      const ratio = remedy.answer.figure.value ?? Number.NaN;
+      expect(ratio).toBeGreaterThanOrEqual(min?.value ?? Number.NaN);
+      expect(ratio).toBeLessThanOrEqual(max?.value ?? Number.NaN);
+      // No dose at all, and all of the carrier as gel former, lie outside.
+      const { change } = remedy;
+      if (change.change !== "dose") throw new Error("a dose is changed");
+      expect(change.value).toBeGreaterThan(0.01);
+      expect(change.value).toBeLessThan(0.5);
+    }
+  });
+
+  test("for a step that cannot be done is the nearest end that it reaches", () => {
+    const [held] = cases.filter(({ answer }) => answer.id === "step-can-be-done");
+    expect(held?.remedy).toMatchObject({ lever: "less-heat", change: { change: "step", field: "to" } });
+    const bath = held?.prepared.job.vessel.heater?.temperatureMax ?? Number.NaN;
+    expect(held?.remedy.change.value).toBeLessThan(bath);
+    expect(held?.remedy.change.value).toBeGreaterThan(bath - 2);
+  });
+
   test("is none for an answer that is met, and none is made up for one without a lever", () => {
     const prepared = prepareJob(jobsByName()["motor-too-weak"]);
     expect(remedies({ prepared, answer: { id: "delivered", of: {} } })).toEqual([]);
-    expect(remedies({ prepared, answer: { id: "particles-go-in", of: { material: "pearl" } } })).toEqual([]);
+    expect(remedies({ prepared, answer: { id: "gel-moves-at-wall", of: { step: 5 } } })).toEqual([]);
   });
 
   test("of an answer or a subject that the job does not have is refused by name", () => {

@@ -11,6 +11,7 @@ import { leftOutIn } from "../parts/warming.js";
 import { oilLawsOf } from "../setting.js";
 import type { Moment, Run } from "../state.js";
 import { by, otherwise, type Reason, stated, unknown, where } from "../unknown.js";
+import { moreOf } from "./levers.js";
 import { asks, type Question } from "./question.js";
 
 /** Below this ISO 29621 counts a product among those of low microbiological risk (from memory). It waives no test. */
@@ -211,6 +212,7 @@ export const emulsionQuestions: readonly Question[] = [
         { kind: "law", key: "surfactant-coverage" },
         { kind: "reading", key: "emulsion-surfactant", source: run.job.bench.source },
       ]),
+    levers: (run) => moreOf(run, run.job.bench.emulsion?.surfactant?.material, "more-surfactant"),
     beside: (run) => ({
       material: run.job.bench.emulsion?.surfactant?.material,
       ...where("diameter", () => dropletsOf(gelOf(run).charge).diameter),

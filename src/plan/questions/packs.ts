@@ -2,6 +2,7 @@ import { atMost, exactly, type Figure } from "../figure.js";
 import { durationToSet, restOfPacks } from "../parts/after-filling.js";
 import { fillingOf, fillingTakesTime, makesMelt, momentsOf } from "../parts/moments.js";
 import type { Run } from "../state.js";
+import { longerRest } from "./levers.js";
 import { asks, type Question } from "./question.js";
 
 /** The pack that is looked at: the first is filled hottest, the last has the shortest time. */
@@ -22,6 +23,7 @@ export const packQuestions: readonly Question[] = [
     },
     figure: (place, run) => sinceFilled(run, place),
     limit: (_place, run) => atMost(restOfPacks(run)),
+    levers: (run) => longerRest(run),
   }),
 ];
 

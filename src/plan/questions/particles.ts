@@ -7,6 +7,7 @@ import { yieldStressNeeded } from "../parts/suspended.js";
 import { yieldStressFigure } from "../parts/yield-stress.js";
 import type { Run } from "../state.js";
 import { stated, where } from "../unknown.js";
+import { coolerMelt, moreGelFormer, warmerMelt } from "./levers.js";
 import { asks, type Question } from "./question.js";
 
 /** Every material that is particles, by the order in which it goes in. */
@@ -46,6 +47,8 @@ export const particleQuestions: readonly Question[] = [
         max: exactly(temperatureMax, basis),
       };
     },
+    levers: (_material, run, { step }) =>
+      step === undefined ? [] : [...coolerMelt(run, step), ...warmerMelt(run, step)],
     beside: (entering) => {
       const { openBy } = windowOf(entering);
       return { lacks: openBy };
@@ -74,6 +77,7 @@ export const particleQuestions: readonly Question[] = [
       atMost(stated(bench.settlingAllowed, "bench-settling-max"), [
         { kind: "stated", key: "bench-settling-max", source: bench.source },
       ]),
+    levers: (_material, run, { step }) => (step === undefined ? [] : coolerMelt(run, step)),
     beside: ({ entering, pack }) => {
       const reason = packLacks(entering, pack);
       return {
@@ -93,6 +97,7 @@ export const particleQuestions: readonly Question[] = [
     limit: ({ particle }, { key }, run) => ({
       min: yieldStressNeeded(run, stated(particle, "material-density", { of: key })),
     }),
+    levers: (_material, run) => moreGelFormer(run),
     beside: ({ particle }) => ({ diameter: particle?.diameter, thickness: particle?.thickness }),
   }),
 ];

@@ -7,6 +7,7 @@ import { momentsWith, takenForGranted } from "../parts/in-vessel.js";
 import type { Moment, Run, State } from "../state.js";
 import { stated } from "../unknown.js";
 import { coldWall } from "../walls.js";
+import { moreHeat, nearerEnd, warmerMelt } from "./levers.js";
 import { asks, type Lever, type Place, type Question } from "./question.js";
 
 /** Distance that the mix keeps above its setting temperature [K], where the process names none: common practice, no source. */
@@ -88,6 +89,7 @@ export const settingQuestions: readonly Question[] = [
       const { asked, direction } = stated(reaches, "vessel-heater");
       return direction === "heating" ? atLeast(asked()) : atMost(asked());
     },
+    levers: (moment, run) => nearerEnd(run, moment),
   }),
   asks<Material, Moment>({
     id: "gel-former-dissolves",
@@ -107,6 +109,7 @@ export const settingQuestions: readonly Question[] = [
       const { temperature, basis } = after.charge.dissolving();
       return atLeast(temperature, [basis]);
     },
+    levers: (_material, run, { step = 0 }) => moreHeat(run, step),
     beside: ({ after }) => ({ dose: after.charge.dose(), by: after.charge.dissolving().by }),
   }),
   asks<Moment, Moment>({
@@ -162,7 +165,7 @@ export const settingQuestions: readonly Question[] = [
       return atLeast(value, basis);
     },
     margin: settingMargin,
-    levers: shorterFilling,
+    levers: (filling, run) => [...shorterFilling(filling), ...warmerMelt(run, filling.number)],
     beside: (_state, { before }) => ({ dose: before.charge.dose(), by: before.charge.setting().by }),
   }),
   asks<Moment, State>({
@@ -179,7 +182,7 @@ export const settingQuestions: readonly Question[] = [
       atMost(stated(bench.pourableViscosityMax, "bench-pourable-viscosity-max"), [
         { kind: "reading", key: "bench-pourable-viscosity-max", source: bench.source },
       ]),
-    levers: shorterFilling,
+    levers: (filling, run) => [...shorterFilling(filling), ...warmerMelt(run, filling.number)],
     beside: ({ temperature }) => ({ temperature: temperature() }),
   }),
   asks<Moment, Moment>({

@@ -3,6 +3,7 @@ import type { Bench } from "../job.js";
 import { doseForTarget, doseOfProduct, strengthByTrials } from "../parts/trials.js";
 import { yieldStressFigure } from "../parts/yield-stress.js";
 import { otherwise } from "../unknown.js";
+import { moreGelFormer } from "./levers.js";
 import { asks, type Question } from "./question.js";
 
 type Target = NonNullable<Bench["strengthTrials"]> & { readonly target: number };
@@ -21,6 +22,7 @@ export const strengthQuestions: readonly Question[] = [
     states: (trials) => [trials],
     figure: ({ of }, _trials, run): Figure =>
       of === "yield stress" ? yieldStressFigure(run) : strengthByTrials(run.job),
+    levers: (_trials, run) => moreGelFormer(run),
     limit: ({ target }) => atLeast(target, [{ kind: "stated", key: "bench-strength-trials" }]),
     beside: ({ of }, _trials, { job }) => ({
       of,

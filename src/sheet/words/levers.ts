@@ -27,5 +27,8 @@ export const levers: Words["levers"] = {
   "longer-rest": (change, say) => `Let it rest for at least ${say.duration(change.value)}${inStep(change, say)}.`,
   "longer-de-aeration": (change, say) => `De-aerate for at least ${say.duration(change.value)}${inStep(change, say)}.`,
   "more-gel-former": (change, say) => `Raise the dose${ofWhat(change, say)} to ${say.percent(change.value)}.`,
+  "cooler-melt": (change, say) => `Let the melt cool to ${say.celsius(change.value)}${inStep(change, say)}.`,
+  "less-cooling": (change, say) => `Cool to no lower than ${say.celsius(change.value)}${inStep(change, say)}.`,
+  "more-surfactant": (change, say) => `Raise the dose${ofWhat(change, say)} to ${say.percent(change.value)}.`,
   "less-gel-former": (change, say) => `Lower the dose${ofWhat(change, say)} to ${say.percent(change.value)}.`,
 };
