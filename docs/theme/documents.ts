@@ -41,7 +41,7 @@ const shelves: readonly Shelf[] = [
       "units",
     ],
   },
-  { category: "Proof", folder: "pages/", first: ["verification", "bibliography"] },
+  { category: "Proof", folder: "pages/", first: ["verification", "bibliography", "plan-questions"] },
 ];
 
 /** The heading under which the modules stand. */

@@ -277,51 +277,95 @@ export const sourceCodes = [
 /** What kind of figures a source is given for. */
 export type SourceCode = (typeof sourceCodes)[number];
 
-/** Every question, by its id. */
+/** Every question, by its id, with what raises it, the states that its answer is about, their figure and its limit, and the margin if there is one. The page of questions is made of these lines. */
 export const questionIds = [
+  /** Raised by: a gel former in the formula, or the outer phase of an emulsion. States: the formula. Figure: oil per gel former by mass; in an emulsion outer phase against all that goes into it, particles aside. Limit: the bench's working range, both ends. */
   "gel-former-ratio",
+  /** Raised by: a claimed natural-origin content. States: the formula. Figure: the content by ISO 16128-2 between the bounds that unknown indices leave. Limit: at least the claim. */
   "natural-origin-claim",
+  /** Raised by: every job. States: one lot. Figure: what arrives in the packs from the masses as they are weighed. Limit: at least what one lot is asked for. */
   "delivered",
+  /** Raised by: every job. States: the whole lot at 20 °C, and what is in the vessel before and after every step until the packs are filled. Figure: its volume at its temperature. Limit: the working volume of the vessel: at most the largest in every state, at least the smallest for the whole lot. */
   "working-volume",
+  /** Raised by: a material with a maximum share. States: the lot as it is weighed. Figure: mass of the material over that of the charge. Limit: at most the share that is stated. */
   "maximum-share",
+  /** Raised by: a working day. States: the end of every step that somebody has to be there for. Figure: time since the first step. Limit: at most the length of the day. */
   "lot-fits-the-day",
+  /** Raised by: a heat-sensitive material other than an antioxidant, where anything is heated. States: every step with the material in the vessel. Figure: 1 on the heat, 0 off it. Limit: at most 0. */
   "heat-sensitive-off-the-heat",
+  /** Raised by: a material with a maximum temperature. States: every step with the material in the vessel, in the charge and at the heated wall. Figure: the warmest that it gets; where the wall is not known, between the charge and the hottest that the heater gets. Limit: at most the temperature that is stated. */
   "maximum-temperature",
+  /** Raised by: a material in the vessel that can burn, in the charge and at the heated wall. States: every step with the material at that place. Figure: the warmest that it gets; where the wall is not known, between the charge and the hottest that the heater gets. Limit: at most the flash point. Margin: that of the process, else 30 K. */
   "flash-point",
+  /** Raised by: a step that heats or cools with a time allowed for it. States: the step. Figure: how long it takes; at least that long where what would lengthen it was left out. Limit: at most the time allowed. */
   "done-in-time",
+  /** Raised by: a step that heats or cools to a temperature. States: the step. Figure: the temperature that the vessel reaches by what heats or cools it. Limit: at least what the step asks for on heating, at most that on cooling. */
   "step-can-be-done",
+  /** Raised by: a gel former that melts into the oil. States: some step with the gel former in the vessel, of those on the heat if there are any. Figure: temperature of the charge. Limit: at least the dissolving temperature at the dose. */
   "gel-former-dissolves",
+  /** Raised by: a charge into a melt that holds gel former. States: the charge. Figure: temperature of the mix. Limit: at least the setting temperature at the new dose. Margin: that of the process, else 2 K. */
   "above-setting",
+  /** Raised by: filling packs with a melt that holds gel former. States: the first pack and the last. Figure: temperature in the vessel. Limit: at least the setting temperature. Margin: that of the process, else 2 K. */
   "filled-before-it-sets",
+  /** Raised by: filling packs with a melt that holds gel former. States: the first pack and the last. Figure: viscosity in the vessel; beyond the readings, at least that of the coolest or at most that of the warmest. Limit: at most the viscosity that the bench could still pour. */
   "pours-into-the-pack",
+  /** Raised by: cooling a melt that holds gel former with the jacket. States: the end of the step, at the coolant's inlet. Figure: temperature of the wall, with the correlation at three quarters of its value. Limit: at least the setting temperature. Margin: that of the process, else 2 K. */
   "skin-on-the-wall",
+  /** Raised by: a stirrer, and gel former that stands in the vessel before the oil of an emulsion. States: that step. Figure: volume of the gel former. Limit: at least the smallest working volume. */
   "gel-former-covers-impeller",
+  /** Raised by: an emulsion with oil in it. States: every step that changes what is in it. Figure: volume of oil over that of oil and gel former. Limit: below the oil fraction at which trials inverted. Margin: 1e-9, so that the limit itself is not met. */
   "maximum-oil-fraction",
+  /** Raised by: a phase of oil that goes into an emulsion, by whatever step. States: every addition; of a phase without a schedule all of it at once. Figure: mass of the addition over what is in the vessel. Limit: at most the largest share that the bench took up at once at that oil fraction. */
   "additions-within-share",
+  /** Raised by: an emulsion with oil in it. States: the finished gel. Figure: mass of the surfactant's active part. Limit: at least what covers the droplets. */
   "surfactant-covers-droplets",
+  /** Raised by: an emulsion with oil in it. States: the finished gel at the room's temperature. Figure: difference of the refractive indices of oil and gel former. Limit: at most the difference that was clear enough at the bench. */
   "clarity-match",
+  /** Raised by: a step that matches clarity in an emulsion with oil in it. States: the step. Figure: difference of the refractive indices at the temperature of the step. Limit: on the same side of what the bench allows as in the room. */
   "clarity-while-warm",
+  /** Raised by: water in the outer phase of an emulsion. States: the finished gel. Figure: water activity as measured, else by two laws. Limit: below 0.75 (ISO 29621, from memory). Margin: 1e-9, so that the limit itself is not met. */
   "water-activity",
+  /** Raised by: a step that stirs a charge that has not set. States: every stirred state of the step. Figure: time to blend, by measurements in their range, else by the revolutions that were counted. Limit: at most the time of the step. */
   "blended",
+  /** Raised by: a step that stirs an emulsion, or a melt that may have set; not a stirrer that is moved by hand. States: every stirred state of the step. Figure: how wide the stirrer moves the gel. Limit: at least the diameter of the vessel. */
   "gel-moves-at-wall",
+  /** Raised by: a stirrer that turns. States: every stirred state. Figure: power at the shaft. Limit: at most the motor's power at the shaft. Margin: a fifth of it, a quarter above what is needed. */
   "motor-power",
+  /** Raised by: a stirrer that turns. States: every stirred state. Figure: torque at the shaft. Limit: at most the motor's torque at that speed, less a fifth; by its drive, or between both drives. */
   "motor-torque",
+  /** Raised by: a stirrer that turns; one that follows the wall only with a cover asked for. States: every stirred state. Figure: level of the charge. Limit: at least the upper edge of the stirrer and the cover asked for. */
   "stirrer-covered",
+  /** Raised by: a stirrer that turns; one that follows the wall only with a cover asked for. States: the vessel. Figure: the smallest working volume that is stated. Limit: at least the volume that covers the stirrer. */
   "minimum-volume",
+  /** Raised by: a stirrer that turns. States: every stirred state. Figure: depth of the vortex: none in creeping flow, else from 0 to the deepest that there could be. Limit: at most the charge above the stirrer. */
   "no-air-down-the-vortex",
+  /** Raised by: particles that go into a melt. States: every time that they do. Figure: temperature of the melt before. Limit: the window in which they neither sink too far nor tear the gel; open below where nothing says how thick it can be stirred. */
   "particles-go-in",
+  /** Raised by: particles that go into a melt. States: the first pack and the last, of every time that they go in. Figure: how far the largest sink until the gel has set. Limit: at most what the bench allows. */
   "particles-settle",
+  /** Raised by: particles. States: each material of them. Figure: yield stress of the set gel. Limit: at least what holds them, between the figures that are published. */
   "particles-stay-suspended",
+  /** Raised by: a rest of packs of a melt. States: the first pack and the last. Figure: time from the end of filling until the centre has set. Limit: at most the rest. */
   "set-at-centre",
+  /** Raised by: a label that states how much is in a pack, and a fill that is stated. States: the pack. Figure: the fill. Limit: at least the target by the rules of average quantity. */
   "fill-by-the-rules",
+  /** Raised by: a label that states how much is in a pack. States: the first pack and the last. Figure: volume of the largest fill at the temperature of filling. Limit: at most the brim capacity. */
   "fits-the-brim",
+  /** Raised by: a label that states how much is in a pack. States: the pack at the highest temperature of storage. Figure: share of the pack that is left empty. Limit: at least the share asked for, else 0. */
   "head-space-when-hot",
+  /** Raised by: a target in packs with a label that states how much is in one. States: the batch. Figure: packs that it fills. Limit: at least what is asked for. */
   "whole-packs",
+  /** Raised by: a strength that is asked for. States: the product. Figure: its strength by the trials, or its yield stress. Limit: at least the strength asked for. */
   "gel-strength",
+  /** Raised by: bubbles that are asked about in a melt. States: some stretch in which the melt stands. Figure: how far a bubble rises. Limit: at least the depth of the melt. */
   "air-leaves",
+  /** Raised by: a step that de-aerates. States: the step. Figure: width of the bubbles under its pressure. Limit: wider than the largest that the gel holds. */
   "air-is-released",
+  /** Raised by: a step that de-aerates. States: the step. Figure: time until the bubbles have risen through the gel. Limit: at most the time of the step. */
   "air-has-time",
+  /** Raised by: a vacuum over the melt. States: the vacuum. Figure: height of the foam. Limit: at most the rim. */
   "vacuum-foam",
+  /** Raised by: a vacuum over a melt with volatile materials in it. States: the vacuum. Figure: its pressure. Limit: at least the pressure at which the material boils. */
   "vacuum-boils",
 ] as const;
 

@@ -14,6 +14,7 @@ import { type MomentOf, makesMelt, momentsOf } from "../parts/moments.js";
 import { boilsBelow, foamUnderVacuum, vacuumAsked, vacuumState, volatilesUnderVacuum } from "../parts/vacuum.js";
 import type { Run } from "../state.js";
 import { otherwise, unknown, where } from "../unknown.js";
+import { longer } from "./levers.js";
 import { asks, type Question } from "./question.js";
 
 /** A stretch in which the melt stands, or none at all. */
@@ -100,6 +101,7 @@ export const airQuestions: readonly Question[] = [
     at: ({ number }) => ({ step: number, place: "vessel" }),
     figure: (moment, _subject, run) => clearingWhileDeaerating(moment, run),
     limit: ({ step }) => atMost(step.for),
+    levers: (moment) => longer(moment, "longer-de-aeration"),
     beside: (moment) => where("depth", () => depthWhileDeaerating(moment)),
   }),
   asks<Run, Run>({

@@ -49,12 +49,16 @@ export function nearerEnd(run: Run, { number, reaches }: Moment): readonly Lever
 /** The last rest of the packs, longer. */
 export function longerRest({ moments }: Run): readonly Lever[] {
   const rest = moments.filter(({ step }) => step.do === "rest").at(-1);
-  if (!rest) return [];
-  const { for: duration } = rest.step as unknown as { readonly for: number };
+  return rest ? longer(rest, "longer-rest") : [];
+}
+
+/** A step that goes on for longer. */
+export function longer({ number, step }: Moment, id: LeverCode): readonly Lever[] {
+  const { for: duration } = step as unknown as { readonly for: number };
   return [
     {
-      id: "longer-rest",
-      change: (value) => ({ change: "step", step: rest.number, field: "for", value }),
+      id,
+      change: (value) => ({ change: "step", step: number, field: "for", value }),
       bracket: [duration, 100 * duration],
     },
   ];

@@ -98,12 +98,17 @@ export function asks<S, X>(question: Question<S, X>): Question {
   return question as unknown as Question;
 }
 
-/** What an assumption leaves open: the end of a figure on which the truth may lie. */
-const opens: Readonly<Partial<Record<AssumptionCode, Readonly<Partial<Record<QuantityCode, "min" | "max">>>>>> = {
-  "heat-of-stirring-left-out": { temperature: "max", volume: "max", viscosity: "min" },
-  "heat-loss-left-out": { temperature: "min", volume: "min", viscosity: "max" },
-  "yield-stress-alone": { length: "max" },
-};
+/**
+ * What an assumption leaves open: the end of a figure on which the truth may lie.
+ *
+ * @internal
+ */
+export const opens: Readonly<Partial<Record<AssumptionCode, Readonly<Partial<Record<QuantityCode, "min" | "max">>>>>> =
+  {
+    "heat-of-stirring-left-out": { temperature: "max", volume: "max", viscosity: "min" },
+    "heat-loss-left-out": { temperature: "min", volume: "min", viscosity: "max" },
+    "yield-stress-alone": { length: "max" },
+  };
 
 const open: Figure = { min: null, max: null };
 
