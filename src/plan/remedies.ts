@@ -91,10 +91,10 @@ function remediesOf(prepared: ReadJob, question: Question, subject: Subject): re
   }
   if (asked.verdict === "met") return [];
   return (question.levers?.(own, run, asked.at) ?? []).flatMap(
-    ({ id: lever, change, bracket: [from, to] }): readonly Remedy[] => {
+    ({ id: lever, change, bracket: [from, to], whole }): readonly Remedy[] => {
       const at = (value: number): Answer | undefined => answerWith(prepared, change(value), question, subject);
       const isMet = (value: number): boolean => at(value)?.verdict === "met";
-      const part = partThatHolds({ from, to }, isMet);
+      const part = partThatHolds({ from, to, whole }, isMet);
       if (!part) return [];
       const value = nearest(part, isMet);
       const answer = at(value);

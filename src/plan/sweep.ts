@@ -260,6 +260,8 @@ function flipBetween(
   if (another !== undefined || !from || !to || from.value === to.value) return undefined;
   const withValue = (value: number): readonly Change[] =>
     other.map((change, i) => (i === place ? { ...change, value } : change));
-  const value = nearest({ from: from.value, to: to.value }, (between) => holds(withValue(between)));
+  // There is no half of a lot.
+  const whole = (to.change as string) === "lots";
+  const value = nearest({ from: from.value, to: to.value, whole }, (between) => holds(withValue(between)));
   return { ...to, value };
 }

@@ -44,6 +44,8 @@ export interface Lever {
   readonly change: (value: number) => Change;
   /** From where the answer is not met to where it may be, in the units of the kernels. */
   readonly bracket: readonly [number, number];
+  /** Whether only whole numbers do. */
+  readonly whole?: boolean;
 }
 
 /**
