@@ -4,7 +4,16 @@ import { heatCapacityBreakpoints, heatCapacityFunction, type Part } from "../hea
 import { type FlowCurve, specificHeatAt } from "../laws/index.js";
 import { type ByDose, temperatureByDose } from "./by-dose.js";
 import { toleranceOf } from "./composition.js";
-import { type Content, conductivityOf, densityOf, grainsOf, massOf, portionOf } from "./contents.js";
+import {
+  type Content,
+  conductivityOf,
+  densityOf,
+  type Ends,
+  grainsOf,
+  massOf,
+  portionOf,
+  volumeOf,
+} from "./contents.js";
 import { emulsionCurveOf } from "./emulsion-curve.js";
 import type { Job } from "./job.js";
 import { doseKey, type Readings, readingsOf } from "./setting.js";
@@ -169,6 +178,11 @@ export class Charge {
   /** Density at a temperature [kg/m³]. */
   density(temperature: number): number {
     return densityOf(this.contents, temperature);
+  }
+
+  /** Volume at a temperature [m³], between what expansion that is not stated leaves open. */
+  volume(temperature: number): Ends {
+    return volumeOf(this.contents, temperature);
   }
 
   /** Density of what particles are suspended in [kg/m³]. */

@@ -59,6 +59,36 @@ export function densityOf(contents: readonly Content[], temperature: number): nu
   return densityOfMixture({ parts });
 }
 
+/** From which end to which a figure may lie. */
+export interface Ends {
+  readonly min: number;
+  readonly max: number;
+}
+
+/** Volumetric expansion of oils, waxes and water of such gels at most [1/K], where none is stated: common practice, no source. */
+export const usualExpansionMax = 1.2e-3;
+
+/**
+ * Volume of some contents at a temperature [m³]. What states no expansion expands from the temperature of its density by
+ * nothing, or by the most that is usual.
+ */
+export function volumeOf(contents: readonly Content[], temperature: number): Ends {
+  const whole = massOf(contents);
+  const volume = whole / densityOf(contents, temperature);
+  const warmer = ({ material: { density: law } }: Content): number => {
+    if (law?.law === "linear") return law.slope === 0 ? temperature - law.temperatureReference : 0;
+    return law?.law === "polynomial" ? 0 : temperature - roomOfDensities;
+  };
+  const more = contents.reduce(
+    (sum, content) => sum + (content.mass / whole) * volume * usualExpansionMax * warmer(content),
+    0,
+  );
+  return { min: volume + Math.min(0, more), max: volume + Math.max(0, more) };
+}
+
+/** Densities are tabled at this temperature, unless they say another [°C]. */
+const roomOfDensities = 20;
+
 /** Conductivity of some contents at a temperature [W/(m·K)]. */
 export function conductivityOf(contents: readonly Content[], temperature: number): number {
   const parts = contents.flatMap(({ material: { conductivity: law, density }, mass }) =>

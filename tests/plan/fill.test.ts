@@ -2,7 +2,8 @@ import { CalculationError } from "gelwright/error";
 import { headSpace, targetByRules, targetFill } from "gelwright/packing";
 import { type Answer, type JobDocument, type Plan, runPlan } from "gelwright/plan";
 import { describe, expect, it, test } from "vitest";
-import { deviationsToLargest, usualExpansionMax } from "../../src/plan/parts/fill.js";
+import { usualExpansionMax } from "../../src/plan/contents.js";
+import { deviationsToLargest } from "../../src/plan/parts/fill.js";
 import { changed, coldJob, exampleJob } from "../support/example.js";
 
 type Draft = Parameters<Parameters<typeof changed>[1]>[0];

@@ -122,3 +122,25 @@ describe("cooling to a viscosity beyond the readings", () => {
     expect(reached?.verdict).toBe("not-known");
   });
 });
+
+describe("a hot charge fills the vessel", () => {
+  const filled = (expansion: string | undefined, max: number): Answer =>
+    answerOf(
+      kettle((draft) => {
+        for (const { density } of Object.values<Draft>(draft.formula.materials))
+          if (density && expansion === undefined) delete density.fallPerKelvin;
+        draft.vessel.workingVolume.max = `${max} L`;
+      }),
+      "working-volume",
+    );
+
+  test("by what its oils expand; what states no expansion may expand by nothing or by the most that is usual", () => {
+    // Tocopherols and pearl state none in the example either.
+    const { min, max: hot } = filled("stated", 38).figure as { readonly min: number; readonly max: number };
+    expect(filled("stated", 1000 * hot * 1.0001).verdict).toBe("met");
+    expect(filled("stated", 1000 * min * 0.9999).verdict).toBe("not-met");
+    expect(hot / min).toBeLessThan(1.01);
+    expect(filled(undefined, 1000 * hot).verdict).toBe("not-known");
+    expect(filled(undefined, 1000 * hot * 1.05).verdict).toBe("met");
+  });
+});

@@ -12,27 +12,18 @@ import {
   tolerableError,
 } from "../../packing/index.js";
 import type { fillLimitCodes } from "../codes.js";
-import { isWater } from "../contents.js";
+import { type Ends, isWater } from "../contents.js";
 import type { Pack } from "../job.js";
 import { remembered } from "../setting.js";
 import type { Run } from "../state.js";
 import { by, stated, unknown } from "../unknown.js";
 import { fillingOf } from "./moments.js";
 
-/** Volumetric expansion of oils, waxes and water of such gels at most [1/K], where none is stated: common practice, no source. */
-export const usualExpansionMax = 1.2e-3;
-
 /** Standard deviations between the mean and the largest fill that is looked at: common practice, no source. */
 export const deviationsToLargest = 3;
 
 /** Packs of which the mean is taken while they are filled, unless the pack states another number: common practice, no source. */
 const usualSampleSize = 5;
-
-/** From which end to which a figure may lie. */
-export interface Ends {
-  readonly min: number;
-  readonly max: number;
-}
 
 /** What is aimed at, and what sets it. */
 export interface FillTarget {
@@ -128,14 +119,9 @@ export function volumeAt(run: Run, mass: number, temperature: number): Ends {
   const { charge } = fillingOf(run).after;
   const volume = mass / density20(run);
   if (temperature === 20) return { min: volume, max: volume };
-  const expanded = (volume * charge.density(20)) / charge.density(temperature);
-  const unstated = charge.contents.reduce(
-    (sum, { material: { density: law }, mass: own }) =>
-      sum + (law === undefined || (law.law === "linear" && law.slope === 0) ? own / charge.mass : 0),
-    0,
-  );
-  const more = volume * unstated * usualExpansionMax * (temperature - 20);
-  return { min: expanded + Math.min(0, more), max: expanded + Math.max(0, more) };
+  const { min, max } = charge.volume(temperature);
+  const cold = charge.mass / charge.density(20);
+  return { min: (volume * min) / cold, max: (volume * max) / cold };
 }
 
 /** The temperatures of the product in the filler, of the last pack and of the first [°C]. */

@@ -1,9 +1,9 @@
 import { type FillLimits, fillerVolume, overfillCost, type TopUp, topUp } from "../../packing/index.js";
+import type { Ends } from "../contents.js";
 import type { Run } from "../state.js";
 import { by, otherwise, type Reason, stated } from "../unknown.js";
 import { costOfBatch } from "./batch.js";
 import {
-  type Ends,
   errorOf,
   type FillTarget,
   fillingTemperatures,

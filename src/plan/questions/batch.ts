@@ -81,7 +81,10 @@ function volumeOf(filling: Filling, run: Run): Figure {
   const { charge, temperature } = filling.state;
   const moment = run.moments.find(({ after }) => after === filling.state);
   const assumptions = moment ? takenForGranted(run, moment) : [];
-  return exactly(charge.mass / charge.density(temperature()), [{ kind: "law", key: "mass-balance" }], assumptions);
+  const { min, max } = charge.volume(temperature());
+  const basis = [{ kind: "law", key: "mass-balance" }] as const;
+  if (min === max) return exactly(min, basis, assumptions);
+  return { ...between(min, max, basis), assumptions: [...assumptions, "expansion-up-to-the-usual"] };
 }
 
 /** A whole lot has to cover the impeller; no filling may be more than the vessel takes. */

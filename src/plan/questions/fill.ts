@@ -1,6 +1,6 @@
+import type { Ends } from "../contents.js";
 import { atLeast, atMost, between, exactly, type Figure, type Limit } from "../figure.js";
 import {
-  type Ends,
   fillingTemperatures,
   headSpaceWhenHot,
   largestFill,
