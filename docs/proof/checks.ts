@@ -1,8 +1,6 @@
-import { readdirSync, readFileSync } from "node:fs";
-import { basename } from "node:path";
 import * as gelwright from "gelwright";
-import { type Check, compare, type Deviation } from "../../tests/support/check.js";
-import { root } from "../../tests/support/rooms.js";
+import type { Check, Deviation } from "../../tests/support/check.js";
+import { readChecks, runCheck } from "../../tests/support/run-check.js";
 
 /** A check as it came out when this page was built. */
 export interface RunCheck {
@@ -20,8 +18,6 @@ export interface CheckFile {
   readonly checks: readonly RunCheck[];
 }
 
-type Call = (...args: unknown[]) => unknown;
-
 /** How far a compared number is off, as a share of what was expected. */
 export function off({ actual, expected, holds }: Deviation): number {
   if (typeof actual !== "number" || typeof expected !== "number") return holds ? 0 : Number.POSITIVE_INFINITY;
@@ -29,21 +25,12 @@ export function off({ actual, expected, holds }: Deviation): number {
 }
 
 function run(check: Check): RunCheck {
-  const [room = "", name = ""] = check.call.split(".");
-  const call = (gelwright as unknown as Record<string, Record<string, Call>>)[room]?.[name];
-  if (!call) throw new Error(`${check.id} calls ${check.call}, which there is not`);
-  const inputs = (Array.isArray(check.inputs) ? check.inputs : [check.inputs]) as unknown[];
-  const deviations = compare(call(...inputs), check);
+  const deviations = runCheck(gelwright, check);
   const worst = deviations.reduce((max, one) => (off(one) > off(max) ? one : max));
   return { check, worst, compared: deviations.length, holds: deviations.every(({ holds }) => holds) };
 }
 
 /** Every check of `tests/checks`, run. */
 export function runChecks(): readonly CheckFile[] {
-  return readdirSync(`${root}tests/checks`)
-    .filter((file) => file.endsWith(".json"))
-    .map((file) => ({
-      name: basename(file, ".json"),
-      checks: (JSON.parse(readFileSync(`${root}tests/checks/${file}`, "utf8")) as Check[]).map(run),
-    }));
+  return readChecks().map(({ file, checks }) => ({ name: file, checks: checks.map(run) }));
 }

@@ -1,28 +1,6 @@
 import { type CheckFile, off, type RunCheck } from "./checks.js";
+import { countsByKind, countsByQuality, gradeOf } from "./grades.js";
 import { table } from "./markdown.js";
-
-const trustOf = ({ check }: RunCheck) => (check.read ? `${check.kind}, ${check.read}` : check.kind);
-
-/** The kinds of source, the most trusted first; `tests/support/check.ts` says what they mean. */
-const kinds = [
-  "published, first-hand",
-  "published, second-hand",
-  "reference library",
-  "worked by hand",
-  "common practice",
-  "from memory",
-];
-
-function counts(files: readonly CheckFile[]): string[] {
-  const rows = files.map(({ name, checks }) => [
-    `[${name}](#${name})`,
-    ...kinds.map((kind) => String(checks.filter((one) => trustOf(one) === kind).length || "")),
-    String(checks.length),
-  ]);
-  const all = files.flatMap(({ checks }) => checks);
-  const sums = kinds.map((kind) => String(all.filter((one) => trustOf(one) === kind).length));
-  return table(["", ...kinds, "all"], [...rows, ["all", ...sums, String(all.length)]], 1);
-}
 
 /** As many digits as were printed, and two more. */
 function ours(actual: unknown, expected: unknown): string {
@@ -44,7 +22,7 @@ function rowOf(run: RunCheck): string[] {
   const one = share === 0 ? "one" : "the worst";
   const of = compared > 1 ? `<br><small>${place ? `${place}, ` : ""}${one} of ${compared}</small>` : "";
   return [
-    `\`${check.call.split(".")[1]}\`: ${what.join(", ").replaceAll("-", " ")}<br><small>${check.source} (${trustOf(run)})</small>`,
+    `\`${check.call.split(".")[1]}\`: ${what.join(", ").replaceAll("-", " ")}<br><small>${check.source} (${gradeOf(check)})</small>`,
     String(worst.expected) + of,
     ours(worst.actual, worst.expected),
     share === 0 ? "exact" : share.toExponential(0),
@@ -58,20 +36,24 @@ export function verification(files: readonly CheckFile[]): string {
   return [
     "# Verification",
     "",
-    "Every value from outside that the tests hold the library to, and how far off it is, as found when this page was built: the number that is furthest off where a check compares several, as a share of the published one. A published figure carries no more digits than were printed, so that a deviation of half its last digit is agreement.",
-    "",
-    "*First-hand* was read in the source itself, *second-hand* in somebody's restatement of it. A *reference library* holds the equation or the data by itself. *Worked by hand* shows that the arithmetic is right, not that the equation is; it, *common practice* and what is *from memory* do not count as checks from outside.",
+    "Every value that the tests hold the library to, and how far off it is, as found when this page was built: the number that is furthest off where a check compares several, as a share of the expected one. A published figure carries no more digits than were printed, so that a deviation of half its last digit is agreement.",
     "",
     "## How many there are",
     "",
-    ...counts(files),
+    "*Published* is a figure printed in a source that a reader can get; a *reference library* holds the equation or the data by itself. These two come from outside. An *independent method* is our own work by another way than the code goes. The *same formula*, evaluated a second time, shows that the arithmetic is right, not that the equation is. *Common practice* and *from memory* show less. *Aside* counts what would swell the rest: each factor of a unit, roots of functions that have tables of their own, formulas that are the same for another subject, answers on pages that nobody vouches for.",
+    "",
+    ...countsByKind(files),
+    "",
+    "The checks from outside by the sort of source. *First-hand* was read in the source itself, *second-hand* in somebody's restatement of it.",
+    "",
+    ...countsByQuality(files),
     ...files.flatMap(({ name, checks }) => [
       "",
       `## ${name}`,
       "",
       '<div class="proof">',
       "",
-      ...table(["check and source", "published", "ours", "off by", "allowed", "verdict"], checks.map(rowOf), 1),
+      ...table(["check and source", "expected", "ours", "off by", "allowed", "verdict"], checks.map(rowOf), 1),
       "",
       "</div>",
     ]),
