@@ -4,6 +4,7 @@ import type { Figure } from "./figure.js";
 import { flowCurveBand } from "./flow-curve-band.js";
 import { fragranceShares } from "./fragrance-shares.js";
 import { marginsOfSafety } from "./margins-of-safety.js";
+import { measuredDeviations } from "./measured-deviations.js";
 import { powerNumbers } from "./power-numbers.js";
 import { rinseOff } from "./rinse-off.js";
 import { shelfLifeByRegression } from "./shelf-life.js";
@@ -19,6 +20,7 @@ export function figures(): readonly Figure[] {
     flowCurveBand(),
     fragranceShares(),
     marginsOfSafety(),
+    measuredDeviations(),
     suspendedSizes(),
     powerNumbers(),
     rinseOff(),

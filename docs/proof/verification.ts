@@ -1,6 +1,7 @@
 import { type CheckFile, off, type RunCheck } from "./checks.js";
 import { countsByKind, countsByQuality, gradeOf } from "./grades.js";
 import { table } from "./markdown.js";
+import { measuredSection } from "./measured.js";
 
 /** As many digits as were printed, and two more. */
 function ours(actual: unknown, expected: unknown): string {
@@ -47,6 +48,8 @@ export function verification(files: readonly CheckFile[]): string {
     "The checks from outside by the sort of source. *First-hand* was read in the source itself, *second-hand* in somebody's restatement of it.",
     "",
     ...countsByQuality(files),
+    "",
+    ...measuredSection(),
     ...files.flatMap(({ name, checks }) => [
       "",
       `## ${name}`,

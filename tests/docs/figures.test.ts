@@ -3,6 +3,7 @@ import { DOMParser } from "linkedom";
 import { expect, test } from "vitest";
 import { draw } from "../../docs/plots/figure.js";
 import { figures } from "../../docs/plots/figures.js";
+import { measuredSection } from "../../docs/proof/measured.js";
 import { root } from "../support/rooms.js";
 
 const drawn = figures().map((figure) => {
@@ -95,11 +96,18 @@ test("a figure loads nothing from anywhere", () => {
   for (const { svg } of drawn) expect(svg).not.toMatch(/@import|url\(|<(script|image|use|foreignObject)/i);
 });
 
-test("every figure stands in one guide, under its title, and no guide asks for another", () => {
-  const asked = readdirSync(`${root}docs`)
+test("every figure stands on one page, under its title, and no page asks for another", () => {
+  const picture = /!\[(.*?)\]\((.*?)\)/g;
+  const guides = readdirSync(`${root}docs`)
     .filter((name) => name.endsWith(".md"))
-    .flatMap((name) => [...readFileSync(`${root}docs/${name}`, "utf8").matchAll(/!\[(.*?)\]\((.*?)\)/g)])
+    .flatMap((name) => [...readFileSync(`${root}docs/${name}`, "utf8").matchAll(picture)])
     .map(([, words, path]) => ({ words, path }));
+  // The page Verification is written beside the figures.
+  const made = [...measuredSection().join("\n").matchAll(picture)].map(([, words, path]) => ({
+    words,
+    path: `pages/${path}`,
+  }));
+  const asked = [...guides, ...made];
   const wanted = drawn.map(({ name, title }) => ({ words: title, path: `pages/${name}.svg` }));
   const byPath = (one: { path?: string | undefined }, other: { path?: string | undefined }) =>
     (one.path ?? "").localeCompare(other.path ?? "", "en");
