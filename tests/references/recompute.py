@@ -1,0 +1,215 @@
+"""Recomputes check values with the libraries that hold them. Reads checks as JSON from standard input: a list of objects
+with id, source and inputs; prints for each what the library gives, or why there is nothing."""
+
+import json
+import math
+import re
+import sys
+
+GAS = 8.314462618
+KELVIN = 273.15
+
+
+def regression(x, y):
+    from scipy import stats
+
+    return stats.linregress(x, y)
+
+
+def curve(inputs):
+    from scipy.interpolate import PchipInterpolator
+
+    points = sorted((1 / (p["temperature"] + KELVIN), math.log(p["viscosity"])) for p in inputs["law"]["points"])
+    at = PchipInterpolator([x for x, _ in points], [y for _, y in points])
+    return math.exp(at(1 / (inputs["temperature"] + KELVIN)))
+
+
+def induction(inputs):
+    times = [math.log(r["duration"]) for r in inputs["readings"]]
+    celsius = [r["temperature"] for r in inputs["readings"]]
+    by_inverse = regression([1 / (GAS * (t + KELVIN)) for t in celsius], times)
+    by_degree = regression(celsius, times)
+    wanted = inputs["temperature"]
+    arrhenius = math.exp(by_inverse.intercept + by_inverse.slope / (GAS * (wanted + KELVIN)))
+    log_linear = math.exp(by_degree.intercept + by_degree.slope * wanted)
+    return {
+        "arrhenius": {"activationEnergy": by_inverse.slope, "duration": arrhenius},
+        "logLinear": {"factorPerTenKelvin": math.exp(-10 * by_degree.slope), "duration": log_linear},
+        "ratio": arrhenius / log_linear,
+    }
+
+
+def peroxide(inputs):
+    from scipy import stats
+
+    times = [r["time"] for r in inputs["readings"]]
+    line = regression(times, [r["peroxideValue"] for r in inputs["readings"]])
+    reach = stats.t.ppf(0.975, len(times) - 2) * line.stderr
+    return {
+        "rate": line.slope,
+        "peroxideValueStart": line.intercept,
+        "interval": {"min": line.slope - reach, "max": line.slope + reach},
+    }
+
+
+def andrade(inputs):
+    x = [1 / (p["temperature"] + KELVIN) for p in inputs["points"]]
+    y = [math.log(p["viscosity"]) for p in inputs["points"]]
+    line = regression(x, y)
+    return {
+        "law": {"factor": math.exp(line.intercept), "activationEnergy": line.slope * GAS},
+        "standardErrors": {"lnFactor": line.intercept_stderr, "activationEnergy": line.stderr * GAS},
+        "sumOfSquares": sum((b - line.intercept - line.slope * a) ** 2 for a, b in zip(x, y)),
+    }
+
+
+def casson(inputs):
+    points = inputs["points"]
+    line = regression([math.sqrt(p["shearRate"]) for p in points], [math.sqrt(p["stress"]) for p in points])
+    return {
+        "yieldStress": line.intercept**2,
+        "plasticViscosity": line.slope**2,
+        "determination": line.rvalue**2,
+    }
+
+
+def rejected(inputs):
+    from scipy import stats
+
+    test, spread = inputs["test"], inputs["spread"]
+    size = test["sampleSize"]
+    above = (inputs["massFill"] - inputs["nominal"]) / spread
+    if test["mean"]["factor"] < 100:
+        return stats.nct.cdf(-test["mean"]["factor"] * math.sqrt(size), size - 1, above * math.sqrt(size))
+    short = stats.norm.cdf(-above - inputs["tolerableError"] / spread)
+    return stats.binom.sf(test["defectivesMax"], size, short)
+
+
+def welch(inputs):
+    from scipy import stats
+    from statsmodels.stats.weightstats import CompareMeans, DescrStatsW
+
+    first, second = inputs["first"], inputs["second"]
+    t, probability = stats.ttest_ind(first, second, equal_var=False)
+    means = CompareMeans(DescrStatsW(first), DescrStatsW(second))
+    low, high = means.tconfint_diff(0.05, usevar="unequal")
+    return {
+        "t": t,
+        "probability": probability,
+        "degreesOfFreedom": means.dof_satt(),
+        "difference": {"min": low, "max": high},
+    }
+
+
+def line_of(times, values, confidence):
+    from statsmodels.api import OLS, add_constant
+
+    fit = OLS(values, add_constant(times)).fit()
+    low, high = fit.conf_int(1 - confidence)[1]
+    return fit.params, low, high
+
+
+def trend(inputs):
+    readings = inputs["readings"]
+    (start, slope), low, high = line_of([r["time"] for r in readings], [r["value"] for r in readings], 0.95)
+    return {"slope": {"min": low, "value": slope, "max": high}, "valueStart": start}
+
+
+def drift(inputs):
+    readings = inputs["readings"]
+    values = [math.log(r["viscosity"]) for r in readings]
+    (_, slope), low, high = line_of([r["time"] for r in readings], values, inputs["confidence"])
+    rate = {"min": low, "value": slope, "max": high}
+    return {"rate": rate, "factor": {key: math.exp(one * inputs["duration"]) for key, one in rate.items()}}
+
+
+def shelf_life(inputs):
+    import pandas
+    from scipy.optimize import brentq
+    from statsmodels.formula.api import ols
+    from statsmodels.stats.anova import anova_lm
+
+    frame = pandas.DataFrame(
+        [(lot["name"], r["time"], r["value"]) for lot in inputs["lots"] for r in lot["readings"]],
+        columns=["lot", "t", "y"],
+    )
+    separate, common = ols("y ~ C(lot)*t", frame).fit(), ols("y ~ C(lot) + t", frame).fit()
+    # Each test is against the scatter of the separate lines.
+    table = anova_lm(ols("y ~ t", frame).fit(), common, separate)
+    slopes = {"ratio": table["F"][2], "probability": table["Pr(>F)"][2]}
+    intercepts = {"ratio": table["F"][1]}
+    low = "min" in inputs["limits"]
+    limit = inputs["limits"]["min" if low else "max"]
+
+    def duration(name):
+        if inputs.get("scatter") == "by lot":
+            fit = ols("y ~ t", frame[frame["lot"] == name]).fit()
+        else:
+            fit = common if slopes["probability"] > 0.25 else separate
+
+        def beyond(t):
+            at = pandas.DataFrame({"lot": [name], "t": [t]})
+            return fit.get_prediction(at).conf_int(alpha=0.1)[0][0 if low else 1] - limit
+
+        return brentq(beyond, 0, 1000, xtol=1e-12)
+
+    lots = [{"duration": duration(lot["name"])} for lot in inputs["lots"]]
+    return {
+        "tests": {"slopes": slopes, "intercepts": intercepts},
+        "lots": lots,
+        "duration": min(one["duration"] for one in lots),
+    }
+
+
+def molar_mass(inputs):
+    import periodictable
+
+    return periodictable.formula(inputs[0]).mass / 1000
+
+
+RECIPES = [
+    (r"^laws/viscosity/curve-through-five", curve),
+    (r"^oils/induction/", induction),
+    (r"^oils/peroxide/", peroxide),
+    (r"^rheology/fit-andrade/", andrade),
+    (r"^rheology/casson-regression", casson),
+    (r"^packing/share-rejected/", rejected),
+    (r"^stability/welch/", welch),
+    (r"^stability/trend/", trend),
+    (r"^stability/viscosity-drift/", drift),
+    (r"^stability/shelf-life/", shelf_life),
+    (r"^natural-origin/molar-mass/", molar_mass),
+]
+
+
+def versions():
+    found = {"python": sys.version.split()[0]}
+    for name in ("scipy", "statsmodels", "periodictable"):
+        try:
+            found[name] = __import__(name).__version__
+        except ImportError:
+            found[name] = None
+    return found
+
+
+def run(check):
+    recipe = next((one for pattern, one in RECIPES if re.search(pattern, check["id"])), None)
+    if recipe is None:
+        return {"none": "no recipe"}
+    try:
+        return {"value": recipe(check["inputs"])}
+    except ImportError as error:
+        return {"none": f"{error.name} is not installed"}
+
+
+def plain(value):
+    if isinstance(value, list):
+        return [plain(one) for one in value]
+    return {key: plain(one) for key, one in value.items()} if isinstance(value, dict) else float(value)
+
+
+results = {}
+for one in json.load(sys.stdin):
+    outcome = run(one)
+    results[one["id"]] = {"value": plain(outcome["value"])} if "value" in outcome else outcome
+json.dump({"versions": versions(), "results": results}, sys.stdout)

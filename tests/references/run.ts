@@ -1,0 +1,105 @@
+// Recomputes the checks by reference libraries with what is installed, and says in words what it could not run.
+// Debian has the libraries in the versions that the checks name: apt install units python3-scipy python3-statsmodels
+// python3-periodictable. The variable PYTHON names another interpreter.
+import { spawnSync } from "node:child_process";
+import { type Check, compare } from "../support/check.js";
+import { root } from "../support/rooms.js";
+import { readChecks } from "../support/run-check.js";
+
+interface Outcome {
+  readonly value?: unknown;
+  /** Why there is no value. */
+  readonly none?: string;
+}
+
+const checks = readChecks()
+  .flatMap((file) => file.checks)
+  .filter(({ kind }) => kind === "reference library");
+
+const isUnits = ({ source }: Check) => source.startsWith("GNU Units");
+
+/** Runs GNU Units as the source of the check prints the call. */
+function byUnits({ source }: Check): Outcome {
+  const [, from = "", to = ""] = /'([^']+)' '([^']+)'/.exec(source) ?? [];
+  const { stdout, error } = spawnSync("units", ["-t", "-o", "%.17g", from, to], { encoding: "utf8" });
+  return error ? { none: "GNU Units is not installed" } : { value: Number(stdout) };
+}
+
+/** Runs the recipes in Python, all at once. */
+function byPython(some: readonly Check[]): Readonly<Record<string, Outcome>> {
+  const python = process.env["PYTHON"] ?? "/usr/bin/python3";
+  const input = JSON.stringify(some.map(({ id, source, inputs }) => ({ id, source, inputs })));
+  const { stdout, stderr, status, error } = spawnSync(python, [`${root}tests/references/recompute.py`], {
+    input,
+    encoding: "utf8",
+  });
+  if (error || status !== 0)
+    return Object.fromEntries(some.map(({ id }) => [id, { none: `Python: ${error ?? stderr}` }]));
+  const { versions, results } = JSON.parse(stdout) as {
+    readonly versions: Readonly<Record<string, string | null>>;
+    readonly results: Readonly<Record<string, Outcome>>;
+  };
+  console.log(
+    Object.entries(versions)
+      .map(([name, version]) => `${name} ${version ?? "not installed"}`)
+      .join(", "),
+  );
+  return results;
+}
+
+/** The part of what is expected that the library gives as well. */
+function given(expected: unknown, value: unknown): unknown {
+  if (typeof expected !== "object" || expected === null) return expected;
+  const fields = value as Readonly<Record<string, unknown>> | undefined;
+  if (Array.isArray(expected)) return expected.map((one, index) => given(one, fields?.[index]));
+  return Object.fromEntries(
+    Object.entries(expected)
+      .filter(([key]) => fields?.[key] !== undefined)
+      .map(([key, one]) => [key, given(one, fields?.[key])]),
+  );
+}
+
+/** The library that a check names, without its version. */
+const libraryOf = ({ source }: Check) =>
+  /^(The constants and the function|1 less|[A-Za-z]+(?: Units)?)/.exec(source)?.[0] ?? "";
+
+/** Libraries that neither Debian nor the registry of npm has, by how their sources begin. */
+const elsewhere: readonly (readonly [RegExp, string])[] = [
+  [/^fluids|drag coefficient by fluids/, "fluids"],
+  [/^ht /, "ht"],
+  [/^chemicals|^The constants and the function/, "chemicals"],
+  [/^CoolProp/, "CoolProp"],
+  [/^polykin/, "polykin"],
+  [/^pychemengg|^1 less/, "pychemengg"],
+  [/^miepython/, "miepython"],
+  [/^aquasol/, "aquasol"],
+];
+
+const python = byPython(checks.filter((check) => !isUnits(check)));
+const missing = new Map<string, number>();
+let agreed = 0;
+let differed = 0;
+for (const check of checks) {
+  const { value, none } = isUnits(check) ? byUnits(check) : (python[check.id] ?? { none: "no answer" });
+  if (none !== undefined) {
+    const library = elsewhere.find(([start]) => start.test(check.source))?.[1];
+    const why = library
+      ? `${library} is in no registry that this script uses (Debian, npm)`
+      : `${libraryOf(check)}: ${none}`;
+    missing.set(why, (missing.get(why) ?? 0) + 1);
+    continue;
+  }
+  // What a library prints again may differ in its last digits with its version; the check's own tolerance counts.
+  const { relative = 0, absolute = 0 } = check.tolerance;
+  const tolerance = { relative: Math.max(relative, 1e-9), absolute };
+  const deviations = compare(value, { expected: given(check.expected, value), tolerance });
+  const off = deviations.filter(({ holds }) => !holds);
+  if (off.length === 0 && deviations.length > 0) agreed += 1;
+  else {
+    differed += 1;
+    console.log(`${check.id}: ${JSON.stringify(off)}`);
+  }
+}
+console.log(`${checks.length} checks by reference libraries: ${agreed} recomputed and agree, ${differed} differ`);
+for (const [why, count] of missing) console.log(`${count} not run: ${why}`);
+process.exitCode = differed > 0 ? 1 : 0;
