@@ -1,4 +1,5 @@
 import { type CheckFile, off, type RunCheck } from "./checks.js";
+import { constantsSection } from "./constants.js";
 import { countsByKind, countsByQuality, gradeOf } from "./grades.js";
 import { table } from "./markdown.js";
 import { measuredSection } from "./measured.js";
@@ -50,6 +51,8 @@ export function verification(files: readonly CheckFile[]): string {
     ...countsByQuality(files),
     "",
     ...measuredSection(),
+    "",
+    ...constantsSection(),
     ...files.flatMap(({ name, checks }) => [
       "",
       `## ${name}`,
