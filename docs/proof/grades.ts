@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { type Check, isOutside, kinds, type Quality } from "../../tests/support/check.js";
+import { type Check, isOutside, kinds, type Quality, qualities } from "../../tests/support/check.js";
 import { root } from "../../tests/support/rooms.js";
 import type { CheckFile } from "./checks.js";
 import { table } from "./markdown.js";
@@ -9,18 +9,8 @@ const bibliography = JSON.parse(readFileSync(`${root}docs/bibliography.json`, "u
   { readonly quality: Quality } | undefined
 >;
 
-const qualities: readonly Quality[] = [
-  "standard",
-  "paper",
-  "handbook",
-  "library",
-  "supplier sheet",
-  "web page",
-  "memory",
-];
-
 /** What sort of source was read for a check, where one was. */
-export function qualityOf({ quality, bibliography: key }: Check): Quality | undefined {
+function qualityOf({ quality, bibliography: key }: Check): Quality | undefined {
   return quality ?? bibliography[key ?? ""]?.quality;
 }
 

@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync } from "node:fs";
 import ts from "typescript";
 import { expect, test } from "vitest";
-import type { Check } from "../support/check.js";
+import { readMeasured } from "../measured/measured.js";
+import { type Check, type Quality, qualities } from "../support/check.js";
 import { root } from "../support/rooms.js";
 
 interface Entry {
@@ -10,6 +11,7 @@ interface Entry {
   readonly title: string;
   readonly where: string;
   readonly read: "first-hand" | "second-hand" | "from memory";
+  readonly quality: Quality;
 }
 
 /** What a `@source` line may say instead of a key of the bibliography. */
@@ -142,17 +144,24 @@ test("every key that a check gives is in the bibliography", () => {
   expect(checks.flatMap((check) => check.bibliography ?? []).filter((key) => !(key in bibliography))).toEqual([]);
 });
 
-test("every entry of the bibliography is complete, and is used by a docstring, a check or a guide", () => {
+test("every entry of the bibliography is complete, and is used by a docstring, a check, a measured case or a guide", () => {
   const guides = readdirSync(`${root}docs`)
     .filter((name) => name.endsWith(".md"))
     .map((name) => readFileSync(`${root}docs/${name}`, "utf8"));
+  const measured = readdirSync(`${root}tests/measured/data`).map((name) => name.replace(/\.json$/, ""));
   const used = new Set([
     ...checks.flatMap((check) => check.bibliography ?? []),
+    ...measured.map((name) => readMeasured(name).bibliography),
     ...guides.flatMap((text) => [...text.matchAll(/[\w-]+/g)].map((match) => match[0])),
     ...ours.flatMap((file) => [...file.text.matchAll(/[\w-]+/g)].map((match) => match[0])),
   ]);
   expect(Object.keys(bibliography).filter((key) => !used.has(key))).toEqual([]);
-  const whole = ({ authors, year, title, where, read }: Entry) =>
-    authors && Number.isInteger(year) && title && where && ["first-hand", "second-hand", "from memory"].includes(read);
+  const whole = ({ authors, year, title, where, read, quality }: Entry) =>
+    authors &&
+    Number.isInteger(year) &&
+    title &&
+    where &&
+    ["first-hand", "second-hand", "from memory"].includes(read) &&
+    qualities.includes(quality);
   expect(Object.entries(bibliography).filter(([, entry]) => !whole(entry))).toEqual([]);
 });

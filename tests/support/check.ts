@@ -75,6 +75,17 @@ export const kinds: readonly Kind[] = [
   "from memory",
 ];
 
+/** The sorts of source, the surest first. */
+export const qualities: readonly Quality[] = [
+  "standard",
+  "paper",
+  "handbook",
+  "library",
+  "supplier sheet",
+  "web page",
+  "memory",
+];
+
 /** Whether a check comes from outside: a figure that somebody else printed or computed, of the thing itself. */
 export function isOutside({ kind, aside }: Pick<Check, "kind" | "aside">): boolean {
   const elsewhere = aside !== undefined && aside !== "unit factor" && aside !== "known function";
