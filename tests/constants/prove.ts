@@ -120,7 +120,7 @@ export function prove(library: Instrumented, reach: Reach, index: number): Proof
 }
 
 /** The first check that a change fails. */
-export function catches(library: Instrumented, mutant: Mutant, checks: readonly Check[]): Check | undefined {
+function catches(library: Instrumented, mutant: Mutant, checks: readonly Check[]): Check | undefined {
   const rooms = changed(library, mutant);
   return rooms === undefined ? checks[0] : checks.find((check) => !holds(rooms, check));
 }
