@@ -29,6 +29,7 @@ export {
   scaleCodes,
   sideCodes,
   sourceCodes,
+  transitionCodes,
   type UseCode,
   useCodes,
   verdictCodes,
@@ -53,6 +54,12 @@ export type {
 export type { EmulsionDocument, ThicknessDocument } from "./documents/emulsion.js";
 export type { AverageQuantityDocument, PackFigures } from "./documents/packing.js";
 export type { AirDocument, NozzleDocument, PackDocument, ProcessFigures } from "./documents/process.js";
+export type {
+  AgeingDocument,
+  ConditionDocument,
+  CyclesDocument,
+  StabilityDocument,
+} from "./documents/stability.js";
 export type { StirrerDocument, StirrerKind } from "./documents/stirrer.js";
 export type {
   BottomDocument,
@@ -74,6 +81,7 @@ export {
 export type { PlanAfterFilling } from "./parts/after-filling.js";
 export type { PlanAir, PlanAirSegment } from "./parts/air.js";
 export type { Cost, Lots, Weighing, WeighingLine } from "./parts/batch.js";
+export type { CalendarDay } from "./parts/calendar.js";
 export type { Caution } from "./parts/cautions.js";
 export type { Droplets } from "./parts/droplets.js";
 export type { PlanEmulsion, PlanEmulsionGel, PlanSchedule } from "./parts/emulsion.js";
@@ -90,6 +98,7 @@ export type { PlanParticle } from "./parts/particles.js";
 export type { ScaleMetrics } from "./parts/scale.js";
 export type { Source } from "./parts/sources.js";
 export type { PlanSpeed } from "./parts/speeds.js";
+export type { PlanPull, PlanStability, PlanStorage } from "./parts/stability.js";
 export type { StrengthNote } from "./parts/strength-notes.js";
 export type { LargestSuspended } from "./parts/suspended.js";
 export type { Exposed, MaterialExposure } from "./parts/thermal-exposure.js";

@@ -41,6 +41,8 @@ const decided: ReadonlySet<FieldCode> = new Set<FieldCode>([
   "stirrer-speed",
   "pack-packs",
   "pack-nominal",
+  "stability",
+  "stability-allowance",
   "pack-fill-target",
   "pack-storage-temperature-max",
   "pack-head-space-min",

@@ -10,6 +10,7 @@ import { productContent } from "../natural-origin/index.js";
 import { bench } from "./documents/bench.js";
 import { checkPack } from "./documents/packing.js";
 import { pack } from "./documents/process.js";
+import { checkStability, stability } from "./documents/stability.js";
 import { vessel } from "./documents/vessel.js";
 import type { Bench, Job, JobFigures, Vessel } from "./job.js";
 import { type ProcessDocument, process } from "./process.js";
@@ -43,6 +44,7 @@ export const job: Entry<JobDocument> = fields<JobDocument>({
   vessel,
   process,
   pack: maybe("identity", pack),
+  stability: maybe("wish", stability),
 });
 
 /** Reads a job document whole: all faults of all parts are reported together, each with its location. */
@@ -55,6 +57,8 @@ export function readJob(document: unknown): ReadJob {
   checkIndices(formula, findings);
   checkVessel(draft.vessel ?? {}, findings);
   if (draft.pack) checkPack(draft.pack, "pack", findings);
+  const { stability: test } = draft;
+  if (test) checkStability(test, batch.allowances, findings);
   checkProcess(draft.process ?? {}, formula, draft.vessel?.jacket !== undefined, findings);
   findings.settle();
   const { steps, ...figures } = draft.process as Read<ProcessDocument>;
@@ -67,6 +71,7 @@ export function readJob(document: unknown): ReadJob {
       vessel: draft.vessel as Vessel,
       process: figures,
       ...(draft.pack && { pack: draft.pack as NonNullable<Job["pack"]> }),
+      ...(test && { stability: test as NonNullable<Job["stability"]> }),
     },
     steps,
   };

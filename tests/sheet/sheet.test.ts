@@ -193,7 +193,7 @@ describe("JSON", () => {
 });
 
 test("a plan with a part missing or a figure that is none is refused whole", () => {
-  const optional = ["version", "yieldStress", "strength", "flow", "air", "lotOrder", "emulsion", "packs"];
+  const optional = ["version", "yieldStress", "strength", "flow", "air", "lotOrder", "emulsion", "packs", "stability"];
   for (const some of [plan, runPlan(coldJob())])
     for (const key of Object.keys(some)) {
       const { [key as keyof Plan]: _, ...rest } = some;

@@ -17,6 +17,11 @@ export const labels = {
   afterFilling: "After filling",
   packs: "Packs",
   fillCheck: "Fill check",
+  stability: "Stability test",
+  stabilityPlan: "Stability plan",
+  storages: "Storage",
+  cycles: "Cycles of temperature",
+  pulls: "Pulls",
   sparedOils: "What the heat-sensitive materials go through",
   chargeOffTheHeat: "Which oils to charge off the heat",
   evaporation: "Evaporation",
@@ -87,6 +92,11 @@ export const labels = {
   checksWaiting: "Checks that wait for it",
   checksAlone: "Of these, for nothing else",
   time: "Time",
+  storage: "Storage",
+  samples: "Samples",
+  lastPull: "Last pull",
+  standsFor: "Stands for",
+  what: "Looked at, and what was found",
   mean: "Mean",
   filler: "Filler set to",
   // Heads of columns that only a file for programs has
@@ -131,6 +141,9 @@ export const labels = {
     "Ranked by what waiting until the heat is off spares: Cox value times share times equivalent time. From which figure on an oil has to wait is for the maker to decide.",
   speedsNote:
     "In the gel with all of its oil in. Each row below the plan's keeps one figure of the bench's and changes the others; no law says which of them the gel follows.",
+  stabilityNote:
+    "What storage stands for speaks of one chemical change alone: not of bleed, clarity, set or settling. It is an estimate and no proof of shelf life. Preservation is challenge-tested.",
+  cyclesNote: "No number of cycles stands for a number of years.",
   fillCheckNote: "This is the packer's own check. An inspector takes another sample, and the law of the place decides.",
   noSource: "no source stated",
   mixPhaseForPump: "Mix the phase beforehand.",

@@ -159,6 +159,11 @@ const table: Each<LawCode, Law> = {
     source: "three standard deviations to the largest fill, common practice, no source",
   },
   "packs-from-batch": { name: "whole packs of the fill that is aimed at" },
+  "test-plan": { name: "samples by pulls and reserve" },
+  "equivalent-storage": {
+    name: "time at the temperature of use that ages as much, by the stated kinetics",
+    source: "chemical change alone, one mechanism, the same air, water and light",
+  },
   "lot-order": { name: "durations of the steps; packs at rest need no operator" },
 };
 

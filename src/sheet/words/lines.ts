@@ -6,6 +6,7 @@ import { heatLines } from "./heat-lines.js";
 import { measureLines } from "./measure-lines.js";
 import { packLines } from "./pack-lines.js";
 import { scaleLines } from "./scale-lines.js";
+import { stabilityLines } from "./stability-lines.js";
 import { sweepLines } from "./sweep-lines.js";
 
 /** Sentences of the sheet with numbers in them, by section and key. */
@@ -16,6 +17,7 @@ export interface Lines {
   readonly air: typeof airLines;
   readonly emulsion: typeof emulsionLines;
   readonly packs: typeof packLines;
+  readonly stability: typeof stabilityLines;
   readonly scales: typeof scaleLines;
   readonly measure: typeof measureLines;
   readonly sweep: typeof sweepLines;
@@ -29,6 +31,7 @@ export const lines: Lines = {
   air: airLines,
   emulsion: emulsionLines,
   packs: packLines,
+  stability: stabilityLines,
   scales: scaleLines,
   measure: measureLines,
   sweep: sweepLines,
