@@ -94,6 +94,12 @@ export const fieldCodes = [
   "stability",
   "stability-allowance",
   "stability-ageing",
+  "label",
+  "label-date",
+  "exposure",
+  "exposure-study",
+  "material-index",
+  "material-certified-class",
   "process-working-day",
   "step-within",
 ] as const;
@@ -170,6 +176,14 @@ export const lawCodes = [
   "packs-from-batch",
   "test-plan",
   "equivalent-storage",
+  "ingredient-order",
+  "fragrance-allergens",
+  "microplastics",
+  "claim-figure",
+  "certified-shares",
+  "daily-exposure",
+  "systemic-exposure",
+  "ingredient-limits",
 ] as const;
 
 /** A law, correlation or convention on which a figure rests. */

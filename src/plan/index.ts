@@ -52,6 +52,7 @@ export type {
   ViscosityLawDocument,
 } from "./documents/bench.js";
 export type { EmulsionDocument, ThicknessDocument } from "./documents/emulsion.js";
+export type { AssessedDocument, ClaimedIndex, ExposureDocument, LabelDocument } from "./documents/label.js";
 export type { AverageQuantityDocument, PackFigures } from "./documents/packing.js";
 export type { AirDocument, NozzleDocument, PackDocument, ProcessFigures } from "./documents/process.js";
 export type {
@@ -68,9 +69,11 @@ export type {
   SurfacesDocument,
   VesselDocument,
 } from "./documents/vessel.js";
+export { exposureFor, type PlanExposure } from "./exposure-for.js";
 export type { Basis, Figure, Limit, NotKnown, Side, Verdict } from "./figure.js";
 export type { JobFigures } from "./job.js";
 export type { Judgement, Margin } from "./judge.js";
+export { labelFor, type PlanLabel } from "./label-for.js";
 export {
   type FindingWay,
   type MeasureNext,

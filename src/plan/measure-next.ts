@@ -33,6 +33,9 @@ const lookedUp: ReadonlySet<FieldCode> = new Set<FieldCode>([
   "pack-nozzle",
   "pack-brim-capacity",
   "pack-average-quantity",
+  "exposure-study",
+  "material-index",
+  "material-certified-class",
 ]);
 
 /** What nobody can measure: somebody decides it. */
@@ -43,6 +46,9 @@ const decided: ReadonlySet<FieldCode> = new Set<FieldCode>([
   "pack-nominal",
   "stability",
   "stability-allowance",
+  "label",
+  "label-date",
+  "exposure",
   "pack-fill-target",
   "pack-storage-temperature-max",
   "pack-head-space-min",

@@ -8,6 +8,7 @@ import type { Read } from "../formula/read-type.js";
 import { formula as formulaEntry } from "../formula/schema.js";
 import { productContent } from "../natural-origin/index.js";
 import { bench } from "./documents/bench.js";
+import { checkExposure, checkLabel, exposure, label } from "./documents/label.js";
 import { checkPack } from "./documents/packing.js";
 import { pack } from "./documents/process.js";
 import { checkStability, stability } from "./documents/stability.js";
@@ -45,6 +46,8 @@ export const job: Entry<JobDocument> = fields<JobDocument>({
   process,
   pack: maybe("identity", pack),
   stability: maybe("wish", stability),
+  label: maybe("wish", label),
+  exposure: maybe("wish", exposure),
 });
 
 /** Reads a job document whole: all faults of all parts are reported together, each with its location. */
@@ -57,7 +60,9 @@ export function readJob(document: unknown): ReadJob {
   checkIndices(formula, findings);
   checkVessel(draft.vessel ?? {}, findings);
   if (draft.pack) checkPack(draft.pack, "pack", findings);
-  const { stability: test } = draft;
+  const { stability: test, label: ofLabel, exposure: asked } = draft;
+  if (ofLabel) checkLabel(ofLabel, findings);
+  if (asked) checkExposure(asked, Object.keys(formula.materials), findings);
   if (test) checkStability(test, batch.allowances, findings);
   checkProcess(draft.process ?? {}, formula, draft.vessel?.jacket !== undefined, findings);
   findings.settle();
@@ -71,6 +76,8 @@ export function readJob(document: unknown): ReadJob {
       vessel: draft.vessel as Vessel,
       process: figures,
       ...(draft.pack && { pack: draft.pack as NonNullable<Job["pack"]> }),
+      ...(ofLabel && { label: ofLabel as NonNullable<Job["label"]> }),
+      ...(asked && { exposure: asked as NonNullable<Job["exposure"]> }),
       ...(test && { stability: test as NonNullable<Job["stability"]> }),
     },
     steps,

@@ -1,5 +1,7 @@
 export { type CsvTable, toCsv } from "./csv.js";
+export { exposureToMarkdown } from "./exposure.js";
 export { toJson } from "./json.js";
+export { labelToMarkdown } from "./label.js";
 export { toMarkdown } from "./markdown.js";
 export { fillCheckToMarkdown } from "./packs.js";
 export type { Formats, Wording } from "./render.js";

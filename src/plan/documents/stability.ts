@@ -133,7 +133,7 @@ export function checkStability(
   const byMass = allowances.filter(({ kind }) => kind === "mass").map(({ name }) => name);
   const { start, allowance, conditions = [], transitions = [], ageing: kinetics } = draft;
   if (start !== undefined) findings.attempt(() => readDate(start, at("start")), at("start"));
-  if (allowance !== undefined && !byMass.includes(allowance))
+  if (allowance !== undefined && !findings.holds(join("batch", "allowances")) && !byMass.includes(allowance))
     findings.unknownName(at("allowance"), allowance, byMass, "the name of an allowance by mass of the batch");
   conditions.forEach((condition, i) => {
     const { name, pullDays = [] } = condition ?? {};

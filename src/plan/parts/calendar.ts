@@ -1,5 +1,6 @@
 /** A day of the calendar. */
 export interface CalendarDay {
+  /** By the Gregorian calendar. */
   readonly year: number;
   /** 1 to 12. */
   readonly month: number;

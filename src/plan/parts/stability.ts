@@ -25,6 +25,7 @@ export interface PlanPull {
   readonly date?: CalendarDay;
   /** In the caller's words. */
   readonly condition: string;
+  /** To take out. */
   readonly samples: number;
 }
 
@@ -33,6 +34,7 @@ export interface PlanStorage {
   readonly condition: string;
   /** [°C]. */
   readonly temperature?: number;
+  /** To put in, with those in reserve. */
   readonly samples: number;
   /** Day of the last pull. */
   readonly dayLast: number;
@@ -47,13 +49,24 @@ export interface PlanStability {
   /** Temperature of use for which the times count [°C]. */
   readonly temperatureReference?: number;
   readonly cycles?: {
+    /** Cycles. */
     readonly count: number;
+    /** That go through them. */
     readonly samples: number;
     /** Of all cycles [s]. */
     readonly duration: number;
-    readonly stays: readonly { readonly temperature: number; readonly duration: number }[];
+    readonly stays: readonly {
+      /** [°C]. */
+      readonly temperature: number;
+      /** [s]. */
+      readonly duration: number;
+    }[];
     /** How often it goes through each transition, by the caller's name or as `gel-point`. */
-    readonly crossings: readonly { readonly name: string; readonly count: number }[];
+    readonly crossings: readonly {
+      readonly name: string;
+      /** Times. */
+      readonly count: number;
+    }[];
   };
   /** All samples, those of cycles among them. */
   readonly samples: number;

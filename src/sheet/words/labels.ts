@@ -18,6 +18,15 @@ export const labels = {
   packs: "Packs",
   fillCheck: "Fill check",
   stability: "Stability test",
+  labelDraft: "Label draft",
+  ingredients: "Ingredients",
+  fragranceAllergens: "Fragrance allergens",
+  microplastics: "Particles of synthetic polymer",
+  claims: "Figures to claim",
+  certification: "Certification",
+  exposure: "Exposure",
+  dailyExposure: "Daily exposure",
+  limitsByProduct: "Largest shares by type of product",
   stabilityPlan: "Stability plan",
   storages: "Storage",
   cycles: "Cycles of temperature",
@@ -141,6 +150,10 @@ export const labels = {
     "Ranked by what waiting until the heat is off spares: Cox value times share times equivalent time. From which figure on an oil has to wait is for the maker to decide.",
   speedsNote:
     "In the gel with all of its oil in. Each row below the plan's keeps one figure of the bench's and changes the others; no law says which of them the gel follows.",
+  labelNote:
+    "A draft for the person who answers for the product. What may stand on a label is law that differs by place and date; the certifier decides on a certificate.",
+  exposureNote:
+    "Arithmetic for a qualified assessor, under local law. It replaces no assessment, and says nothing of products that are breathed in or swallowed.",
   stabilityNote:
     "What storage stands for speaks of one chemical change alone: not of bleed, clarity, set or settling. It is an estimate and no proof of shelf life. Preservation is challenge-tested.",
   cyclesNote: "No number of cycles stands for a number of years.",

@@ -164,6 +164,14 @@ const table: Each<LawCode, Law> = {
     name: "time at the temperature of use that ages as much, by the stated kinetics",
     source: "chemical change alone, one mechanism, the same air, water and light",
   },
+  "ingredient-order": { name: "order of ingredients by weight when added, by the rule of the documents or the EU's" },
+  "fragrance-allergens": { name: "fragrance allergens summed over all materials, by the list of the documents" },
+  microplastics: { name: "restrictions of particles by the table of the documents" },
+  "claim-figure": { name: "figure to be claimed, rounded down" },
+  "certified-shares": { name: "shares by the classes of certification standards" },
+  "daily-exposure": { name: "daily exposure by type of product" },
+  "systemic-exposure": { name: "systemic exposure dose and margin as arithmetic" },
+  "ingredient-limits": { name: "largest shares by the table of the documents" },
   "lot-order": { name: "durations of the steps; packs at rest need no operator" },
 };
 

@@ -3,6 +3,7 @@ import { batchLines } from "./batch-lines.js";
 import { emulsionLines } from "./emulsion-lines.js";
 import { gelLines } from "./gel-lines.js";
 import { heatLines } from "./heat-lines.js";
+import { labelLines } from "./label-lines.js";
 import { measureLines } from "./measure-lines.js";
 import { packLines } from "./pack-lines.js";
 import { scaleLines } from "./scale-lines.js";
@@ -18,6 +19,7 @@ export interface Lines {
   readonly emulsion: typeof emulsionLines;
   readonly packs: typeof packLines;
   readonly stability: typeof stabilityLines;
+  readonly label: typeof labelLines;
   readonly scales: typeof scaleLines;
   readonly measure: typeof measureLines;
   readonly sweep: typeof sweepLines;
@@ -32,6 +34,7 @@ export const lines: Lines = {
   emulsion: emulsionLines,
   packs: packLines,
   stability: stabilityLines,
+  label: labelLines,
   scales: scaleLines,
   measure: measureLines,
   sweep: sweepLines,

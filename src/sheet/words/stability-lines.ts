@@ -47,8 +47,8 @@ export const stabilityLines = {
     },
     say: Say,
   ): string =>
-    `${say.count(count)} cycles of ${say.list(stays)}, ${say.duration(duration)} in all, with ${say.count(samples)} samples.`,
+    `${say.count(count)} cycles of ${say.list(stays)}, ${say.duration(duration)} in all. Samples that go through them: ${say.count(samples)}.`,
   crossing: ({ name, count }: { readonly name: string; readonly count: number }, say: Say): string =>
-    `Through ${name} ${say.count(count)} times.`,
+    `Times through a change of state (${name}): ${say.count(count)}.`,
   none: "No stability test is stated.",
 };
