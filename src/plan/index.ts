@@ -35,6 +35,7 @@ export {
   verdictCodes,
 } from "./codes.js";
 export { type ComparablePlan, comparePlans, type PlanAtScale, type PlanComparison } from "./compare-plans.js";
+export type { Ends } from "./contents.js";
 export type {
   ComparedAnswer,
   ComparedParticle,
@@ -79,6 +80,7 @@ export {
   type MeasureNext,
   type MissingFigure,
   measureNext,
+  type OpenAnswer,
   type WaitingAnswer,
 } from "./measure-next.js";
 export type { PlanAfterFilling } from "./parts/after-filling.js";
