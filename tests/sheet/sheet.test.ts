@@ -99,7 +99,7 @@ describe("Markdown", () => {
   });
 
   test("says what the stirrer takes in a step, and how far particles settle", () => {
-    expect(sheet).toContain("the stirrer takes 17 W and 4.1 N·m at the end; duration as stated |");
+    expect(sheet).toContain("the stirrer takes 21 W and 5.1 N·m at the end; duration as stated |");
     expect(sheet).toMatch(
       /Its largest particles settle 0\.024 mm in the vessel and 0\.0026 mm in a pack before it has set\./,
     );
