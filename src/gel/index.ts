@@ -53,6 +53,12 @@ export {
   volumeFractionClosestPacking,
   volumeFractionOfOil,
 } from "./volume-fraction.js";
-export { type ByTwoLaws, glycerinAtHumidity, waterActivity, waterTakenUp } from "./water-activity.js";
+export {
+  type ByTwoLaws,
+  glycerinAtHumidity,
+  waterActivity,
+  waterActivityBand,
+  waterTakenUp,
+} from "./water-activity.js";
 export { waterUntilFlowing } from "./water-until-flowing.js";
 export { waterUntilMilky } from "./water-until-milky.js";

@@ -140,7 +140,7 @@ const table: Each<LawCode, Law> = {
   },
   "water-activity": {
     name: "water activity of glycerin and water",
-    source: "Norrish 1966, from memory; Zhang, Grace and Sun 2022, read second-hand",
+    source: "Zhang, Grace and Sun 2022, read second-hand; its band of 0.03 by formulas from memory",
   },
   "scale-up": { name: "scale-up rules of stirring", source: "Handbook of Industrial Mixing 2004, from memory" },
   "fill-mass": {
