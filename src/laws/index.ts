@@ -1,7 +1,7 @@
 export { type AirProperties, airProperties } from "./air.js";
 export { type Band, bandAround } from "./band.js";
 export type { Beyond } from "./beyond.js";
-export { choiOkosFat } from "./choi-okos-fat.js";
+export { choiOkosFat, choiOkosFatBands } from "./choi-okos-fat.js";
 export type { MeltingSpecificHeatLaw, SmoothSpecificHeatLaw, SpecificHeatLaw } from "./compile-specific-heat.js";
 export { type ConductivityLaw, conductivityAt, conductivityFunction } from "./conductivity.js";
 export { type DensityLaw, densityAt, densityFunction } from "./density.js";
