@@ -38,7 +38,8 @@ const table: Each<LawCode, Law> = {
   "heat-of-stirring": { name: "heat of stirring from the shaft power" },
   "power-number": {
     name: "power number of the stirrer",
-    source: "Furukawa and others 2012, read second-hand; shear rate of Metzner and Otto 1957, abstract read; constants of a kind between sources that differ",
+    source:
+      "Furukawa and others 2012, read second-hand; shear rate of Metzner and Otto 1957, abstract read; constants of a kind between sources that differ",
   },
   "motor-margin": { name: "a quarter more power and torque than needed", source: "common practice, no source" },
   "blend-time": {
