@@ -3,7 +3,7 @@ import type { Band } from "../laws/band.js";
 import type { Interval } from "../laws/interval.js";
 import type { Impeller, StirredVessel } from "./impeller.js";
 import { knownOf } from "./impeller-constants.js";
-import { curveOf } from "./impeller-curve.js";
+import { powerCurveOf } from "./impeller-curve.js";
 import { ribbonPowerBand } from "./ribbon-power-constant.js";
 
 /** Kamei and Hiraoka's correlation against other correlations and sheets, from creeping to turbulent flow. */
@@ -59,7 +59,7 @@ export function powerBandOf(input: {
 }): Band {
   const { impeller, vessel, reynolds } = record(input, "input");
   const at = positive(reynolds, "reynolds");
-  const { law } = curveOf(impeller, vessel);
+  const { law } = powerCurveOf(vessel === undefined ? { impeller } : { impeller, vessel });
   if (impeller.power !== undefined) return own;
   if (law === "kamei-hiraoka" && vessel !== undefined)
     return impeller.diameter < wideFrom * vessel.diameter ? bladePowerBand : wideBladePowerBand;
