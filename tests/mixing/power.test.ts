@@ -1,7 +1,10 @@
+import { readFileSync } from "node:fs";
 import fc from "fast-check";
+import type { Interval } from "gelwright/laws";
 import {
   type BladedCurve,
   bladePowerBand,
+  cavernHeightToDiameter,
   heatOfStirring,
   type Impeller,
   impellerConstants,
@@ -17,6 +20,7 @@ import {
 } from "gelwright/mixing";
 import { expect, test } from "vitest";
 import { between } from "../support/between.js";
+import { root } from "../support/rooms.js";
 
 const off = (actual: number, expected: number) => Math.abs(actual / expected - 1);
 const reynoldsNumbers = between(-2, 6).map((exponent) => 10 ** exponent);
@@ -235,4 +239,27 @@ test("the sources that were compared for a wide anchor lie in the band of its co
       expect(Math.min(nagata, ours)).toBeGreaterThan((range?.min ?? 0) - 5);
       expect(Math.max(nagata, ours)).toBeLessThan((range?.max ?? 0) + 5);
     }
+});
+
+test("the guide's table of constants shows every value and range that is shipped, and nothing else", () => {
+  const guide = readFileSync(`${root}docs/mixing.md`, "utf8");
+  const rows = guide
+    .slice(guide.indexOf("| impeller | creeping"))
+    .split("\n\n", 1)[0]
+    ?.split("\n")
+    .slice(2)
+    .map((row) => row.slice(2, -2).split(" | "));
+  const shown = (range: Interval | undefined) => range && `${range.value} (${range.min} to ${range.max})`;
+  for (const [kind, known] of Object.entries(impellerConstants)) {
+    const row = rows?.find(([name = ""]) => name.includes(`\`${kind}\``) || name.includes(`\`"${kind}"\``));
+    const { laminarPowerConstant, powerNumber: turbulent, metznerOttoConstant, flowNumber } = known;
+    const cells = [laminarPowerConstant, turbulent, metznerOttoConstant, flowNumber].map(shown);
+    expect(row, kind).toBeDefined();
+    cells.forEach((cell, i) => {
+      if (cell) expect(row?.[i + 1], kind).toBe(cell);
+      else expect(row?.[i + 1], kind).not.toMatch(/\d/);
+    });
+  }
+  const { min, value, max } = cavernHeightToDiameter;
+  expect(guide).toContain(`${min} for a disc turbine, ${value} for pitched blades, up to ${max} for a propeller`);
 });
