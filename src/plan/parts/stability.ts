@@ -1,10 +1,5 @@
-import {
-  equivalentStorage,
-  type Interval,
-  type Transition,
-  temperatureCycles,
-  testPlan,
-} from "../../stability/index.js";
+import type { Interval } from "../../laws/index.js";
+import { equivalentStorage, type Transition, temperatureCycles, testPlan } from "../../stability/index.js";
 import type { Run } from "../state.js";
 import { by, otherwise, type Reason, stated, unknown } from "../unknown.js";
 import type { CalendarDay } from "./calendar.js";
