@@ -39,6 +39,7 @@ const shelves: readonly Shelf[] = [
       "plan",
       "laws",
       "units",
+      "how-sure",
     ],
   },
   { category: "Proof", folder: "pages/", first: ["verification", "bibliography", "plan-questions"] },

@@ -1,6 +1,7 @@
 export type { DatedTable } from "./dated-table.js";
 export type {
   AgeingKineticsDocument,
+  CertifiedDocument,
   DensityDocument,
   IndicesDocument,
   LimitsDocument,

@@ -38,6 +38,11 @@ export interface MaterialDocument {
   readonly indices?: IndicesDocument;
   /** Water added as such, which ISO 16128-2 lets a figure count or leave out. */
   readonly formulationWater?: boolean;
+  /** What it is mixed of, by the names for the label; the shares make up 100 %. Default the one name of the material. */
+  readonly ingredients?: readonly { readonly name: string; readonly share: Quantity<"massFraction"> }[];
+  /** What a certifier counts it as. */
+  readonly certified?: CertifiedDocument;
+  /** Fragrance allergens in it, an empty list for none; left out: nobody has stated them. */
   readonly allergens?: readonly { readonly name: string; readonly share: Quantity<"massFraction"> }[];
   /** Fatty acids in shorthand (`18:1`) with their share of all fatty acids. */
   readonly fattyAcids?: Readonly<Record<string, Quantity<"massFraction">>>;
@@ -122,6 +127,20 @@ export interface IndicesDocument {
   readonly organicOrigin?: number;
 }
 
+/** How the published certification standards for cosmetics count a material. */
+export interface CertifiedDocument {
+  readonly class:
+    | "physically processed agro-ingredient"
+    | "chemically processed agro-ingredient"
+    | "water"
+    | "mineral"
+    | "other";
+  /** Its organic share, by the standard's own rules. */
+  readonly organic?: Quantity<"massFraction">;
+  /** Share of moieties of petrochemical origin in it. */
+  readonly petrochemical?: Quantity<"massFraction">;
+}
+
 /** What a material may not be taken beyond. */
 export interface LimitsDocument {
   readonly temperatureMax?: Quantity<"temperature">;
@@ -140,6 +159,8 @@ export interface ParticleDocument {
   readonly sphericity?: number;
   /** A size analysis: each size with its share of the mass. `diameter` then is the size that the window goes by. */
   readonly sizes?: readonly { readonly diameter: Quantity<"length">; readonly share: Quantity<"massFraction"> }[];
+  /** What it is made of, as the tests that the law asks for have shown; left out: nobody has stated it. */
+  readonly nature?: "synthetic polymer" | "natural polymer" | "degradable polymer" | "soluble polymer" | "inorganic";
   /** Oil that wets it, by mass of pigment (ISO 787-5): `"60 %"` is 60 g of oil for 100 g. */
   readonly oilAbsorption?: Quantity<"massFraction">;
 }

@@ -18,6 +18,9 @@ export function materialOf(key: string, read: Read<MaterialDocument>): Material 
     ...propertiesOf(read),
     indices,
     formulationWater: formulationWater ?? false,
+    ingredients: read.ingredients?.map(({ name: part, share }) => ({ name: part, massFraction: share })),
+    certified: read.certified,
+    allergensStated: allergens !== undefined,
     allergens: (allergens ?? []).map(({ name: allergen, share }) => ({ name: allergen, massFraction: share })),
     fattyAcids: fattyAcids ?? {},
     temperatureMax: limits?.temperatureMax,
@@ -48,6 +51,7 @@ export function checkMaterial(draft: Draft<Read<MaterialDocument>>, at: string, 
     if (Object.values(figures).every((value) => value === undefined) && !findings.holds(path))
       findings.note(path, "no index", "at least one index; leave the field out where none is known", "missing");
   }
+  checkWhole(draft.ingredients, join(at, "ingredients"), findings);
   if (particle) checkParticle(particle, join(at, "particle"), findings);
   checkProperties(draft, at, findings);
 }
@@ -62,9 +66,17 @@ function checkParticle(
     findings.note(join(at, "thickness"), `${thickness} m`, `at most 0.87 of the diameter, ${diameter} m`);
   if (thickness !== undefined && sphericity !== undefined)
     findings.note(join(at, "sphericity"), sphericity, "a flake's thickness or a grain's sphericity, not both");
-  const path = join(at, "sizes");
-  if (!sizes || findings.holds(path)) return;
-  const whole = sizes.reduce((sum, size) => sum + (size?.share ?? 0), 0);
+  checkWhole(sizes, join(at, "sizes"), findings);
+}
+
+/** The parts of something have to make it up. */
+function checkWhole(
+  parts: readonly ({ readonly share?: number | undefined } | undefined)[] | undefined,
+  path: string,
+  findings: Findings,
+): void {
+  if (!parts || findings.holds(path)) return;
+  const whole = parts.reduce((sum, part) => sum + (part?.share ?? 0), 0);
   if (Math.abs(whole - 1) > 1e-3)
     findings.note(path, `shares of ${whole * 100} % in all`, "shares that add up to 100 %");
 }

@@ -20,7 +20,8 @@ export interface RefractivePart extends MixturePart {
  *
  * $$\frac{n^2 - 1}{n^2 + 2} = \sum_i \varphi_i\,\frac{n_i^2 - 1}{n_i^2 + 2}$$
  *
- * An index means nothing without its temperature: between 20 and 40 °C that of an oil falls by about 0.008. All parts
+ * An index means nothing without its temperature: between 20 and 40 °C that of an oil falls by about 0.0076 (0.0070 to 0.0084,
+ * worked from its expansion). All parts
  * are at the one temperature that is given, and so is the result.
  *
  * @param input.temperature - The temperature of all densities and indices [°C].

@@ -14,6 +14,7 @@ import {
 } from "./entry.js";
 import type {
   AgeingKineticsDocument,
+  CertifiedDocument,
   DensityDocument,
   IndicesDocument,
   LimitsDocument,
@@ -60,6 +61,10 @@ const particle = fields<ParticleDocument>({
       }),
       1,
     ),
+  ),
+  nature: maybe(
+    "property",
+    word("synthetic polymer", "natural polymer", "degradable polymer", "soluble polymer", "inorganic"),
   ),
   oilAbsorption: maybe("property", quantity("massFraction", above)),
 });
@@ -133,6 +138,24 @@ const material: Entry<MaterialDocument> = fields<MaterialDocument>({
     }),
   ),
   formulationWater: maybe("identity", truth),
+  ingredients: maybe(
+    "property",
+    listOf(fields<NonNullable<MaterialDocument["ingredients"]>[number]>({ name: text, share }), 1),
+  ),
+  certified: maybe(
+    "property",
+    fields<CertifiedDocument>({
+      class: word(
+        "physically processed agro-ingredient",
+        "chemically processed agro-ingredient",
+        "water",
+        "mineral",
+        "other",
+      ),
+      organic: maybe("property", share),
+      petrochemical: maybe("property", share),
+    }),
+  ),
   allergens: maybe(
     "property",
     listOf(fields<NonNullable<MaterialDocument["allergens"]>[number]>({ name: text, share })),

@@ -1,7 +1,15 @@
 import type { AntoineLaw, ConductivityLaw, DensityLaw, SmoothSpecificHeatLaw } from "../laws/index.js";
 import type { Quantity } from "../units/index.js";
-import type { IndicesDocument, MaterialDocument, MaterialFunction, PropertiesOf } from "./material-document.js";
+import type {
+  CertifiedDocument,
+  IndicesDocument,
+  MaterialDocument,
+  MaterialFunction,
+  ParticleDocument,
+  PropertiesOf,
+} from "./material-document.js";
 import type { Price } from "./price.js";
+import type { Read } from "./read-type.js";
 
 /** A refractive index, which means nothing without its temperature. */
 export interface RefractiveIndex {
@@ -9,7 +17,7 @@ export interface RefractiveIndex {
   readonly refractiveIndex: number;
   /** Temperature at which it was read [°C]. */
   readonly temperature: number;
-  /** Change with temperature [1/K]; about -3.8e-4 for vegetable oils, from memory. Needed for any other temperature. */
+  /** Change with temperature [1/K]; about -3.8e-4 for vegetable oils, -4.2e-4 to -3.5e-4 (worked from their expansion). Needed for any other temperature. */
   readonly perKelvin?: number;
 }
 
@@ -71,6 +79,12 @@ export interface Material {
   readonly volatile?: Volatile | undefined;
   readonly indices?: IndicesDocument | undefined;
   readonly formulationWater: boolean;
+  /** What it is mixed of, by the names for the label, with the mass fraction of each. */
+  readonly ingredients?: readonly { readonly name: string; readonly massFraction: number }[] | undefined;
+  /** What a certifier counts it as; shares as mass fractions. */
+  readonly certified?: Read<CertifiedDocument> | undefined;
+  /** Whether its allergens are stated, be it that there are none. */
+  readonly allergensStated: boolean;
   /** Mass fraction of each allergen in the material. */
   readonly allergens: readonly { readonly name: string; readonly massFraction: number }[];
   /** Mass fraction of each fatty acid among all. */
@@ -102,6 +116,8 @@ export interface Particle {
   readonly sphericity?: number | undefined;
   /** Diameters [m] and mass fractions, which sum to 1 within a thousandth. */
   readonly sizes?: readonly { readonly diameter: number; readonly massFraction: number }[] | undefined;
+  /** What it is made of. */
+  readonly nature?: ParticleDocument["nature"] | undefined;
   /** Mass of oil per mass of pigment. */
   readonly oilAbsorption?: number | undefined;
 }

@@ -7,8 +7,9 @@ const limit = 0.75;
 /**
  * Asks whether the water activity of the outer phase lies below 0.75, where ISO 29621 counts microbiological risk as low.
  *
- * It waives no test: a gel with water is preserved, and its preservation is shown by a challenge test. Give both values
- * where two laws differ, and twice the same where there is one; with the limit between them the answer is `not-known`.
+ * It waives no test: a gel with water is preserved, and its preservation is shown by a challenge test. Give both ends of
+ * a figure that is not measured, such as `waterActivityBand` leaves, and twice the same of one that is; with the limit
+ * between them the answer is `not-known`.
  *
  * @param input.min - Smallest water activity, 0 to 1, measured or computed.
  * @param input.max - Largest water activity, `min` to 1.

@@ -1,4 +1,5 @@
 import { positive, record, refuse, result } from "../guards.js";
+import type { Band } from "../laws/band.js";
 
 /** Where simple shear stops breaking droplets, however strong it is. */
 const stiffest = 4.08;
@@ -22,6 +23,15 @@ export interface DropletDiameters {
   /** With the emulsion's own viscosity at that shear rate: for packed droplets; absent where none breaks. */
   readonly byEmulsion?: number;
 }
+
+/** How sure the critical capillary number is, and with it a droplet's diameter in shear: the fit and its restatement; packed droplets are less sure. */
+export const criticalCapillaryBand: Band = {
+  by: "factor",
+  min: 0.85,
+  max: 1.15,
+  basis: "judgement",
+  sources: ["de-bruijn-1989", "grace-1982"],
+};
 
 /**
  * The capillary number from which simple shear breaks a droplet, by de Bruijn's fit to Grace's curve.

@@ -5,6 +5,7 @@ export { type CrystallisingPair, dissolvedGelFormer, dissolvingTemperature } fro
 export { doseForStrength, strengthAtDose } from "./dose-for-strength.js";
 export { type DoseResponse, fitDoseResponse, type Trial } from "./dose-response.js";
 export {
+  criticalCapillaryBand,
   criticalCapillaryNumber,
   type DropletDiameters,
   dropletDiameterInShear,
@@ -15,7 +16,7 @@ export type { EmulsionGel, EmulsionPhases } from "./emulsion-gel.js";
 export type { Estimate } from "./estimate.js";
 export { doseForGelPoint, fitGelPoint, type GelPointLine, gelPointAtDose } from "./gel-point.js";
 export { type GelWithWater, gelWithWater, type MismatchDoubt } from "./gel-with-water.js";
-export { densityGlycerinWater, refractiveIndexGlycerinWater } from "./glycerin-water.js";
+export { densityGlycerinWater, glycerinWaterBands, refractiveIndexGlycerinWater } from "./glycerin-water.js";
 export { laplacePressure } from "./laplace-pressure.js";
 export { type DissolvedSolids, glycerinForIndexMatch, type IndexMatch, temperatureForIndexMatch } from "./match.js";
 export { type OpenGel, uptakeDuration, waterTakenUpAfter } from "./moisture-uptake.js";
@@ -24,6 +25,7 @@ export {
   oilFractionForModulus,
   oilFractionForYieldStress,
   type PackedDroplets,
+  packedStrengthBand,
   yieldStressOfDroplets,
 } from "./packed-strength.js";
 export { checkOilFraction, type Packing, packingOf } from "./packing.js";
@@ -46,13 +48,19 @@ export {
   smallestDroplet,
   surfactantForDroplets,
 } from "./surfactant.js";
-export { type AirBubbles, type Turbidity, transmittance, turbidity } from "./turbidity.js";
+export { type AirBubbles, type Turbidity, transmittance, turbidity, turbidityBand } from "./turbidity.js";
 export {
   massFractionOfOil,
   type PhaseDensities,
   volumeFractionClosestPacking,
   volumeFractionOfOil,
 } from "./volume-fraction.js";
-export { type ByTwoLaws, glycerinAtHumidity, waterActivity, waterTakenUp } from "./water-activity.js";
+export {
+  type ByTwoLaws,
+  glycerinAtHumidity,
+  waterActivity,
+  waterActivityBand,
+  waterTakenUp,
+} from "./water-activity.js";
 export { waterUntilFlowing } from "./water-until-flowing.js";
 export { waterUntilMilky } from "./water-until-milky.js";

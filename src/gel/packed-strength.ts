@@ -1,4 +1,5 @@
 import { finite, positive, record, refuse, result } from "../guards.js";
+import type { Band } from "../laws/band.js";
 import { root } from "../numeric/root.js";
 
 /** Droplets packed beyond their closest packing. */
@@ -19,6 +20,21 @@ export const yieldFrom: number = 0.83;
 
 const modulusFactor = (oil: number): number => 1.769 * Math.cbrt(oil) * (oil - 0.712);
 const yieldFactor = (oil: number): number => Math.cbrt(oil) * (-0.08 - 0.114 * Math.log10(1 - oil));
+
+/**
+ * How sure modulus and yield stress of packed droplets are. The constants are from memory, and the laws leave out the
+ * film between the droplets, which makes small droplets stronger: a film of 10 nm raises the yield stress at 0.85 by 6 %
+ * for droplets of 10 µm, by 21 % for 3 µm, by 69 % for 1 µm (worked from the droplet's radius with half a film around it).
+ * Another law of the modulus, σ/R φ (φ − 0.635) up to a factor near 1.6 (mason-1995, the factor from memory), lies 20 to 30 %
+ * higher.
+ */
+export const packedStrengthBand: Band = {
+  by: "factor",
+  min: 0.7,
+  max: 1.7,
+  basis: "judgement",
+  sources: ["princen-kiss-1986", "princen-kiss-1989", "mason-1995"],
+};
 
 /** σ/R₃₂, the scale of every stress in a packed emulsion. */
 function scaleOf({ diameter, interfacialTension }: Omit<PackedDroplets, "volumeFractionOil">): number {
@@ -73,6 +89,8 @@ export function modulusOfDroplets(input: PackedDroplets): number {
  * $$\tau_y = \frac{\sigma}{R_{32}}\,\varphi^{1/3}\,Y(\varphi) \qquad Y = -0.080 - 0.114\,\log_{10}(1 - \varphi)$$
  *
  * Y crosses zero near φ = 0.80, where real emulsions still have a small yield stress: below 0.83 it is refused.
+ * The film between the droplets is left out: below 3 µm the true stress is higher by a fifth and more
+ * (`packedStrengthBand`).
  *
  * @param input.volumeFractionOil - Volume fraction of oil, 0.83 to 0.98: by volume, 85 % by mass is not 0.85.
  * @param input.diameter - Sauter mean diameter of the droplets [m], above 0.

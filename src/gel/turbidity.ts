@@ -1,4 +1,5 @@
 import { fraction, notNegative, positive, record, result } from "../guards.js";
+import type { Band } from "../laws/band.js";
 import { type Scatterer, scatteringEfficiency, sizeOf } from "./scattering.js";
 
 /** Air stirred in, as bubbles. */
@@ -27,6 +28,9 @@ function overDirections(b: number): number {
   for (let k = 0; k < 16; k += 1) sum += (k + 1) * (-b) ** k * 2 ** (k + 2) * (1 / (k + 1) - 2 / (k + 2) + 2 / (k + 3));
   return sum;
 }
+
+/** How sure a turbidity is: an order of magnitude either way. It ranks gels, and predicts none. */
+export const turbidityBand: Band = { by: "factor", min: 0.1, max: 10, basis: "judgement", sources: [] };
 
 /**
  * The turbidity of a gel of oil droplets, by two pictures side by side, and that of the air in it.

@@ -25,6 +25,7 @@ export { type Hold, holdTemperature } from "./hold-temperature.js";
 export {
   type InsideCoefficient,
   insideCoefficient,
+  insideCoefficientBand,
   insideCoefficientFunction,
   type StirredHeatTransfer,
 } from "./inside-coefficient.js";

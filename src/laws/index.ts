@@ -1,6 +1,7 @@
 export { type AirProperties, airProperties } from "./air.js";
+export { type Band, bandAround } from "./band.js";
 export type { Beyond } from "./beyond.js";
-export { choiOkosFat } from "./choi-okos-fat.js";
+export { choiOkosFat, choiOkosFatBands } from "./choi-okos-fat.js";
 export type { MeltingSpecificHeatLaw, SmoothSpecificHeatLaw, SpecificHeatLaw } from "./compile-specific-heat.js";
 export { type ConductivityLaw, conductivityAt, conductivityFunction } from "./conductivity.js";
 export { type DensityLaw, densityAt, densityFunction } from "./density.js";
@@ -9,6 +10,7 @@ export type { FlowCurve, FlowLaw } from "./flow-curve.js";
 export { apparentViscosityAt, shearRateAt, shearStressAt, yieldStressOf } from "./flow-curve-at.js";
 export { heatLossAt, heatLossFunction, outerTemperature } from "./heat-loss.js";
 export type { ConvectionLoss, HeatLossLaw, LayersLoss, SurfaceLoss } from "./heat-loss-law.js";
+export type { Interval } from "./interval.js";
 export { liquidGlycerin } from "./liquid-glycerin.js";
 export { liquidWater } from "./liquid-water.js";
 export { rayleighNumber } from "./natural-convection.js";

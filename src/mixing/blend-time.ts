@@ -1,4 +1,5 @@
 import { positive, record, refuse, result } from "../guards.js";
+import type { Band } from "../laws/band.js";
 import type { StirredVessel } from "./impeller.js";
 import { impellerReynolds, type Stirring } from "./reynolds.js";
 import { vesselDiameter } from "./sizes.js";
@@ -14,6 +15,24 @@ export interface BlendTime {
   /** Of the impeller in that time. */
   readonly revolutions: number;
 }
+
+/**
+ * How sure a blend time is in either range of the correlation: two standard deviations, of which the book gives one as
+ * about 10 % in turbulent flow and 18 % in the transition, from memory.
+ */
+export const blendTimeBands: Readonly<Record<BlendTime["regime"], Band>> = {
+  transitional: { by: "factor", min: 0.65, max: 1.35, basis: "stated", sources: ["paul-2004"] },
+  turbulent: { by: "factor", min: 0.8, max: 1.2, basis: "stated", sources: ["paul-2004"] },
+};
+
+/** How sure the revolutions of a ribbon are: 35 for two starts in stirring-tables, where the correlation has 43 to 70. */
+export const ribbonRevolutionsBand: Band = {
+  by: "factor",
+  min: 0.65,
+  max: 1.5,
+  basis: "spread",
+  sources: ["paul-2004", "stirring-tables"],
+};
 
 /** The correlation ends here. */
 export const blendReynoldsMin = 200;
@@ -120,6 +139,9 @@ export function blendTimeByRevolutions(input: { readonly revolutions: number; re
  * The revolutions to blend of a helical ribbon in creeping flow, from its power constant.
  *
  * $$N\theta = 896\,000\,K^{-1.69}$$
+ *
+ * Give the constant of the ribbon's own shape (`ribbonPowerConstant`): two starts have 43 to 70 revolutions, one start
+ * 108 to 175. The range of constants over which it was found was not read; its example has two starts.
  *
  * @param input.laminarPowerConstant - Power number times Reynolds number in creeping flow, above 0.
  * @returns Revolutions, for `blendTimeByRevolutions`.

@@ -1,5 +1,7 @@
 import { positive, record, refuse, result } from "../guards.js";
+import type { Band } from "../laws/band.js";
 import type { Beyond } from "../laws/beyond.js";
+import type { Interval } from "../laws/interval.js";
 import { root } from "../numeric/root.js";
 import type { StirredVessel } from "./impeller.js";
 import { diameterAround, type ImpellerSize, impellerDiameter, type VesselSize } from "./sizes.js";
@@ -17,11 +19,29 @@ export interface Cavern {
   readonly reachesWall: boolean;
 }
 
-/** Height over diameter of a cavern, as seen around a disc turbine: elson-1986, from memory. */
-const usualHeight = 0.4;
+/**
+ * Height over diameter of a cavern: 0.4 around a disc turbine, 0.55 around pitched blades, up to 0.75 around a propeller.
+ *
+ * The higher it is, the narrower: whether it reaches the wall is judged at `max`.
+ *
+ * @source elson-1986 from memory, all three
+ */
+export const cavernHeightToDiameter: Interval = { min: 0.4, value: 0.55, max: 0.75 };
+
+/**
+ * How sure the diameter of a cavern is: by the range of its height over its diameter, and by a third of the doubt in the
+ * torque, a fifth. A cavern of another shape, such as the sphere, lies within it.
+ */
+export const cavernBand: Band = {
+  by: "factor",
+  min: 0.87,
+  max: 1.13,
+  basis: "spread",
+  sources: ["elson-1986", "solomon-1981"],
+};
 
 function slenderness(given: number | undefined): number {
-  return given === undefined ? usualHeight : positive(given, "heightToDiameter");
+  return given === undefined ? cavernHeightToDiameter.value : positive(given, "heightToDiameter");
 }
 
 /** (D_c/D)³ for a cylinder whose wall and ends carry the torque at the yield stress. */
@@ -32,10 +52,11 @@ function cubed(load: number, yieldStress: number, slender: number): number {
 /**
  * How far an impeller moves a gel that has a yield stress: a cavern, around which the gel stands still.
  *
- * $$\left(\frac{D_c}{D}\right)^3 = \frac{\mathrm{Po}\,\rho N^2 D^2}{\pi^2 (a + \tfrac13)\,\tau_y} = \frac{1.36\,\mathrm{Po}\,\rho N^2 D^2}{\pi^2 \tau_y}$$
+ * $$\left(\frac{D_c}{D}\right)^3 = \frac{\mathrm{Po}\,\rho N^2 D^2}{\pi^2 (a + \tfrac13)\,\tau_y}$$
  *
  * The torque of the impeller is carried at the yield stress by wall and ends of a cylinder whose height is a times its
- * diameter; Elson's 1.36 is a = 0.4. Where the cavern does not reach the wall, the gel there does not move, what is
+ * diameter. Elson's factor 1.36 is a = 0.4, seen around a disc turbine; other impellers make higher and narrower caverns
+ * (`cavernHeightToDiameter`). A sphere comes to the same as a = 0.45. Where the cavern does not reach the wall, the gel there does not move, what is
  * added is not spread, and no blend time exists. The formula holds between the impeller and the wall: a cavern smaller
  * than the impeller means that the gel moves with the blades and hardly elsewhere; one that reaches the wall then grows
  * in height alone, which this does not follow. A gel that slips on the wall or heals slowly has no clear edge.
@@ -46,10 +67,10 @@ function cubed(load: number, yieldStress: number, slender: number): number {
  * @param input.density - Density [kg/m³], above 0.
  * @param input.yieldStress - Yield stress [Pa], above 0.
  * @param input.vessel - The vessel, of which the inner diameter is asked [m], at least that of the impeller.
- * @param input.heightToDiameter - Height over diameter of the cavern, a, above 0; left out for 0.4.
+ * @param input.heightToDiameter - Height over diameter of the cavern, a, above 0; left out for 0.55.
  * @returns Diameter and height [m], diameter over that of the impeller, whether it reaches the wall.
  * @throws CalculationError `input` where an argument is out of range.
- * @source elson-1986 from memory; derived here from the torque on a cylinder
+ * @source elson-1986 from memory, the heights; the formula derived here from the torque on a cylinder
  * @example
  * ```ts
  * import { cavern } from "gelwright/mixing";
@@ -99,18 +120,18 @@ function isFilled(vessel: VesselSize | StirredVessel): vessel is StirredVessel {
  * @param input - Impeller, density and flow curve as for `stirring`; the flow curve with a yield stress.
  * @param input.vessel - The vessel [m], at least as wide as the impeller; with its level blades and anchors have their
  *   power curve from it, and by its inner diameter alone the constants of the kind hold.
- * @param input.heightToDiameter - Height over diameter of the cavern, above 0; left out for 0.4.
+ * @param input.heightToDiameter - Height over diameter of the cavern, above 0; left out for 0.55.
  * @param input.beyond - Outside the Reynolds numbers of the power curve: `"throw"` (default) or `"extend"` it.
  * @returns Speed [rev/s].
  * @throws CalculationError `input` where an argument is out of range or the gel has no yield stress; `unreachable` where
  *   no constant of the impeller is known, or the torque at any slow speed already moves the wall.
- * @source elson-1986 from memory
+ * @source elson-1986 from memory, the heights
  * @example
  * ```ts
  * import { speedToMoveGelAtWall } from "gelwright/mixing";
  * const curve = { law: "herschel-bulkley", yieldStress: 30, consistency: 12, flowIndex: 0.5 } as const;
  * const impeller = { kind: "pitched-blade turbine", diameter: 0.05 } as const;
- * speedToMoveGelAtWall({ impeller, density: 915, curve, vessel: { diameter: 0.12 } }); // => 26.196057489658056
+ * speedToMoveGelAtWall({ impeller, density: 915, curve, vessel: { diameter: 0.12 } }); // => 29.013709494141136
  * ```
  */
 export function speedToMoveGelAtWall(

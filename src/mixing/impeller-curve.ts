@@ -3,13 +3,17 @@ import type { Impeller, StirredVessel } from "./impeller.js";
 import { knownOf, nameOf } from "./impeller-constants.js";
 import type { PowerCurve } from "./power-curve.js";
 import { compilePower } from "./power-number.js";
+import { ribbonConstant } from "./ribbon-power-constant.js";
+
+/** Diameter of a helical ribbon over that of its vessel, where no vessel is told. */
+const usualShare = 0.92;
 
 /** The shape of blades in a vessel, where both are told; an anchor is a wide paddle of two blades. */
 function bladesIn(impeller: Impeller, vessel: StirredVessel, at: string): PowerCurve | undefined {
   const path = `${at}impeller`;
   const around = `${at}vessel`;
   const { baffles, baffleWidth } = record(vessel, around);
-  const diameter = positive(vessel.diameter, `${around}.diameter`);
+  const diameter = diameterOf(vessel, around);
   const inVessel = {
     law: "kamei-hiraoka",
     diameterToVessel: impeller.diameter / diameter,
@@ -31,16 +35,21 @@ function bladesIn(impeller: Impeller, vessel: StirredVessel, at: string): PowerC
   return { ...inVessel, blades, bladeAngle, widthToDiameter };
 }
 
+function diameterOf(vessel: StirredVessel, path: string): number {
+  return positive(record(vessel, path).diameter, `${path}.diameter`);
+}
+
 /**
- * The power curve that holds for an impeller: its own; else from the shape of its blades in this vessel; else from the
- * constants of its kind, for a vessel with baffles.
+ * The power curve that holds for an impeller: its own; else from the shape of its blades in this vessel, or of its
+ * ribbons; else from the constants of its kind, for a vessel with baffles. How sure it is, `powerBandOf` says.
  *
  * @param input.impeller - The impeller, as plain data.
- * @param input.vessel - The vessel: for flat and pitched blades and for an anchor with `armHeight`, whose curve it then gives.
+ * @param input.vessel - The vessel: for flat and pitched blades and for an anchor with `armHeight`, whose curve it then
+ *   gives, and for a helical ribbon with `starts`, which without one has 0.92 of it.
  * @returns The power curve, as plain data for `powerNumber`.
  * @throws CalculationError `input` where an argument is out of range; `unreachable` where nothing is known of the kind,
  *   so that its power curve is the caller's to give.
- * @source furukawa-2012 for blades and for an anchor as a wide paddle; for the constants see `impellerConstants`
+ * @source furukawa-2012 for blades and for an anchor as a wide paddle; rieger-1988 for ribbons; for the constants see `impellerConstants`
  * @example
  * ```ts
  * import { powerCurveOf, powerNumber } from "gelwright/mixing";
@@ -60,10 +69,16 @@ export function powerCurveOf(input: { readonly impeller: Impeller; readonly vess
 /** As `powerCurveOf`; where impeller and vessel stand within something else, faults name that first. */
 export function curveOf(impeller: Impeller, vessel: StirredVessel | undefined, at = ""): PowerCurve {
   const path = `${at}impeller`;
-  const { laminarPowerConstant, powerNumber } = knownOf(impeller, path);
+  const known = knownOf(impeller, path);
+  const [laminarPowerConstant, powerNumber] = [known.laminarPowerConstant?.value, known.powerNumber?.value];
   const blades = vessel === undefined ? undefined : bladesIn(impeller, vessel, at);
   if (impeller.power !== undefined) return impeller.power;
   if (blades !== undefined) return blades;
+  if (impeller.kind === "helical ribbon" && impeller.starts !== undefined) {
+    const around = vessel === undefined ? impeller.diameter / usualShare : diameterOf(vessel, `${at}vessel`);
+    const constant = ribbonConstant({ ...impeller, starts: impeller.starts }, around, path);
+    return { law: "laminar", laminarPowerConstant: constant };
+  }
   if (laminarPowerConstant !== undefined && powerNumber !== undefined)
     return { law: "sum", laminarPowerConstant, powerNumber };
   if (powerNumber !== undefined) return { law: "turbulent", powerNumber };

@@ -56,10 +56,18 @@ export type Impeller = ImpellerConstants &
         readonly armHeight?: number;
       }
     | {
-        /** A ribbon that winds up along the wall once in its own diameter, 0.9 to 0.95 of the vessel's. */
+        /** One ribbon or two that wind up along the wall, 0.9 to 0.95 of the vessel wide. */
         readonly kind: "helical ribbon";
         /** [m], above 0. */
         readonly diameter: number;
+        /** Number of ribbons, 1 or 2, from which the power then comes; left out, it lies anywhere between the two. */
+        readonly starts?: number;
+        /** Height of the ribbon [m], above 0; its diameter unless given. */
+        readonly height?: number;
+        /** Rise in one turn [m], above 0; its diameter unless given. */
+        readonly pitch?: number;
+        /** Width of a ribbon along the radius [m], above 0; a tenth of the diameter unless given. */
+        readonly ribbonWidth?: number;
       }
     | {
         /** A rotor within a slotted ring. Makers' heads differ: its constants are the caller's. */

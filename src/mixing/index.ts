@@ -1,7 +1,14 @@
 export { type Addition, additionSchedule, type ScheduleForm } from "./addition-schedule.js";
 export { type AdditionTime, additionTimes, type Incorporation } from "./addition-times.js";
-export { type BlendTime, blendTime, blendTimeByRevolutions, ribbonRevolutions } from "./blend-time.js";
-export { type Cavern, cavern, speedToMoveGelAtWall } from "./cavern.js";
+export {
+  type BlendTime,
+  blendTime,
+  blendTimeBands,
+  blendTimeByRevolutions,
+  ribbonRevolutions,
+  ribbonRevolutionsBand,
+} from "./blend-time.js";
+export { type Cavern, cavern, cavernBand, cavernHeightToDiameter, speedToMoveGelAtWall } from "./cavern.js";
 export { type Circulation, circulation } from "./circulation.js";
 export { type FeedMoment, feedAt, feedDuration, type OilFeed } from "./continuous-feed.js";
 export { type ExponentialFeed, exponentialFeed } from "./exponential-feed.js";
@@ -17,11 +24,13 @@ export { type IncorporationTimeScale, incorporationTimeScale } from "./incorpora
 export { type MotorMargin, motorMargin } from "./motor-margin.js";
 export { interpolateAtOilFraction, type OilLaw, type OilPoint } from "./oil-law.js";
 export type { OilToAdd, VesselWithOil } from "./oil-to-add.js";
+export { bladePowerBand, powerBandOf, wideBladePowerBand } from "./power-band.js";
 export type { BladedCurve, PowerCurve, PowerPoint } from "./power-curve.js";
 export { powerNumber } from "./power-number.js";
 export type { Regime } from "./regime.js";
 export { type Restart, restartAfterOvershoot } from "./restart.js";
 export { impellerReynolds, type Stirring } from "./reynolds.js";
+export { type RibbonSize, ribbonPowerBand, ribbonPowerConstant } from "./ribbon-power-constant.js";
 export type { ScaleCriterion } from "./scale-criterion.js";
 export type { PlantOfSameShape, PlantOfScaleUp, StirredPlant } from "./scale-plant.js";
 export { type ScaledStirring, type ScaleUp, scaleUp } from "./scale-up.js";

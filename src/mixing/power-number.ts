@@ -73,7 +73,8 @@ export function compilePower(curve: PowerCurve, path: string, extended: boolean)
  * $$\mathrm{Po} = \mathrm{Po}_\mathrm{max}\,(1 + x^{-3})^{-1/3} \qquad x = \frac{4.5\,(B_W/D)\,n_B^{0.8}}{(2\theta/\pi)^{0.72}\,\mathrm{Po}_\mathrm{max}^{0.2}} + \frac{\mathrm{Po}_0}{\mathrm{Po}_\mathrm{max}}$$
  *
  * without and with baffles; its further constants stand in the guide to mixing. With baffles we never take less than
- * without, which the correlation leaves open where the flow creeps. Calculated power numbers hold to a fifth or so.
+ * without, which the correlation leaves open where the flow creeps. Calculated power numbers hold to a fifth or so
+ * (`powerBandOf`).
  *
  * @param input.power - The power curve, as plain data.
  * @param input.reynolds - Reynolds number, above 0.

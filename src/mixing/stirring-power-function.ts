@@ -23,7 +23,7 @@ import { compilePower } from "./power-number.js";
  * ```ts
  * import { stirringPowerFunction } from "gelwright/mixing";
  * const powerAt = stirringPowerFunction({ impeller: { kind: "anchor", diameter: 0.34 }, density: 900, speed: 0.6 });
- * [0.03, 0.3, 3].map((viscosity) => powerAt(viscosity).toFixed(2)); // => ["0.39", "1.16", "8.80"]
+ * [0.03, 0.3, 3].map((viscosity) => powerAt(viscosity).toFixed(2)); // => ["0.42", "1.37", "10.92"]
  * ```
  */
 export function stirringPowerFunction(input: {

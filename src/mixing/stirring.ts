@@ -57,7 +57,7 @@ export function compileStirring(batch: StirredBatch, beyond: Beyond | undefined,
   // A Newtonian batch has one viscosity, so that its shear rate may stay unknown.
   const newton = curve.law === "newton" && impeller.metznerOttoConstant === undefined;
   const rateOf = newton
-    ? impellerConstants[impeller.kind].metznerOttoConstant
+    ? impellerConstants[impeller.kind].metznerOttoConstant?.value
     : constantOf(impeller, "metznerOttoConstant", `${at}impeller`);
   return {
     diameter,

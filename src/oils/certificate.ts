@@ -42,8 +42,8 @@ export interface CertificateAnswer {
   readonly verdict: "met" | "not-met" | "not-known";
   /** On which side of the range a figure lies that is not met. */
   readonly side: "below" | "above" | "none";
-  /** Why the answer is not known: the certificate states no figure, or the standard no range, or none at the figure's temperature. */
-  readonly reason?: "no-figure" | "no-range" | "no-range-at-temperature";
+  /** Why the answer is not known: the certificate states no figure, or no range of the standard was read, or none at the figure's temperature. */
+  readonly reason?: "no-figure" | "range-not-read" | "no-range-at-temperature";
   /** The figure of the certificate, in the unit of its field. */
   readonly figure?: number;
   /** Temperature of the figure [°C]; without a figure, that of the range. */
@@ -59,13 +59,15 @@ export interface CertificateAnswer {
  * Asks of each figure of a certificate of analysis whether it lies in the range of the standard.
  *
  * A lot that fits may still be another oil, or a blend: ranges overlap. A figure that the certificate does not state, or
- * states at another temperature than the standard, is `not-known`, and so is an acid that the standard does not limit.
+ * states at another temperature than the standard, is `not-known`, and so is an acid whose range was not read: the
+ * standard may well have one. Which standard a lot is held against is yours: a cosmetic oil may follow a pharmacopoeia
+ * where an edible one follows the Codex (`almondOilPharmacopoeia` beside `almondOil`).
  *
  * @param input.oil - The standard's ranges, such as `sunflowerOil`.
  * @param input.certificate - The figures of the lot.
  * @returns An answer for each fatty acid of either, and for each other figure that the standard limits or the certificate states.
  * @throws CalculationError `input` where a figure is no number or out of range.
- * @source codex-210-1999, codex-33-1981, ph-eur-mct: the standard named by the oil
+ * @source codex-210-1999, codex-33-1981, ph-eur-mct, bp-2025: the standard named by the oil
  * @example
  * ```ts
  * import { checkCertificate, sunflowerOil } from "gelwright/oils";
@@ -89,7 +91,7 @@ export function checkCertificate(input: {
   } = record(certificate, "certificate");
   const provenances = record(read, "oil.read");
   if (typeof standard !== "string") refuse("input", "oil.standard", standard, "a text");
-  const against = (id: CertificateAnswer["id"], path: keyof StandardOil["read"]): Question => ({
+  const against = (id: CertificateAnswer["id"], path: Exclude<keyof StandardOil["read"], "acids">): Question => ({
     id,
     path,
     standard,
@@ -97,7 +99,11 @@ export function checkCertificate(input: {
   });
   const acids = against("fatty-acid", "profile");
   return [
-    ...acidsOf(limits, profile).map(([acid, within, found]) => held({ ...acids, acid }, found, within)),
+    ...acidsOf(limits, profile).map(([acid, within, found]) => {
+      const own = provenances.acids?.[acid];
+      const read = own === undefined ? {} : { provenance: provenanceOf(own, `oil.read.acids.${acid}`) };
+      return held({ ...acids, ...read, acid }, found, within);
+    }),
     held(against("iodine-value", "iodineValue"), iodineValue, oil.iodineValue),
     held(against("saponification-value", "saponificationValue"), saponificationValue, oil.saponificationValue),
     heldAt(against("relative-density", "relativeDensity"), relativeDensity, oil.relativeDensity),
@@ -145,7 +151,7 @@ function held(
     ...(min !== undefined && max !== undefined && { limit: { min, max } }),
   };
   if (min === undefined || max === undefined)
-    return { ...answer, verdict: "not-known", side: "none", reason: "no-range" };
+    return { ...answer, verdict: "not-known", side: "none", reason: "range-not-read" };
   if (found === undefined) return { ...answer, verdict: "not-known", side: "none", reason: "no-figure" };
   // The rounding of a sum of isomers decides nothing.
   const slack = 1e-12 * found;

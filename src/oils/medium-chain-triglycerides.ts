@@ -17,6 +17,7 @@ export const mediumChainTriglycerides: StandardOil = {
   refractiveIndex: [{ range: [1.44, 1.452], temperature: 20 }],
   read: {
     profile: "second-hand",
+    acids: { "14:0": "from memory" },
     iodineValue: "second-hand",
     saponificationValue: "second-hand",
     relativeDensity: "from memory",

@@ -19,7 +19,7 @@ export interface StandardOil {
   readonly name: string;
   /** The standard, with its edition and where in it the figures stand. */
   readonly standard: string;
-  /** Limits of each fatty acid [% of the fatty acids]; "not detectable" is 0, and what is not listed is absent. */
+  /** Limits of each fatty acid [% of the fatty acids]; "not detectable" is 0, and what is not listed was not read. */
   readonly profile: ProfileRanges;
   /** Limits of the iodine value [g/100 g]. */
   readonly iodineValue: Range;
@@ -34,6 +34,8 @@ export interface StandardOil {
   /** How each of the figures was had. */
   readonly read: {
     readonly profile: Provenance;
+    /** Acids whose limits were had in another way than the rest of the profile. */
+    readonly acids?: Readonly<Record<string, Provenance>>;
     readonly iodineValue: Provenance;
     readonly saponificationValue: Provenance;
     readonly relativeDensity: Provenance;

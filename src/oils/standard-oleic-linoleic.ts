@@ -9,6 +9,8 @@ export const cottonseedOil: StandardOil = {
     "14:0": [0.6, 1],
     "16:0": [21.4, 26.4],
     "16:1": [0, 1.2],
+    "17:0": [0, 0.1],
+    "17:1": [0, 0.1],
     "18:0": [2.1, 3.3],
     "18:1": [14.7, 21.7],
     "18:2": [46.7, 58.2],
@@ -28,6 +30,7 @@ export const cottonseedOil: StandardOil = {
   tocols: [380, 1200],
   read: {
     profile: "second-hand",
+    acids: { "17:0": "from memory", "17:1": "from memory" },
     iodineValue: "second-hand",
     saponificationValue: "second-hand",
     relativeDensity: "second-hand",
@@ -45,6 +48,8 @@ export const maizeOil: StandardOil = {
     "14:0": [0, 0.3],
     "16:0": [8.6, 16.5],
     "16:1": [0, 0.5],
+    "17:0": [0, 0.1],
+    "17:1": [0, 0.1],
     "18:0": [0, 3.3],
     "18:1": [20, 42.2],
     "18:2": [34, 65.6],
@@ -63,6 +68,7 @@ export const maizeOil: StandardOil = {
   tocols: [330, 3720],
   read: {
     profile: "second-hand",
+    acids: { "17:0": "from memory", "17:1": "from memory" },
     iodineValue: "second-hand",
     saponificationValue: "second-hand",
     relativeDensity: "second-hand",

@@ -28,6 +28,38 @@ export const almondOil: StandardOil = {
   note: "The temperatures are from memory as well.",
 };
 
+/** Almond oil, refined, by the European Pharmacopoeia: what a cosmetic lot may follow in place of CXS 210-1999. */
+export const almondOilPharmacopoeia: StandardOil = {
+  name: "almond oil, refined, by pharmacopoeia",
+  standard: "European Pharmacopoeia 11.6, monograph Almond oil, refined, as in the British Pharmacopoeia 2025",
+  profile: {
+    "14:0": [0, 0.1],
+    "16:0": [4, 9],
+    "16:1": [0, 0.8],
+    "17:0": [0, 0.2],
+    "18:0": [0, 3],
+    "18:1": [62, 86],
+    "18:2": [20, 30],
+    "18:3": [0, 0.4],
+    "20:0": [0, 0.2],
+    "20:1": [0, 0.3],
+    "22:0": [0, 0.2],
+    "22:1": [0, 0.1],
+  },
+  iodineValue: [95, 109],
+  saponificationValue: [190, 195],
+  relativeDensity: [{ range: [0.91, 0.915], temperature: 25 }],
+  refractiveIndex: [{ range: [1.471, 1.472], temperature: 20 }],
+  read: {
+    profile: "second-hand",
+    iodineValue: "second-hand",
+    saponificationValue: "second-hand",
+    relativeDensity: "second-hand",
+    refractiveIndex: "second-hand",
+  },
+  note: "The acids up to 20:0 were read in a public copy of the monograph, which limits all below 16 carbons together to 0.1 and calls the relative density about 0.916; the rest in suppliers' sheets, one of which ends 18:1 at 76, another at 82.",
+};
+
 /** Olive oil, by CXS 33-1981. */
 export const oliveOil: StandardOil = {
   name: "olive oil",
@@ -44,6 +76,8 @@ export const oliveOil: StandardOil = {
     "18:3": [0, 1],
     "20:0": [0, 0.6],
     "20:1": [0, 0.4],
+    "22:0": [0, 0.2],
+    "24:0": [0, 0.2],
   },
   iodineValue: [75, 94],
   saponificationValue: [184, 196],
@@ -51,6 +85,7 @@ export const oliveOil: StandardOil = {
   refractiveIndex: [{ range: [1.4677, 1.4705], temperature: 20 }],
   read: {
     profile: "first-hand",
+    acids: { "18:3": "from memory", "22:0": "from memory", "24:0": "from memory" },
     iodineValue: "from memory",
     saponificationValue: "from memory",
     relativeDensity: "from memory",

@@ -13,11 +13,11 @@ export interface ProfileValues {
   readonly iodineValueAcids: number;
   /** Saponification value by AOCS Cd 3a-94, which takes the mean molar mass by mass [mg KOH/g]. */
   readonly saponificationValue: number;
-  /** Saponification value with the mean molar mass by amount, as three moles a triglyceride ask for [mg KOH/g]. */
+  /** Saponification value with the mean molar mass by amount and triglycerides and potassium hydroxide by their atoms, where the method rounds [mg KOH/g]. */
   readonly saponificationValueMolar: number;
   /** Oxidisability (Cox value), 1 for pure oleic acid. */
   readonly oxidisability: number;
-  /** Allylic position equivalent: 2 for each unsaturated acid, times its percentage. */
+  /** Allylic position equivalent: 2 for each unsaturated acid, times its percentage; the paper's formula names 18:1, 18:2 and 18:3 alone. */
   readonly allylicPositions: number;
   /** Bis-allylic position equivalent: the positions between two double bonds, times the percentage. */
   readonly bisAllylicPositions: number;
@@ -38,7 +38,9 @@ const glyceryl = (12.011 * 3 + 1.008 * 2) / 1000;
 /** Two iodine atoms [g/mol]. */
 const iodine = 253.809;
 /** Potassium hydroxide as the method rounds it [g/mol]. */
-const potash = 56.1;
+const potashOfMethod = 56.1;
+/** Potassium hydroxide by abridged atomic weights, 39.098 + 15.999 + 1.008 [g/mol]. */
+const potash = 56.105;
 
 /** Factors as AOCS Cd 1c-85 prints them: for triglycerides, and for free fatty acids. */
 const printed: Readonly<Record<string, readonly [triglyceride: number, acid: number]>> = {
@@ -68,7 +70,10 @@ export const valuesOfAcids: Readonly<Record<keyof ProfileValues, Ratio>> = {
   iodineValueAcids: {
     top: (acid) => printed[acid.kind]?.[1] ?? (acid.doubleBonds * iodine) / 1000 / acid.molarMass,
   },
-  saponificationValue: { top: () => 3000 * potash, bottom: ({ molarMass }) => 3000 * molarMass + 92.09 - 3 * 18 },
+  saponificationValue: {
+    top: () => 3000 * potashOfMethod,
+    bottom: ({ molarMass }) => 3000 * molarMass + 92.09 - 3 * 18,
+  },
   saponificationValueMolar: { top: (acid) => potash * perMole(acid), bottom: perMass },
   oxidisability: { top: ({ kind }) => coxFactors[kind] ?? 0 },
   allylicPositions: { top: ({ doubleBonds }) => (doubleBonds ? 2 : 0) },

@@ -4,12 +4,12 @@ export { boilingPressure, boilingTemperature, type VolatilePart } from "./boilin
 export { brownianDiffusivity, pecletNumber, sedimentationLength } from "./brownian.js";
 export { type Bubble, type BubbleSurface, bubbleRise } from "./bubble-rise.js";
 export { clearingTime, type Layer, pressureToClear } from "./clearing-time.js";
-export { dragCoefficient } from "./drag-coefficient.js";
+export { dragCoefficient, sphereDragBand } from "./drag-coefficient.js";
 export type { DragLaw, Orientation } from "./drag-law.js";
 export { dropVelocity } from "./drop-velocity.js";
 export { type FlakeShape, flakeOfVolume, flakeShape } from "./flake-shape.js";
 export { type Foam, foamHead, pressureForFoamHead } from "./foam-head.js";
-export { hinderedFactor } from "./hindered-factor.js";
+export { hinderedFactor, hinderedFactorBand } from "./hindered-factor.js";
 export { coatedSphereDensity, compositeDensity, type ParticlePart } from "./particle-density.js";
 export { type BubbleInMelt, type BubbleRise, clearingOverCooling, riseOverCooling } from "./rise-over-cooling.js";
 export { type SettlingBySize, type SizeClass, settlingBySize } from "./settling-by-size.js";

@@ -28,6 +28,10 @@ export interface Settling {
  * and Zaki. A particle that starts higher than this above the bottom has not reached it. The viscosity law stands for
  * the liquid at rest; a yield stress that would hold the particles once the gel has set is not in it.
  *
+ * A melt that nobody stirs turns over by convection as it cools, 10 to 1,000 times faster than fine particles sink: it
+ * spreads them and holds none up. The distance is then a mean, and no bound for a single particle. It stops
+ * once the yield stress exceeds about a tenth of $\rho\beta\,\Delta T g H$ (ours).
+ *
  * @param input - The suspension (diameter [m], densities [kg/m³], viscosity law, volume fraction, drag law), the vessel
  *   (heat capacity [J/K], heat-loss law, room [°C], start [°C]) and either `temperatureEnd` [°C] or `duration` [s].
  * @returns Distance [m] and velocities [m/s], positive downwards; duration [s]; end [°C]; Reynolds number at the start.

@@ -91,6 +91,15 @@ export const fieldCodes = [
   "material-share-max",
   "formula-claim",
   "batch-target",
+  "stability",
+  "stability-allowance",
+  "stability-ageing",
+  "label",
+  "label-date",
+  "exposure",
+  "exposure-study",
+  "material-index",
+  "material-certified-class",
   "process-working-day",
   "step-within",
 ] as const;
@@ -165,6 +174,16 @@ export const lawCodes = [
   "expansion",
   "head-space",
   "packs-from-batch",
+  "test-plan",
+  "equivalent-storage",
+  "ingredient-order",
+  "fragrance-allergens",
+  "microplastics",
+  "claim-figure",
+  "certified-shares",
+  "daily-exposure",
+  "systemic-exposure",
+  "ingredient-limits",
 ] as const;
 
 /** A law, correlation or convention on which a figure rests. */
@@ -355,6 +374,10 @@ export const questionIds = [
   "head-space-when-hot",
   /** Raised by: a target in packs with a label that states how much is in one. States: the batch. Figure: packs that it fills. Limit: at least what is asked for. */
   "whole-packs",
+  /** Raised by: a stability test. States: the test. Figure: product in all of its samples. Limit: at most the allowance of a lot that gives them. */
+  "samples-within-allowance",
+  /** Raised by: a storage with a temperature in a stability test, of a melt or of a product that states where it changes its state. States: every such storage. Figure: its temperature. Limit: the next temperatures at which the product sets, melts or clears, above and below the temperature of use. Margin: that of the process, else 2 K. */
+  "stored-below-transition",
   /** Raised by: a strength that is asked for. States: the product. Figure: its strength by the trials, or its yield stress. Limit: at least the strength asked for. */
   "gel-strength",
   /** Raised by: bubbles that are asked about in a melt. States: some stretch in which the melt stands. Figure: how far a bubble rises. Limit: at least the depth of the melt. */
@@ -419,6 +442,9 @@ export const practiceCodes = ["iso-29621"] as const;
 
 /** Where the finished gel changes, and how the temperature was found. */
 export const gelPointCodes = ["sets", "dissolves", "measured", "between", "ideal"] as const;
+
+/** A change of state that has no name of the caller's. */
+export const transitionCodes = ["gel-point"] as const;
 
 /** What sets the target of a fill. */
 export const fillLimitCodes = ["nominal", "mean", "single-packs", "shares-of-packs"] as const;

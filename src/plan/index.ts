@@ -29,11 +29,13 @@ export {
   scaleCodes,
   sideCodes,
   sourceCodes,
+  transitionCodes,
   type UseCode,
   useCodes,
   verdictCodes,
 } from "./codes.js";
 export { type ComparablePlan, comparePlans, type PlanAtScale, type PlanComparison } from "./compare-plans.js";
+export type { Ends } from "./contents.js";
 export type {
   ComparedAnswer,
   ComparedParticle,
@@ -51,8 +53,15 @@ export type {
   ViscosityLawDocument,
 } from "./documents/bench.js";
 export type { EmulsionDocument, ThicknessDocument } from "./documents/emulsion.js";
+export type { AssessedDocument, ClaimedIndex, ExposureDocument, LabelDocument } from "./documents/label.js";
 export type { AverageQuantityDocument, PackFigures } from "./documents/packing.js";
 export type { AirDocument, NozzleDocument, PackDocument, ProcessFigures } from "./documents/process.js";
+export type {
+  AgeingDocument,
+  ConditionDocument,
+  CyclesDocument,
+  StabilityDocument,
+} from "./documents/stability.js";
 export type { StirrerDocument, StirrerKind } from "./documents/stirrer.js";
 export type {
   BottomDocument,
@@ -61,19 +70,23 @@ export type {
   SurfacesDocument,
   VesselDocument,
 } from "./documents/vessel.js";
+export { exposureFor, type PlanExposure } from "./exposure-for.js";
 export type { Basis, Figure, Limit, NotKnown, Side, Verdict } from "./figure.js";
 export type { JobFigures } from "./job.js";
 export type { Judgement, Margin } from "./judge.js";
+export { labelFor, type PlanLabel } from "./label-for.js";
 export {
   type FindingWay,
   type MeasureNext,
   type MissingFigure,
   measureNext,
+  type OpenAnswer,
   type WaitingAnswer,
 } from "./measure-next.js";
 export type { PlanAfterFilling } from "./parts/after-filling.js";
 export type { PlanAir, PlanAirSegment } from "./parts/air.js";
 export type { Cost, Lots, Weighing, WeighingLine } from "./parts/batch.js";
+export type { CalendarDay } from "./parts/calendar.js";
 export type { Caution } from "./parts/cautions.js";
 export type { Droplets } from "./parts/droplets.js";
 export type { PlanEmulsion, PlanEmulsionGel, PlanSchedule } from "./parts/emulsion.js";
@@ -90,6 +103,7 @@ export type { PlanParticle } from "./parts/particles.js";
 export type { ScaleMetrics } from "./parts/scale.js";
 export type { Source } from "./parts/sources.js";
 export type { PlanSpeed } from "./parts/speeds.js";
+export type { PlanPull, PlanStability, PlanStorage } from "./parts/stability.js";
 export type { StrengthNote } from "./parts/strength-notes.js";
 export type { LargestSuspended } from "./parts/suspended.js";
 export type { Exposed, MaterialExposure } from "./parts/thermal-exposure.js";

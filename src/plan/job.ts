@@ -2,7 +2,9 @@ import type { Batch, BatchDocument } from "../batch/index.js";
 import type { Formula, FormulaDocument, FormulaLine } from "../formula/index.js";
 import type { Read } from "../formula/read-type.js";
 import type { BenchDocument } from "./documents/bench.js";
+import type { ExposureDocument, LabelDocument } from "./documents/label.js";
 import type { PackDocument, ProcessFigures } from "./documents/process.js";
+import type { StabilityDocument } from "./documents/stability.js";
 import type { VesselDocument } from "./documents/vessel.js";
 
 /** What was found at the bench, as it was read. */
@@ -27,6 +29,9 @@ export interface Job {
   readonly vessel: Vessel;
   readonly process: Read<ProcessFigures>;
   readonly pack?: Pack | undefined;
+  readonly stability?: Read<StabilityDocument> | undefined;
+  readonly label?: Read<LabelDocument> | undefined;
+  readonly exposure?: Read<ExposureDocument> | undefined;
 }
 
 /** The documents that do not depend on what kinds of steps there are. */
@@ -39,4 +44,10 @@ export interface JobFigures {
   readonly batch: BatchDocument;
   readonly vessel: VesselDocument;
   readonly pack?: PackDocument;
+  /** A stability test of the product. */
+  readonly stability?: StabilityDocument;
+  /** What `labelFor` drafts the label for. */
+  readonly label?: LabelDocument;
+  /** What `exposureFor` is asked by a qualified assessor. */
+  readonly exposure?: ExposureDocument;
 }

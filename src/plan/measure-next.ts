@@ -33,6 +33,9 @@ const lookedUp: ReadonlySet<FieldCode> = new Set<FieldCode>([
   "pack-nozzle",
   "pack-brim-capacity",
   "pack-average-quantity",
+  "exposure-study",
+  "material-index",
+  "material-certified-class",
 ]);
 
 /** What nobody can measure: somebody decides it. */
@@ -41,6 +44,11 @@ const decided: ReadonlySet<FieldCode> = new Set<FieldCode>([
   "stirrer-speed",
   "pack-packs",
   "pack-nominal",
+  "stability",
+  "stability-allowance",
+  "label",
+  "label-date",
+  "exposure",
   "pack-fill-target",
   "pack-storage-temperature-max",
   "pack-head-space-min",
@@ -84,7 +92,7 @@ export interface MeasureNext {
 }
 
 /** An answer as far as it is looked at. */
-type Open = Pick<Answer, "id" | "of" | "verdict" | "figure" | "notKnown" | "beside">;
+export type OpenAnswer = Pick<Answer, "id" | "of" | "verdict" | "figure" | "notKnown" | "beside">;
 
 /**
  * What to measure, look up or decide next: the figures that answers lack, each once, with the answers that lack it.
@@ -125,7 +133,7 @@ type Open = Pick<Answer, "id" | "of" | "verdict" | "figure" | "notKnown" | "besi
  * figures.slice(0, 3).map(({ field }) => field); // => ["vessel-heater", "material-flash-point", "bench-doses"]
  * ```
  */
-export function measureNext(input: { readonly answers: readonly Open[] }): MeasureNext {
+export function measureNext(input: { readonly answers: readonly OpenAnswer[] }): MeasureNext {
   const answers = list(record(input, "input").answers, "answers").map((answer, i) =>
     readAnswer(answer, `answers[${i}]`),
   );
@@ -157,7 +165,11 @@ const insteadOf: Readonly<Partial<Record<AssumptionCode, FieldCode>>> = { "heat-
  *
  * @internal
  */
-export function reasonsOf({ notKnown, figure, beside = {} }: Omit<Open, "id" | "of" | "verdict">): readonly Reason[] {
+export function reasonsOf({
+  notKnown,
+  figure,
+  beside = {},
+}: Omit<OpenAnswer, "id" | "of" | "verdict">): readonly Reason[] {
   if (notKnown.length > 0) return notKnown;
   const named = [beside["code"], beside["field"], beside["lacks"]];
   const field = fieldCodes.find((code) => named.includes(code));
@@ -194,7 +206,7 @@ function joined(
 }
 
 /** An answer that may have come back from JSON. */
-function readAnswer(answer: Open, path: string): Open {
+function readAnswer(answer: OpenAnswer, path: string): OpenAnswer {
   const { id, notKnown, verdict, of, beside, figure } = record(answer, path);
   if (!questionIds.includes(id)) refuse("input", `${path}.id`, show(id), "the id of a question");
   for (const [key, about] of Object.entries(record(of, `${path}.of`)))

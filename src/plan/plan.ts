@@ -16,6 +16,7 @@ import { type PlanPacks, packsOf } from "./parts/packs.js";
 import { type PlanParticle, particlesOf } from "./parts/particles.js";
 import { type ScaleMetrics, scaleMetricsOf } from "./parts/scale.js";
 import { type Source, sourcesOf } from "./parts/sources.js";
+import { type PlanStability, stabilityOf } from "./parts/stability.js";
 import { type StrengthNote, strengthNotes } from "./parts/strength-notes.js";
 import { type MaterialExposure, thermalExposuresOf } from "./parts/thermal-exposure.js";
 import { type PlanStrength, type PlanYieldStress, strengthOf } from "./parts/trials.js";
@@ -52,6 +53,8 @@ export interface Plan {
   readonly afterFilling: PlanAfterFilling;
   /** What goes into a pack, if its label states how much. */
   readonly packs?: PlanPacks;
+  /** The stability test, if one is stated. */
+  readonly stability?: PlanStability;
   /** When particles may go in, and what holds them. */
   readonly particles: readonly PlanParticle[];
   /** Where the finished melt sets and dissolves. */
@@ -109,6 +112,7 @@ export function planOf(run: Run): Plan {
     ...(lotOrder && { lotOrder }),
     afterFilling: afterFillingOf(run),
     ...(pack?.nominal && { packs: packsOf(run, pack.nominal) }),
+    ...(job.stability && { stability: stabilityOf(run, job.stability) }),
     particles: particlesOf(run),
     gelPoints: gelPointsOf(run),
     ...where("yieldStress", () => yieldStressFigure(run)),

@@ -8,8 +8,10 @@ import type { Read } from "../formula/read-type.js";
 import { formula as formulaEntry } from "../formula/schema.js";
 import { productContent } from "../natural-origin/index.js";
 import { bench } from "./documents/bench.js";
+import { checkExposure, checkLabel, exposure, label } from "./documents/label.js";
 import { checkPack } from "./documents/packing.js";
 import { pack } from "./documents/process.js";
+import { checkStability, stability } from "./documents/stability.js";
 import { vessel } from "./documents/vessel.js";
 import type { Bench, Job, JobFigures, Vessel } from "./job.js";
 import { type ProcessDocument, process } from "./process.js";
@@ -43,6 +45,9 @@ export const job: Entry<JobDocument> = fields<JobDocument>({
   vessel,
   process,
   pack: maybe("identity", pack),
+  stability: maybe("wish", stability),
+  label: maybe("wish", label),
+  exposure: maybe("wish", exposure),
 });
 
 /** Reads a job document whole: all faults of all parts are reported together, each with its location. */
@@ -55,6 +60,10 @@ export function readJob(document: unknown): ReadJob {
   checkIndices(formula, findings);
   checkVessel(draft.vessel ?? {}, findings);
   if (draft.pack) checkPack(draft.pack, "pack", findings);
+  const { stability: test, label: ofLabel, exposure: asked } = draft;
+  if (ofLabel) checkLabel(ofLabel, findings);
+  if (asked) checkExposure(asked, Object.keys(formula.materials), findings);
+  if (test) checkStability(test, batch.allowances, findings);
   checkProcess(draft.process ?? {}, formula, draft.vessel?.jacket !== undefined, findings);
   findings.settle();
   const { steps, ...figures } = draft.process as Read<ProcessDocument>;
@@ -67,6 +76,9 @@ export function readJob(document: unknown): ReadJob {
       vessel: draft.vessel as Vessel,
       process: figures,
       ...(draft.pack && { pack: draft.pack as NonNullable<Job["pack"]> }),
+      ...(ofLabel && { label: ofLabel as NonNullable<Job["label"]> }),
+      ...(asked && { exposure: asked as NonNullable<Job["exposure"]> }),
+      ...(test && { stability: test as NonNullable<Job["stability"]> }),
     },
     steps,
   };

@@ -24,6 +24,6 @@ export {
   maronPierceViscosity,
 } from "./suspension-viscosity.js";
 export { thickestFilm, yieldStressForFilm } from "./thickest-film.js";
-export type { ViscosityFit } from "./viscosity-fit.js";
+export { type ViscosityFit, viscosityFitBands } from "./viscosity-fit.js";
 export { fitWalther, type KinematicReading, type WaltherLine, waltherViscosityAt } from "./walther.js";
 export { type YieldConvention, type YieldStress, yieldStresses } from "./yield-stresses.js";

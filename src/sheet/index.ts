@@ -1,9 +1,12 @@
 export { type CsvTable, toCsv } from "./csv.js";
+export { exposureToMarkdown } from "./exposure.js";
 export { toJson } from "./json.js";
+export { labelToMarkdown } from "./label.js";
 export { toMarkdown } from "./markdown.js";
 export { fillCheckToMarkdown } from "./packs.js";
 export type { Formats, Wording } from "./render.js";
 export { scalesToMarkdown } from "./scales.js";
+export { stabilityToMarkdown } from "./stability.js";
 export { sweepToMarkdown } from "./sweep.js";
 export { english } from "./words/english.js";
 export type { Labels } from "./words/labels.js";

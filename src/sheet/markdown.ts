@@ -7,6 +7,7 @@ import { afterFillingOf, evaporationOf, exposuresOf, orderOfAddition, timeToWork
 import { measureNextOf } from "./measure-next.js";
 import { packSection } from "./packs.js";
 import { render, type Sheet, type Wording, whyNot } from "./render.js";
+import { stabilitySection } from "./stability.js";
 import { strengthSections } from "./strength.js";
 import { markdownList, markdownTable, markdownText } from "./table.js";
 import { answerTable, basisTable, orderTable, saidOf, timelineTable, weighingTable } from "./tables.js";
@@ -81,6 +82,7 @@ function sheetOf(sheet: Sheet): string {
     ...speedsOf(sheet),
     ...afterFillingOf(sheet),
     ...packSection(sheet),
+    ...stabilitySection(sheet),
     ...exposuresOf(sheet),
     ...orderOfAddition(sheet),
     ...evaporationOf(sheet),

@@ -1,6 +1,6 @@
 import { record } from "../guards.js";
 import type { AssumptionCode, Basis, Plan, Reason } from "../plan/index.js";
-import { soundly } from "./sound.js";
+import { soundly, soundlyOf } from "./sound.js";
 import { type SayOptions, sayWith } from "./words/say.js";
 import { type SomeWords, wordsWith } from "./words/some-words.js";
 import type { Say, Words } from "./words/types.js";
@@ -23,9 +23,26 @@ export interface Sheet {
   readonly say: Say;
 }
 
+/** Words and numbers, whatever is written. */
+export type Written = Pick<Sheet, "words" | "say">;
+
 /** Writes a plan that may have come back from JSON: whole, or not at all. */
 export function render(plan: Plan, wording: Wording, write: (sheet: Sheet) => string): string {
   return renderAll([record(plan, "plan")], wording, ([only]) => write(only as Sheet));
+}
+
+/** Writes what names the materials of a formula, as a plan does: whole, or not at all. */
+export function renderNamed<T extends { readonly names: Pick<Plan["names"], "materials"> }>(
+  of: T,
+  { words: own = {}, formats = {} }: Wording,
+  write: (of: T, sheet: Written) => string,
+  path: string,
+): string {
+  const words = wordsWith(own);
+  record(formats, "formats");
+  return soundlyOf(record(of, path), path, (sound) =>
+    write(sound, { words, say: sayWith({ ...formats, plan: sound }) }),
+  );
 }
 
 /** The same for several plans beside one another. */
@@ -40,7 +57,7 @@ export function renderAll(
 }
 
 /** Why a figure is not known, in words. */
-export function whyNot({ words, say }: Sheet, reason: Reason): string {
+export function whyNot({ words, say }: Written, reason: Reason): string {
   return words.reasons[reason.code](reason, say, words);
 }
 

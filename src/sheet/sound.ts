@@ -8,12 +8,22 @@ import type { Plan } from "../plan/index.js";
 export function soundly<T extends object = Plan>(plans: readonly T[], write: (plans: readonly T[]) => string): string {
   const all = list(plans, "plans", 1);
   for (const plan of all) finiteThroughout(record(plan, "plan"), "plan");
+  return wholly("plan", "a plan as runPlan gives it", () => write(all));
+}
+
+/** The same of another result, named in the fault. */
+export function soundlyOf<T extends object>(of: T, path: string, write: (of: T) => string): string {
+  finiteThroughout(of, path);
+  return wholly(path, "a result as the plan gives it", () => write(of));
+}
+
+function wholly(path: string, expected: string, write: () => string): string {
   try {
-    return write(all);
+    return write();
   } catch (error) {
     // What is missing, or no figure of a plan, shows when it is read or written; anything else is a fault of ours.
     if (!(error instanceof TypeError || error instanceof RangeError)) throw error;
-    return refuse("input", "plan", "an object with parts missing", "a plan as runPlan gives it");
+    return refuse("input", path, "an object with parts missing", expected);
   }
 }
 

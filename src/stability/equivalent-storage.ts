@@ -1,5 +1,6 @@
 import { positive, record, result, temperature } from "../guards.js";
-import { type Interval, through } from "./interval.js";
+import type { Interval } from "../laws/interval.js";
+import { through } from "./interval.js";
 import { type AgeingKinetics, accelerationOf } from "./kinetics.js";
 import { between, readTransitions, type Transition } from "./transition.js";
 

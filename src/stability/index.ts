@@ -13,7 +13,6 @@ export {
   equivalentStorage,
   storageFor,
 } from "./equivalent-storage.js";
-export type { Interval } from "./interval.js";
 export type { AgeingKinetics } from "./kinetics.js";
 export { meanKineticTemperature, type TemperatureReading } from "./mean-kinetic-temperature.js";
 export { type OilBleed, oilBleed } from "./oil-bleed.js";

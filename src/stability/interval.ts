@@ -1,14 +1,5 @@
 import { positive, record, refuse } from "../guards.js";
-
-/** A value and between which bounds it lies. */
-export interface Interval {
-  /** Lower bound, in the unit of the value. */
-  readonly min: number;
-  /** The value itself, in the unit that the field around it gives. */
-  readonly value: number;
-  /** Upper bound, in the unit of the value. */
-  readonly max: number;
-}
+import type { Interval } from "../laws/interval.js";
 
 /** A positive number given as one value, or as a value with its bounds. */
 export function positiveInterval(given: number | Interval, path: string): Interval {

@@ -1,7 +1,8 @@
 import { record, refuse, result, show } from "../guards.js";
 import { arrheniusExponent } from "../laws/arrhenius.js";
 import { gasConstant } from "../laws/compile-viscosity.js";
-import { type Interval, positiveInterval, through } from "./interval.js";
+import type { Interval } from "../laws/interval.js";
+import { positiveInterval, through } from "./interval.js";
 
 /** How much faster a chemical change goes where it is warmer, with its doubt. */
 export type AgeingKinetics =

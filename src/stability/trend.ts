@@ -1,6 +1,6 @@
 import { finite, list, record, refuse, result } from "../guards.js";
+import type { Interval } from "../laws/interval.js";
 import { confidenceFactor } from "../numeric/student.js";
-import type { Interval } from "./interval.js";
 import { fitColumns } from "./line.js";
 
 /** A value and when it was measured. */

@@ -1,5 +1,6 @@
 import { list, notNegative, positive, record, result } from "../guards.js";
-import { type Interval, through } from "./interval.js";
+import type { Interval } from "../laws/interval.js";
+import { through } from "./interval.js";
 import { type Trend, trend } from "./trend.js";
 
 /** How the viscosity of a product moves in storage. */

@@ -1,7 +1,7 @@
 import { finite, list, record, refuse, result, within } from "../guards.js";
+import type { Interval } from "../laws/interval.js";
 import { type Moments, momentsOf } from "../numeric/moments.js";
 import { studentBeyond, studentTOf } from "../numeric/tails.js";
-import type { Interval } from "./interval.js";
 
 /** Whether two sets of readings differ in their mean. */
 export interface WelchTest {

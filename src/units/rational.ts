@@ -5,7 +5,7 @@ export interface Rational {
 }
 
 /** The reduced fraction. */
-export function rational(numerator: bigint, denominator: bigint): Rational {
+function rational(numerator: bigint, denominator: bigint): Rational {
   const divisor = commonDivisor(numerator, denominator) * (denominator < 0n ? -1n : 1n);
   return { numerator: numerator / divisor, denominator: denominator / divisor };
 }

@@ -93,6 +93,10 @@ export const validInputs: ValidInputs = {
   heatLossFunction: losses.map((law) => [law, 20]),
   heatLossAt: losses.map((law) => [{ law, temperature: 85, temperatureAmbient: 20 }]),
   outerTemperature: [[{ law: layers, temperature: 85, temperatureAmbient: 20 }]],
+  bandAround: [
+    [{ value: 0.3, band: { by: "difference", min: -0.03, max: 0.03, basis: "judgement", sources: [] } }],
+    [{ value: 200, band: { by: "factor", min: 0.8, max: 1.25, basis: "spread", sources: ["raju-2011"] } }],
+  ],
   rayleighNumber: [
     [{ temperatureSurface: 85, temperatureAmbient: 20, length: 0.6 }],
     [{ temperatureSurface: 85, temperatureAmbient: 20, length: 0.6, air }],

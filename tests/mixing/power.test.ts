@@ -1,16 +1,26 @@
+import { readFileSync } from "node:fs";
 import fc from "fast-check";
+import type { Interval } from "gelwright/laws";
 import {
   type BladedCurve,
+  bladePowerBand,
+  cavernHeightToDiameter,
   heatOfStirring,
   type Impeller,
+  impellerConstants,
   motorMargin,
+  powerBandOf,
   powerCurveOf,
   powerNumber,
+  ribbonPowerBand,
+  ribbonPowerConstant,
   stirring,
   stirringPowerFunction,
+  wideBladePowerBand,
 } from "gelwright/mixing";
 import { expect, test } from "vitest";
 import { between } from "../support/between.js";
+import { root } from "../support/rooms.js";
 
 const off = (actual: number, expected: number) => Math.abs(actual / expected - 1);
 const reynoldsNumbers = between(-2, 6).map((exponent) => 10 ** exponent);
@@ -156,4 +166,100 @@ test("flat blades are pitched ones at a right angle; out of their vessel they ha
   expect(powerCurveOf({ impeller: flat, vessel })).toEqual(powerCurveOf({ impeller: pitched, vessel }));
   expect(() => powerCurveOf({ impeller: flat })).toThrow("for this flat-blade, or the vessel around it");
   expect(() => powerCurveOf({ impeller: { kind: "other", diameter: 0.3 }, vessel })).toThrow("for this impeller");
+});
+
+test("two ribbons draw 2^0.78 times as much as one, a narrower gap more, and size makes no difference", () => {
+  fc.assert(
+    fc.property(
+      between(0.81, 0.97),
+      between(0.05, 3),
+      between(0.3, 2),
+      between(0.03, 0.2),
+      (share, wide, pitch, width) => {
+        const vessel = { diameter: wide };
+        const diameter = share * wide;
+        const shape = { diameter, height: diameter, pitch: pitch * diameter, ribbonWidth: width * diameter };
+        const one = ribbonPowerConstant({ impeller: { ...shape, starts: 1 }, vessel });
+        expect(off(ribbonPowerConstant({ impeller: { ...shape, starts: 2 }, vessel }), one * 2 ** 0.78)).toBeLessThan(
+          1e-12,
+        );
+        const closer = { ...shape, diameter: 1.01 * diameter, height: 1.01 * diameter };
+        expect(ribbonPowerConstant({ impeller: { ...closer, starts: 1 }, vessel })).toBeGreaterThan(one);
+        const impeller = { ...shape, kind: "helical ribbon", starts: 1 } as const;
+        const power = powerCurveOf({ impeller, vessel: { ...vessel, level: wide } });
+        expect(off(powerNumber({ power, reynolds: 2 }), one / 2)).toBeLessThan(1e-12);
+        expect(powerBandOf({ impeller, reynolds: 2 })).toBe(ribbonPowerBand);
+      },
+    ),
+  );
+  const loose = { impeller: { diameter: 0.3, starts: 1 }, vessel: { diameter: 0.6 } };
+  expect(() => ribbonPowerConstant(loose)).toThrow("0.8 to 0.99 of the diameter of the vessel");
+  expect(() => ribbonPowerConstant({ ...loose, impeller: { diameter: 0.55, starts: 3 } })).toThrow("impeller.starts");
+  // Of unknown starts it may be one or two.
+  const { min, max } = powerBandOf({ impeller: { kind: "helical ribbon", diameter: 0.5 }, reynolds: 1 });
+  const vessel = { diameter: 1 };
+  expect(240 * min).toBeLessThanOrEqual(ribbonPowerConstant({ impeller: { diameter: 0.9, starts: 1 }, vessel }) + 1);
+  expect(240 * max).toBeGreaterThanOrEqual(ribbonPowerConstant({ impeller: { diameter: 0.95, starts: 2 }, vessel }));
+});
+
+test("the band of a kind is that of its constants at either end, and a curve of the caller's own has none", () => {
+  fc.assert(
+    fc.property(fc.constantFrom("propeller", "pitched-blade turbine", "anchor"), reynoldsNumbers, (kind, reynolds) => {
+      const impeller = { kind, diameter: 0.3 } as Impeller;
+      const { min, max } = powerBandOf({ impeller, reynolds });
+      expect(min).toBeLessThan(1);
+      expect(max).toBeGreaterThan(1);
+      const known = impellerConstants[impeller.kind];
+      const [creeping, turbulent] = [known.laminarPowerConstant, known.powerNumber];
+      const ratios = [creeping, turbulent].map((range) => (range?.max ?? 0) / (range?.value ?? 1));
+      expect(max).toBeGreaterThanOrEqual(Math.min(...ratios) - 1e-12);
+      expect(max).toBeLessThanOrEqual(Math.max(...ratios) + 1e-12);
+      const own = { ...impeller, power: { law: "laminar", laminarPowerConstant: 80 } } as Impeller;
+      expect(powerBandOf({ impeller: own, reynolds })).toMatchObject({ min: 1, max: 1 });
+    }),
+  );
+  const blades = (diameter: number): Impeller => ({ kind: "anchor", diameter, armHeight: 0.4 });
+  const vessel = { diameter: 0.6, level: 0.5 };
+  expect(powerBandOf({ impeller: blades(0.53), vessel, reynolds: 1 })).toBe(bladePowerBand);
+  expect(powerBandOf({ impeller: blades(0.55), vessel, reynolds: 1 })).toBe(wideBladePowerBand);
+});
+
+test("the sources that were compared for a wide anchor lie in the band of its correlation", () => {
+  // Nagata's formula for two blades, from memory: 14 + (b/T) (670 (D/T − 0.6)² + 185).
+  for (const share of [0.9, 0.95])
+    for (const height of [0.5, 0.8, 1]) {
+      const nagata = 14 + height * (670 * (share - 0.6) ** 2 + 185);
+      const impeller: Impeller = { kind: "anchor", diameter: share, armHeight: height };
+      const vessel = { diameter: 1, level: 1 };
+      const ours = 1e-3 * powerNumber({ power: powerCurveOf({ impeller, vessel }), reynolds: 1e-3 });
+      const { min, max } = powerBandOf({ impeller, vessel, reynolds: 1e-3 });
+      expect(nagata).toBeGreaterThanOrEqual(min * ours);
+      expect(nagata).toBeLessThanOrEqual(max * ours);
+      const { laminarPowerConstant: range } = impellerConstants.anchor;
+      expect(Math.min(nagata, ours)).toBeGreaterThan((range?.min ?? 0) - 5);
+      expect(Math.max(nagata, ours)).toBeLessThan((range?.max ?? 0) + 5);
+    }
+});
+
+test("the guide's table of constants shows every value and range that is shipped, and nothing else", () => {
+  const guide = readFileSync(`${root}docs/mixing.md`, "utf8");
+  const rows = guide
+    .slice(guide.indexOf("| impeller | creeping"))
+    .split("\n\n", 1)[0]
+    ?.split("\n")
+    .slice(2)
+    .map((row) => row.slice(2, -2).split(" | "));
+  const shown = (range: Interval | undefined) => range && `${range.value} (${range.min} to ${range.max})`;
+  for (const [kind, known] of Object.entries(impellerConstants)) {
+    const row = rows?.find(([name = ""]) => name.includes(`\`${kind}\``) || name.includes(`\`"${kind}"\``));
+    const { laminarPowerConstant, powerNumber: turbulent, metznerOttoConstant, flowNumber } = known;
+    const cells = [laminarPowerConstant, turbulent, metznerOttoConstant, flowNumber].map(shown);
+    expect(row, kind).toBeDefined();
+    cells.forEach((cell, i) => {
+      if (cell) expect(row?.[i + 1], kind).toBe(cell);
+      else expect(row?.[i + 1], kind).not.toMatch(/\d/);
+    });
+  }
+  const { min, value, max } = cavernHeightToDiameter;
+  expect(guide).toContain(`${min} for a disc turbine, ${value} for pitched blades, up to ${max} for a propeller`);
 });

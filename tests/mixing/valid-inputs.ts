@@ -45,6 +45,35 @@ export const validInputs: ValidInputs = {
     [{ impeller: { kind: "anchor", diameter: 0.55, armHeight: 0.4 }, vessel: { diameter: 0.6, level: 0.5 } }],
     [{ impeller: { kind: "flat-blade", diameter: 0.3, blades: 2, bladeWidth: 0.06 }, vessel }],
     [{ impeller: { kind: "other", diameter: 0.3, power: powers[0] } }],
+    [{ impeller: { kind: "helical ribbon", diameter: 0.3, starts: 1, pitch: 0.3 } }],
+  ],
+  powerBandOf: [
+    [{ impeller: { kind: "propeller", diameter: 0.2 }, reynolds: 50 }],
+    [{ impeller: pitched, vessel, reynolds: 50 }],
+    [
+      {
+        impeller: { kind: "anchor", diameter: 0.55, armHeight: 0.4 },
+        vessel: { diameter: 0.6, level: 0.5 },
+        reynolds: 3,
+      },
+    ],
+    [
+      {
+        impeller: { kind: "helical ribbon", diameter: 0.55, starts: 2 },
+        vessel: { diameter: 0.6, level: 0.5 },
+        reynolds: 3,
+      },
+    ],
+    [{ impeller: head, reynolds: 50 }],
+  ],
+  ribbonPowerConstant: [
+    [{ impeller: { diameter: 0.55, starts: 1 }, vessel: { diameter: 0.6 } }],
+    [
+      {
+        impeller: { diameter: 0.55, starts: 2, height: 0.6, pitch: 0.4, ribbonWidth: 0.07 },
+        vessel: { diameter: 0.6 },
+      },
+    ],
   ],
   stirringShearRate: [[{ impeller: pitched, speed: 2 }]],
   stirring: [

@@ -1,6 +1,9 @@
 import {
+  almondOil,
+  almondOilPharmacopoeia,
   type Certificate,
   checkCertificate,
+  oliveOil,
   type StandardOil,
   safflowerOilHighOleic,
   sunflowerOil,
@@ -36,7 +39,7 @@ test("what is not stated, or stated at another temperature, is not known", () =>
   });
   expect(answer({ profile: { "8:0": 1 } }, "8:0")).toMatchObject({
     verdict: "not-known",
-    reason: "no-range",
+    reason: "range-not-read",
     figure: 1,
   });
 });
@@ -51,13 +54,13 @@ test("what the certificate states and the standard does not limit is listed as n
     figure: 500,
     verdict: "not-known",
     side: "none",
-    reason: "no-range",
+    reason: "range-not-read",
   });
   expect(answer({}, "tocols", silent)).toBeUndefined();
   const index = { refractiveIndex: { value: 1.468, temperature: 40 } };
   expect(answer(index, "refractive-index", silent)).toMatchObject({
     verdict: "not-known",
-    reason: "no-range",
+    reason: "range-not-read",
     figure: 1.468,
     temperature: 40,
   });
@@ -85,4 +88,15 @@ test("every answer says where its range comes from and how it was read", () => {
     expect(standard).toMatch(/CXS 210-1999/);
     expect(["first-hand", "second-hand", "from memory"]).toContain(provenance);
   }
+});
+
+test("an acid says how its own range was read, where that differs from the rest of the row", () => {
+  const read = (acid: string) => answer({}, acid, oliveOil)?.provenance;
+  expect([read("18:1"), read("18:3"), read("22:0")]).toEqual(["first-hand", "from memory", "from memory"]);
+});
+
+test("a lot is held against the standard that it was bought by", () => {
+  const lot = { profile: { "18:1": 80 } };
+  expect(verdict(lot, "18:1", almondOil)).toBe("not-met");
+  expect(verdict(lot, "18:1", almondOilPharmacopoeia)).toBe("met");
 });

@@ -45,3 +45,33 @@ test("a defined compound weighs what its formula says", () => {
     expect(compound.molarMass * 1000, compound.name).toBeCloseTo(grams, 2);
   }
 });
+
+test("squalane meets its measured densities and the handbook's, and its index goes with them by Lorentz and Lorenz", () => {
+  const { density, refractiveIndex } = oils.squalane;
+  const at = (temperature: number) => density.value + (density.perKelvin ?? 0) * (temperature - density.temperature);
+  // Dubey and Sharma at 25, 30 and 35 °C; the CRC Handbook at 15 °C.
+  for (const [temperature, measured] of [
+    [25, 805.122],
+    [30, 801.912],
+    [35, 798.709],
+    [15, 811.515],
+  ] as const)
+    expect(Math.abs(at(temperature) - measured)).toBeLessThan(2 * density.standardUncertainty);
+  const refractivity = (refractiveIndex.value ** 2 - 1) / (refractiveIndex.value ** 2 + 2);
+  const there = (refractivity * at(25)) / at(15);
+  const index = Math.sqrt((1 + 2 * there) / (1 - there));
+  expect(refractiveIndex.value + 10 * (refractiveIndex.perKelvin ?? 0)).toBeCloseTo(index, 4);
+  // The same for an oil: index 1.473, density 915 kg/m³, refractivity unchanged, is the steeper end.
+  const n = 1.473;
+  const slope = ((n * n - 1) * (n * n + 2) * oils.oilDensityPerKelvin.min) / (6 * n * 915);
+  expect(oils.oilDensityPerKelvin.value).toBe(-0.67);
+  expect(oils.oilRefractiveIndexPerKelvin.min).toBeCloseTo(slope, 5);
+});
+
+test("acids whose range was had otherwise than the rest of a row are acids of that row", () => {
+  for (const oil of standard)
+    for (const [acid, read] of Object.entries(oil.read.acids ?? {})) {
+      expect(oil.profile, oil.name).toHaveProperty([acid]);
+      expect(read, oil.name).not.toBe(oil.read.profile);
+    }
+});

@@ -463,7 +463,7 @@ describe("the bench's stirrer beside the plant's", () => {
     for (const [criterion, key] of Object.entries(keys)) {
       expect(known(kept[criterion]?.[key]) / known(bench?.[key])).toBeCloseTo(1, 9);
       for (const other of Object.values(keys))
-        if (other !== key) expect(known(kept[criterion]?.[other]) / known(bench?.[other])).not.toBeCloseTo(1, 1);
+        if (other !== key) expect(known(kept[criterion]?.[other]) / known(bench?.[other])).not.toBeCloseTo(1, 2);
     }
     expect(plan?.torque).toBeCloseTo(known(additions(job).rows.at(-1)?.torque), 9);
     expect(plan?.speed).toBe(1);

@@ -33,6 +33,7 @@ const takenOver: readonly { readonly field: RegExp; readonly answers?: RegExp; r
 const greener: readonly { readonly fields: RegExp; readonly why: string }[] = [
   { fields: /^vessel\.stirrer$/, why: "nothing stirs: what a stirrer does is done to nothing" },
   { fields: /^vessel\.heater(\.temperatureMax)?$/, why: "a bound of the heater is deleted" },
+  { fields: /^stability\.(sample|cycles|transitions|conditions\[\]\.(at|reserve))$/, why: "another test" },
   { fields: /^pack\.(headSpaceMin|fillTarget|averageQuantity\..*)$/, why: "a wish or a rule is deleted" },
   { fields: /^vessel\.stirrer\.cover$/, why: "a wish is deleted" },
   { fields: /^process\.steps\[\]\.(for|at|speed|keeps|additions)$/, why: "the process is another" },
@@ -49,6 +50,7 @@ const raising: readonly RegExp[] = [
   /^formula\.materials\.\*\.(limits.*|heatSensitive|particle|volatile|function)$/,
   /^process\.(workingDay|air(\.vacuum)?)$/,
   /^process\.steps\[\]\.(within|speed|for|with)$/,
+  /^stability(\.conditions\[\]\.at|\.transitions)?$/,
   /^pack(\.nozzle(\.spray)?|\.nominal|\.fillTarget)?$/,
 ];
 

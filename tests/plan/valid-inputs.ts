@@ -41,6 +41,12 @@ function unknownOf(name: string) {
     }));
 }
 
+const onLabel = prepareJob(
+  changed(coldJob(), (draft) => {
+    draft.exposure.materials[0].study = { pointOfDeparture: 100, bioavailability: 0.5 };
+  }),
+);
+
 export const validInputs: ValidInputs = {
   answerQuestions: [
     [{ prepared, changes: [{ change: "room", value: 23 }], questions: ["delivered", "motor-power"] }],
@@ -64,6 +70,8 @@ export const validInputs: ValidInputs = {
   ],
   measureNext: [[{ answers: unknownOf("starter-without-readings").slice(0, 4) }], [{ answers: [] }]],
   planSeries: [[{ prepared, changes: [{ change: "room", value: 23 }] }], [{ prepared: cold }]],
+  exposureFor: [[{ prepared: onLabel }]],
+  labelFor: [[{ prepared: onLabel }]],
   prepareJob: [[exampleJob("beaker")], [coldJob("beaker")]],
   remedies: [[{ prepared, changes: [{ change: "room", value: 22 }], answer }]],
   sweep: [

@@ -99,7 +99,7 @@ describe("Markdown", () => {
   });
 
   test("says what the stirrer takes in a step, and how far particles settle", () => {
-    expect(sheet).toContain("the stirrer takes 17 W and 4.1 N·m at the end; duration as stated |");
+    expect(sheet).toContain("the stirrer takes 21 W and 5.1 N·m at the end; duration as stated |");
     expect(sheet).toMatch(
       /Its largest particles settle 0\.024 mm in the vessel and 0\.0026 mm in a pack before it has set\./,
     );
@@ -193,7 +193,7 @@ describe("JSON", () => {
 });
 
 test("a plan with a part missing or a figure that is none is refused whole", () => {
-  const optional = ["version", "yieldStress", "strength", "flow", "air", "lotOrder", "emulsion", "packs"];
+  const optional = ["version", "yieldStress", "strength", "flow", "air", "lotOrder", "emulsion", "packs", "stability"];
   for (const some of [plan, runPlan(coldJob())])
     for (const key of Object.keys(some)) {
       const { [key as keyof Plan]: _, ...rest } = some;

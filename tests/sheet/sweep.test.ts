@@ -25,7 +25,7 @@ describe("a sweep as Markdown", () => {
     expect(text).toMatch(
       /\| Are the packs full before the gel sets\? \(step 10\) \| met, 57\.\d °C \| not met, 54\.\d °C \|/,
     );
-    expect(text).toMatch(/\| until the last pack is full \| 3 h 8 min \| 3 h 38 min \|/);
+    expect(text).toMatch(/\| until the last pack is full \| 3 h 9 min \| 3 h 39 min \|/);
     expect(text).not.toContain("delivered by a lot");
     expect(text).not.toContain("Does the gel former dissolve?");
   });
@@ -41,7 +41,7 @@ describe("a sweep as Markdown", () => {
     const one = sweepToMarkdown({ sweep: sweep({ prepared, rows: rowsWith }) });
     expect(one.split("\n")).toHaveLength(2);
     const three = sweepToMarkdown({ sweep: sweep({ prepared, rows: [...rowsWith, filled(40)] }) });
-    expect(three).toMatch(/\| until the last pack is full \| 3 h 8 min \| no batch to weigh \| 3 h 38 min \|/);
+    expect(three).toMatch(/\| until the last pack is full \| 3 h 9 min \| no batch to weigh \| 3 h 39 min \|/);
   });
 
   test("is the same after a journey as JSON, and takes other words", () => {

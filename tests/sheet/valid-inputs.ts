@@ -1,8 +1,9 @@
-import { prepareJob, runPlan, sweep } from "gelwright/plan";
+import { exposureFor, labelFor, prepareJob, runPlan, sweep } from "gelwright/plan";
 import { exampleJob } from "../support/example.js";
 import type { ValidInputs } from "../support/fuzz.js";
 
 const whole = runPlan(exampleJob());
+const prepared = prepareJob(exampleJob());
 const { vessel, materials } = whole.names;
 
 /** Every ninth answer and every fourth step: damage to each leaf of a whole plan would take half an hour. */
@@ -13,7 +14,7 @@ const plan = { ...bare, answers, timeline, sources: whole.sources.slice(0, 2) };
 
 /** Two runs of which one answer differs, with the figures of one of them alone. */
 const found = sweep({
-  prepared: prepareJob(exampleJob()),
+  prepared,
   rows: [
     { label: "as planned", changes: [] },
     { label: "next to nothing", changes: [{ change: "delivered", value: 1e-9 }] },
@@ -22,6 +23,10 @@ const found = sweep({
 });
 
 export const validInputs: ValidInputs = {
+  exposureToMarkdown: [[{ exposure: exposureFor({ prepared }) }]],
+  fillCheckToMarkdown: [[{ plan: { ...bare, weighing: { ...whole.weighing, lines: [] } } }]],
+  labelToMarkdown: [[{ label: labelFor({ prepared }) }]],
+  stabilityToMarkdown: [[{ plan: { ...bare, weighing: { ...whole.weighing, lines: [] } } }]],
   toCsv: [
     [{ plan: bare, table: "weighing" }],
     [{ plan: { ...bare, timeline }, table: "timeline" }],

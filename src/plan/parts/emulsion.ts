@@ -1,4 +1,5 @@
-import { surfactantForDroplets, waterActivity } from "../../gel/index.js";
+import { surfactantForDroplets, waterActivity, waterActivityBand } from "../../gel/index.js";
+import { bandAround } from "../../laws/index.js";
 import { densityOf, isGlycerin, isWater, massOf } from "../contents.js";
 import type { Figure, NotKnown } from "../figure.js";
 import type { Run, Schedule } from "../state.js";
@@ -97,7 +98,7 @@ export function waterInOuterPhase(run: Run): number {
     );
 }
 
-/** Water activity of the outer phase: as measured, or between what two laws say of its glycerin and water. */
+/** Water activity of the outer phase: as measured, or by the law of its glycerin and water that holds there, with its band. */
 export function waterActivityOf(run: Run): Figure {
   const { charge } = gelOf(run);
   const { bench, process } = charge.job;
@@ -111,12 +112,15 @@ export function waterActivityOf(run: Run): Figure {
     };
   const glycerin = massOf(charge.outer().filter(isGlycerin));
   const massFractionGlycerin = glycerin / (glycerin + waterInOuterPhase(run));
-  const { norrish, wilson } = by("water-activity", () =>
+  const { wilson: value } = by("water-activity", () =>
     waterActivity({ massFractionGlycerin, temperature: process.room }),
   );
+  const { min, max } = bandAround({ value, band: waterActivityBand });
+  // Neither end can lie beyond that of water alone or of glycerin alone.
   return {
-    min: Math.min(norrish, wilson),
-    max: Math.max(norrish, wilson),
+    min: Math.max(min, 0),
+    value,
+    max: Math.min(max, 1),
     basis: [{ kind: "law", key: "water-activity" }],
   };
 }

@@ -7,6 +7,7 @@ import { packQuestions } from "./packs.js";
 import { particleQuestions } from "./particles.js";
 import type { Question } from "./question.js";
 import { settingQuestions } from "./setting.js";
+import { stabilityQuestions } from "./stability.js";
 import { stirringQuestions } from "./stirring.js";
 import { strengthQuestions } from "./strength.js";
 
@@ -20,6 +21,7 @@ export const questions: readonly Question[] = [
   ...particleQuestions,
   ...packQuestions,
   ...fillQuestions,
+  ...stabilityQuestions,
   ...strengthQuestions,
   ...airQuestions,
 ];

@@ -1,15 +1,5 @@
+import type { Cost, Ends } from "../../plan/index.js";
 import type { Say } from "./types.js";
-
-interface Between {
-  readonly min: number;
-  readonly max: number;
-}
-
-interface Cost {
-  readonly batch: number;
-  readonly perKilogram: number;
-  readonly currency: string;
-}
 
 /** Sentences about what is weighed, made and delivered. Masses in kg, shares 0 to 1, times in s. */
 export const batchLines = {
@@ -50,8 +40,8 @@ export const batchLines = {
     `Times count from the start of each working day of ${say.duration(workingDay)}, with no reserve for handling; working days in all: ${say.count(days)}. A lot is not interrupted.`,
   stage: ({ step, instruction }: { readonly step: number; readonly instruction: string }): string =>
     `${step}. ${instruction}`,
-  content: ({ min }: Between, say: Say): string => say.percent(min),
-  contentBetween: ({ min, max }: Between, say: Say): string =>
+  content: ({ min }: Ends, say: Say): string => say.percent(min),
+  contentBetween: ({ min, max }: Ends, say: Say): string =>
     `between ${say.percent(min)} and ${say.percent(max)} (an index is not known)`,
   naturalOrigin: ({ withWater }: { readonly withWater: string }): string =>
     `Natural-origin content: ${withWater} with formulation water.`,
@@ -61,7 +51,7 @@ export const batchLines = {
     `Natural-origin content: ${content}, with formulation water or without.`,
   shortfall: ({ material, share }: { readonly material: string; readonly share: number }, say: Say): string =>
     `${material} takes ${say.percent(share)} from it.`,
-  shortfallBetween: ({ material, min, max }: Between & { readonly material: string }, say: Say): string =>
+  shortfallBetween: ({ material, min, max }: Ends & { readonly material: string }, say: Say): string =>
     `${material} takes ${say.percent(min)} to ${say.percent(max)} from it: an index of it is not known.`,
   parts: {
     active: ({ material }: { readonly material: string }): string => `${material}, active part,`,

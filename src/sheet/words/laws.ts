@@ -38,7 +38,8 @@ const table: Each<LawCode, Law> = {
   "heat-of-stirring": { name: "heat of stirring from the shaft power" },
   "power-number": {
     name: "power number of the stirrer",
-    source: "Furukawa and others 2012, read second-hand; shear rate of Metzner and Otto 1957, from memory",
+    source:
+      "Furukawa and others 2012, read second-hand; shear rate of Metzner and Otto 1957, abstract read; constants of a kind between sources that differ",
   },
   "motor-margin": { name: "a quarter more power and torque than needed", source: "common practice, no source" },
   "blend-time": {
@@ -140,7 +141,7 @@ const table: Each<LawCode, Law> = {
   },
   "water-activity": {
     name: "water activity of glycerin and water",
-    source: "Norrish 1966, from memory; Zhang, Grace and Sun 2022, read second-hand",
+    source: "Zhang, Grace and Sun 2022, read second-hand; its band of 0.03 by formulas from memory",
   },
   "scale-up": { name: "scale-up rules of stirring", source: "Handbook of Industrial Mixing 2004, from memory" },
   "fill-mass": {
@@ -159,6 +160,19 @@ const table: Each<LawCode, Law> = {
     source: "three standard deviations to the largest fill, common practice, no source",
   },
   "packs-from-batch": { name: "whole packs of the fill that is aimed at" },
+  "test-plan": { name: "samples by pulls and reserve" },
+  "equivalent-storage": {
+    name: "time at the temperature of use that ages as much, by the stated kinetics",
+    source: "chemical change alone, one mechanism, the same air, water and light",
+  },
+  "ingredient-order": { name: "order of ingredients by weight when added, by the rule of the documents or the EU's" },
+  "fragrance-allergens": { name: "fragrance allergens summed over all materials, by the list of the documents" },
+  microplastics: { name: "restrictions of particles by the table of the documents" },
+  "claim-figure": { name: "figure to be claimed, rounded down" },
+  "certified-shares": { name: "shares by the classes of certification standards" },
+  "daily-exposure": { name: "daily exposure by type of product" },
+  "systemic-exposure": { name: "systemic exposure dose and margin as arithmetic" },
+  "ingredient-limits": { name: "largest shares by the table of the documents" },
   "lot-order": { name: "durations of the steps; packs at rest need no operator" },
 };
 

@@ -3,9 +3,11 @@ import { batchLines } from "./batch-lines.js";
 import { emulsionLines } from "./emulsion-lines.js";
 import { gelLines } from "./gel-lines.js";
 import { heatLines } from "./heat-lines.js";
+import { labelLines } from "./label-lines.js";
 import { measureLines } from "./measure-lines.js";
 import { packLines } from "./pack-lines.js";
 import { scaleLines } from "./scale-lines.js";
+import { stabilityLines } from "./stability-lines.js";
 import { sweepLines } from "./sweep-lines.js";
 
 /** Sentences of the sheet with numbers in them, by section and key. */
@@ -16,6 +18,8 @@ export interface Lines {
   readonly air: typeof airLines;
   readonly emulsion: typeof emulsionLines;
   readonly packs: typeof packLines;
+  readonly stability: typeof stabilityLines;
+  readonly label: typeof labelLines;
   readonly scales: typeof scaleLines;
   readonly measure: typeof measureLines;
   readonly sweep: typeof sweepLines;
@@ -29,6 +33,8 @@ export const lines: Lines = {
   air: airLines,
   emulsion: emulsionLines,
   packs: packLines,
+  stability: stabilityLines,
+  label: labelLines,
   scales: scaleLines,
   measure: measureLines,
   sweep: sweepLines,

@@ -1,10 +1,5 @@
-import type { FillTarget, PlanPacks } from "../../plan/index.js";
+import type { Ends, FillTarget, PlanPacks } from "../../plan/index.js";
 import type { Say } from "./types.js";
-
-interface Ends {
-  readonly min: number;
-  readonly max: number;
-}
 
 /** Both ends, or one figure if they read alike. */
 function between({ min, max }: Ends, write: (value: number) => string): string {

@@ -7,6 +7,7 @@ import { heatAnswers } from "./heat.js";
 import { packAnswers } from "./packs.js";
 import { particleAnswers } from "./particles.js";
 import { settingAnswers } from "./setting.js";
+import { stabilityAnswers } from "./stability.js";
 import { stirringAnswers } from "./stirring.js";
 import { strengthAnswers } from "./strength.js";
 
@@ -20,6 +21,7 @@ export const answers: Words["answers"] = {
   ...particleAnswers,
   ...packAnswers,
   ...fillAnswers,
+  ...stabilityAnswers,
   ...strengthAnswers,
   ...airAnswers,
 };

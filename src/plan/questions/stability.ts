@@ -1,0 +1,71 @@
+import { atMost, exactly, type Limit } from "../figure.js";
+import { makesMelt } from "../parts/moments.js";
+import { massOfSamples, samplesOf, stabilityIn, transitionsOf } from "../parts/stability.js";
+import type { Run } from "../state.js";
+import { stated, unknown } from "../unknown.js";
+import { asks, type Question } from "./question.js";
+
+/** Between a storage and what it must not come near, as between a melt and its setting [K]: common practice, no source. */
+const usualMargin = 2;
+
+type Condition = NonNullable<Run["job"]["stability"]>["conditions"][number];
+
+function ofBatch(): Record<string, never> {
+  return {};
+}
+
+/** Storages that have a temperature of their own, of a product that changes its state at some. */
+function storagesWithTemperature({ job: { stability } }: Run): readonly Condition[] {
+  return (stability?.conditions ?? []).filter(({ at }) => at !== undefined);
+}
+
+/** The transitions around the temperature of use: up to the one above it, and down to the one below. */
+function aroundUse(run: Run): Limit {
+  const use = stabilityIn(run).ageing?.reference ?? run.job.process.room;
+  const transitions = transitionsOf(run);
+  if (transitions.length === 0) unknown("nothing-there", { field: "bench-doses" });
+  const above = transitions.filter(({ temperatureMax }) => temperatureMax >= use);
+  const below = transitions.filter(({ temperatureMax }) => temperatureMax < use);
+  return {
+    ...(below.length > 0 && { min: exactly(Math.max(...below.map(({ temperatureMax }) => temperatureMax))) }),
+    ...(above.length > 0 && { max: exactly(Math.min(...above.map(({ temperatureMin }) => temperatureMin))) }),
+  };
+}
+
+/** Questions about the stability test. */
+export const stabilityQuestions: readonly Question[] = [
+  asks<Run, Run>({
+    id: "samples-within-allowance",
+    quantity: "mass",
+    quantifier: "every",
+    subjects: (run) => (run.job.stability ? [run] : []),
+    of: ofBatch,
+    states: (run) => [run],
+    figure: (run) => exactly(massOfSamples(run), [{ kind: "law", key: "test-plan" }]),
+    limit: (run) => {
+      const name = stated(stabilityIn(run).allowance, "stability-allowance");
+      const given = run.job.batch.allowances.find((one) => one.name === name);
+      const mass = given?.kind === "mass" ? given.mass : unknown("not-stated", { field: "stability-allowance" });
+      return atMost(mass, [{ kind: "stated", key: "stability-allowance", of: name }]);
+    },
+    beside: (run) => ({ samples: samplesOf(stabilityIn(run)) }),
+  }),
+  asks<Run, Condition>({
+    id: "stored-below-transition",
+    quantity: "temperature",
+    quantifier: "every",
+    subjects: (run) =>
+      storagesWithTemperature(run).length > 0 && (makesMelt(run) || (run.job.stability?.transitions ?? []).length > 0)
+        ? [run]
+        : [],
+    of: ofBatch,
+    states: (run) => storagesWithTemperature(run),
+    figure: ({ at }) => exactly(stated(at, "stability")),
+    limit: (_condition, run) => aroundUse(run),
+    margin: ({ job: { process } }) => ({
+      min: process.settingMargin ?? usualMargin,
+      max: process.settingMargin ?? usualMargin,
+    }),
+    beside: ({ name }) => ({ condition: name }),
+  }),
+];
