@@ -253,6 +253,7 @@ export const leverCodes = [
   "cooler-melt",
   "less-cooling",
   "more-surfactant",
+  "lower-share",
 ] as const;
 
 /** What can be turned so that an answer becomes met. */

@@ -57,6 +57,7 @@ describe("a remedy", () => {
         "slower-stirring",
         "colder-coolant",
         "cooler-melt",
+        "lower-share",
       ];
       const beyond = change.value + (more.includes(lever) ? 1 : -1) * 1e-6 * Math.max(1, Math.abs(change.value));
       const found = after(one, { ...change, value: beyond } as Change);

@@ -7,6 +7,7 @@ import { attendedMoments } from "../parts/lot-order.js";
 import { naturalOriginContent } from "../parts/natural-origin.js";
 import type { Moment, Run, State } from "../state.js";
 import { stated, unknown } from "../unknown.js";
+import { lessOf } from "./levers.js";
 import { asks, type Lever, type Question } from "./question.js";
 
 /** What of a lot fills the vessel: all of it at 20 °C, or what is in it at its temperature between two steps. */
@@ -167,6 +168,7 @@ export const batchQuestions: readonly Question[] = [
       ),
     of: ({ key }) => ({ material: key }),
     states: (_material, run) => [run],
+    levers: ({ key }, run) => lessOf(run, key),
     figure: (run, { key }) => exactly(twelveDigits(shareWeighed(key, run)), [{ kind: "law", key: "mass-balance" }]),
     limit: (_run, { key, massFractionMax, sources }) => {
       const { limits: source } = sources;
