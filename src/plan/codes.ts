@@ -224,6 +224,8 @@ export type AssumptionCode = (typeof assumptionCodes)[number];
 export const noteCodes = [
   /** Whether, or how finely, the gel sprays is to be tried: no number says it. */
   "atomises-by-trial",
+  /** The bench took up additions that are larger than the shares which it states. */
+  "bench-additions-beyond-shares",
 ] as const;
 
 /** Something to know that no verdict is given on. */
