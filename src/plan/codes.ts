@@ -256,6 +256,7 @@ export const leverCodes = [
   "less-cooling",
   "more-surfactant",
   "lower-share",
+  "more-lots",
 ] as const;
 
 /** What can be turned so that an answer becomes met. */

@@ -32,4 +32,5 @@ export const levers: Words["levers"] = {
   "more-surfactant": (change, say) => `Raise the dose${ofWhat(change, say)} to ${say.percent(change.value)}.`,
   "lower-share": (change, say) => `Lower the dose${ofWhat(change, say)} to ${say.percent(change.value)}.`,
   "less-gel-former": (change, say) => `Lower the dose${ofWhat(change, say)} to ${say.percent(change.value)}.`,
+  "more-lots": (change, say) => `Make ${say.count(change.value)} equal lots of it.`,
 };
