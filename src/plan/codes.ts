@@ -226,6 +226,10 @@ export const noteCodes = [
   "atomises-by-trial",
   /** The bench took up additions that are larger than the shares which it states. */
   "bench-additions-beyond-shares",
+  /** More of the charge is lost on the way into the packs than is usual. */
+  "loss-out-of-the-ordinary",
+  /** The film in the vessel counts as that of the set gel, since the one of what it is emptied of is not known. */
+  "film-of-the-set-gel",
 ] as const;
 
 /** Something to know that no verdict is given on. */

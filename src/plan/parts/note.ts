@@ -11,8 +11,9 @@ export interface Note {
   readonly addition?: number;
   /** How many there are of the kind. */
   readonly count?: number;
-  /** A share [0 to 1], and the largest that is stated or usual. */
+  /** A share [0 to 1]. */
   readonly share?: number;
+  /** The largest that is stated or usual [0 to 1]. */
   readonly shareMax?: number;
   /** What it is about, in the caller's words. */
   readonly of?: string;
