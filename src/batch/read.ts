@@ -37,14 +37,21 @@ export function readBatch(document: unknown): Batch {
 
 /** A batch of what was read: notes the faults of what needs several fields, and goes on. */
 export function batchFrom(draft: Draft<Read<BatchDocument>>, at: string, findings: Findings): Batch {
-  const { density, tare = 0, weighingTolerance = usualTolerance } = draft;
+  const { density, lots, tare = 0, weighingTolerance = usualTolerance } = draft;
   const balances = (draft.balances ?? []).filter((balance) => balance !== undefined);
+  const { packs }: Draft<Read<TargetFields>> = draft.target ?? {};
+  if (lots !== undefined && packs !== undefined && lots > packs)
+    findings.note(join(at, "lots"), lots, `no more lots than packs, ${packs}`, "out-of-range", {
+      value: lots,
+      max: packs,
+    });
   draft.balances?.forEach((balance, i) => {
     if (balance) checkBalance(balance, join(join(at, "balances"), i), findings);
   });
   return {
     ...targetOf(draft.target ?? {}, join(at, "target"), findings),
     density,
+    lots,
     allowances: (draft.allowances ?? []).flatMap((one) => (one ? [allowanceOf(one as Read<AllowanceDocument>)] : [])),
     balances: balances as readonly Balance[],
     tare,

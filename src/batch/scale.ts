@@ -9,6 +9,7 @@ import { text } from "./named.js";
 import { deliveredMass } from "./target.js";
 import type { Batch } from "./types.js";
 import { type WeighedLot, weigh } from "./weigh.js";
+import { type EqualLots, fewestWhole, inLots, lotsAskedFor } from "./whole-packs.js";
 
 /** A formula scaled to a batch: what to weigh on what, how often, and what arrives. */
 export interface ScaledBatch {
@@ -18,8 +19,12 @@ export interface ScaledBatch {
   readonly packs?: number | undefined;
   /** Density of the product at 20 °C [kg/m³]; left out where it is not known. */
   readonly density?: number | undefined;
-  /** Equal lots that the vessel makes of it. */
+  /** Equal lots: as many as were asked for, else the fewest that fit the vessel with their packs whole. */
   readonly lots: number;
+  /** Finished product that one lot is to bring [kg]. */
+  readonly massOfLot: number;
+  /** Packs of one lot, where the target is in packs; all lots together may hold a few more than were asked for. */
+  readonly packsOfLot?: number | undefined;
   /** Exact charge of one lot, before rounding, and what each allowance takes. */
   readonly charge: BatchCharge;
   /** What is weighed for one lot. */
@@ -32,7 +37,8 @@ export interface ScaledBatch {
  * Scales a formula to a batch: charge with its allowances, lots, balances, rounded masses, tolerances and cost.
  *
  * Every allowance counts for each lot, because each lot empties the vessel once. The masses are rounded so that what was
- * asked for still arrives after all allowances. Volumes are at 20 °C: leave room in the vessel for a hot batch to expand.
+ * asked for still arrives after all allowances. A lot holds whole packs. Volumes are at 20 °C: leave room in the vessel
+ * for a hot batch to expand, or ask for more lots.
  *
  * @param input.formula - A formula that was read.
  * @param input.batch - A batch that was read.
@@ -73,7 +79,7 @@ export function scaleFormula(input: {
   readonly yieldStress?: number | undefined;
 }): ScaledBatch {
   const { formula, batch, vessel, yieldStress } = record(input, "input");
-  const { target, packs } = record(batch, "batch");
+  const { target, packs, lots: wanted } = record(batch, "batch");
   const lines = linesOf(formula);
   const density =
     batch.density === undefined ? densityOf(lines, formula.materials) : positive(batch.density, "density");
@@ -88,10 +94,19 @@ export function scaleFormula(input: {
       lines: lines.map((line) => ({ name: nameOf(line), massFraction: line.massFraction })),
       allowances,
     });
-  const lots = vessel === undefined ? 1 : lotsOf(chargeOf(massTarget), density ?? unknownDensity(), vessel);
-  const charge = chargeOf(massTarget / lots);
-  const lot = weigh(lines, charge, allowances, massTarget / lots, batch, formula.materials);
-  return { massTarget, packs, density, lots, charge, lot, cost: costOfLots(formula, lot, lots, packs) };
+  const split = (): EqualLots => {
+    if (wanted !== undefined) return inLots(massTarget, packs, lotsAskedFor(wanted, packs));
+    if (vessel === undefined) return inLots(massTarget, packs, 1);
+    const of = density ?? unknownDensity();
+    const fewest = lotsOf(chargeOf(massTarget), of, vessel);
+    const room = vessel.volumeMax * of * (1 + 1e-12);
+    return fewestWhole(massTarget, packs, fewest, (massOfLot) => chargeOf(massOfLot).total <= room);
+  };
+  const { lots, massOfLot, packsOfLot } = split();
+  const charge = chargeOf(massOfLot);
+  const lot = weigh(lines, charge, allowances, massOfLot, batch, formula.materials);
+  const cost = costOfLots(formula, lot, lots, packsOfLot === undefined ? undefined : packsOfLot * lots);
+  return { massTarget, packs, density, lots, massOfLot, packsOfLot, charge, lot, cost };
 }
 
 function unknownDensity(): never {

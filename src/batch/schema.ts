@@ -46,6 +46,7 @@ export const batch: Entry<BatchDocument> = fields<BatchDocument>({
   $schema: maybe("identity", text),
   target,
   density: maybe("property", quantity("density", above)),
+  lots: maybe("wish", whole(1)),
   allowances: maybe("process", listOf(allowance)),
   balances: listOf(fields<BalanceDocument>({ name: text, increment: mass, capacity: mass, minimumWeight: mass }), 1),
   tare: maybe("property", quantity("mass", { min: 0 })),

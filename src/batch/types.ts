@@ -53,6 +53,8 @@ export interface BatchDocument {
   readonly target: TargetDocument;
   /** Density of the product at 20 °C; mixed from the materials' densities where it is left out. */
   readonly density?: Quantity<"density">;
+  /** Number of equal lots; default the fewest that fit the working volume of the vessel at 20 °C. */
+  readonly lots?: number;
   /** Losses in the order of the process. */
   readonly allowances?: readonly AllowanceDocument[];
   readonly balances: readonly BalanceDocument[];
@@ -92,6 +94,8 @@ export interface Batch {
   readonly target: { readonly mass: number } | { readonly volume: number };
   /** Number of packs, where the target is in packs. */
   readonly packs?: number | undefined;
+  /** Number of equal lots, where one is asked for. */
+  readonly lots?: number | undefined;
   /** Density at 20 °C [kg/m³]. */
   readonly density?: number | undefined;
   readonly allowances: readonly BatchAllowance[];

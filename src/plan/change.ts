@@ -1,5 +1,5 @@
 import type { Formula } from "../formula/index.js";
-import { finite, fraction, notNegative, positive, record, refuse, show, temperature } from "../guards.js";
+import { finite, fraction, notNegative, positive, record, refuse, show, temperature, wholeNumber } from "../guards.js";
 import type { ReadJob } from "./read.js";
 import type { Step } from "./steps/index.js";
 
@@ -22,6 +22,12 @@ export type Change =
       /** Finished product asked for [kg]. */
       readonly change: "delivered";
       /** [kg], above 0. */
+      readonly value: number;
+    }
+  | {
+      /** Number of equal lots. */
+      readonly change: "lots";
+      /** A whole number from 1. */
       readonly value: number;
     }
   | {
@@ -74,6 +80,9 @@ function changedBy({ job, steps }: ReadJob, change: Change, path: string): ReadJ
     case "delivered":
       positive(value, `${path}.value`);
       return { steps, job: { ...job, batch: { ...job.batch, target: { mass: value }, packs: undefined } } };
+    case "lots":
+      wholeNumber(value, `${path}.value`, 1);
+      return { steps, job: { ...job, batch: { ...job.batch, lots: value } } };
     case "room":
       temperature(value, `${path}.value`);
       return { steps, job: { ...job, process: { ...job.process, room: value } } };

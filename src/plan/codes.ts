@@ -224,6 +224,12 @@ export type AssumptionCode = (typeof assumptionCodes)[number];
 export const noteCodes = [
   /** Whether, or how finely, the gel sprays is to be tried: no number says it. */
   "atomises-by-trial",
+  /** The bench took up additions that are larger than the shares which it states. */
+  "bench-additions-beyond-shares",
+  /** More of the charge is lost on the way into the packs than is usual. */
+  "loss-out-of-the-ordinary",
+  /** The film in the vessel counts as that of the set gel, since the one of what it is emptied of is not known. */
+  "film-of-the-set-gel",
 ] as const;
 
 /** Something to know that no verdict is given on. */
@@ -253,6 +259,8 @@ export const leverCodes = [
   "cooler-melt",
   "less-cooling",
   "more-surfactant",
+  "lower-share",
+  "more-lots",
 ] as const;
 
 /** What can be turned so that an answer becomes met. */

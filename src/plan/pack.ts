@@ -31,7 +31,7 @@ export interface PackCooling {
 const segmentsInPack = 30;
 
 /** The cooling of one pack that was filled at a temperature. */
-export function packCooling(charge: Charge, temperature: number, { massTarget, packs }: ScaledBatch): PackCooling {
+export function packCooling(charge: Charge, temperature: number, { massOfLot, packsOfLot }: ScaledBatch): PackCooling {
   const { pack, process } = charge.job;
   const { content, heatLoss } = stated(pack, "pack");
   const room = process.room;
@@ -42,7 +42,11 @@ export function packCooling(charge: Charge, temperature: number, { massTarget, p
   const specificHeat = charge.specificHeat(middle);
   if (!content) {
     const conductance = stated(heatLoss, "pack-cooling");
-    const lump = { ...between, heatCapacity: specificHeat * (massTarget / stated(packs, "pack-packs")), conductance };
+    const lump = {
+      ...between,
+      heatCapacity: specificHeat * (massOfLot / stated(packsOfLot, "pack-packs")),
+      conductance,
+    };
     const temperatureAfter = (duration: number): number => temperatureAfterCooling({ ...lump, duration });
     const timeUntil = (temperatureEnd: number): number =>
       by("pack-lump", () => coolingTime({ ...lump, temperatureEnd }));

@@ -1,4 +1,3 @@
-import type { NoteCode } from "./codes.js";
 import type { NotKnown } from "./figure.js";
 import { afterFillingOf, type PlanAfterFilling } from "./parts/after-filling.js";
 import { airOf, type PlanAir } from "./parts/air.js";
@@ -11,13 +10,14 @@ import { flowOf, type PlanFlow } from "./parts/flow.js";
 import { gelPointsOf, type PlanGelPoint } from "./parts/gel-points.js";
 import { type LotOrder, lotOrderOf } from "./parts/lot-order.js";
 import { type NaturalOrigin, naturalOriginOf } from "./parts/natural-origin.js";
+import type { Note } from "./parts/note.js";
+import { notesOf } from "./parts/notes.js";
 import { oxidationRankingOf, type RankedOil } from "./parts/oxidation-ranking.js";
 import { type PlanPacks, packsOf } from "./parts/packs.js";
 import { type PlanParticle, particlesOf } from "./parts/particles.js";
 import { type ScaleMetrics, scaleMetricsOf } from "./parts/scale.js";
 import { type Source, sourcesOf } from "./parts/sources.js";
 import { type PlanStability, stabilityOf } from "./parts/stability.js";
-import { type StrengthNote, strengthNotes } from "./parts/strength-notes.js";
 import { type MaterialExposure, thermalExposuresOf } from "./parts/thermal-exposure.js";
 import { type PlanStrength, type PlanYieldStress, strengthOf } from "./parts/trials.js";
 import { yieldStressFigure } from "./parts/yield-stress.js";
@@ -87,9 +87,6 @@ export interface Plan {
   readonly sources: readonly Source[];
 }
 
-/** Something to know that no verdict is given on. */
-export type Note = StrengthNote | { readonly code: NoteCode };
-
 /** The plan of a run. */
 export function planOf(run: Run): Plan {
   const { job } = run;
@@ -130,7 +127,7 @@ export function planOf(run: Run): Plan {
       (notKnown) => ({ notKnown }),
     ),
     answers: questions.flatMap((question) => answersTo(question, run)),
-    notes: strengthNotes(run),
+    notes: notesOf(run),
     cautions: cautionsOf(run),
     sources: sourcesOf(job),
   };

@@ -3,6 +3,7 @@ import { list, record, refuse, show } from "../guards.js";
 import { type Change, changed } from "./change.js";
 import type { Job } from "./job.js";
 import { afterChanges, inDocument } from "./masses.js";
+import { leavesFilmOpen, yieldStressOfFilm } from "./parts/films.js";
 import { yieldStressOf } from "./parts/yield-stress.js";
 import { type ReadJob, readJob } from "./read.js";
 import { runSteps, weighedOf } from "./run.js";
@@ -68,7 +69,7 @@ export type PreparedJob = ReadJob;
 export function prepareJob(document: unknown): PreparedJob {
   const prepared = readJob(document);
   // What makes the masses impossible is found here, and not at the first run.
-  inDocument(prepared.job, () => scaledOf(prepared.job));
+  inDocument(prepared.job, () => (leavesFilmOpen(prepared.job) ? runOf(prepared) : scaledOf(prepared.job)));
   preparedJobs.add(prepared);
   return prepared;
 }
@@ -78,20 +79,33 @@ const preparedJobs: WeakSet<object> = new WeakSet();
 
 /** The batch of a job, with the film that its yield stress leaves on the walls. */
 function scaledOf(job: Job): ScaledBatch {
-  return scaledBatch(
-    job,
-    otherwise(
-      () => yieldStressOf(job).value,
-      () => undefined,
-    ),
+  return scaledBatch(job, yieldStressBefore(job));
+}
+
+/** The yield stress before anything is run [Pa], if it is known. */
+function yieldStressBefore(job: Job): number | undefined {
+  return otherwise(
+    () => yieldStressOf(job).value,
+    () => undefined,
   );
 }
 
 /** The run of a prepared job: one weighed lot through all steps. */
 export function runOf({ job, steps }: ReadJob): Run {
-  const scaled = scaledOf(job);
-  return runSteps(job, steps, weighedOf(job, scaled), scaled);
+  const runOn = (scaled: ScaledBatch): Run => runSteps(job, steps, weighedOf(job, scaled), scaled);
+  if (!leavesFilmOpen(job)) return runOn(scaledOf(job));
+  // How much melt stays in the vessel a first run shows, with the set gel's film in place of it.
+  const first = runOn(scaledBatch(job, yieldStressBefore(job) ?? anyFilm));
+  return runOn(
+    otherwise(
+      () => scaledBatch(job, yieldStressOfFilm(first)),
+      () => scaledOf(job),
+    ),
+  );
 }
+
+/** A yield stress for a film that is yet to be found [Pa]. */
+const anyFilm = 1;
 
 /** What a run of a prepared job takes. */
 export interface RunInput {

@@ -261,7 +261,7 @@ function flipBetween(
   const withValue = (value: number): readonly Change[] =>
     other.map((change, i) => (i === place ? { ...change, value } : change));
   // There is no half of a lot.
-  const whole = (to.change as string) === "lots";
+  const whole = to.change === "lots";
   const value = nearest({ from: from.value, to: to.value, whole }, (between) => holds(withValue(between)));
   return { ...to, value };
 }

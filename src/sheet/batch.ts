@@ -16,13 +16,24 @@ export function allowances(sheet: Sheet): readonly string[] {
   return [
     `## ${words.labels.processTakes}`,
     markdownTable(allowanceTable(sheet)),
-    `${markdownText(wanted)} ${brings({ mass: delivered }, say)}${filmOnWall(sheet)}`,
+    `${markdownText(wanted)} ${brings({ mass: delivered }, say)}${filmOnWall(sheet)}${filmAllowedFor(sheet)}`,
   ];
 }
 
 /** What has not drained from the vessel, beside the allowance that was made for it. */
 function filmOnWall({ plan: { films }, words, say }: Sheet): string {
   return say.given(films.thicknessOnWall, (thickness) => ` ${words.lines.batch.filmOnWall({ thickness }, say)}`);
+}
+
+/** The film that is stated, beside the one that is to be expected. */
+function filmAllowedFor({ plan: { films }, words, say }: Sheet): string {
+  const { allowed } = films;
+  if (!allowed?.isStated) return "";
+  const { thickness } = allowed;
+  return say.given(
+    allowed.predicted,
+    (predicted) => ` ${words.lines.batch.filmAllowedFor({ thickness, predicted }, say)}`,
+  );
 }
 
 /** The natural-origin content, and what it depends on. */

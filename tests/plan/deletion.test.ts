@@ -25,8 +25,6 @@ const takenOver: readonly { readonly field: RegExp; readonly answers?: RegExp; r
   { field: /^bench\.yieldStress$/, why: "another source of the yield stress takes over" },
   { field: /^batch\.allowances\[\]\.thickness$/, why: "the film that the yield stress holds takes over" },
   { field: /^vessel\.stirrer\.motor\.efficiency$/, answers: /^motor/, why: "the default: power at the shaft" },
-  // Doubtful: what is not stated counts as nothing, and a verdict is green that would not be.
-  { field: /density\.fallPerKelvin$/, answers: /^working-volume/, why: "what is not stated does not expand" },
 ];
 
 /** Why an answer may be met once a field of another class is deleted: it is another job then. */

@@ -57,8 +57,10 @@ describe("a remedy", () => {
         "slower-stirring",
         "colder-coolant",
         "cooler-melt",
+        "lower-share",
       ];
-      const beyond = change.value + (more.includes(lever) ? 1 : -1) * 1e-6 * Math.max(1, Math.abs(change.value));
+      const step = lever === "more-lots" ? 1 : 1e-6 * Math.max(1, Math.abs(change.value));
+      const beyond = change.value + (more.includes(lever) ? 1 : -1) * step;
       const found = after(one, { ...change, value: beyond } as Change);
       expect([one.name, keyOf(one.answer), lever, found?.verdict]).not.toEqual([
         one.name,

@@ -11,6 +11,8 @@ export interface ProcessFigures {
   readonly flashPointMargin?: Quantity<"temperatureDifference">;
   /** Margin that the mix keeps above its setting temperature; default 2 K (common practice, no source). */
   readonly settingMargin?: Quantity<"temperatureDifference">;
+  /** Margin that the oil fraction keeps below the bench's maximum, by volume; default 1 % v/v (common practice, no source). */
+  readonly oilFractionMargin?: Quantity<"volumeFraction">;
   /** Speed of the air over the open vessel, if evaporation is to be predicted. */
   readonly airVelocity?: Quantity<"velocity">;
   /** Air in the melt, if it is asked whether that leaves. */
@@ -53,6 +55,7 @@ export const processFigures: Entries<ProcessFigures> = {
   room: quantity("temperature"),
   flashPointMargin: maybe("wish", quantity("temperatureDifference", { min: 0 })),
   settingMargin: maybe("wish", quantity("temperatureDifference", { min: 0 })),
+  oilFractionMargin: maybe("wish", quantity("volumeFraction", { min: 0, below: 1 })),
   airVelocity: maybe("reading", quantity("velocity", above)),
   air: maybe(
     "wish",

@@ -36,7 +36,7 @@ export interface Weighing {
 
 /** How many equal lots there are, and what one of them holds. */
 export interface Lots {
-  /** Equal lots that the vessel makes of the batch. */
+  /** Equal lots: as many as were asked for, else the fewest that fit the vessel with their packs whole. */
   readonly count: number;
   /** Finished product of one lot as asked for [kg]. */
   readonly deliveredTarget: number;
@@ -61,12 +61,12 @@ export interface Cost {
 
 /** The lots of the batch. */
 export function lotsOf(run: Run): Lots {
-  const { lot, lots, massTarget, packs } = run.scaled;
+  const { lot, lots, massOfLot, packsOfLot } = run.scaled;
   return {
     count: lots,
-    deliveredTarget: massTarget / lots,
+    deliveredTarget: massOfLot,
     delivered: lot.delivered,
-    ...(packs !== undefined && { packs: packs / lots }),
+    ...(packsOfLot !== undefined && { packs: packsOfLot }),
     charge: lot.total,
     ...where("volume", () => volumeOfLot(run)),
   };

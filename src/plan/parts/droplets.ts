@@ -4,7 +4,7 @@ import type { AssumptionCode } from "../codes.js";
 import type { Basis } from "../figure.js";
 import type { Job } from "../job.js";
 import type { Run, State } from "../state.js";
-import { by, stated, unknown } from "../unknown.js";
+import { by, otherwise, stated, unknown } from "../unknown.js";
 
 /** Up to where droplets were seen to break as in the whole emulsion (Jansen and others 2001). */
 const seenUpTo = 0.7;
@@ -13,6 +13,19 @@ const seenUpTo = 0.7;
 export function gelOf({ moments }: Run): State {
   const filled = moments.find(({ step }) => step.do === "fill");
   return filled?.before ?? moments.at(-1)?.after ?? unknown("nothing-there");
+}
+
+/** One subject where the finished gel holds an outer phase. */
+export function withOuter(run: Run): readonly Run[] {
+  return otherwise(
+    () => (gelOf(run).charge.isEmulsion() ? [run] : []),
+    () => [],
+  );
+}
+
+/** One subject where the finished gel is an emulsion with oil in it. */
+export function withOil(run: Run): readonly Run[] {
+  return withOuter(run).filter((one) => gelOf(one).charge.oil().length > 0);
 }
 
 /** The droplets of an emulsion. */

@@ -1,21 +1,12 @@
 import { ohnesorgeNumber } from "../../rheology/index.js";
-import type { NoteCode } from "../codes.js";
 import type { Run } from "../state.js";
 import { by, otherwise, stated, where } from "../unknown.js";
 import { flowChoiceOf, throughNozzle } from "./flow.js";
+import type { Note } from "./note.js";
 import { yieldStressFigure } from "./yield-stress.js";
 
-/** What is to be said of the gel's strength without a verdict: a code, and what numbers there are. */
-export interface StrengthNote {
-  readonly code: NoteCode;
-  /** [Pa]. */
-  readonly yieldStress?: number;
-  /** At the wall of the nozzle [-]. */
-  readonly ohnesorge?: number;
-}
-
 /** A gel that is to be sprayed: no number says whether one with a yield stress breaks up, and without one not how fine. */
-export function strengthNotes(run: Run): readonly StrengthNote[] {
+export function strengthNotes(run: Run): readonly Note[] {
   const { nozzle } = run.job.pack ?? {};
   const { spray } = nozzle ?? {};
   if (!nozzle || !spray) return [];

@@ -7,6 +7,7 @@ import { attendedMoments } from "../parts/lot-order.js";
 import { naturalOriginContent } from "../parts/natural-origin.js";
 import type { Moment, Run, State } from "../state.js";
 import { stated, unknown } from "../unknown.js";
+import { lessOf } from "./levers.js";
 import { asks, type Lever, type Question } from "./question.js";
 
 /** What of a lot fills the vessel: all of it at 20 °C, or what is in it at its temperature between two steps. */
@@ -94,6 +95,19 @@ function workingVolume(filling: Filling, { vessel }: Job): Limit {
   return filling === "whole" ? { ...atLeast(min, basis), ...atMost(max, basis) } : atMost(max, basis);
 }
 
+/** Smaller lots leave more room in the vessel, down to those that do not cover its stirrer or hold no whole pack. */
+function moreLots(run: Run): readonly Lever[] {
+  const { lots, packs = Number.POSITIVE_INFINITY } = run.scaled;
+  const { min } = run.job.vessel.workingVolume;
+  const covering = min > 0 ? Math.floor((lots * volumeOfLot(run)) / min) : Number.POSITIVE_INFINITY;
+  const max = Math.min(packs, covering, lots * lotsFactor);
+  if (max <= lots) return [];
+  return [{ id: "more-lots", whole: true, change: (value) => ({ change: "lots", value }), bracket: [lots, max] }];
+}
+
+/** Up to so many times as many lots are looked for. */
+const lotsFactor = 4;
+
 /** Questions about what is weighed, what arrives, and how it fits vessel and day. */
 export const batchQuestions: readonly Question[] = [
   asks<Run, Job>({
@@ -141,9 +155,8 @@ export const batchQuestions: readonly Question[] = [
     of: ofBatch,
     states: once,
     figure: ({ scaled: { lot } }) => exactly(twelveDigits(lot.delivered), [{ kind: "law", key: "mass-balance" }]),
-    limit: ({ scaled: { massTarget, lots } }) =>
-      atLeast(twelveDigits(massTarget / lots), [{ kind: "stated", key: "batch-target" }]),
-    beside: ({ scaled: { packs, lots } }) => (packs === undefined ? {} : { packs: packs / lots }),
+    limit: ({ scaled: { massOfLot } }) => atLeast(twelveDigits(massOfLot), [{ kind: "stated", key: "batch-target" }]),
+    beside: ({ scaled: { packsOfLot } }) => ({ packs: packsOfLot }),
   }),
   asks<Run, Filling>({
     id: "working-volume",
@@ -155,6 +168,7 @@ export const batchQuestions: readonly Question[] = [
     at: (filling) => (filling === "whole" ? { place: "vessel" } : { step: filling.step, place: "vessel" }),
     figure: (filling, _subject, run) => volumeOf(filling, run),
     limit: (filling, _subject, { job }) => workingVolume(filling, job),
+    levers: (_subject, run) => moreLots(run),
   }),
   asks<Material, Run>({
     id: "maximum-share",
@@ -167,6 +181,7 @@ export const batchQuestions: readonly Question[] = [
       ),
     of: ({ key }) => ({ material: key }),
     states: (_material, run) => [run],
+    levers: ({ key }, run) => lessOf(run, key),
     figure: (run, { key }) => exactly(twelveDigits(shareWeighed(key, run)), [{ kind: "law", key: "mass-balance" }]),
     limit: (_run, { key, massFractionMax, sources }) => {
       const { limits: source } = sources;

@@ -1,5 +1,7 @@
+import { additionQuestions } from "./additions.js";
 import { airQuestions } from "./air.js";
 import { batchQuestions } from "./batch.js";
+import { clarityQuestions } from "./clarity.js";
 import { emulsionQuestions } from "./emulsion.js";
 import { fillQuestions } from "./fill.js";
 import { heatQuestions } from "./heat.js";
@@ -17,6 +19,8 @@ export const questions: readonly Question[] = [
   ...heatQuestions,
   ...settingQuestions,
   ...emulsionQuestions,
+  ...additionQuestions,
+  ...clarityQuestions,
   ...stirringQuestions,
   ...particleQuestions,
   ...packQuestions,

@@ -64,19 +64,35 @@ export function longer({ number, step }: Moment, id: LeverCode): readonly Lever[
   ];
 }
 
-/** More of a material that stands in one line, as far as the carrier can give way. */
-export function moreOf({ job: { formula } }: Run, material: string | undefined, id: LeverCode): readonly Lever[] {
+/** Another dose of a material that stands in one line, for which the carrier can give way. */
+function doseOf(
+  { job: { formula } }: Run,
+  material: string | undefined,
+  id: LeverCode,
+  far: (share: number, carrier: number) => number,
+): readonly Lever[] {
   const own = formula.lines.filter((line) => line.material === material);
   const carrier = formula.lines.find((line) => line.carrier);
   const [line, second] = own;
   if (material === undefined || !line || second || !carrier || carrier === line) return [];
+  const { massFraction } = line;
   return [
     {
       id,
       change: (value) => ({ change: "dose", material, value }),
-      bracket: [line.massFraction, line.massFraction + carrier.massFraction],
+      bracket: [massFraction, far(massFraction, carrier.massFraction)],
     },
   ];
+}
+
+/** More of a material, as far as the carrier can give way. */
+export function moreOf(run: Run, material: string | undefined, id: LeverCode): readonly Lever[] {
+  return doseOf(run, material, id, (share, carrier) => share + carrier);
+}
+
+/** Less of a material, down to none. */
+export function lessOf(run: Run, material: string): readonly Lever[] {
+  return doseOf(run, material, "lower-share", () => 0);
 }
 
 /** More of the gel former, if it is one material. */

@@ -1,4 +1,3 @@
-import type { StrengthNote } from "../../plan/index.js";
 import { fieldOf } from "./fields.js";
 import type { Words } from "./types.js";
 
@@ -44,8 +43,14 @@ export const uses: Words["uses"] = {
 
 /** What to know that no verdict is given on. */
 export const notes: Words["notes"] = {
-  "atomises-by-trial": (note: StrengthNote, say) =>
+  "atomises-by-trial": (note, say) =>
     `Whether the gel breaks up into a spray, and how fine, has to be tried: no number predicts it.${say.given(note.yieldStress, (stress) => ` Its yield stress is ${say.pascals(stress)}.`)}${say.given(note.ohnesorge, (number) => ` Its Ohnesorge number at the nozzle is ${say.number(number, 2)}.`)}`,
+  "bench-additions-beyond-shares": ({ addition, share, shareMax, count }, say) =>
+    `The bench contradicts itself: its addition ${say.count(addition)} was ${say.percent(share, 2)} of what was there, and the largest that it states for that is ${say.percent(shareMax, 2)} (such additions: ${say.count(count)}). Settle which of the two holds.`,
+  "loss-out-of-the-ordinary": ({ of, share, shareMax }, say) =>
+    `A share that is out of the ordinary is lost on the way into the packs${say.given(share, (lost) => `, ${say.percent(lost, 2)} of what is weighed`)}${say.given(shareMax, (usual) => `, more than ${say.percent(usual, 2)}`)}${say.given(of, (name) => `, most of it to: ${name}`)}. Check the allowances, or scrape the vessel.`,
+  "film-of-the-set-gel": () =>
+    "The film in the vessel counts as that of the set gel: the one of what the vessel is emptied of is not known. State its thickness.",
 };
 
 /** Words for the verdicts. */

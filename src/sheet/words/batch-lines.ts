@@ -36,6 +36,11 @@ export const batchLines = {
   delivered: ({ mass }: { readonly mass: number }, say: Say): string => `The charge delivers ${say.kilograms(mass)}.`,
   filmOnWall: ({ thickness }: { readonly thickness: number }, say: Say): string =>
     `By the viscosity at the end of filling, a film of ${say.millimetres(thickness, 2)} on average has not drained from the wall.`,
+  filmAllowedFor: (
+    { thickness, predicted }: { readonly thickness: number; readonly predicted: number },
+    say: Say,
+  ): string =>
+    `The film in the vessel counts as ${say.millimetres(thickness, 2)}, as stated; predicted: ${say.millimetres(predicted, 2)}.`,
   timesOfDays: ({ workingDay, days }: { readonly workingDay: number; readonly days: number }, say: Say): string =>
     `Times count from the start of each working day of ${say.duration(workingDay)}, with no reserve for handling; working days in all: ${say.count(days)}. A lot is not interrupted.`,
   stage: ({ step, instruction }: { readonly step: number; readonly instruction: string }): string =>

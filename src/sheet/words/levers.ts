@@ -30,5 +30,7 @@ export const levers: Words["levers"] = {
   "cooler-melt": (change, say) => `Let the melt cool to ${say.celsius(change.value)}${inStep(change, say)}.`,
   "less-cooling": (change, say) => `Cool to no lower than ${say.celsius(change.value)}${inStep(change, say)}.`,
   "more-surfactant": (change, say) => `Raise the dose${ofWhat(change, say)} to ${say.percent(change.value)}.`,
+  "lower-share": (change, say) => `Lower the dose${ofWhat(change, say)} to ${say.percent(change.value)}.`,
   "less-gel-former": (change, say) => `Lower the dose${ofWhat(change, say)} to ${say.percent(change.value)}.`,
+  "more-lots": (change, say) => `Make ${say.count(change.value)} equal lots of it.`,
 };

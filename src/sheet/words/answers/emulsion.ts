@@ -46,6 +46,14 @@ function additions(answer: Answer, say: Say): string {
   );
 }
 
+/** What it is as planned, where the figure counts on the ends of the weighing tolerances. */
+function asPlanned(answer: Answer, say: Say): string {
+  return say.given(
+    numberBeside(answer, "planned"),
+    (planned) => ` at the ends of the weighing tolerances (${say.percent(planned)} as planned)`,
+  );
+}
+
 function named(answer: Answer, say: Say): string {
   return say.given(wordBeside(answer, "material"), (key) => ` (${say.material(key)})`);
 }
@@ -66,9 +74,9 @@ export const emulsionAnswers: Each<Emulsion, AnswerWords> = {
   "maximum-oil-fraction": notAbove({
     question: "Does the oil fraction stay below the one at which the emulsion inverts?",
     met: (answer, say) =>
-      `The oil fraction, ${value(answer, say)} by volume, stays below the maximum found in trials. ${packing}`,
+      `The oil fraction, ${value(answer, say)} by volume${asPlanned(answer, say)}, stays far enough below the maximum found in trials. ${packing}`,
     above: (answer, say) =>
-      `The oil fraction reaches ${value(answer, say)} by volume in ${step(answer, say)}, which is not below the maximum found in trials: the emulsion may invert. ${packing}`,
+      `The oil fraction reaches ${value(answer, say)} by volume${asPlanned(answer, say)} in ${step(answer, say)}, which is not far enough below the maximum found in trials: the emulsion may invert. ${packing}`,
     notKnown: () => "Whether the oil fraction stays below the one at which the emulsion inverts",
     limit: (answer, say) => `below the maximum found in trials: ${say.interval(answer.limit.max, "volume-fraction")}`,
   }),

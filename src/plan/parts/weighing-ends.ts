@@ -1,0 +1,20 @@
+import { Charge } from "../charge.js";
+import type { Content } from "../contents.js";
+import type { Run } from "../state.js";
+
+/** A charge with each line weighed as heavy or as light as its tolerance lets it be. */
+export function weighedAt(charge: Charge, { scaled }: Run, end: (content: Content) => "min" | "max"): Charge {
+  const contents = charge.contents.map((content) => {
+    const line = scaled.lot.lines.find(
+      ({ phase, material }) => phase === content.phase && material === content.material.key,
+    );
+    return line ? { ...content, mass: (content.mass * line.tolerance[end(content)]) / line.mass } : content;
+  });
+  return new Charge(charge.job, contents, charge.molten, charge.heated);
+}
+
+/** The oil fraction with all oil weighed as heavy and the gel former as light as the tolerances let them be. */
+export function oilFractionMax(charge: Charge, run: Run): number {
+  const outer = charge.job.bench.emulsion?.outerPhase;
+  return weighedAt(charge, run, ({ phase }) => (phase === outer ? "min" : "max")).oilFraction();
+}

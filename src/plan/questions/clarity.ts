@@ -1,0 +1,81 @@
+import type { Charge } from "../charge.js";
+import { atLeast, atMost, exactly, type Figure } from "../figure.js";
+import { glycerinToMatch, indicesAt } from "../parts/clarity.js";
+import { gelOf, withOil } from "../parts/droplets.js";
+import { leftOutIn } from "../parts/warming.js";
+import type { Moment, Run } from "../state.js";
+import { otherwise, stated, unknown } from "../unknown.js";
+import { asks, type Question } from "./question.js";
+
+/** Nearer to the room than this, nobody sees a difference [K]: common practice, no source. */
+const asWarm = 0.5;
+
+function mismatchMax({ job }: Run): number {
+  return stated(job.bench.emulsion?.mismatchAllowed, "emulsion-mismatch-max");
+}
+
+/** How far the indices of the finished gel are apart at a temperature. */
+function apartAt(charge: Charge, temperature: number): Figure {
+  const { oil, gelFormer, basis } = indicesAt(charge, temperature);
+  return exactly(Math.abs(oil - gelFormer), basis);
+}
+
+/** How warm the gel is when it is looked through [°C]: the room's temperature, if it is nearly that. */
+function whileMatched({ after, number }: Moment, run: Run): number {
+  const [cooler] = leftOutIn(run, number);
+  // With the heat of a step left out it is warmer by nobody knows how much.
+  if (cooler) {
+    const { code, ...reason } = cooler.reason;
+    return unknown(code, { ...reason, step: cooler.step });
+  }
+  const { room } = run.job.process;
+  const temperature = after.temperature();
+  return Math.abs(temperature - room) < asWarm ? room : temperature;
+}
+
+/** Whether oil and gel former bend light alike, so that the gel is clear. */
+export const clarityQuestions: readonly Question[] = [
+  asks<Run, Run>({
+    id: "clarity-match",
+    quantity: "index-difference",
+    quantifier: "every",
+    subjects: withOil,
+    of: () => ({}),
+    states: (run) => [run],
+    figure: (run) => apartAt(gelOf(run).charge, run.job.process.room),
+    limit: (run) =>
+      atMost(mismatchMax(run), [{ kind: "reading", key: "emulsion-mismatch-max", source: run.job.bench.source }]),
+    beside: (run) => {
+      const { charge } = gelOf(run);
+      const temperature = run.job.process.room;
+      const { gelFormer, oil } = indicesAt(charge, temperature);
+      const remedy = otherwise(
+        () => ({ ...glycerinToMatch(charge, temperature) }),
+        () => ({}),
+      );
+      return { temperature, gelFormer, oil, ...remedy };
+    },
+  }),
+  // Oils lose more index with warmth than glycerin and water do: what is clear in the vessel may not be in the room, and the other way round.
+  asks<Moment, Moment>({
+    id: "clarity-while-warm",
+    quantity: "index-difference",
+    quantifier: "every",
+    subjects: (run) => withOil(run).flatMap(() => run.moments.filter(({ step }) => step.do === "match clarity")),
+    of: ({ number }) => ({ step: number }),
+    states: (moment) => [moment],
+    at: ({ number }) => ({ step: number, place: "vessel" }),
+    figure: (moment, _subject, run) => apartAt(moment.after.charge, whileMatched(moment, run)),
+    // It is to look in the vessel as it will in the room, clear or milky.
+    limit: ({ after }, _subject, run) => {
+      const allowed = mismatchMax(run);
+      const { value = 0 } = apartAt(after.charge, run.job.process.room);
+      return value <= allowed ? atMost(allowed) : atLeast(allowed);
+    },
+    beside: (moment, _subject, run) => {
+      const temperature = whileMatched(moment, run);
+      const { gelFormer, oil } = indicesAt(moment.after.charge, temperature);
+      return { temperature, gelFormer, oil };
+    },
+  }),
+];

@@ -1,0 +1,90 @@
+import { type JobDocument, runPlan } from "gelwright/plan";
+import { describe, expect, test } from "vitest";
+import { known } from "../support/answers.js";
+import { changed, coldJob, exampleJob } from "../support/example.js";
+
+type Draft = ReturnType<typeof JSON.parse>;
+
+const film = { kind: "film", name: "film in the kettle" };
+
+/** The hot route's example with a film and with other changes. */
+function hot(more: object, change: (draft: Draft) => void = () => {}): JobDocument {
+  return changed(exampleJob(), (draft) => {
+    delete draft.stability;
+    draft.batch.allowances = [{ ...film, ...more }];
+    change(draft);
+  });
+}
+
+/** Fills so much later that the melt is that much cooler by the end of filling. */
+function filledAt(by: number): (draft: Draft) => void {
+  const plan = runPlan(exampleJob());
+  const sets = known(plan.gelPoints.find(({ what }) => what === "sets")).temperature;
+  return (draft) => {
+    for (const step of draft.process.steps) if (step.do === "fill") delete step.for;
+    const last = draft.process.steps.findIndex((step: Draft) => step.do === "fill");
+    draft.process.steps.splice(last, 0, { do: "cool", to: `${sets + by} °C` });
+    draft.process.steps[last + 1].for = "1 s";
+  };
+}
+
+describe("the film in a vessel", () => {
+  test("that is emptied hot is what has not drained of the melt", () => {
+    const { films, allowances } = runPlan(hot({}));
+    expect(films.allowed).toMatchObject({ isStated: false, by: "drained-film" });
+    expect(known(films.allowed).thickness).toBe(films.thicknessOnWall);
+    expect(known(films.allowed).thickness).toBeLessThan(known(films.thicknessMax) / 3);
+    const stated = runPlan(hot({ thickness: `${1000 * known(films.allowed).thickness} mm` }));
+    // The masses were found with the film of a first run.
+    for (const [i, { mass }] of allowances.entries()) expect(mass / known(stated.allowances[i]).mass).toBeCloseTo(1, 2);
+  });
+
+  test("is that of the melt just above its setting temperature, and of the set gel just below", () => {
+    expect(runPlan(hot({}, filledAt(0.5))).films.allowed?.by).toBe("drained-film");
+    const set = runPlan(hot({}, filledAt(-0.5)));
+    expect(set.films.allowed).toMatchObject({ by: "film-that-stays" });
+    expect(known(set.films.allowed).thickness).toBeGreaterThanOrEqual(known(set.films.thicknessMax));
+  });
+
+  test("that is stated stands, beside the one to be expected", () => {
+    const { films } = runPlan(hot({ thickness: "0.8 mm" }));
+    expect(films.allowed).toEqual({
+      thickness: 0.0008,
+      isStated: true,
+      predicted: known(films.thicknessOnWall),
+      by: "drained-film",
+    });
+  });
+
+  test("of an emulsion is what its yield stress holds", () => {
+    expect(runPlan(coldJob()).films.allowed).toMatchObject({ thickness: 0.002, by: "film-that-stays" });
+  });
+
+  test("that is not known counts as the set gel's, and that is told", () => {
+    const { films, notes } = runPlan(hot({}, (draft) => delete draft.bench.viscosities));
+    expect(known(films.allowed).thickness).toBeGreaterThanOrEqual(known(films.thicknessMax));
+    expect(notes.map(({ code }) => code)).toContain("film-of-the-set-gel");
+    expect(runPlan(hot({})).notes.map(({ code }) => code)).not.toContain("film-of-the-set-gel");
+  });
+});
+
+describe("a loss", () => {
+  /** The notes on losses where so much of the product is lost as well. */
+  const lost = (share: number) =>
+    runPlan(
+      changed(exampleJob(), (draft) => {
+        delete draft.stability;
+        draft.batch.allowances = [{ kind: "share", name: "left in the kettle", share: `${100 * share} %` }];
+      }),
+    ).notes.filter(({ code }) => code === "loss-out-of-the-ordinary");
+
+  test("of a tenth and more is told, just above", () => {
+    const [note] = lost(0.101);
+    expect(note).toMatchObject({ of: "left in the kettle", shareMax: 0.1 });
+    expect(note?.share).toBeCloseTo(0.101, 3);
+  });
+
+  test("of less is not, just below", () => {
+    expect(lost(0.099)).toEqual([]);
+  });
+});
