@@ -45,7 +45,7 @@ const raising: readonly RegExp[] = [
   /^bench\.emulsion$/,
   /^bench\.strengthTrials(\.target)?$/,
   /^formula\.claims/,
-  /^formula\.materials\.\*\.(limits.*|heatSensitive|particle|volatile|function)$/,
+  /^formula\.materials\.\*\.(limits(\.(temperatureMax|shareMax))?|heatSensitive|particle|volatile|function)$/,
   /^process\.(workingDay|air(\.vacuum)?)$/,
   /^process\.steps\[\]\.(within|speed|for|with)$/,
   /^stability(\.conditions\[\]\.at|\.transitions)?$/,
