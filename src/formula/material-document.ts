@@ -150,8 +150,10 @@ export interface LimitsDocument {
 
 /** The particles of a material that does not dissolve. */
 export interface ParticleDocument {
-  /** Diameter of the sphere of equal volume. */
-  readonly diameter: Quantity<"length">;
+  /** Diameter of the sphere of equal volume. This or, for a flake, its width. */
+  readonly diameter?: Quantity<"length">;
+  /** Width of a flake as it is sold, beside its thickness, in place of the diameter. */
+  readonly width?: Quantity<"length">;
   readonly density: Quantity<"density">;
   /** Thickness, where it is a flake. This or the next, or neither for a ball. */
   readonly thickness?: Quantity<"length">;

@@ -35,11 +35,17 @@ export function materialOf(key: string, read: Read<MaterialDocument>): Material 
   };
 }
 
-function particleOf({ sizes, ...figures }: NonNullable<Read<MaterialDocument>["particle"]>): Particle {
+function particleOf({ sizes, diameter, width, ...figures }: NonNullable<Read<MaterialDocument>["particle"]>): Particle {
   return {
     ...figures,
+    diameter: diameter ?? diameterOfFlake(width ?? 0, figures.thickness ?? 0),
     ...(sizes && { sizes: sizes.map(({ diameter, share: massFraction }) => ({ diameter, massFraction })) }),
   };
+}
+
+/** The sphere that has the volume of a disc as wide and as thick [m]. */
+function diameterOfFlake(width: number, thickness: number): number {
+  return Math.cbrt(1.5 * width * width * thickness);
 }
 
 /** What of a material needs several fields. */
@@ -57,10 +63,21 @@ export function checkMaterial(draft: Draft<Read<MaterialDocument>>, at: string, 
 }
 
 function checkParticle(
-  { diameter, thickness, sphericity, sizes }: NonNullable<Draft<Read<MaterialDocument>>["particle"]>,
+  { diameter, width, thickness, sphericity, sizes }: NonNullable<Draft<Read<MaterialDocument>>["particle"]>,
   at: string,
   findings: Findings,
 ): void {
+  if ((diameter === undefined) === (width === undefined) && !findings.holds(at))
+    findings.note(
+      at,
+      width === undefined ? "neither diameter nor width" : "diameter and width",
+      "one of the two: the diameter of the sphere of equal volume, or the width of a flake",
+      width === undefined ? "missing" : "contradiction",
+    );
+  if (width !== undefined && thickness === undefined && !findings.holds(at))
+    findings.note(join(at, "thickness"), undefined, "the thickness of the flake beside its width", "missing");
+  if (width !== undefined && thickness !== undefined && thickness > width)
+    findings.note(join(at, "thickness"), `${thickness} m`, `at most the width, ${width} m`);
   // As thick as wide, a disc is this much of the diameter of its sphere.
   if (thickness !== undefined && diameter !== undefined && thickness > diameter * Math.cbrt(2 / 3))
     findings.note(join(at, "thickness"), `${thickness} m`, `at most 0.87 of the diameter, ${diameter} m`);

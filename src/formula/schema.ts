@@ -48,7 +48,8 @@ export const line: Entry<LineDocument> = fields<LineDocument>({
 });
 
 const particle = fields<ParticleDocument>({
-  diameter: length,
+  diameter: maybe("property", length),
+  width: maybe("property", length),
   density,
   thickness: maybe("property", length),
   sphericity: maybe("property", plain({ min: 0.09, max: 1 })),

@@ -340,7 +340,7 @@ export const questionIds = [
   "skin-on-the-wall",
   /** Raised by: a stirrer, and gel former that stands in the vessel before the oil of an emulsion. States: that step. Figure: volume of the gel former. Limit: at least the smallest working volume. */
   "gel-former-covers-impeller",
-  /** Raised by: an emulsion with oil in it. States: every step that changes what is in it. Figure: volume of oil over that of oil and gel former. Limit: below the oil fraction at which trials inverted. Margin: 1e-9, so that the limit itself is not met. */
+  /** Raised by: an emulsion with oil in it. States: every step that changes what is in it. Figure: volume of oil over that of oil and gel former, with the oil weighed as heavy and the gel former as light as the weighing tolerance lets them be. Limit: at most the oil fraction at which trials inverted. Margin: that of the process, else 1 % by volume. */
   "maximum-oil-fraction",
   /** Raised by: a phase of oil that goes into an emulsion, by whatever step. States: every addition; of a phase without a schedule all of it at once. Figure: mass of the addition over what is in the vessel. Limit: at most the largest share that the bench took up at once at that oil fraction. */
   "additions-within-share",
@@ -368,9 +368,9 @@ export const questionIds = [
   "minimum-volume",
   /** Raised by: a stirrer that turns. States: every stirred state. Figure: depth of the vortex: none in creeping flow, else from 0 to the deepest that there could be. Limit: at most the charge above the stirrer. */
   "no-air-down-the-vortex",
-  /** Raised by: particles that go into a melt. States: every time that they do. Figure: temperature of the melt before. Limit: the window in which they neither sink too far nor tear the gel; open below where nothing says how thick it can be stirred. */
+  /** Raised by: particles that go into a melt. States: every time that they do. Figure: temperature of the melt before. Limit: the window in which they neither sink too far, by the same ways through vessel and packs as they settle, nor tear the gel; open below where nothing says how thick it can be stirred, and above where the way in the pack is not known. */
   "particles-go-in",
-  /** Raised by: particles that go into a melt. States: the first pack and the last, of every time that they go in. Figure: how far the largest sink until the gel has set. Limit: at most what the bench allows. */
+  /** Raised by: particles that go into a melt. States: the first pack and the last, of every time that they go in. Figure: how far the largest sink until the gel has set, no further than vessel and pack are deep. Limit: at most what the bench allows. */
   "particles-settle",
   /** Raised by: particles. States: each material of them. Figure: yield stress of the set gel. Limit: at least what holds them, between the figures that are published. */
   "particles-stay-suspended",

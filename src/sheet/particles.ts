@@ -4,8 +4,15 @@ import { type Sheet, whyNot } from "./render.js";
 /** When a particle may go in, and what the gel makes of it. */
 export function particleLine(sheet: Sheet, of: PlanParticle): string {
   const { words, say } = sheet;
-  const sentences = [...windowOf(sheet, of), ...goesIn(sheet, of), ...keptUp(sheet, of)];
+  const sentences = [...sizeOf(sheet, of), ...windowOf(sheet, of), ...goesIn(sheet, of), ...keptUp(sheet, of)];
   return words.lines.gel.about({ material: say.material(of.material), sentences });
+}
+
+/** The size of a flake, as it is sold. */
+function sizeOf({ words, say }: Sheet, { size: { diameter, width, thickness } }: PlanParticle): readonly string[] {
+  return width === undefined || thickness === undefined
+    ? []
+    : [words.lines.gel.flake({ width, thickness, diameter }, say)];
 }
 
 function windowOf(sheet: Sheet, { window, windowNotKnown }: PlanParticle): readonly string[] {
@@ -14,11 +21,12 @@ function windowOf(sheet: Sheet, { window, windowNotKnown }: PlanParticle): reado
   if (windowNotKnown) return [lines.windowNotKnown({ reason: whyNot(sheet, windowNotKnown) })];
   if (!window) return [];
   if (!window.isOpen) return [lines.windowClosed(window, say)];
-  const { timeMin, timeMax, openBy } = window;
+  const { timeMin, timeMax, openBy, packLacks } = window;
   return [
     lines.window(window, say),
     ...(timeMin === undefined || timeMax === undefined ? [] : [lines.windowTimes({ timeMin, timeMax }, say)]),
     ...(openBy ? [lines.windowOpenBy({ field: words.fields[openBy] })] : []),
+    ...(packLacks ? [lines.windowPackNotKnown({ reason: whyNot(sheet, packLacks) })] : []),
   ];
 }
 

@@ -83,6 +83,13 @@ describe("the window", () => {
   });
 
   test("opens where odex, integrating the way of a grain until the gel sets, finds what is allowed (1e-8)", () => {
+    // It goes in too hot, and the kettle is left to itself until the gel has set: the way is the kettle's alone.
+    const plan = plain((draft) => {
+      draft.process.steps[6] = { do: "cool", to: "66 °C" };
+      draft.process.steps[8] = { do: "cool", to: "45 °C" };
+    });
+    const [before, after] = [plan.timeline[6], plan.timeline[7]];
+    const cooled = (before?.temperatureEnd ?? Number.NaN) - (after?.temperatureEnd ?? Number.NaN);
     const mass = after?.mass ?? Number.NaN;
     const capacity = mass * 2000 + wall;
     const share = pearl(plan) / plan.weighing.total;
@@ -101,7 +108,7 @@ describe("the window", () => {
       return own * (1 - volumeFraction) ** 4.65;
     };
     const sets = plan.gelPoints[0]?.temperature ?? Number.NaN;
-    const warmest = windowOf(plan).temperatureMax - cooled;
+    const warmest = known(particle(plan).window).temperatureMax - cooled;
     // From one reading to the next, since the curve through them has a breakpoint in its second slope there.
     const edges = [sets, ...readings.map(([at]) => at).filter((at) => at > sets && at < warmest), warmest].sort(
       (one, other) => one - other,

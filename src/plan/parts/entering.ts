@@ -1,18 +1,11 @@
 import type { Material, Particle } from "../../formula/index.js";
-import {
-  additionTemperature,
-  additionWindow,
-  type DragLaw,
-  flakeOfVolume,
-  type Suspension,
-} from "../../particles/index.js";
+import { type DragLaw, flakeOfVolume, type Suspension } from "../../particles/index.js";
 import type { Charge } from "../charge.js";
-import type { FieldCode, LawCode } from "../codes.js";
+import type { LawCode } from "../codes.js";
 import { remembered } from "../setting.js";
 import type { Run, State } from "../state.js";
-import { by, stated, unknown } from "../unknown.js";
+import { by } from "../unknown.js";
 import { type CoolingMelt, meltOf } from "./melt.js";
-import { heatOff } from "./moments.js";
 
 /** Up to here a flake is thin enough for the disc without a rim; a spheroid of the same volume and width from here on. */
 const thinnest = 0.1;
@@ -71,41 +64,3 @@ export function suspensionOf(
   const { law: drag } = dragOf({ diameter, density: densityParticle, ...shape });
   return { ...meltOf(charge), diameter, densityParticle, volumeFraction: charge.grains(), drag };
 }
-
-/** Between which temperatures of the melt particles may go in, as a thermometer shows it before [°C]. */
-export interface Window {
-  /** From here on down the melt carries them. */
-  readonly temperatureMax: number;
-  /** Down to here it can be stirred; down to where it sets at most, if nothing says how thick that is. */
-  readonly temperatureMin: number;
-  /** The field that would tell how far down it can be stirred, if it is not stated. */
-  readonly openBy?: FieldCode;
-}
-
-/**
- * The window for adding. The kernel speaks of the mix with the particles in it; the thermometer, of the melt before: the
- * addition cools it by as much as it does in this run.
- */
-export const windowOf: (entering: Entering) => Window = remembered((entering: Entering): Window => {
-  const { run, particle, place, before, after } = entering;
-  const { settlingAllowed: allowed, stirrableViscosityMax } = run.job.bench;
-  const suspension = suspensionOf(after.charge, particle);
-  const settlingAllowed = stated(allowed, "bench-settling-max");
-  const temperatureStart = heatOff(run, place).temperature();
-  const { sets: temperatureEnd } = suspension;
-  // Off the heat it has set already.
-  if (temperatureStart <= temperatureEnd)
-    unknown("not-done", { ...(entering.number !== undefined && { step: entering.number }) });
-  const cooling = { ...suspension, temperatureStart, temperatureEnd, settlingAllowed };
-  const cooled = before.temperature() - after.temperature();
-  return by("window-for-adding", (): Window => {
-    if (stirrableViscosityMax === undefined)
-      return {
-        temperatureMax: additionTemperature(cooling).temperature + cooled,
-        temperatureMin: temperatureEnd + cooled,
-        openBy: "bench-stirrable-viscosity-max",
-      };
-    const { temperatureMax, temperatureMin } = additionWindow({ ...cooling, stirrableViscosityMax });
-    return { temperatureMax: temperatureMax + cooled, temperatureMin: temperatureMin + cooled };
-  });
-});

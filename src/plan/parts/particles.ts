@@ -1,13 +1,31 @@
+import type { Particle } from "../../formula/index.js";
+import { flakeOfVolume } from "../../particles/index.js";
 import { kriegerDoughertyViscosity, packedFraction, wettingOil } from "../../rheology/index.js";
 import type { FieldCode, LawCode } from "../codes.js";
 import { massOf } from "../contents.js";
 import type { Run } from "../state.js";
 import { by, otherwise, type Reason, where } from "../unknown.js";
-import { dragOf, type Entering, enteringIn, windowOf } from "./entering.js";
-import { heatOff, makesMelt } from "./moments.js";
+import { dragOf, type Entering, enteringIn } from "./entering.js";
+import { fillingTakesTime, heatOff, makesMelt } from "./moments.js";
 import { timeOfPassing } from "./passing.js";
-import { largestOf, massFractionBeyond, settlingOf } from "./settling.js";
+import { largestOf, massFractionBeyond, settlingOf, type WhichPack } from "./settling.js";
 import { type LargestSuspended, largestSuspendedOf, yieldStressNeeded } from "./suspended.js";
+import { windowOf } from "./window.js";
+
+/** The size of a particle; of a flake how wide it is, too. */
+function sizeOf({ diameter, thickness }: Particle): PlanParticle["size"] {
+  if (thickness === undefined) return { diameter };
+  return {
+    diameter,
+    thickness,
+    ...where("width", () => by("flake-drag", () => flakeOfVolume({ diameter, thickness }).width)),
+  };
+}
+
+function settledInto(entering: Entering, which: WhichPack): NonNullable<PlanParticle["settles"]> {
+  const { inVessel, inPack } = settlingOf(entering, which)(largestOf(entering.particle));
+  return { inVessel, ...where("inPack", inPack) };
+}
 
 /** Oil that wets a pigment, by its oil absorption [kg]. */
 function wettingOilOf({ material, after }: Entering, oilAbsorption: number): number {
@@ -41,6 +59,8 @@ export interface PlanParticle {
     readonly temperatureMin: number;
     /** The field that would tell how far down it can be stirred, if it is not stated: it may close earlier. */
     readonly openBy?: FieldCode;
+    /** Why the way in the pack is not known, if it is not: the window may open later. */
+    readonly packLacks?: Reason;
     /** Opens at `temperatureMax`. */
     readonly timeMin?: number;
     /** Closes at `temperatureMin`. */
@@ -52,6 +72,10 @@ export interface PlanParticle {
   readonly goesIn?: { readonly temperature: number; readonly time?: number };
   /** How far the largest of it settle until the last pack has set, downwards positive [m]. */
   readonly settles?: { readonly inVessel: number; readonly inPack?: number };
+  /** The same until the first pack has set, which is filled hottest; left out where filling takes no time. */
+  readonly settlesFirst?: { readonly inVessel: number; readonly inPack?: number };
+  /** Its size [m]: diameter of the sphere of equal volume, and of a flake its width as sold and its thickness. */
+  readonly size: { readonly diameter: number; readonly width?: number; readonly thickness?: number };
   /** Share of its mass that settles further than allowed [0 to 1], if sizes are stated. */
   readonly massFractionBeyond?: number;
   /** Yield stress that holds it [Pa]: surely from `max`, by no published figure below `min`. */
@@ -71,6 +95,7 @@ export function particlesOf(run: Run): readonly PlanParticle[] {
     return {
       material: material.key,
       ...(number !== undefined && { step: number }),
+      size: sizeOf(particle),
       ...where("drag", () => dragOf(particle).key),
       ...(makesMelt(run) && { ...windowResult(entering), ...goingIn(entering), ...settles(entering) }),
       ...where("yieldStressNeeded", () => {
@@ -91,7 +116,7 @@ function windowResult(entering: Entering): Pick<PlanParticle, "window" | "window
   if (place < 0) return {};
   return otherwise(
     () => {
-      const { temperatureMax, temperatureMin, openBy } = windowOf(entering);
+      const { temperatureMax, temperatureMin, openBy, packLacks } = windowOf(entering);
       const isOpen = temperatureMax > temperatureMin;
       const sinceOff = (temperature: number): number =>
         timeOfPassing(temperature, run, place) - heatOff(run, place).time();
@@ -101,6 +126,7 @@ function windowResult(entering: Entering): Pick<PlanParticle, "window" | "window
           temperatureMax,
           temperatureMin,
           ...(openBy && { openBy }),
+          ...(packLacks && { packLacks }),
           ...(isOpen && {
             ...where("timeMin", () => sinceOff(temperatureMax)),
             ...where("timeMax", () => sinceOff(temperatureMin)),
@@ -120,13 +146,11 @@ function goingIn({ run, place, before }: Entering): Pick<PlanParticle, "goesIn">
   }));
 }
 
-function settles(entering: Entering): Pick<PlanParticle, "settles" | "massFractionBeyond"> {
-  const { particle } = entering;
+function settles(entering: Entering): Pick<PlanParticle, "settles" | "settlesFirst" | "massFractionBeyond"> {
+  const { particle, run } = entering;
   return {
-    ...where("settles", () => {
-      const { inVessel, inPack } = settlingOf(entering, "last-pack")(largestOf(particle));
-      return { inVessel, ...where("inPack", inPack) };
-    }),
+    ...where("settles", () => settledInto(entering, "last-pack")),
+    ...(fillingTakesTime(run) && where("settlesFirst", () => settledInto(entering, "first-pack"))),
     ...(particle.sizes && where("massFractionBeyond", () => massFractionBeyond(entering, "last-pack"))),
   };
 }

@@ -1,9 +1,11 @@
 import type { Particle } from "../../formula/index.js";
 import { settlingOverCooling, settlingOverCurve } from "../../particles/index.js";
+import type { TemperatureHistory } from "../../transient/index.js";
 import { type Basis, between, exactly, type Figure } from "../figure.js";
 import { packCooling } from "../pack.js";
 import { remembered } from "../setting.js";
 import type { Moment, Run } from "../state.js";
+import { levelAt } from "../stirred.js";
 import { by, type Cell, cell, otherwise, type Reason, stated } from "../unknown.js";
 import { gelOf } from "./droplets.js";
 import { dragOf, type Entering, suspensionOf } from "./entering.js";
@@ -11,7 +13,7 @@ import { byReadings } from "./melt.js";
 import { fillingOf, lastState } from "./moments.js";
 import { traceOf } from "./passing.js";
 
-/** How far particles of one size settle before the gel sets, downwards positive [m]. */
+/** How far particles of one size settle before the gel sets, downwards positive [m]; no further than vessel and pack are deep. */
 export interface Settled {
   readonly inVessel: number;
   readonly inPack: Cell<number>;
@@ -20,14 +22,17 @@ export interface Settled {
 /** Which pack is looked at: the first is the hottest, the last has stood in the vessel longest. */
 export type WhichPack = "first-pack" | "last-pack";
 
-/** How far particles of a diameter settle [m], one after another. */
-type Settling = (diameter: number) => Settled;
+/** How far particles of a diameter settle [m], of a melt that is no warmer than a temperature [°C] as they go in. */
+type Settling = (diameter: number, from?: number) => Settled;
 
-/** The way of a particle of a diameter in one stretch [m]. */
-type Way = (diameter: number) => number;
+/** The way of a particle of a diameter in one stretch [m], from a temperature on down. */
+type Way = (diameter: number, from: number) => number;
 
 /** Steps that keep particles moving. */
 const stirs = new Set(["stir", "add"]);
+
+/** Whatever the temperature of the melt. */
+const anyWarmth = Number.MAX_VALUE;
 
 /** How particles settle on their way into a pack, as if nothing were stirred but where a step says so. */
 export function settlingOf(entering: Entering, which: WhichPack): Settling {
@@ -41,19 +46,54 @@ const settlingsOf: (entering: Entering) => Readonly<Record<WhichPack, Cell<Settl
   }),
 );
 
-function settlingInto({ run, particle, place }: Entering, which: WhichPack): Settling {
-  const { moments } = run;
+function settlingInto(entering: Entering, which: WhichPack): Settling {
+  const { run, particle, place } = entering;
   const isFirst = which === "first-pack";
-  const way = moments
+  const ways = run.moments
     .slice(place + 1)
     // The first pack leaves the vessel as filling begins.
     .filter(({ step }) => !stirs.has(step.do) && !(isFirst && step.do === "fill"))
     .flatMap((moment) => wayIn(moment, particle));
+  // Had they gone in earlier, they would have been in the melt while that cooled to where they do.
+  const before = cell(() => waysBefore(entering));
   const inPack = cell(() => wayInPack(run, particle, isFirst));
-  return (diameter) => ({
-    inVessel: way.reduce((sum, one) => sum + one(diameter), 0),
-    inPack: cell(() => inPack()(diameter)),
-  });
+  const depth = depthOfVessel(entering);
+  return (diameter, from = anyWarmth) => {
+    const all = from === anyWarmth ? ways : [...before(), ...ways];
+    const inVessel = all.reduce((sum, one) => sum + one(diameter, from), 0);
+    return { inVessel: noFurther(inVessel, depth), inPack: cell(() => inPack()(diameter, from)) };
+  };
+}
+
+/** Down to the bottom or up to the surface, and no further. */
+function noFurther(distance: number, depth: number): number {
+  return Math.abs(distance) > depth ? Math.sign(distance) * depth : distance;
+}
+
+/** How deep the charge is in the vessel with the particles in it [m]; no end where that is not known. */
+function depthOfVessel({ after }: Entering): number {
+  return otherwise(
+    () => levelAt(after.charge, after.temperature()),
+    () => Number.MAX_VALUE,
+  );
+}
+
+/** What particles would have done in the moments before they went in, from when the heat was off. */
+function waysBefore({ run, particle, place, before, after }: Entering): readonly Way[] {
+  const suspension = suspensionOf(after.charge, particle);
+  const cooled = before.temperature() - after.temperature();
+  const off = run.moments
+    .slice(0, Math.max(0, place))
+    .map(({ step }) => step.do === "take off the heat")
+    .lastIndexOf(true);
+  return run.moments
+    .slice(off + 1, Math.max(0, place))
+    .filter(({ step }) => !stirs.has(step.do))
+    .flatMap((moment): readonly Way[] => {
+      const trace = traceOf(moment.segments(), suspension.sets + cooled);
+      const temperatures = trace.temperatures.map((temperature) => temperature - cooled);
+      return alongTrace(suspension, { times: trace.times, temperatures });
+    });
 }
 
 /** What particles do in one moment in the vessel. Each composition is asked for its own readings. */
@@ -61,28 +101,50 @@ function wayIn(moment: Moment, particle: Particle): readonly Way[] {
   const { step, before, after } = moment;
   if (before.inPacks) return [];
   const charge = after.inPacks ? before.charge : after.charge;
-  const [temperatureStart, end] = [before.temperature(), after.temperature()];
-  const stands = step.do === "rest" && end === temperatureStart;
-  if (end >= temperatureStart && !stands) return [];
+  const [start, end] = [before.temperature(), after.temperature()];
+  const stands = step.do === "rest" && end === start;
+  if (end >= start && !stands) return [];
   const suspension = suspensionOf(charge, particle);
   const { sets } = suspension;
-  if (temperatureStart <= sets) return [];
+  if (start <= sets) return [];
   const temperatureEnd = Math.max(end, sets);
   const isJacketed = "with" in step && step.with === "jacket";
-  if (!stands && !isJacketed)
-    return [
-      (diameter) =>
-        by("settling", () =>
-          settlingOverCooling({ ...suspension, diameter, beyond: "extend", temperatureStart, temperatureEnd }),
-        ).distance,
-    ];
-  const trace = traceOf(moment.segments(), temperatureEnd);
-  return trace.times.length < 2
-    ? []
-    : [
-        (diameter) =>
-          by("settling", () => settlingOverCurve({ ...suspension, diameter, beyond: "extend", ...trace })).distance,
-      ];
+  if (stands || isJacketed) return alongTrace(suspension, traceOf(moment.segments(), temperatureEnd));
+  return [
+    (diameter, from) => {
+      const temperatureStart = Math.min(start, from);
+      if (temperatureStart <= temperatureEnd) return 0;
+      return by("settling", () =>
+        settlingOverCooling({ ...suspension, diameter, beyond: "extend", temperatureStart, temperatureEnd }),
+      ).distance;
+    },
+  ];
+}
+
+/** What particles do along a curve of temperature that falls or stays level. */
+function alongTrace(suspension: ReturnType<typeof suspensionOf>, trace: TemperatureHistory): readonly Way[] {
+  if (trace.times.length < 2) return [];
+  return [
+    (diameter, from) => {
+      const part = below(trace, from);
+      return part.times.length < 2
+        ? 0
+        : by("settling", () => settlingOverCurve({ ...suspension, diameter, beyond: "extend", ...part })).distance;
+    },
+  ];
+}
+
+/** The part of a falling curve that is no warmer than a temperature. */
+function below({ times, temperatures }: TemperatureHistory, from: number): TemperatureHistory {
+  const first = temperatures.findIndex((temperature) => temperature <= from);
+  if (first <= 0) return first === 0 ? { times, temperatures } : { times: [], temperatures: [] };
+  const at = (list: readonly number[], i: number): number => list[i] ?? 0;
+  const [warm, cool] = [at(temperatures, first - 1), at(temperatures, first)];
+  const share = (warm - from) / (warm - cool);
+  const time = at(times, first - 1) + share * (at(times, first) - at(times, first - 1));
+  // So near to a point of the curve the point alone will do.
+  if (!(time < at(times, first))) return { times: times.slice(first), temperatures: temperatures.slice(first) };
+  return { times: [time, ...times.slice(first)], temperatures: [from, ...temperatures.slice(first)] };
 }
 
 /** What particles do in a pack until it has set. What has set in the vessel settles no further. */
@@ -98,9 +160,9 @@ function wayInPack(run: Run, particle: Particle, isFirst: boolean): Way {
   const { before, after } = fillingOf(run);
   const temperature = (isFirst ? before : after).temperature();
   if (temperature <= sets) return () => 0;
-  const curve = packCooling(after.charge, temperature, run.scaled).curve(sets);
-  return (diameter) =>
-    by("settling", () => settlingOverCurve({ ...suspension, diameter, beyond: "extend", ...curve })).distance;
+  const [way = () => 0] = alongTrace(suspension, packCooling(after.charge, temperature, run.scaled).curve(sets));
+  const depth = run.job.pack?.content?.height ?? Number.MAX_VALUE;
+  return (diameter, from) => noFurther(way(diameter, from), depth);
 }
 
 /** The largest size of a material [m]: it settles farthest. */

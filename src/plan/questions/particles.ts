@@ -1,9 +1,10 @@
 import type { Material } from "../../formula/index.js";
 import { atMost, between, exactly } from "../figure.js";
-import { type Entering, enteringIn, windowOf } from "../parts/entering.js";
-import { fillingTakesTime, makesMelt } from "../parts/moments.js";
+import { type Entering, enteringIn } from "../parts/entering.js";
+import { makesMelt } from "../parts/moments.js";
 import { massFractionBeyond, packLacks, settledFigure, type WhichPack } from "../parts/settling.js";
 import { yieldStressNeeded } from "../parts/suspended.js";
+import { packsIn, windowOf } from "../parts/window.js";
 import { yieldStressFigure } from "../parts/yield-stress.js";
 import type { Run } from "../state.js";
 import { stated, where } from "../unknown.js";
@@ -39,19 +40,20 @@ export const particleQuestions: readonly Question[] = [
     at: ({ number }) => ({ ...(number !== undefined && { step: number }), place: "charge" }),
     figure: ({ before }) => exactly(before.temperature()),
     limit: (entering) => {
-      const { temperatureMin, temperatureMax, openBy } = windowOf(entering);
+      const { temperatureMin, temperatureMax, openBy, packLacks: lacking } = windowOf(entering);
       const basis = [{ kind: "law", key: "window-for-adding" }] as const;
       // Where nothing says how thick it can be stirred, the window may close anywhere above the setting temperature.
       return {
         min: openBy ? between(temperatureMin, null, basis) : exactly(temperatureMin, basis),
-        max: exactly(temperatureMax, basis),
+        // How far they settle in the pack may only lower it.
+        max: lacking ? between(null, temperatureMax, basis) : exactly(temperatureMax, basis),
       };
     },
     levers: (_material, run, { step }) =>
       step === undefined ? [] : [...coolerMelt(run, step), ...warmerMelt(run, step)],
     beside: (entering) => {
-      const { openBy } = windowOf(entering);
-      return { lacks: openBy };
+      const { openBy, packLacks: lacking } = windowOf(entering);
+      return { lacks: lacking?.field ?? lacking?.code ?? openBy };
     },
   }),
   asks<Material, IntoPack>({
@@ -63,14 +65,7 @@ export const particleQuestions: readonly Question[] = [
     states: (material, run) =>
       intoMelt(run)
         .filter((entering) => entering.material === material)
-        .flatMap((entering): readonly IntoPack[] =>
-          fillingTakesTime(run)
-            ? [
-                { entering, pack: "last-pack" },
-                { entering, pack: "first-pack" },
-              ]
-            : [{ entering, pack: "last-pack" }],
-        ),
+        .flatMap((entering): readonly IntoPack[] => packsIn(entering).map((pack) => ({ entering, pack }))),
     at: ({ entering: { number }, pack }) => ({ ...(number !== undefined && { step: number }), place: pack }),
     figure: ({ entering, pack }) => settledFigure(entering, pack),
     limit: (_state, _material, { job: { bench } }) =>

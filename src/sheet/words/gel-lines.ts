@@ -53,6 +53,13 @@ export const gelLines = {
   } as Readonly<Record<string, { readonly name: string; readonly unit: string }>>,
   about: ({ material, sentences }: { readonly material: string; readonly sentences: readonly string[] }): string =>
     `${material}: ${sentences.join(" ")}`,
+  flake: (
+    { width, thickness, diameter }: { readonly width: number; readonly thickness: number; readonly diameter: number },
+    say: Say,
+  ): string =>
+    `flakes ${say.micrometres(width, 3)} wide and ${say.micrometres(thickness, 2)} thick, with the volume of balls of ${say.micrometres(diameter, 2)}.`,
+  windowPackNotKnown: ({ reason }: { readonly reason: string }): string =>
+    `The upper end may be lower: how far it settles in the pack is not known, because ${reason}.`,
   windowNotKnown: ({ reason }: { readonly reason: string }): string =>
     `when to stir it in is not known, because ${reason}.`,
   windowClosed: (of: { readonly temperatureMax: number; readonly temperatureMin: number }, say: Say): string =>

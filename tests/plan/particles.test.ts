@@ -1,0 +1,110 @@
+import { CalculationError } from "gelwright/error";
+import { flakeShape } from "gelwright/particles";
+import { type JobDocument, runPlan } from "gelwright/plan";
+import { describe, expect, test } from "vitest";
+import { answerOf, answersOf, figureOf, known } from "../support/answers.js";
+import { changed, exampleJob } from "../support/example.js";
+import { jobsByName } from "./jobs/jobs.js";
+
+type Draft = ReturnType<typeof JSON.parse>;
+
+/** The hot route's example with so much settling allowed [mm]. */
+function allowing(millimetres: number): JobDocument {
+  return changed(exampleJob(), (draft) => {
+    draft.bench.settlingAllowed = `${millimetres} mm`;
+  });
+}
+
+const plan = runPlan(exampleJob());
+const [particle] = plan.particles;
+const material = known(particle).material;
+const settled = 1000 * Math.max(...answersOf(plan, "particles-settle", { material }).map(figureOf));
+
+describe("going in and settling", () => {
+  test.each([
+    ["just below what is allowed, both are met", 1 - 1e-4, "met"],
+    ["just above, neither is", 1 + 1e-4, "not-met"],
+  ] as const)("%s", (_what, part, verdict) => {
+    const job = allowing(settled / part);
+    expect(answerOf(job, "particles-settle", { material }).verdict).toBe(verdict);
+    const goesIn = answerOf(job, "particles-go-in", { material });
+    expect(goesIn.verdict).toBe(verdict);
+    if (verdict === "not-met") expect(goesIn.side).toBe("above");
+  });
+
+  test("agree on the temperature: at the upper end of the window as much settles as is allowed", () => {
+    const wide = answerOf(allowing(2 * settled), "particles-go-in", { material });
+    const narrow = answerOf(allowing(settled / 2), "particles-go-in", { material });
+    const at = figureOf(answerOf(exampleJob(), "particles-go-in", { material }));
+    expect(known(wide.limit.max?.value)).toBeGreaterThan(at);
+    expect(known(narrow.limit.max?.value)).toBeLessThan(at);
+    const [more, less] = [1.001, 0.999].map((part) =>
+      known(answerOf(allowing(settled * part), "particles-go-in", { material }).limit.max?.value),
+    );
+    expect(more).toBeGreaterThanOrEqual(at);
+    expect(less).toBeLessThan(at);
+  });
+
+  test("are not known alike where nobody knows how the pack cools", () => {
+    const unknown = changed(exampleJob(), (draft) => delete draft.pack);
+    expect(answerOf(unknown, "particles-settle", { material }).verdict).toBe("not-known");
+    const goesIn = answerOf(unknown, "particles-go-in", { material });
+    expect(goesIn).toMatchObject({ verdict: "not-known", limit: { max: { min: null } }, beside: { lacks: "pack" } });
+  });
+});
+
+describe("settling", () => {
+  const early = jobsByName()["flakes-in-too-early"] as JobDocument;
+
+  /** The same with particles so large that they lie on the bottom. */
+  const coarse = changed(early, (draft) => {
+    for (const one of Object.values<Draft>(draft.formula.materials))
+      if (one.particle) one.particle = { diameter: "2 mm", density: "3000 kg/m³" };
+  });
+
+  test("goes no further than vessel and pack are deep", () => {
+    const { particles } = runPlan(coarse);
+    const { inVessel = 0, inPack = 0 } = known(particles[0]).settles ?? {};
+    const { diameter } = early.vessel;
+    // What a flat bottom of this diameter would have of the volume, and the height of the pack.
+    expect(inVessel).toBeGreaterThan(0);
+    expect(inVessel).toBeLessThan(2 * (Number.parseFloat(diameter) / 1000));
+    expect(1000 * inPack).toBeLessThanOrEqual(Number.parseFloat(early.pack?.content?.height ?? "1e9") + 1e-9);
+  });
+
+  test("is given of the first pack beside the last", () => {
+    expect(known(particle).settlesFirst).toBeDefined();
+    expect(known(particle).settlesFirst?.inVessel).toBeLessThan(known(known(particle).settles).inVessel);
+    expect(known(particle).settlesFirst?.inPack).toBeGreaterThan(known(known(particle).settles?.inPack));
+  });
+});
+
+describe("a flake", () => {
+  /** The example with its particle by these fields. */
+  const sized = (of: object) =>
+    changed(exampleJob(), (draft) => {
+      draft.formula.materials[material].particle = { density: "1400 kg/m³", ...of };
+    });
+
+  test("by its width as sold is the one of the sphere of its volume", () => {
+    const sold = sized({ width: "200 µm", thickness: "20 µm" });
+    const { diameter } = flakeShape({ diameter: 200e-6, thickness: 20e-6 });
+    const [one] = runPlan(sold).particles;
+    expect(one?.size).toEqual({
+      diameter: expect.closeTo(diameter, 15),
+      width: expect.closeTo(200e-6, 12),
+      thickness: 20e-6,
+    });
+    const [other] = runPlan(sized({ diameter: `${1e6 * diameter} µm`, thickness: "20 µm" })).particles;
+    expect(known(one?.settles).inVessel / known(other?.settles).inVessel).toBeCloseTo(1, 9);
+  });
+
+  test.each([
+    ["both sizes", { width: "200 µm", diameter: "80 µm", thickness: "20 µm" }],
+    ["neither", { thickness: "20 µm" }],
+    ["no thickness beside the width", { width: "200 µm" }],
+    ["more thickness than width", { width: "20 µm", thickness: "21 µm" }],
+  ])("with %s is a fault of the document", (_what, of) => {
+    expect(() => runPlan(sized(of))).toThrow(CalculationError);
+  });
+});
