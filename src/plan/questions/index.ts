@@ -2,9 +2,11 @@ import { additionQuestions } from "./additions.js";
 import { airQuestions } from "./air.js";
 import { batchQuestions } from "./batch.js";
 import { clarityQuestions } from "./clarity.js";
+import { coverQuestions } from "./cover.js";
 import { emulsionQuestions } from "./emulsion.js";
 import { fillQuestions } from "./fill.js";
 import { heatQuestions } from "./heat.js";
+import { motorQuestions } from "./motor.js";
 import { packQuestions } from "./packs.js";
 import { particleQuestions } from "./particles.js";
 import type { Question } from "./question.js";
@@ -22,6 +24,8 @@ export const questions: readonly Question[] = [
   ...additionQuestions,
   ...clarityQuestions,
   ...stirringQuestions,
+  ...motorQuestions,
+  ...coverQuestions,
   ...particleQuestions,
   ...packQuestions,
   ...fillQuestions,

@@ -1,0 +1,93 @@
+import { minimumWorkingVolume, vortexDepthMax } from "../../mixing/index.js";
+import type { AssumptionCode } from "../codes.js";
+import { atLeast, atMost, between, exactly, type Limit } from "../figure.js";
+import { placeOf, stirring, turnsOf } from "../parts/turning.js";
+import { shapeOf } from "../setting.js";
+import type { Run, Turn } from "../state.js";
+import { levelIn, stirredIn, stirrerOf } from "../stirred.js";
+import { by, otherwise, stated, unknown } from "../unknown.js";
+import { asks, type Question } from "./question.js";
+
+/** Below this Reynolds number no vortex forms: Ludwig 1995, after Rushton. */
+const vortexReynoldsMin = 300;
+/** What follows the wall may stand out of the charge, unless a cover is asked for; every other stirrer has to be covered. */
+function covered(run: Run): readonly Run[] {
+  const { kind, cover } = run.job.vessel.stirrer ?? {};
+  const followsWall = kind === "anchor" || kind === "helical ribbon";
+  return followsWall && cover === undefined ? [] : stirring(run);
+}
+
+/** What a flat bottom that nobody stated is worth. */
+function bottomOf({ job }: Run): readonly AssumptionCode[] {
+  return job.vessel.bottom ? [] : ["bottom-taken-as-flat"];
+}
+
+/** Whether the charge covers the stirrer, and whether a vortex comes down to it. */
+export const coverQuestions: readonly Question[] = [
+  asks<Run, Turn>({
+    id: "stirrer-covered",
+    quantity: "length",
+    quantifier: "every",
+    subjects: covered,
+    of: () => ({}),
+    states: turnsOf,
+    at: placeOf,
+    figure: (turn, run) => exactly(levelIn(turn), [{ kind: "law", key: "level" }], bottomOf(run)),
+    limit: (_turn, { job }) => {
+      const { topEdge, cover = 0, kind } = stirrerOf(job);
+      return atLeast(stated(topEdge, "stirrer-top-edge", { of: kind }) + cover);
+    },
+  }),
+  asks<Run, Run>({
+    id: "minimum-volume",
+    quantity: "volume",
+    quantifier: "every",
+    subjects: covered,
+    of: () => ({}),
+    states: (run) => [run],
+    at: () => ({ place: "vessel" }),
+    figure: ({ job }) =>
+      exactly(job.vessel.workingVolume.min, [{ kind: "stated", key: "vessel-working-volume", of: job.vessel.name }]),
+    limit: (_run, run) => {
+      const { topEdge, cover = 0, kind } = stirrerOf(run.job);
+      const heightTop = stated(topEdge, "stirrer-top-edge", { of: kind });
+      const volume = by("level", () => minimumWorkingVolume({ vessel: shapeOf(run.job.vessel), heightTop, cover }));
+      return { min: exactly(volume, [{ kind: "law", key: "level" }], bottomOf(run)) };
+    },
+  }),
+  asks<Run, Turn>({
+    id: "no-air-down-the-vortex",
+    quantity: "length",
+    quantifier: "every",
+    subjects: stirring,
+    of: () => ({}),
+    states: turnsOf,
+    at: placeOf,
+    // The deepest that there could be is known; the one that there is, is not.
+    figure: (turn, { job }) => {
+      const creeps = otherwise(
+        () => stirredIn(turn).reynolds < vortexReynoldsMin,
+        () => false,
+      );
+      if (creeps) return exactly(0, [{ kind: "law", key: "vortex" }]);
+      // With baffles the charge does not turn as one, and for what the surface draws in behind them there is no bound.
+      if (job.vessel.baffles) return unknown("no-method", { law: "vortex" });
+      const impeller = { diameter: stirrerOf(job).diameter };
+      const dip = by("vortex", () =>
+        vortexDepthMax({ speed: turn.speed(), impeller, vessel: { diameter: job.vessel.diameter } }),
+      );
+      return between(0, dip, [{ kind: "law", key: "vortex" }]);
+    },
+    // Whether it is covered at all is another question: there may be any depth above it, or none.
+    limit: (turn, { job }) =>
+      otherwise<Limit, Limit>(
+        () => {
+          const { topEdge, kind } = stirrerOf(job);
+          const above = levelIn(turn) - stated(topEdge, "stirrer-top-edge", { of: kind });
+          return above > 0 ? atMost(above) : { max: between(0, null) };
+        },
+        () => ({ max: between(0, null) }),
+      ),
+    beside: (turn) => ({ reynolds: stirredIn(turn).reynolds }),
+  }),
+];

@@ -1,0 +1,93 @@
+import { mayHave } from "../change.js";
+import { atMost, between, exactly, type Figure } from "../figure.js";
+import { placeOf, stirring, turnsOf } from "../parts/turning.js";
+import type { Run, Turn } from "../state.js";
+import { stirredIn, stirrerOf } from "../stirred.js";
+import { otherwise, stated } from "../unknown.js";
+import { asks, type Lever, type Place, type Question } from "./question.js";
+
+/** What a motor keeps in hand, as a share of its power or torque: a quarter above what is needed; common practice, no source. */
+const inHand = 1 - 1 / 1.25;
+
+/** Power of the motor at the shaft [W]. */
+function motorPower({ job }: Run): number {
+  const { motor, kind } = stirrerOf(job);
+  const { power, efficiency = 1 } = stated(motor, "stirrer-motor", { of: kind });
+  return power * efficiency;
+}
+
+/** Torque that the motor has at a speed [N·m]: below its usual speed by its drive, between the two where that is not stated. */
+function motorTorque(run: Run, turn: Turn): Figure {
+  const speed = turn.speed();
+  const { motor, speed: usual, kind } = stirrerOf(run.job);
+  const power = motorPower(run);
+  const at = (turns: number): number => power / (2 * Math.PI * turns);
+  const own = at(Math.max(stated(usual, "stirrer-speed", { of: kind }), speed));
+  const geared = at(speed);
+  if (motor?.drive === "constant torque") return exactly(own);
+  return motor?.drive === "gear" ? exactly(geared) : between(own, geared);
+}
+
+/** Slower stirring in the step that asks most of the motor. */
+function slower(run: Run, _run: Run, { step }: Place): readonly Lever[] {
+  const turn = run.turns.find((one) => one.step === step);
+  const moment = run.moments.find(({ number }) => number === step);
+  // A step that heats or cools is stirred at the usual speed, and has none of its own.
+  if (!turn || !moment || step === undefined || !mayHave(moment.step as Parameters<typeof mayHave>[0], "speed"))
+    return [];
+  return otherwise(
+    () => slowerThan(turn.speed(), step),
+    (): readonly Lever[] => [],
+  );
+}
+
+function slowerThan(speed: number, step: number): readonly Lever[] {
+  return [
+    {
+      id: "slower-stirring",
+      change: (value) => ({ change: "step", step, field: "speed", value }),
+      bracket: [speed, speed / 20],
+    },
+  ];
+}
+
+/** Whether the motor turns the stirrer: by its power, and by its torque. */
+export const motorQuestions: readonly Question[] = [
+  asks<Run, Turn>({
+    id: "motor-power",
+    quantity: "power",
+    quantifier: "every",
+    subjects: stirring,
+    of: () => ({}),
+    states: turnsOf,
+    at: placeOf,
+    figure: (turn) => exactly(stirredIn(turn).power, [{ kind: "law", key: "power-number" }]),
+    limit: (_turn, run) => atMost(motorPower(run)),
+    margin: (run) => ({
+      max: otherwise(
+        () => inHand * motorPower(run),
+        () => 0,
+      ),
+    }),
+    levers: slower,
+    beside: (turn) => ({ torque: stirredIn(turn).torque, speed: turn.speed() }),
+  }),
+  asks<Run, Turn>({
+    id: "motor-torque",
+    quantity: "torque",
+    quantifier: "every",
+    subjects: stirring,
+    of: () => ({}),
+    states: turnsOf,
+    at: placeOf,
+    figure: (turn) => exactly(stirredIn(turn).torque, [{ kind: "law", key: "power-number" }]),
+    limit: (turn, run) => {
+      const { min, max } = motorTorque(run, turn);
+      // In hand by the same share at either end.
+      const kept = (end: number | null): number | null => (end === null ? null : end * (1 - inHand));
+      return { max: { min: kept(min), max: kept(max) } };
+    },
+    levers: slower,
+    beside: (turn) => ({ speed: turn.speed() }),
+  }),
+];
