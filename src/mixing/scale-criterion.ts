@@ -59,6 +59,9 @@ export function speedThatKeeps(criterion: ScaleCriterion, bench: StirringAtScale
   }
 }
 
-/** Whether the revolutions to blend are the same at both scales, as they are where one shape creeps at both. */
-const creepsInBoth = (bench: StirringAtScale, { search, sameShape }: Plant): boolean =>
-  sameShape && bench.reynolds < blendReynoldsMin && search.at(bench.speed).reynolds < blendReynoldsMin;
+/** Whether the revolutions to blend are the same at both scales, as they are where one shape creeps at both, and moves all of the gel. */
+function creepsInBoth({ speed, reynolds, reachesWall }: StirringAtScale, { search, sameShape }: Plant): boolean {
+  const plant = search.at(speed);
+  const creeps = sameShape && reynolds < blendReynoldsMin && plant.reynolds < blendReynoldsMin;
+  return creeps && reachesWall !== false && search.reachesWall(plant, speed) === true;
+}

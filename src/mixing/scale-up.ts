@@ -41,7 +41,8 @@ export interface ScaleUp {
  * flow curve as they are. Where the power number is constant, power per volume gives $s^{-2/3}$; in creeping flow $s^0$.
  * The Reynolds number gives $s^{-2}$, in a power-law gel $s^{-2/(2-n)}$. The blend time gives $s^0$ in turbulent flow, and
  * likewise where the flow creeps at both scales, since the revolutions are the same; a row is left out where its speed is
- * not known.
+ * not known. A gel with a yield stress that does not move as far as the wall (`reachesWall`, by `cavern`) has no blend
+ * time, at neither scale.
  *
  * A `plant` of another shape has an impeller, a vessel and a volume of its own. Tip speed and Froude number then go with
  * the diameters of the impellers, the shear rate with their constants, $N_2/N_1 = k_{s,1}/k_{s,2}$, and the rest is found

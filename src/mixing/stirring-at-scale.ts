@@ -1,6 +1,7 @@
 import { result } from "../guards.js";
 import type { Beyond } from "../laws/beyond.js";
 import { blendFourier, blendReynoldsMin } from "./blend-time.js";
+import { cavern } from "./cavern.js";
 import { impellerFroude } from "./froude.js";
 import type { Impeller, StirredVessel } from "./impeller.js";
 import { compileStirring, type StirredBatch, type StirredState } from "./stirring.js";
@@ -16,8 +17,10 @@ export interface StirringAtScale extends StirredState {
   readonly powerPerVolume: number;
   /** N² D/g. */
   readonly froude: number;
-  /** For 95 % by Grenville and Nienow [s]; left out where that is not known: below Re 200, or with no vessel told. */
+  /** For 95 % by Grenville and Nienow [s]; left out where there is none or it is not known: below Re 200, with no vessel told, or where a yield stress keeps the gel at the wall from moving. */
   readonly blendTime?: number;
+  /** Of a gel with a yield stress in a vessel that is told: whether it moves as far as the wall. Where it does not, the batch never becomes even. */
+  readonly reachesWall?: boolean;
 }
 
 /** The same shape at another size. */
@@ -41,6 +44,8 @@ export interface AtScale {
   readonly at: (speed: number) => StirredState;
   /** By Grenville and Nienow, even below where it holds [s]; undefined with no vessel told. */
   readonly blend: (state: StirredState) => number | undefined;
+  /** Whether the gel moves as far as the wall; undefined of a yield stress with no vessel told. Without one it does. */
+  readonly reachesWall: (state: StirredState, speed: number) => boolean | undefined;
   readonly full: (speed: number) => StirringAtScale;
 }
 
@@ -51,14 +56,20 @@ export function stirringAtScale(
   beyond: Beyond | undefined,
   path?: string,
 ): AtScale {
-  const { at, density } = compileStirring(batch, beyond, path);
+  const { at, density, flow } = compileStirring(batch, beyond, path);
   const { impeller, vessel } = batch;
   const size = vessel === undefined ? undefined : vessel.diameter * Math.sqrt(vessel.diameter * vessel.level);
   const blend = ({ powerNumber, reynolds, viscosity }: StirredState): number | undefined =>
     size === undefined ? undefined : (blendFourier(Math.cbrt(powerNumber) * reynolds) * size * density) / viscosity;
+  const { yieldStress } = flow;
+  const reachesWall = ({ powerNumber }: StirredState, speed: number): boolean | undefined =>
+    yieldStress > 0
+      ? vessel && cavern({ powerNumber, speed, density, yieldStress, impeller, vessel }).reachesWall
+      : true;
   const full = (speed: number): StirringAtScale => {
     const state = at(speed);
-    const time = state.reynolds < blendReynoldsMin ? undefined : blend(state);
+    const reaches = reachesWall(state, speed);
+    const time = state.reynolds < blendReynoldsMin || !reaches ? undefined : blend(state);
     return {
       ...state,
       speed,
@@ -66,7 +77,8 @@ export function stirringAtScale(
       powerPerVolume: result(state.power / volume, "power per volume"),
       froude: impellerFroude({ speed, impeller }),
       ...(time === undefined ? {} : { blendTime: result(time, "blend time") }),
+      ...(yieldStress > 0 && reaches !== undefined ? { reachesWall: reaches } : {}),
     };
   };
-  return { at, blend, full };
+  return { at, blend, reachesWall, full };
 }

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import type { FlowCurve } from "gelwright/laws";
-import { type Impeller, type PowerCurve, type ScaleCriterion, scaleUp } from "gelwright/mixing";
-import { expect, test } from "vitest";
+import { type Impeller, type PowerCurve, type ScaleCriterion, scaleUp, speedToMoveGelAtWall } from "gelwright/mixing";
+import { describe, expect, test } from "vitest";
 import { between } from "../support/between.js";
 
 const off = (actual: number, expected: number) => Math.abs(actual / expected - 1);
@@ -121,6 +121,43 @@ test("a blend time that is known at the bench alone is no ground for a speed in 
   // At the bench Re is 46; at the same speed in the plant it would be 4600.
   expect(plant.map((row) => row.criterion)).not.toContain("blend-time");
   expect(plant.find((row) => row.criterion === "shear-rate")).not.toHaveProperty("blendTime");
+});
+
+describe("a gel that stands still at the wall has no blend time", () => {
+  const impeller = { kind: "pitched-blade turbine", diameter: 0.05 } as const;
+  const around = { diameter: 0.1, level: 0.1 };
+  const gel = (yieldStress: number, consistency: number) => {
+    const curve = { law: "herschel-bulkley", yieldStress, consistency, flowIndex: 0.7 } as const;
+    return { impeller, vessel: around, density: 915, curve };
+  };
+  const scaled = (batch: ReturnType<typeof gel>, speed: number) =>
+    scaleUp({ ...batch, speed, volume: 0.00079, plant: { impeller: { diameter: 0.2 } } });
+
+  test.each<[string, number, number]>([
+    ["thin enough for a time", 20, 0.5],
+    ["that creeps", 30, 200],
+  ])("%s, below the speed that moves it, and has one above", (_what, yieldStress, consistency) => {
+    const batch = gel(yieldStress, consistency);
+    const limit = speedToMoveGelAtWall(batch);
+    const [below, above] = [0.99, 1.01].map((times) => scaled(batch, times * limit));
+    expect([below?.bench.reachesWall, above?.bench.reachesWall]).toEqual([false, true]);
+    expect(below?.bench).not.toHaveProperty("blendTime");
+    expect(below?.plant.map(({ criterion }) => criterion)).not.toContain("blend-time");
+    expect(above?.plant.map(({ criterion }) => criterion)).toContain("blend-time");
+    for (const row of [...(below?.plant ?? []), ...(above?.plant ?? [])])
+      if (row.reachesWall === false) expect(row).not.toHaveProperty("blendTime");
+  });
+
+  test("nor is one known without the vessel, and a gel without a yield stress is not asked", () => {
+    const { vessel: _, ...untold } = gel(60, 12);
+    const { bench, plant } = scaled(untold as ReturnType<typeof gel>, 20);
+    expect(bench).not.toHaveProperty("reachesWall");
+    expect(plant.map(({ criterion }) => criterion)).not.toContain("blend-time");
+    const oil = { ...gel(0, 1), curve: { law: "newton", viscosity: 1e-3 } } as const;
+    const thin = scaleUp({ ...oil, speed: 5, volume: 0.00079, plant: { impeller: { diameter: 0.2 } } });
+    expect(thin.bench).not.toHaveProperty("reachesWall");
+    expect(thin.bench.blendTime).toBeGreaterThan(0);
+  });
 });
 
 /** The two forms of a plant: the bench's shape by its diameter, and the same told as a plant of its own. */
