@@ -4,25 +4,26 @@ import { knownOf, nameOf } from "./impeller-constants.js";
 import type { PowerCurve } from "./power-curve.js";
 import { compilePower } from "./power-number.js";
 
-/** The shape of blades in a vessel, where both are told; an anchor is a wide paddle of two blades. */
+/** The shape of blades in a vessel, where both are told; an anchor is a wide paddle of two blades. What stands out of the filling moves none of it: upright blades and arms end at its level. */
 function bladesIn(impeller: Impeller, vessel: StirredVessel, at: string): PowerCurve | undefined {
   const path = `${at}impeller`;
   const around = `${at}vessel`;
   const { baffles, baffleWidth } = record(vessel, around);
   const diameter = positive(vessel.diameter, `${around}.diameter`);
+  const level = positive(vessel.level, `${around}.level`);
   const inVessel = {
     law: "kamei-hiraoka",
     diameterToVessel: impeller.diameter / diameter,
-    levelToVessel: positive(vessel.level, `${around}.level`) / diameter,
+    levelToVessel: level / diameter,
     ...(baffles === undefined ? {} : { baffles }),
     ...(baffleWidth === undefined ? {} : { baffleToVessel: positive(baffleWidth, `${around}.baffleWidth`) / diameter }),
   } as const;
   if (impeller.kind === "anchor" && impeller.armHeight !== undefined) {
-    const height = positive(impeller.armHeight, `${path}.armHeight`);
+    const height = Math.min(positive(impeller.armHeight, `${path}.armHeight`), level);
     return { ...inVessel, blades: 2, bladeAngle: 90, widthToDiameter: height / impeller.diameter };
   }
   if (impeller.kind === "flat-blade") {
-    const width = positive(impeller.bladeWidth, `${path}.bladeWidth`);
+    const width = Math.min(positive(impeller.bladeWidth, `${path}.bladeWidth`), level);
     return { ...inVessel, blades: impeller.blades, bladeAngle: 90, widthToDiameter: width / impeller.diameter };
   }
   if (impeller.kind !== "pitched-blade turbine") return undefined;
@@ -33,7 +34,8 @@ function bladesIn(impeller: Impeller, vessel: StirredVessel, at: string): PowerC
 
 /**
  * The power curve that holds for an impeller: its own; else from the shape of its blades in this vessel; else from the
- * constants of its kind, for a vessel with baffles.
+ * constants of its kind, for a vessel with baffles. Flat upright blades and the arms of an anchor end at the level of the
+ * filling: what stands out of it draws no power.
  *
  * @param input.impeller - The impeller, as plain data.
  * @param input.vessel - The vessel: for flat and pitched blades and for an anchor with `armHeight`, whose curve it then gives.

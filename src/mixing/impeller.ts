@@ -52,7 +52,7 @@ export type Impeller = ImpellerConstants &
         readonly kind: "anchor";
         /** [m], above 0. */
         readonly diameter: number;
-        /** Height of its arms [m], above 0. */
+        /** Height of its arms [m], above 0; in a vessel that is told they end at the level of the filling. */
         readonly armHeight?: number;
       }
     | {

@@ -157,3 +157,22 @@ test("flat blades are pitched ones at a right angle; out of their vessel they ha
   expect(() => powerCurveOf({ impeller: flat })).toThrow("for this flat-blade, or the vessel around it");
   expect(() => powerCurveOf({ impeller: { kind: "other", diameter: 0.3 }, vessel })).toThrow("for this impeller");
 });
+
+test("an anchor's arms and flat upright blades end at the level: above it they draw what they draw when it covers them just", () => {
+  const filled = (level: number) => ({ diameter: 0.6, level });
+  const upright = [
+    (height: number): Impeller => ({ kind: "anchor", diameter: 0.54, armHeight: height }),
+    (height: number): Impeller => ({ kind: "flat-blade", diameter: 0.3, blades: 2, bladeWidth: height }),
+  ];
+  for (const of of upright) {
+    // Just below the edge the arm ends at the level, just above it at its own height.
+    for (const level of [0.1, 0.299])
+      expect(powerCurveOf({ impeller: of(0.3), vessel: filled(level) })).toEqual(
+        powerCurveOf({ impeller: of(level), vessel: filled(level) }),
+      );
+    for (const level of [0.301, 0.6])
+      expect(powerCurveOf({ impeller: of(0.3), vessel: filled(level) })).not.toEqual(
+        powerCurveOf({ impeller: of(level), vessel: filled(level) }),
+      );
+  }
+});
