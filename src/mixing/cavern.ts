@@ -9,7 +9,7 @@ import { compileStirring, type StirredBatch } from "./stirring.js";
 export interface Cavern {
   /** Of the cavern as the torque would have it, were the vessel wide enough [m]. */
   readonly diameter: number;
-  /** Its height [m]. */
+  /** Its height [m]: of one that has reached the wall, where it grows in height alone. */
   readonly height: number;
   /** Diameter of the cavern over that of the impeller. */
   readonly diameterRatio: number;
@@ -36,9 +36,13 @@ function cubed(load: number, yieldStress: number, slender: number): number {
  *
  * The torque of the impeller is carried at the yield stress by wall and ends of a cylinder whose height is a times its
  * diameter; Elson's 1.36 is a = 0.4. Where the cavern does not reach the wall, the gel there does not move, what is
- * added is not spread, and no blend time exists. The formula holds between the impeller and the wall: a cavern smaller
- * than the impeller means that the gel moves with the blades and hardly elsewhere; one that reaches the wall then grows
- * in height alone, which this does not follow. A gel that slips on the wall or heals slowly has no clear edge.
+ * added is not spread, and no blend time exists. A cavern smaller than the impeller means that the gel moves with the
+ * blades and hardly elsewhere. One that has reached the wall grows in height alone, with the same torque on wall and ends:
+ *
+ * $$\frac{H_c}{T} = \frac{\mathrm{Po}\,\rho N^2 D^5}{\pi^2 \tau_y T^3} - \tfrac13$$
+ *
+ * An end at the free surface carries no stress, which makes it up to a sixth of the vessel's diameter higher. A gel that
+ * slips on the wall or heals slowly has no clear edge.
  *
  * @param input.powerNumber - Power number of the impeller in the gel, above 0.
  * @param input.speed - Speed [rev/s], above 0.
@@ -49,7 +53,7 @@ function cubed(load: number, yieldStress: number, slender: number): number {
  * @param input.heightToDiameter - Height over diameter of the cavern, a, above 0; left out for 0.4.
  * @returns Diameter and height [m], diameter over that of the impeller, whether it reaches the wall.
  * @throws CalculationError `input` where an argument is out of range.
- * @source elson-1986 from memory; derived here from the torque on a cylinder
+ * @source elson-1986 from memory; both heights derived here from the torque on a cylinder
  * @example
  * ```ts
  * import { cavern } from "gelwright/mixing";
@@ -75,12 +79,10 @@ export function cavern(input: {
     positive(powerNumber, "powerNumber") * positive(density, "density") * (positive(speed, "speed") * blades) ** 2;
   const diameterRatio = result(Math.cbrt(cubed(load, positive(yieldStress, "yieldStress"), slender)), "cavern");
   const diameter = result(diameterRatio * blades, "diameter of the cavern");
-  return {
-    diameter,
-    height: result(slender * diameter, "height of the cavern"),
-    diameterRatio,
-    reachesWall: diameter >= wall,
-  };
+  const reachesWall = diameter >= wall;
+  const grown = (slender + 1 / 3) * (diameter / wall) ** 3 - 1 / 3;
+  const height = result(reachesWall ? grown * wall : slender * diameter, "height of the cavern");
+  return { diameter, height, diameterRatio, reachesWall };
 }
 
 /** Whether more than the width of a vessel is told, so that a power curve is to come from it. */

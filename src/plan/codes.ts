@@ -357,6 +357,7 @@ export const questionIds = [
   /** Raised by: a step that stirs an emulsion, or a melt that may have set; not a stirrer that is moved by hand. States: every stirred state of the step. Figure: how wide the stirrer moves the gel. Limit: at least the diameter of the vessel. */
   "gel-moves-at-wall",
   /** Raised by: a stirrer that turns. States: every stirred state. Figure: power at the shaft. Limit: at most the motor's power at the shaft. Margin: a fifth of it, a quarter above what is needed. */
+  "gel-moves-at-surface",
   "motor-power",
   /** Raised by: a stirrer that turns. States: every stirred state. Figure: torque at the shaft. Limit: at most the motor's torque at that speed, less a fifth; by its drive, or between both drives. */
   "motor-torque",

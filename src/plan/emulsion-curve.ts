@@ -32,12 +32,17 @@ export function emulsionCurveOf(bench: Bench, volumeFractionOil: number, volumeF
     { field: "emulsion-thickness" },
   );
   if (volumeFraction === 0) return curve;
-  const factor = by("suspension-viscosity", () =>
-    kriegerDoughertyViscosity({ volumeFraction, volumeFractionPacked: packedGrains }),
-  );
+  const factor = thickenedBy(volumeFraction);
   const consistency = curve.consistency * factor;
   // Of a yield stress that is more than particles make of it: a wall that moves then, moves.
   return curve.law === "power-law"
     ? { ...curve, consistency }
     : { ...curve, consistency, yieldStress: curve.yieldStress * factor };
+}
+
+/** By which factor particles thicken it, by their share of the volume [0 to 1]. */
+export function thickenedBy(volumeFraction: number): number {
+  return by("suspension-viscosity", () =>
+    kriegerDoughertyViscosity({ volumeFraction, volumeFractionPacked: packedGrains }),
+  );
 }

@@ -1,6 +1,6 @@
 import { powerNumber } from "gelwright/mixing";
 import { type JobDocument, runPlan } from "gelwright/plan";
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { type Answer, answerOf, answersOf, figureOf, known } from "../support/answers.js";
 import { changed, exampleJob } from "../support/example.js";
 import { march } from "../support/ode.js";
@@ -155,12 +155,48 @@ test("a stir that is too short is found, and one of unknown revolutions is not j
     verdict: "not-known",
     notKnown: [{ code: "not-stated", field: "stirrer-revolutions-to-blend", of: "anchor" }],
   });
-  const thin = changed(steady, (draft) => {
-    Object.assign(draft.vessel.stirrer, { kind: "pitched-blade turbine", diameter: "160 mm", speed: "300 rpm" });
-    draft.bench.viscosities[1].law.factor = "1e-11 Pa·s";
-    draft.process.steps.splice(6, 0, { do: "stir", for: "5 min" });
+});
+
+describe("the correlation of the blend time counts as it was measured", () => {
+  const thin = (diameter: number, baffled = true) =>
+    changed(steady, (draft) => {
+      Object.assign(draft.vessel.stirrer, {
+        kind: "pitched-blade turbine",
+        diameter: `${diameter} mm`,
+        speed: "300 rpm",
+      });
+      delete draft.vessel.stirrer.revolutionsToBlend;
+      if (baffled) draft.vessel.baffles = { count: 4, width: "30 mm" };
+      draft.bench.viscosities[1].law.factor = "1e-11 Pa·s";
+      draft.process.steps.splice(6, 0, { do: "stir", for: "5 min" });
+    });
+  const law = [{ kind: "law", key: "blend-time" }];
+
+  test("with stirrers of a third to half of the vessel, just inside and just outside", () => {
+    for (const diameter of [127, 189])
+      expect(blended(thin(diameter), 7)).toMatchObject({ verdict: "met", figure: { basis: law } });
+    for (const diameter of [126, 191])
+      expect(blended(thin(diameter), 7)).toMatchObject({
+        verdict: "not-known",
+        notKnown: [{ code: "not-stated", field: "stirrer-revolutions-to-blend" }],
+      });
   });
-  expect(blended(thin, 7).figure.basis).toEqual([{ kind: "law", key: "blend-time" }]);
+
+  test("with baffles: without them it is the least time, which fails a step that is shorter and proves none", () => {
+    const found = blended(thin(160, false), 7);
+    expect(found).toMatchObject({ verdict: "not-known", figure: { max: null, basis: law } });
+    expect(found.beside).toMatchObject({ lacks: "stirrer-revolutions-to-blend" });
+    const stirredFor = (seconds: number) =>
+      blended(
+        changed(thin(160, false), (draft) => Object.assign(draft.process.steps[6], { for: `${seconds} s` })),
+        7,
+      );
+    // A step of another length ends at another temperature, and with another viscosity.
+    let least = known(found.figure.min);
+    for (let i = 0; i < 4; i++) least = known(stirredFor(least).figure.min);
+    const short = (times: number) => stirredFor(times * least).verdict;
+    expect([short(0.999), short(1.001)]).toEqual(["not-met", "not-known"]);
+  });
 });
 
 test("a motor that is too weak is found where the charge is thickest, and one of unknown power is not judged", () => {

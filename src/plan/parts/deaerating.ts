@@ -1,11 +1,12 @@
 import { clearingTime } from "../../particles/index.js";
 import { exactly, type Figure } from "../figure.js";
-import type { Run } from "../state.js";
-import { levelAt, movedBy, stirredIn, stirrerOf } from "../stirred.js";
-import { by, stated } from "../unknown.js";
+import type { Run, Turn } from "../state.js";
+import { levelAt } from "../stirred.js";
+import { by, stated, unknown } from "../unknown.js";
 import { airAsked, bubbleOf, heldBubbles } from "./bubbles.js";
 import { byReadings } from "./melt.js";
 import type { MomentOf } from "./moments.js";
+import { movesAll, widthMoved } from "./moved.js";
 
 /** Pressure under which bubbles were measured: that of the room [Pa], the standard atmosphere. */
 const roomPressure = 101_325;
@@ -40,7 +41,7 @@ export function bubbleUnderPressure(moment: Deaerating, run: Run): Figure {
 
 /**
  * Up to which diameter bubbles are held where the gel stands still [m]. A melt that has not set holds none; a gel that
- * is stirred as far as the wall stands still nowhere.
+ * is stirred as far as the wall and the surface stands still nowhere.
  */
 export function heldWhileDeaerating(moment: Deaerating, run: Run): Figure {
   const { charge } = moment.before;
@@ -50,20 +51,19 @@ export function heldWhileDeaerating(moment: Deaerating, run: Run): Figure {
   const { min } = bubbleUnderPressure(moment, run);
   const leaves = min !== null && held.max !== null && min > held.max;
   if (leaves || moment.speed === undefined) return held;
-  const reaches = cavernsIn(moment, run).every(({ reachesWall }) => reachesWall);
+  const all = turnsIn(moment, run).every((turn) => movesAll(turn, run));
   const basis = [...(held.basis ?? []), { kind: "law", key: "cavern" } as const];
-  return reaches ? exactly(0, basis) : { ...held, basis };
+  return all ? exactly(0, basis) : { ...held, basis };
 }
 
-/** How far the stirrer moves the gel in a de-aerating step. */
-export function cavernsIn({ number }: Deaerating, run: Run): readonly ReturnType<typeof movedBy>[] {
-  return run.turns
-    .filter(({ step }) => step === number)
-    .map((turn) => {
-      const stirred = stirredIn(turn);
-      const yieldStress = stated(stirred.yieldStress, "emulsion-thickness-yield-stress");
-      return movedBy(run.job, stirrerOf(run.job), { ...stirred, yieldStress });
-    });
+function turnsIn({ number }: Deaerating, { turns }: Run): readonly Turn[] {
+  return turns.filter(({ step }) => step === number);
+}
+
+/** How wide the stirrer surely moves the gel in a de-aerating step [m]. */
+export function movedWhileDeaerating(moment: Deaerating, run: Run): number {
+  const wide = turnsIn(moment, run).map((turn) => widthMoved(turn, run).min ?? unknown("no-method", { law: "cavern" }));
+  return Math.min(run.job.vessel.diameter, ...wide);
 }
 
 /** How deep the gel is in a de-aerating step [m]. */

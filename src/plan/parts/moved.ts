@@ -1,54 +1,131 @@
-import { between, exactly, type Figure } from "../figure.js";
-import type { Stirrer } from "../job.js";
+import type { FlowCurve } from "../../laws/index.js";
+import type { Cavern } from "../../mixing/index.js";
+import type { Charge } from "../charge.js";
+import { toleranceOf } from "../composition.js";
+import { thickenedBy } from "../emulsion-curve.js";
+import { exactly, type Figure } from "../figure.js";
+import { oilLawsOf } from "../setting.js";
 import type { Run, Turn } from "../state.js";
-import { movedBy, shearRateOf, stirredIn, stirredWith, stirrerOf, temperatureOfStirring } from "../stirred.js";
-import { either, otherwise, stated, unknown } from "../unknown.js";
-import { yieldStressFigure } from "./yield-stress.js";
+import { levelIn, movedBy, shearRateOf, stirredIn, stirredWith, stirrerOf, temperatureOfStirring } from "../stirred.js";
+import { otherwise, stated, unknown } from "../unknown.js";
 import { hasSet } from "./turning.js";
+import { yieldStressFigure } from "./yield-stress.js";
+
+/** Below this share of the volume droplets of one size do not touch, and have no yield stress: random packing, common practice, no source. */
+const touching = 0.64;
+
+/** The yield stress of what is turned [Pa]; 0 where there is none. */
+type Yield = Figure & { readonly min: number };
 
 /** How wide the stirrer moves a gel with a yield stress [m]. */
-export function movedIn(turn: Turn, run: Run): Figure {
-  const { job } = run;
-  const stirrer = stirrerOf(job);
-  const wide = job.vessel.diameter;
-  const { charge } = turn.state;
-  const basis = [{ kind: "law", key: "cavern" } as const];
-  if (charge.isEmulsion()) {
-    const curve = charge.emulsionCurve();
-    const read = (job.bench.emulsion?.thickness?.readings ?? []).some(({ yieldStress }) => yieldStress !== undefined);
-    if (!("yieldStress" in curve)) {
-      if (!read) return stated<Figure>(undefined, "emulsion-thickness-yield-stress");
-      // Below the first yield stress that was read it has none yet: all of it moves.
-      return between(wide, null, basis);
-    }
-    const stirred = stirredIn(turn);
-    return exactly(movedBy(job, stirrer, { ...stirred, yieldStress: curve.yieldStress }).diameter, basis);
-  }
-  // Whether it has set may not be known; then nothing is known of how it moves.
-  if (!hasSet(turn.state)) return between(wide, null, basis);
-  const stress = yieldStressFigure(run);
-  const weak = stress.min ?? unknown("not-stated", { field: "bench-yield-stress" });
-  const strong = stress.max ?? unknown("not-stated", { field: "bench-yield-stress" });
-  const moved = (yieldStress: number): number => {
-    if (yieldStress === 0) return wide;
-    const stirred = either(
-      () => stirredIn(turn),
-      () => atYield(turn, stirrer, yieldStress),
-    );
-    return movedBy(job, stirrer, { ...stirred, yieldStress }).diameter;
-  };
-  const alone = otherwise(
-    () => stirredIn(turn).speed !== turn.speed(),
-    () => true,
-  );
-  const assumptions = alone ? (["yield-stress-alone"] as const) : [];
-  return { min: moved(strong), max: moved(weak), basis: [...basis, ...(stress.basis ?? [])], assumptions };
+export function widthMoved(turn: Turn, run: Run): Figure {
+  const { diameter } = run.job.vessel;
+  return extent(turn, run, {
+    all: diameter,
+    narrowest: (moved) => moved.diameter,
+    widest: (moved) => moved.diameter,
+  });
 }
 
-/** A set gel of which nothing but the yield stress is known, at the mean shear rate of the stirrer: with its viscosity it is moved further. */
-function atYield(turn: Turn, stirrer: Stirrer, yieldStress: number): ReturnType<typeof stirredIn> {
-  const { state } = turn;
-  const speed = turn.speed();
-  const viscosity = yieldStress / shearRateOf(stirrer, speed);
-  return stirredWith(state.charge, temperatureOfStirring(state), { law: "newton", viscosity }, speed);
+/** How high the stirrer moves a gel with a yield stress [m]: an end at the free surface carries no stress, and an arm moves the gel along all of its height. */
+export function heightMoved(turn: Turn, run: Run): Figure {
+  const { diameter } = run.job.vessel;
+  const { kind, topEdge } = stirrerOf(run.job);
+  const level = levelIn(turn);
+  const figure = extent(turn, run, {
+    all: level,
+    narrowest: ({ height }) => height,
+    widest: ({ height, reachesWall }) => height + (reachesWall ? diameter / 6 : 0),
+  });
+  if (kind !== "anchor" && kind !== "helical ribbon") return figure;
+  // What follows the wall reaches up to its upper edge.
+  const { min, max, ...others } = figure;
+  if (min !== null && min >= level) return figure;
+  const swept = stated(topEdge, "stirrer-top-edge", { of: kind });
+  return { ...others, min: Math.max(min ?? 0, swept), max: max === null ? null : Math.max(max, swept) };
+}
+
+interface Extent {
+  /** Where all of it moves. */
+  readonly all: number;
+  readonly narrowest: (cavern: Cavern) => number;
+  readonly widest: (cavern: Cavern) => number;
+}
+
+/** How far the gel is moved with the strongest yield stress that it may have, and with the weakest. */
+function extent(turn: Turn, run: Run, { all, narrowest, widest }: Extent): Figure {
+  const law = { kind: "law", key: "cavern" } as const;
+  const { min: weak, max: strong, basis = [], assumptions = [] } = yieldIn(turn, run);
+  const max = weak === 0 ? null : widest(cavernAt(turn, run, weak));
+  // How much stronger it may be, nobody read: it decides only what the weakest lets move.
+  if (strong === null && (max === null || max >= all))
+    unknown("not-read", { field: "emulsion-thickness-yield-stress" });
+  const min = strong === null ? null : strong === 0 ? all : narrowest(cavernAt(turn, run, strong));
+  return { min, max, basis: [law, ...basis], ...(assumptions.length > 0 && { assumptions }) };
+}
+
+/** The yield stress of what a stirrer turns. Whether a melt has set may not be known; then nothing is known of how it moves. */
+function yieldIn(turn: Turn, run: Run): Yield {
+  const { charge } = turn.state;
+  if (charge.isEmulsion()) return yieldOfEmulsion(charge);
+  if (!hasSet(turn.state)) return { ...exactly(0), min: 0 };
+  const { min, max, basis } = yieldStressFigure(run);
+  const assumptions = otherwise(
+    () => {
+      stirredIn(turn);
+      return [];
+    },
+    () => ["yield-stress-alone"] as const,
+  );
+  return { min, max, basis, assumptions };
+}
+
+/**
+ * The yield stress of an emulsion: between the readings along its oil. One reading is a reading: with as much oil it
+ * holds, with more the gel is stronger, with less weaker, and where droplets do not touch there is none.
+ */
+function yieldOfEmulsion(charge: Charge): Yield {
+  const curve = charge.emulsionCurve();
+  if ("yieldStress" in curve) return { ...exactly(curve.yieldStress), min: curve.yieldStress };
+  const { bench } = charge.job;
+  const readings = oilLawsOf(bench).yieldStress;
+  const { value, volumeFractionOil } = stated(readings[0], "emulsion-thickness-yield-stress");
+  const oil = charge.oilFraction();
+  if (oil < Math.min(touching, volumeFractionOil)) return { ...exactly(0), min: 0 };
+  const basis = [{ kind: "reading", key: "emulsion-thickness-yield-stress", source: bench.source }] as const;
+  const apart = oil - volumeFractionOil;
+  // Particles make it stronger.
+  const thickened = value * thickenedBy(charge.grains());
+  if (Math.abs(apart) <= toleranceOf(bench)) return { min: value, max: thickened, basis };
+  return apart > 0 ? { min: value, max: null, basis } : { min: 0, max: thickened, basis };
+}
+
+/** The cavern of a gel with a yield stress. */
+function cavernAt(turn: Turn, run: Run, yieldStress: number): Cavern {
+  const stirrer = stirrerOf(run.job);
+  const { charge } = turn.state;
+  const curve = (): FlowCurve => {
+    if (charge.isEmulsion()) return withYield(charge, yieldStress);
+    // A set gel of which nothing but the yield stress is known, at the mean shear rate of the stirrer: with its viscosity it is moved further.
+    return { law: "newton", viscosity: yieldStress / shearRateOf(stirrer, turn.speed()) };
+  };
+  const stirredAs = () => stirredWith(charge, temperatureOfStirring(turn.state), curve(), turn.speed());
+  const stirred = charge.isEmulsion() ? stirredAs() : otherwise(() => stirredIn(turn), stirredAs);
+  return movedBy(run.job, stirrer, { ...stirred, yieldStress });
+}
+
+/** The flow curve of an emulsion with another yield stress, through the same stress at the shear rate of the readings. */
+function withYield(charge: Charge, yieldStress: number): FlowCurve {
+  const curve = charge.emulsionCurve();
+  if (curve.law !== "power-law") return curve;
+  const shearRate = stated(charge.job.bench.emulsion?.thickness?.shearRate, "emulsion-thickness-shear-rate");
+  const consistency = curve.consistency - yieldStress / shearRate ** curve.flowIndex;
+  if (!(consistency > 0)) unknown("contradiction", { field: "emulsion-thickness-yield-stress" });
+  return { law: "herschel-bulkley", yieldStress, consistency, flowIndex: curve.flowIndex };
+}
+
+/** Whether a stirrer surely moves all of the gel: to the wall, and to the surface. */
+export function movesAll(turn: Turn, run: Run): boolean {
+  const [width, height] = [widthMoved(turn, run).min ?? 0, heightMoved(turn, run).min ?? 0];
+  return width >= run.job.vessel.diameter && height >= levelIn(turn);
 }

@@ -4,10 +4,10 @@ import { atMost, exactly, type Figure } from "../figure.js";
 import { type AirSegment, airAsked, airSegmentsIn, heldBubbles } from "../parts/bubbles.js";
 import {
   bubbleUnderPressure,
-  cavernsIn,
   clearingWhileDeaerating,
   depthWhileDeaerating,
   heldWhileDeaerating,
+  movedWhileDeaerating,
 } from "../parts/deaerating.js";
 import { gelOf } from "../parts/droplets.js";
 import { type MomentOf, makesMelt, momentsOf } from "../parts/moments.js";
@@ -86,8 +86,7 @@ export const airQuestions: readonly Question[] = [
     // A bubble as wide as the largest that is held is held.
     limit: (moment, _subject, run) => ({ min: heldWhileDeaerating(moment, run) }),
     beside: (moment, _subject, run) => ({
-      ...(moment.speed !== undefined &&
-        where("cavern", () => Math.min(...cavernsIn(moment, run).map(({ diameter }) => diameter)))),
+      ...(moment.speed !== undefined && where("cavern", () => movedWhileDeaerating(moment, run))),
       vesselDiameter: run.job.vessel.diameter,
     }),
   }),

@@ -1,42 +1,53 @@
 import { blendTime, blendTimeByRevolutions } from "../../mixing/index.js";
-import { atLeast, atMost, exactly, type Figure } from "../figure.js";
-import { movedIn } from "../parts/moved.js";
+import { atLeast, atMost, between, exactly, type Figure } from "../figure.js";
+import { heightMoved, movesAll, widthMoved } from "../parts/moved.js";
 import { maySet, placeOf, stirring } from "../parts/turning.js";
 import type { Moment, Run, Turn } from "../state.js";
-import { movedBy, stirredIn, stirrerOf } from "../stirred.js";
-import { by, either, stated, unknown } from "../unknown.js";
+import { levelIn, stirredIn, stirrerOf } from "../stirred.js";
+import { by, either, otherwise, stated, unknown } from "../unknown.js";
 import { asks, type Question } from "./question.js";
 
-/** How long a charge has to be stirred until it is blended [s]: by Grenville and Nienow in the range of their measurements, else by the revolutions that were counted. */
-function blendedAfter(turn: Turn, { job }: Run): Figure {
-  const stirrer = stirrerOf(job);
-  const stirred = stirredIn(turn);
-  const { yieldStress } = stirred;
-  // What stands still at the wall is never blended.
-  if (yieldStress && !movedBy(job, stirrer, { ...stirred, yieldStress }).reachesWall)
-    unknown("no-method", { law: "cavern" });
-  const { density, viscosity, powerNumber, level, speed } = stirred;
-  return either(
-    () =>
-      exactly(
-        by("blend-time", () =>
-          blendTime({
-            density,
-            viscosity,
-            powerNumber,
-            speed,
-            impeller: { diameter: stirrer.diameter },
-            vessel: { diameter: job.vessel.diameter, level },
-          }),
-        ).duration,
-        [{ kind: "law", key: "blend-time" }],
-      ),
-    () => {
-      const revolutions = stated(stirrer.revolutionsToBlend, "stirrer-revolutions-to-blend", { of: stirrer.kind });
-      return exactly(blendTimeByRevolutions({ revolutions, speed }), [{ kind: "law", key: "revolutions-to-blend" }]);
-    },
+/** Diameters of stirrer over vessel between which the blend time was measured (grenville-1992). */
+const measured = { min: 1 / 3, max: 1 / 2 };
+
+/** How long a charge has to be stirred until it is blended [s]: by Grenville and Nienow as they measured it, else by the revolutions that were counted; without baffles it takes longer than with them, by how much nobody knows. */
+function blendedAfter(turn: Turn, run: Run): Figure {
+  const { vessel } = run.job;
+  const { revolutionsToBlend, kind, diameter } = stirrerOf(run.job);
+  const { density, viscosity, powerNumber, level, speed } = stirredIn(turn);
+  // What stands still at the wall or at the surface is never blended.
+  if (!movesAll(turn, run)) unknown("no-method", { law: "cavern" });
+  const share = diameter / vessel.diameter;
+  const byCorrelation = (): number => {
+    if (share < measured.min || share > measured.max)
+      unknown("outside-range", { law: "blend-time", quantity: "diameter-to-vessel", value: share, ...measured });
+    const impeller = { diameter };
+    const around = { diameter: vessel.diameter, level };
+    return by("blend-time", () => blendTime({ density, viscosity, powerNumber, speed, impeller, vessel: around }))
+      .duration;
+  };
+  const law = [{ kind: "law", key: "blend-time" }] as const;
+  const counted = (): Figure => {
+    const revolutions = stated(revolutionsToBlend, "stirrer-revolutions-to-blend", { of: kind });
+    return exactly(blendTimeByRevolutions({ revolutions, speed }), [{ kind: "law", key: "revolutions-to-blend" }]);
+  };
+  if (vessel.baffles) return either(() => exactly(byCorrelation(), law), counted);
+  return otherwise(counted, ({ code, ...reason }) =>
+    otherwise(
+      () => between(byCorrelation(), null, law),
+      () => unknown(code, reason),
+    ),
   );
 }
+
+/** The steps in which a gel that may have a yield stress is stirred. A stirrer that is moved by hand reaches all of it. */
+function mayYield(run: Run): readonly Moment[] {
+  if (run.job.vessel.stirrer?.byHand || stirring(run).length === 0) return [];
+  return run.moments.filter(({ number }) =>
+    run.turns.some((turn) => turn.step === number && (turn.state.charge.isEmulsion() || maySet(turn, true))),
+  );
+}
+
 /** Whether a charge is stirred until it is uniform, and whether all of it moves. */
 export const stirringQuestions: readonly Question[] = [
   asks<Moment, Turn>({
@@ -65,23 +76,33 @@ export const stirringQuestions: readonly Question[] = [
         },
       ];
     },
-    beside: (turn) => ({ reynolds: stirredIn(turn).reynolds }),
+    beside: (turn, _moment, { job }) => ({
+      reynolds: stirredIn(turn).reynolds,
+      // Where the correlation gives a bound, a counted number would give the time.
+      ...(!job.vessel.baffles &&
+        stirrerOf(job).revolutionsToBlend === undefined && { lacks: "stirrer-revolutions-to-blend" }),
+    }),
   }),
   asks<Moment, Turn>({
     id: "gel-moves-at-wall",
     quantity: "length",
     quantifier: "every",
-    // A stirrer that is moved by hand reaches the wall.
-    subjects: (run) =>
-      run.job.vessel.stirrer?.byHand || stirring(run).length === 0
-        ? []
-        : run.moments.filter(({ number }) =>
-            run.turns.some((turn) => turn.step === number && (turn.state.charge.isEmulsion() || maySet(turn, true))),
-          ),
+    subjects: mayYield,
     of: ({ number }) => ({ step: number }),
     states: ({ number }, run) => run.turns.filter(({ step }) => step === number),
     at: placeOf,
-    figure: (turn, _moment, run) => movedIn(turn, run),
+    figure: (turn, _moment, run) => widthMoved(turn, run),
     limit: (_turn, _moment, { job }) => atLeast(job.vessel.diameter),
+  }),
+  asks<Moment, Turn>({
+    id: "gel-moves-at-surface",
+    quantity: "length",
+    quantifier: "every",
+    subjects: mayYield,
+    of: ({ number }) => ({ step: number }),
+    states: ({ number }, run) => run.turns.filter(({ step }) => step === number),
+    at: placeOf,
+    figure: (turn, _moment, run) => heightMoved(turn, run),
+    limit: (turn) => atLeast(levelIn(turn), [{ kind: "law", key: "level" }]),
   }),
 ];

@@ -6,6 +6,7 @@ type Stirring = Extract<
   QuestionId,
   | "blended"
   | "gel-moves-at-wall"
+  | "gel-moves-at-surface"
   | "motor-power"
   | "motor-torque"
   | "stirrer-covered"
@@ -40,6 +41,15 @@ export const stirringAnswers: Each<Stirring, AnswerWords> = {
     notKnown: (answer, say) => `Whether the gel moves as far as the wall in ${step(answer, say)}`,
     value: (answer, say) => `moved diameter: ${valueAt(answer, say)}`,
     limit: (answer, say) => `diameter of the vessel: ${say.interval(answer.limit.min, "length")}`,
+  }),
+  "gel-moves-at-surface": notBelow({
+    question: "Does the gel move up to the surface?",
+    met: (answer, say) => `The gel moves up to the surface in ${step(answer, say)}.`,
+    below: (answer, say) =>
+      `The gel near the surface stands still (${say.place(answer.at)}): the stirrer moves ${value(answer, say)} of the height. What lies on the surface is not mixed in. Stir faster, set the stirrer higher, or bring the gel down by hand with the stirrer off.`,
+    notKnown: (answer, say) => `Whether the gel moves up to the surface in ${step(answer, say)}`,
+    value: (answer, say) => `moved height: ${valueAt(answer, say)}`,
+    limit: (answer, say) => `level of the charge: ${say.interval(answer.limit.min, "length")}`,
   }),
   "motor-power": notAbove({
     question: "Does the motor have enough power?",
