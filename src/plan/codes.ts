@@ -322,7 +322,7 @@ export const questionIds = [
   "heat-sensitive-off-the-heat",
   /** Raised by: a material with a maximum temperature. States: every step with the material in the vessel, in the charge and at the heated wall. Figure: the warmest that it gets; where the wall is not known, between the charge and the hottest that the heater gets. Limit: at most the temperature that is stated. */
   "maximum-temperature",
-  /** Raised by: a material in the vessel that can burn, in the charge and at the heated wall. States: every step with the material at that place. Figure: the warmest that it gets; where the wall is not known, between the charge and the hottest that the heater gets. Limit: at most the flash point. Margin: that of the process, else 30 K. */
+  /** Raised by: every material in the vessel but water and particles, in the charge and at the heated wall. States: every step with the material at that place. Figure: the warmest that it gets; where the wall is not known, between the charge and the hottest that the heater gets. Limit: at most the flash point. Margin: that of the process, else 30 K. */
   "flash-point",
   /** Raised by: a step that heats or cools with a time allowed for it. States: the step. Figure: how long it takes; at least that long where what would lengthen it was left out. Limit: at most the time allowed. */
   "done-in-time",
@@ -352,12 +352,13 @@ export const questionIds = [
   "clarity-while-warm",
   /** Raised by: water in the outer phase of an emulsion. States: the finished gel. Figure: water activity as measured, else by two laws. Limit: below 0.75 (ISO 29621, from memory). Margin: 1e-9, so that the limit itself is not met. */
   "water-activity",
-  /** Raised by: a step that stirs a charge that has not set. States: every stirred state of the step. Figure: time to blend, by measurements in their range, else by the revolutions that were counted. Limit: at most the time of the step. */
+  /** Raised by: a step that stirs a charge that has not set. States: every stirred state of the step. Figure: time to blend, by measurements in their range, else by the revolutions that were counted; without baffles at least as long; none where gel stands still. Limit: at most the time of the step. */
   "blended",
   /** Raised by: a step that stirs an emulsion, or a melt that may have set; not a stirrer that is moved by hand. States: every stirred state of the step. Figure: how wide the stirrer moves the gel. Limit: at least the diameter of the vessel. */
   "gel-moves-at-wall",
-  /** Raised by: a stirrer that turns. States: every stirred state. Figure: power at the shaft. Limit: at most the motor's power at the shaft. Margin: a fifth of it, a quarter above what is needed. */
+  /** Raised by: as whether it moves at the wall. States: every stirred state of the step. Figure: how high the stirrer moves the gel. Limit: at least the level of the charge. */
   "gel-moves-at-surface",
+  /** Raised by: a stirrer that turns. States: every stirred state. Figure: power at the shaft. Limit: at most the motor's power at the shaft. Margin: a fifth of it, a quarter above what is needed. */
   "motor-power",
   /** Raised by: a stirrer that turns. States: every stirred state. Figure: torque at the shaft. Limit: at most the motor's torque at that speed, less a fifth; by its drive, or between both drives. */
   "motor-torque",
@@ -397,7 +398,7 @@ export const questionIds = [
   "air-has-time",
   /** Raised by: a vacuum over the melt. States: the vacuum. Figure: height of the foam. Limit: at most the rim. */
   "vacuum-foam",
-  /** Raised by: a vacuum over a melt with volatile materials in it. States: the vacuum. Figure: its pressure. Limit: at least the pressure at which the material boils. */
+  /** Raised by: a vacuum, of the process or of a step that de-aerates, over volatile materials or water. States: the vacuum. Figure: its pressure. Limit: at least the pressure at which the material boils. */
   "vacuum-boils",
 ] as const;
 

@@ -31,7 +31,7 @@ export function isGlycerin({ material }: Content): boolean {
 }
 
 /** Whether something counts as water in an outer phase. */
-export function isWater({ material }: Content): boolean {
+export function isWater({ material }: Pick<Content, "material">): boolean {
   return material.propertiesOf === "water" || material.function === "water" || material.formulationWater;
 }
 

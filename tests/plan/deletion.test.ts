@@ -45,9 +45,9 @@ const raising: readonly RegExp[] = [
   /^bench\.emulsion$/,
   /^bench\.strengthTrials(\.target)?$/,
   /^formula\.claims/,
-  /^formula\.materials\.\*\.(limits.*|heatSensitive|particle|volatile|function)$/,
+  /^formula\.materials\.\*\.(limits(\.(temperatureMax|shareMax))?|heatSensitive|particle|volatile|function)$/,
   /^process\.(workingDay|air(\.vacuum)?)$/,
-  /^process\.steps\[\]\.(within|speed|for|with)$/,
+  /^process\.steps\[\]\.(within|speed|for|with|pressure)$/,
   /^stability(\.conditions\[\]\.at|\.transitions)?$/,
   /^pack(\.nozzle(\.spray)?|\.nominal|\.fillTarget)?$/,
 ];

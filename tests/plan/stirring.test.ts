@@ -261,8 +261,14 @@ const moves = (document: JobDocument): Answer => answerOf(document, "gel-moves-a
 test("a gel that has set moves at the wall under an anchor that follows it, and not under a propeller", () => {
   const late = changed(job, (draft) => {
     draft.process.steps.splice(9, 0, { do: "cool", to: "54.5 °C" }, { do: "stir", for: "5 min" });
+    for (const readings of draft.bench.viscosities) readings.flowIndex = 0.9;
   });
   expect(moves(late).verdict).toBe("met");
+  // Every gel thins: where nobody read how, its yield stress alone says what is moved at least.
+  const unread = changed(late, (draft) => {
+    for (const readings of draft.bench.viscosities) delete readings.flowIndex;
+  });
+  expect(moves(unread)).toMatchObject({ verdict: "not-known", figure: { assumptions: ["yield-stress-alone"] } });
   const propeller = changed(late, (draft) =>
     Object.assign(draft.vessel.stirrer, { kind: "propeller", diameter: "100 mm" }),
   );

@@ -4,7 +4,7 @@ import type { Run } from "../state.js";
 import { by, otherwise, type Reason, stated, unknown, where } from "../unknown.js";
 import { type AirSegment, airAsked, airSegmentsIn, bubbleOf, heldBubbles, riseInPack } from "./bubbles.js";
 import { gelOf } from "./droplets.js";
-import { boilsBelow, clearingUnderVacuum, foamUnderVacuum, volatilesUnderVacuum } from "./vacuum.js";
+import { boilingIn, boilsBelow, clearingUnderVacuum, foamUnderVacuum } from "./vacuum.js";
 
 /** How far air rises while the melt cools, in one stretch. */
 export interface PlanAirSegment {
@@ -122,10 +122,14 @@ function toClear(run: Run, segments: readonly AirSegment[]): NonNullable<PlanAir
   };
 }
 
-/** What boils first, and below which pressure [Pa]. */
+/** What boils first, and below which pressure at the most [Pa]. */
 function boilsFirst(run: Run): { readonly material: string; readonly pressure: number } {
-  const [first] = volatilesUnderVacuum(run)
-    .map((content) => ({ material: content.material.key, pressure: boilsBelow(run, content) }))
+  const [first] = boilingIn(run)
+    .filter(({ step }) => step === undefined)
+    .map((boiling) => {
+      const { max } = boilsBelow(run, boiling);
+      return { material: boiling.content.material.key, pressure: max ?? unknown("no-method", { law: "boiling" }) };
+    })
     .sort((one, other) => other.pressure - one.pressure);
   return first ?? unknown("nothing-there");
 }

@@ -70,14 +70,15 @@ function yieldIn(turn: Turn, run: Run): Yield {
   if (charge.isEmulsion()) return yieldOfEmulsion(charge);
   if (!hasSet(turn.state)) return { ...exactly(0), min: 0 };
   const { min, max, basis } = yieldStressFigure(run);
-  const assumptions = otherwise(
-    () => {
-      stirredIn(turn);
-      return [];
-    },
-    () => ["yield-stress-alone"] as const,
+  return { min, max, basis, ...(!isRead(turn) && { assumptions: ["yield-stress-alone"] as const }) };
+}
+
+/** Whether it is read how thick a set gel is at the shear rate of the stirrer: every gel thins, so that takes a flow index. */
+function isRead(turn: Turn): boolean {
+  return otherwise(
+    () => stirredIn(turn).speed > 0 && turn.state.charge.readings("cooling").flowIndex !== undefined,
+    () => false,
   );
-  return { min, max, basis, assumptions };
 }
 
 /**
@@ -106,11 +107,11 @@ function cavernAt(turn: Turn, run: Run, yieldStress: number): Cavern {
   const { charge } = turn.state;
   const curve = (): FlowCurve => {
     if (charge.isEmulsion()) return withYield(charge, yieldStress);
-    // A set gel of which nothing but the yield stress is known, at the mean shear rate of the stirrer: with its viscosity it is moved further.
+    // A set gel of which the yield stress alone counts, at the mean shear rate of the stirrer: with its viscosity it is moved further.
     return { law: "newton", viscosity: yieldStress / shearRateOf(stirrer, turn.speed()) };
   };
   const stirredAs = () => stirredWith(charge, temperatureOfStirring(turn.state), curve(), turn.speed());
-  const stirred = charge.isEmulsion() ? stirredAs() : otherwise(() => stirredIn(turn), stirredAs);
+  const stirred = !charge.isEmulsion() && isRead(turn) ? stirredIn(turn) : stirredAs();
   return movedBy(run.job, stirrer, { ...stirred, yieldStress });
 }
 

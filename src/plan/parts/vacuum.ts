@@ -1,12 +1,18 @@
+import type { Material } from "../../formula/index.js";
 import { moleFraction } from "../../heat/index.js";
+import { vapourPressures } from "../../laws/index.js";
 import { boilingPressure, clearingTime, foamHead } from "../../particles/index.js";
-import type { Content } from "../contents.js";
+import type { Charge } from "../charge.js";
+import { type Content, isWater, massOf } from "../contents.js";
+import { exactly, type Figure } from "../figure.js";
 import type { Job } from "../job.js";
-import type { Moment, Run } from "../state.js";
+import type { Moment, Run, State } from "../state.js";
 import { levelAt } from "../stirred.js";
-import { by, stated, unknown } from "../unknown.js";
+import { by, otherwise, stated, unknown } from "../unknown.js";
 import { airAsked, bubbleOf } from "./bubbles.js";
+import { waterActivityOf } from "./emulsion.js";
 import { molarMassOfOil } from "./evaporation.js";
+import { lastState, momentsOf } from "./moments.js";
 
 type Vacuum = NonNullable<NonNullable<Job["process"]["air"]>["vacuum"]>;
 
@@ -46,26 +52,84 @@ export function clearingUnderVacuum(run: Run): number {
   );
 }
 
-/** What of the melt under the vacuum is volatile. */
-export function volatilesUnderVacuum(run: Run): readonly Content[] {
-  const contents = vacuumState(run).after.charge.contents.filter(({ material }) => material.volatile);
-  const keys = [...new Set(contents.map(({ material }) => material))];
-  return keys.flatMap((material) => {
-    const [one, ...others] = contents.filter((content) => content.material === material);
-    return one ? [{ ...one, mass: others.reduce((sum, { mass }) => sum + mass, one.mass) }] : [];
+/** A vacuum over some charge, and what of that may boil. */
+export interface Boiling {
+  readonly content: Content;
+  /** Absolute pressure [Pa]. */
+  readonly pressure: number;
+  /** The de-aerating step in which it is drawn; left out for the one of the process. */
+  readonly step?: number;
+  readonly charge: Charge;
+  /** [°C]. */
+  readonly temperature: () => number;
+}
+
+/** Every volatile material and all water under every vacuum: that of the process, and those of the steps that de-aerate. Under that of a phase that is never charged, all of the formula. */
+export function boilingIn(run: Run): readonly Boiling[] {
+  const { vacuum } = run.job.process.air ?? {};
+  const ofProcess = vacuum
+    ? otherwise(
+        () => boilingOf(vacuumState(run).after, vacuum.pressure),
+        () =>
+          Object.values(run.job.formula.materials)
+            .filter(mayBoil)
+            .map((material) => ({
+              content: { phase: "", material, mass: 0 },
+              pressure: vacuum.pressure,
+              charge: lastState(run).charge,
+              temperature: () => vacuumState(run).after.temperature(),
+            })),
+      )
+    : [];
+  const ofSteps = momentsOf(run, "de-aerate").flatMap(({ step: { pressure }, number, before, after }) => {
+    if (pressure === undefined) return [];
+    const temperature = () => Math.max(before.temperature(), after.temperature());
+    return boilingOf({ ...before, temperature }, pressure).map((one) => ({ ...one, step: number }));
+  });
+  return [...ofProcess, ...ofSteps];
+}
+
+function boilingOf(
+  { charge, temperature }: Pick<State, "charge" | "temperature">,
+  pressure: number,
+): readonly Boiling[] {
+  const materials = [...new Set(charge.contents.map(({ material }) => material))].filter(mayBoil);
+  return materials.map((material) => {
+    const own = charge.contents.filter((content) => content.material === material);
+    const phase = own[0]?.phase ?? "";
+    return { content: { phase, material, mass: massOf(own) }, pressure, charge, temperature };
   });
 }
 
-/** Below which pressure a volatile material boils out [Pa]: by its share in moles of an ideal solution. */
-export function boilsBelow(run: Run, { material, mass }: Content): number {
-  const { charge, temperature } = vacuumState(run).after;
-  const { molarMass, vapourPressure } = material.volatile ?? unknown("nothing-there", { of: material.key });
+function mayBoil(material: Material): boolean {
+  return material.volatile !== undefined || isWater({ material });
+}
+
+/** Molar mass of water [kg/mol]: definition. */
+const molarMassOfWater = 0.018015;
+
+/** Below which pressure a material boils out [Pa]: water of an emulsion by its activity there, all else by its share in moles of an ideal solution. */
+export function boilsBelow(run: Run, { content: { material, mass, phase }, charge, temperature }: Boiling): Figure {
+  const basis = [{ kind: "law", key: "boiling", of: material.key }] as const;
+  const isOuter = charge.isEmulsion() && phase === run.job.bench.emulsion?.outerPhase;
   const at = temperature();
-  return by("boiling", () =>
+  if (isOuter && isWater({ material })) {
+    const saturated = by("boiling", () => boilingPressure({ vapourPressure: vapourPressures.water, temperature: at }));
+    const { min, max, basis: activity = [] } = waterActivityOf(run);
+    const times = (end: number | null): number | null => (end === null ? null : end * saturated);
+    return { min: times(min), max: times(max), basis: [...basis, ...activity] };
+  }
+  // What is no ideal solution in oil boils nobody knows where.
+  if (isOuter) return unknown("no-method", { law: "boiling", of: material.key });
+  const ofWater = { molarMass: molarMassOfWater, vapourPressure: vapourPressures.water };
+  const { molarMass, vapourPressure } = material.volatile ?? ofWater;
+  const massFraction = mass / (charge.isEmulsion() ? massOf(charge.oil()) : charge.mass);
+  const found = by("boiling", () =>
     boilingPressure({
       vapourPressure,
-      moleFraction: moleFraction({ massFraction: mass / charge.mass, molarMass, molarMassRest: molarMassOfOil }),
+      moleFraction: moleFraction({ massFraction, molarMass, molarMassRest: molarMassOfOil }),
       temperature: at,
     }),
   );
+  return exactly(found, basis);
 }

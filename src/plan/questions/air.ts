@@ -1,5 +1,4 @@
 import type { AssumptionCode } from "../codes.js";
-import type { Content } from "../contents.js";
 import { atMost, exactly, type Figure } from "../figure.js";
 import { type AirSegment, airAsked, airSegmentsIn, heldBubbles } from "../parts/bubbles.js";
 import {
@@ -11,7 +10,7 @@ import {
 } from "../parts/deaerating.js";
 import { gelOf } from "../parts/droplets.js";
 import { type MomentOf, makesMelt, momentsOf } from "../parts/moments.js";
-import { boilsBelow, foamUnderVacuum, vacuumAsked, vacuumState, volatilesUnderVacuum } from "../parts/vacuum.js";
+import { type Boiling, boilingIn, boilsBelow, foamUnderVacuum, vacuumAsked, vacuumState } from "../parts/vacuum.js";
 import type { Run } from "../state.js";
 import { otherwise, unknown, where } from "../unknown.js";
 import { longer } from "./levers.js";
@@ -31,17 +30,6 @@ function depthFigure(depth: number, { job }: Run): Figure {
 /** A run that draws a vacuum over the melt. */
 function runsWithVacuum(run: Run): readonly Run[] {
   return run.job.process.air?.vacuum ? [run] : [];
-}
-
-/** The volatile materials that are in the melt under the vacuum; of a phase that is never charged, all of the formula. */
-function volatiles(run: Run): readonly Content[] {
-  return otherwise(
-    () => volatilesUnderVacuum(run),
-    () =>
-      Object.values(run.job.formula.materials)
-        .filter((material) => material.volatile)
-        .map((material) => ({ phase: "", material, mass: 0 })),
-  );
 }
 
 /** Questions about air: the melt or the gel lets it go in time, and a vacuum neither lifts it over the rim nor boils it. */
@@ -119,17 +107,26 @@ export const airQuestions: readonly Question[] = [
     limit: (run) => atMost(vacuumAsked(run).rim, [{ kind: "stated", key: "process-air" }]),
     beside: (run) => ({ pressure: vacuumAsked(run).pressure }),
   }),
-  asks<Content, Content>({
+  asks<Boiling, Boiling>({
     id: "vacuum-boils",
     quantity: "pressure",
     quantifier: "every",
-    subjects: (run) => runsWithVacuum(run).flatMap(volatiles),
-    of: ({ material }) => ({ material: material.key }),
-    states: (content) => [content],
-    figure: (_state, _content, run) => exactly(vacuumAsked(run).pressure, [{ kind: "stated", key: "process-air" }]),
-    limit: (content, _content, run) => ({
-      min: exactly(boilsBelow(run, content), [{ kind: "law", key: "boiling", of: content.material.key }]),
+    subjects: boilingIn,
+    of: ({ content: { material }, step }) => ({ material: material.key, ...(step !== undefined && { step }) }),
+    states: (boiling) => [boiling],
+    at: ({ step }) => (step === undefined ? {} : { step, place: "vessel" }),
+    figure: ({ pressure }) => exactly(pressure, [{ kind: "stated", key: "process-air" }]),
+    limit: (boiling, _boiling, run) => ({ min: boilsBelow(run, boiling) }),
+    beside: (boiling, _boiling, run) => ({
+      ...where("temperature", boiling.temperature),
+      // How far below the pressure at which it boils.
+      ...otherwise(
+        () => {
+          const { max } = boilsBelow(run, boiling);
+          return max !== null && max > boiling.pressure ? { beyond: max - boiling.pressure } : {};
+        },
+        () => ({}),
+      ),
     }),
-    beside: (_state, _content, run) => where("temperature", () => vacuumState(run).after.temperature()),
   }),
 ];

@@ -1,99 +1,30 @@
 import type { Material } from "../../formula/index.js";
 import type { AssumptionCode } from "../codes.js";
-import { atMost, between, exactly, type Figure } from "../figure.js";
-import { isHeated, massOfMaterial, momentsWith, warmestFigure, warmestIn } from "../parts/in-vessel.js";
+import { isWater } from "../contents.js";
+import { atMost, exactly } from "../figure.js";
+import {
+  beyond,
+  type HeatPlace,
+  hotPlaceOf,
+  type Met,
+  materialsIn,
+  metAt,
+  warmthAt,
+  whyUnknown,
+} from "../parts/hot-places.js";
+import { isHeated, massOfMaterial } from "../parts/in-vessel.js";
 import { type MomentOf, momentsOf } from "../parts/moments.js";
 import type { Moment, Run } from "../state.js";
-import { either, otherwise, type Reason, stated } from "../unknown.js";
-import { hottestWall } from "../walls.js";
+import { stated } from "../unknown.js";
 import { asks, type Lever, type Place, type Question, type Subject } from "./question.js";
 
 /** Margin below each flash point [K], if the process states none: common practice, no source. */
 const usualFlashPointMargin = 30;
 
-/** Where a material meets heat in the vessel. */
-type HeatPlace = "charge" | "heated-wall";
-
-/** A material in one step, at one place. */
-interface Met {
-  readonly moment: Moment;
-  readonly place: HeatPlace;
-}
-
 /** A material that can burn, at one place. */
 interface Burnable {
   readonly material: Material;
   readonly place: HeatPlace;
-}
-
-/** The materials that are in the vessel at some time. */
-function materialsIn({ moments }: Run): readonly Material[] {
-  return [...new Set(moments.flatMap(({ after }) => after.charge.contents.map(({ material }) => material)))];
-}
-
-/** The steps in which a material is at a place: the wall is hotter than the charge in all steps on the heat. */
-function metAt(run: Run, { key }: Material, place: HeatPlace): readonly Met[] {
-  return momentsWith(run, key)
-    .filter(({ after }) => place === "charge" || after.onHeat)
-    .map((moment) => ({ moment, place }));
-}
-
-function placeOf({ moment, place }: Met): Place {
-  return { step: moment.number, place };
-}
-
-/** How warm it is at a place in a step [°C]. */
-function warmthAt({ moment, place }: Met, run: Run): Figure {
-  return place === "charge" ? warmestFigure(run, moment) : wallFigure(run, moment);
-}
-
-/** The heated wall: as the heater drives it, or where that is not known, between the charge and the hottest that the heater gets. */
-function wallFigure(run: Run, moment: Moment): Figure {
-  return otherwise(
-    () => hottestIn(moment),
-    () => {
-      const { temperatureMax } = run.job.vessel.heater ?? {};
-      const max = end(() => Math.max(stated(temperatureMax, "vessel-heater"), hottestCharge(moment)));
-      // With no end at all the figure is not known, for the charge's own reason.
-      return between(max === null ? warmestIn(moment) : end(() => warmestIn(moment)), max);
-    },
-  );
-}
-
-/** One end of a figure: open where it is not known. */
-function end(find: () => number): number | null {
-  return otherwise<number, null>(find, () => null);
-}
-
-/** A charge that was poured in hotter than the heater warms the wall. How warm a heater made it is bounded by the heater. */
-function hottestCharge(moment: Moment): number {
-  return either(
-    () => warmestIn(moment),
-    () => (moment.step.do === "charge" ? warmestIn(moment) : moment.before.temperature()),
-  );
-}
-
-/** The wall at the heater's power; of a step that only keeps the charge warm no more than that. */
-function hottestIn(moment: Moment): Figure {
-  const { step, before, after } = moment;
-  const isHeating = step.do === "heat";
-  const start = isHeating ? before.temperature() : warmestIn(moment);
-  const { temperature, inside } = hottestWall(after.charge, start, isHeating ? after.temperature() : start);
-  const basis = [{ kind: "law", key: "wall-temperature" } as const, ...inside.basis];
-  if (!isHeating) return between(start, Math.max(start, temperature), basis);
-  return exactly(temperature, basis, inside.assumptions);
-}
-
-/** Why the wall is not known at the deciding state, if it is not. */
-function whyUnknown({ moment, place }: Met): Readonly<Record<string, string | undefined>> {
-  if (place === "charge") return {};
-  return otherwise(
-    () => {
-      hottestIn(moment);
-      return {};
-    },
-    ({ code, field, law }: Reason) => ({ code, field, law }),
-  );
 }
 
 /** Heating less in the step that decides, or in the last one before it that heats. */
@@ -112,9 +43,13 @@ function lessHeat(run: Run, { step: deciding = 0 }: Place): readonly Lever[] {
   ];
 }
 
-/** What can burn: oils and fragrances, and whatever has a flash point. */
-function isBurnable({ function: purpose, temperatureFlash }: Material): boolean {
-  return purpose === "oil" || purpose === "fragrance" || temperatureFlash !== undefined;
+/** What can burn: everything but water and particles, whether its flash point is stated or not. */
+function isBurnable(material: Material): boolean {
+  return !material.particle && !isWater({ material });
+}
+
+function flashPointMarginOf({ job }: Run): number {
+  return job.process.flashPointMargin ?? usualFlashPointMargin;
 }
 
 /** A step that heats or cools to a temperature, for which the process states a time. */
@@ -180,7 +115,7 @@ export const heatQuestions: readonly Question[] = [
     subjects: (run) => materialsIn(run).filter(({ temperatureMax }) => temperatureMax !== undefined),
     of: ({ key }) => ({ material: key }),
     states: (material, run) => [...metAt(run, material, "charge"), ...metAt(run, material, "heated-wall")],
-    at: placeOf,
+    at: hotPlaceOf,
     figure: (met, _material, run) => warmthAt(met, run),
     limit: (_met, { key, temperatureMax, sources }) => {
       const { limits: source } = sources;
@@ -193,7 +128,10 @@ export const heatQuestions: readonly Question[] = [
       return atMost(stated(temperatureMax, "material-temperature-max", { of: key }), [basis]);
     },
     levers: (_material, run, at) => lessHeat(run, at),
-    beside: (met) => whyUnknown(met),
+    beside: (met, { temperatureMax }, run) => ({
+      ...whyUnknown(met),
+      ...(temperatureMax !== undefined && beyond(met, run, temperatureMax)),
+    }),
   }),
   asks<Burnable, Met>({
     id: "flash-point",
@@ -209,7 +147,7 @@ export const heatQuestions: readonly Question[] = [
         ),
     of: ({ material, place }): Subject & { readonly place: HeatPlace } => ({ material: material.key, place }),
     states: ({ material, place }, run) => metAt(run, material, place),
-    at: placeOf,
+    at: hotPlaceOf,
     figure: (met, _burnable, run) => warmthAt(met, run),
     limit: (_met, { material: { key, temperatureFlash, sources } }) => {
       const { limits: source } = sources;
@@ -221,9 +159,12 @@ export const heatQuestions: readonly Question[] = [
       } as const;
       return atMost(stated(temperatureFlash, "material-flash-point", { of: key }), [basis]);
     },
-    margin: ({ job }) => ({ max: job.process.flashPointMargin ?? usualFlashPointMargin }),
+    margin: (run) => ({ max: flashPointMarginOf(run) }),
     levers: (_burnable, run, at) => lessHeat(run, at),
-    beside: (met) => whyUnknown(met),
+    beside: (met, { material: { temperatureFlash } }, run) => ({
+      ...whyUnknown(met),
+      ...(temperatureFlash !== undefined && beyond(met, run, temperatureFlash - flashPointMarginOf(run))),
+    }),
   }),
   asks<Timed, Timed>({
     id: "done-in-time",

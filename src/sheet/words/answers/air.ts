@@ -67,10 +67,12 @@ export const airAnswers: Each<Air, AnswerWords> = {
   }),
   "vacuum-boils": notBelow({
     question: "Does a volatile material stay below its boiling point under vacuum?",
-    met: (answer, say) => `This vacuum, ${value(answer, say)}, does not boil ${material(answer, say)} out of the melt.`,
+    met: (answer, say) => `This vacuum, ${value(answer, say)}, does not boil ${material(answer, say)} out.`,
     below: (answer, say) =>
-      `Under this vacuum, ${value(answer, say)}, ${material(answer, say)} boils out of the melt: use less vacuum, or cool it first.`,
-    notKnown: (answer, say) => `Whether ${material(answer, say)} boils out of the melt under vacuum`,
+      `Under this vacuum, ${value(answer, say)}, ${material(answer, say)} boils out: use less vacuum, or cool it first.`,
+    notKnown: (answer, say) => `Whether ${material(answer, say)} boils out under vacuum`,
+    value: (answer, say) =>
+      `${value(answer, say)}${say.given(numberBeside(answer, "beyond"), (by) => `, ${say.interval({ min: by, max: by, value: by }, "pressure")} below what is allowed`)}`,
     limit: (answer, say) => `above the pressure at which it boils: ${say.interval(answer.limit.min, "pressure")}`,
   }),
 };

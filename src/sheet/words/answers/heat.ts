@@ -1,12 +1,17 @@
 import type { Answer, QuestionId } from "../../../plan/index.js";
 import type { AnswerWords, Each, Say } from "../types.js";
-import { atStart, material, notAbove, step, value, valueAt, wordBeside } from "./forms.js";
+import { atStart, material, notAbove, numberBeside, step, value, valueAt, wordBeside } from "./forms.js";
 
 type Heat = Extract<QuestionId, "heat-sensitive-off-the-heat" | "maximum-temperature" | "flash-point" | "done-in-time">;
 
 /** Where a material meets the heat. */
 function where({ of }: Answer, say: Say): string {
   return say.given(of.place, (place) => ` ${say.place({ place })}`);
+}
+
+/** The figure with its place, and how far beyond what is allowed it is or may be. */
+function valueBeyond(answer: Answer, say: Say): string {
+  return `${valueAt(answer, say)}${say.given(numberBeside(answer, "beyond"), (by) => `, ${say.kelvins(by)} above what is allowed`)}`;
 }
 
 /** Heating or cooling, of a step for which a time is stated. */
@@ -31,7 +36,7 @@ export const heatAnswers: Each<Heat, AnswerWords> = {
     above: (answer, say) =>
       `${material(answer, say)} reaches ${value(answer, say)} (${say.place(answer.at)}), above its maximum temperature: heat less, or charge it later.`,
     notKnown: (answer, say) => `Whether ${material(answer, say)} stays within its maximum temperature`,
-    value: valueAt,
+    value: valueBeyond,
   }),
   "flash-point": notAbove({
     question: "Does a material stay well below its flash point?",
@@ -41,7 +46,7 @@ export const heatAnswers: Each<Heat, AnswerWords> = {
       `${material(answer, say)} comes too near its flash point${where(answer, say)}, at ${value(answer, say)} in ${say.step(answer.at.step)}: heat less, or charge it later.`,
     notKnown: (answer, say) =>
       `Whether ${material(answer, say)} stays at least ${say.kelvins(answer.margin?.max)} below its flash point${where(answer, say)}`,
-    value: valueAt,
+    value: valueBeyond,
     limit: ({ limit, margin }, say) =>
       `at least ${say.kelvins(margin?.max)} below the flash point (${say.interval(limit.max, "temperature")})`,
   }),
