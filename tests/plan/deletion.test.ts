@@ -47,7 +47,7 @@ const raising: readonly RegExp[] = [
   /^formula\.claims/,
   /^formula\.materials\.\*\.(limits(\.(temperatureMax|shareMax))?|heatSensitive|particle|volatile|function)$/,
   /^process\.(workingDay|air(\.vacuum)?)$/,
-  /^process\.steps\[\]\.(within|speed|for|with)$/,
+  /^process\.steps\[\]\.(within|speed|for|with|pressure)$/,
   /^stability(\.conditions\[\]\.at|\.transitions)?$/,
   /^pack(\.nozzle(\.spray)?|\.nominal|\.fillTarget)?$/,
 ];
