@@ -61,7 +61,9 @@ export function densityOf(contents: readonly Content[], temperature: number): nu
 
 /** From which end to which a figure may lie. */
 export interface Ends {
+  /** Lower end, in the unit of its figure. */
   readonly min: number;
+  /** Upper end, likewise. */
   readonly max: number;
 }
 

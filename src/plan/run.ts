@@ -89,12 +89,15 @@ function same(one: ReadonlySet<string>, other: ReadonlySet<string>): boolean {
 }
 
 /** The stirred states of a step: the end of every addition, or the end of the step. */
-function turnsIn({ turns, number, speed, after, duration }: Moment): readonly Turn[] {
+function turnsIn({ turns, schedule, number, speed, before, after, duration }: Moment): readonly Turn[] {
   if (turns && turns.length > 0) return turns;
   // What goes in all at once is stirred by the next step.
   const takesTime = otherwise(
     () => duration() > 0,
     () => true,
   );
-  return speed && takesTime && after.charge.contents.length > 0 ? [{ step: number, speed, state: after }] : [];
+  if (!speed || !takesTime || after.charge.contents.length === 0) return [];
+  // In what portions it goes in is not known: it is stirred from what was there to what is there in the end.
+  const states = schedule ? [before, after] : [after];
+  return states.map((state) => ({ step: number, speed, state }));
 }

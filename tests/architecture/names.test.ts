@@ -83,8 +83,8 @@ function numericArguments(source: ts.SourceFile): Named[] {
   return [...found.values()];
 }
 
-/** Documents carry their units as text, and a plan is what `runPlan` gives. */
-const isResult = (name: string) => /Document$|^Plan$|^Formula$|^Material$|^Batch$/.test(name);
+/** Documents carry their units as text; a plan is what `runPlan` gives, and a claimed figure what `claimFigure` does. */
+const isResult = (name: string) => /Document$|^Plan$|^ClaimFigure$|^Formula$|^Material$|^Batch$/.test(name);
 
 /** A number, a list of numbers, or a function that gives one. */
 function isNumeric(type: ts.TypeNode): boolean {

@@ -7,10 +7,11 @@ import { root } from "../support/rooms.js";
  * In `plan` a figure that is not known is thrown (`unknown.ts`), so nothing asks whether it is there.
  *
  * Left out are the files in which what is not known becomes data, or in which documents are read: `unknown.ts`,
- * `questions/question.ts`, `timeline.ts`, `read.ts`, `documents/`, and `change.ts` and `compare-plans.ts`, which check their
- * caller's arguments.
+ * `questions/question.ts`, `timeline.ts`, `read.ts`, `documents/`, and `change.ts`, `compare-plans.ts`, `differences.ts`,
+ * `measure-next.ts` and `sweep.ts`, which check their caller's arguments.
  */
-const boundaries = /^(unknown|questions\/question|timeline|read|change|compare-plans|documents\/.*)\.ts$/;
+const boundaries =
+  /^(unknown|questions\/question|timeline|read|change|compare-plans|differences|measure-next|sweep|documents\/.*)\.ts$/;
 
 /** What a function gives that stands for a field of the documents that may be left out. */
 const optionalFields: readonly string[] = [

@@ -3,7 +3,7 @@ import type { Content } from "../contents.js";
 import type { Run } from "../state.js";
 
 /** A charge with each line weighed as heavy or as light as its tolerance lets it be. */
-export function weighedAt(charge: Charge, { scaled }: Run, end: (content: Content) => "min" | "max"): Charge {
+function weighedAt(charge: Charge, { scaled }: Run, end: (content: Content) => "min" | "max"): Charge {
   const contents = charge.contents.map((content) => {
     const line = scaled.lot.lines.find(
       ({ phase, material }) => phase === content.phase && material === content.material.key,
