@@ -67,7 +67,11 @@ export interface Ends {
   readonly max: number;
 }
 
-/** Volumetric expansion of oils, waxes and water of such gels at most [1/K], where none is stated: common practice, no source. */
+/**
+ * Volumetric expansion of oils, waxes and water of such gels at most [1/K], where none is stated: common practice, no source.
+ *
+ * @internal
+ */
 export const usualExpansionMax = 1.2e-3;
 
 /**

@@ -19,7 +19,11 @@ import type { Run } from "../state.js";
 import { by, stated, unknown } from "../unknown.js";
 import { fillingOf } from "./moments.js";
 
-/** Standard deviations between the mean and the largest fill that is looked at: common practice, no source. */
+/**
+ * Standard deviations between the mean and the largest fill that is looked at: common practice, no source.
+ *
+ * @internal
+ */
 export const deviationsToLargest = 3;
 
 /** Packs of which the mean is taken while they are filled, unless the pack states another number: common practice, no source. */
