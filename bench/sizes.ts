@@ -42,7 +42,7 @@ const restated: Readonly<Record<string, { readonly bytes: number; readonly why: 
   },
   "room transient": { bytes: 5000, why: "as its heaviest function" },
   "room gel": {
-    bytes: 12_700,
+    bytes: 12_900,
     why: "packed droplets, clarity, dose-response, moisture and rinse-off beside the ratio",
   },
   "room heat": {

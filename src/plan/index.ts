@@ -70,7 +70,7 @@ export type {
   SurfacesDocument,
   VesselDocument,
 } from "./documents/vessel.js";
-export { exposureFor, type PlanExposure } from "./exposure-for.js";
+export { type AssessedMaterial, exposureFor, type PlanExposure } from "./exposure-for.js";
 export type { Basis, Figure, Limit, NotKnown, Side, Verdict } from "./figure.js";
 export type { JobFigures } from "./job.js";
 export type { Judgement, Margin } from "./judge.js";
