@@ -19,7 +19,7 @@ function rowOf(one: MeasuredCase): string[] {
   const { title, source, read, ours, uncertainty, tells, bibliography } = one;
   const { mean, rms } = percents(one);
   return [
-    `**${title}**<br>${tells}<br><small>Measured: ${source} (${read}, [${bibliography}](bibliography.md#${bibliography})).<br>Ours: ${ours}.<br>Uncertainty: ${uncertainty.from} (${uncertainty.kind}).</small>`,
+    `**${title}**<br>${tells}<br><small>Measured: ${source} (${read}, [${bibliography}](bibliography.md)).<br>Ours: ${ours}.<br>Uncertainty: ${uncertainty.from} (${uncertainty.kind}).</small>`,
     mean,
     rms,
     share(within(one), one.points.length),

@@ -130,7 +130,7 @@ export type OpenAnswer = Pick<Answer, "id" | "of" | "verdict" | "figure" | "notK
  *   },
  * });
  * const { figures } = measureNext(plan);
- * figures.slice(0, 3).map(({ field }) => field); // => ["vessel-heater", "material-flash-point", "bench-doses"]
+ * figures.slice(0, 2).map(({ field }) => field); // => ["vessel-heater", "material-flash-point"]
  * ```
  */
 export function measureNext(input: { readonly answers: readonly OpenAnswer[] }): MeasureNext {
