@@ -1,13 +1,8 @@
 export { acceptSample, type SampleVerdict } from "./accept-sample.js";
 export { allPacksTest, type BatchTest, type BatchTestTable, batchTestFor } from "./batch-test.js";
-export {
-  batchTestsEec1976,
-  batchTestsEec1976Destructive,
-  batchTestsHandbook133,
-  batchTestsNewZealand1999,
-  batchTestsOimlR87,
-  batchTestsUk2006,
-} from "./batch-tests.js";
+export { batchTestsEec1976, batchTestsEec1976Destructive, batchTestsOimlR87, batchTestsUk2006 } from "./batch-tests.js";
+export { batchTestsHandbook133 } from "./batch-tests-handbook-133.js";
+export { batchTestsNewZealand1999 } from "./batch-tests-new-zealand.js";
 export { correctionFactor } from "./correction-factor.js";
 export { type ErrorTable, type TolerableError, tolerableError } from "./error-table.js";
 export {
