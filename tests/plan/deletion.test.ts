@@ -24,8 +24,6 @@ const takenOver: readonly { readonly field: RegExp; readonly answers?: RegExp; r
   { field: /^vessel\.heatedWall\.coefficient$/, why: "the correlation takes over" },
   { field: /^bench\.yieldStress$/, why: "another source of the yield stress takes over" },
   { field: /^batch\.allowances\[\]\.thickness$/, why: "the film that the yield stress holds takes over" },
-  { field: /^vessel\.bottom$/, answers: /^gel-moves-at-surface/, why: "the default that is documented: a flat bottom" },
-  { field: /^vessel\.stirrer\.motor\.efficiency$/, answers: /^motor/, why: "the default: power at the shaft" },
 ];
 
 /** Why an answer may be met once a field of another class is deleted: it is another job then. */

@@ -49,7 +49,7 @@ export interface StirrerDocument {
   readonly motor?: {
     /** Rated power, as on its name plate: what the motor gives at its own shaft, at the usual speed. */
     readonly power: Quantity<"power">;
-    /** Share of the rated power that gear and seals pass on to the stirrer; default all of it. What the motor takes from the supply is another figure. */
+    /** Share of the rated power that gear and seals pass on to the stirrer; default between 0.7 and all of it (common practice, no source). What the motor takes from the supply is another figure. */
     readonly efficiency?: number;
     /** `"gear"` if a gear makes more torque at a lower speed, `"constant torque"` if the motor is turned down by its supply. Without it the torque at a lower speed lies between the two. */
     readonly drive?: "gear" | "constant torque";

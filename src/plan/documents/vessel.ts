@@ -9,7 +9,7 @@ export interface VesselDocument {
   readonly workingVolume: { readonly min: Quantity<"volume">; readonly max: Quantity<"volume"> };
   /** Inner diameter. */
   readonly diameter: Quantity<"length">;
-  /** Its bottom; default flat. */
+  /** Its bottom. Without it levels are those over a flat one, and whether the gel moves up to its surface also counts a bowl. */
   readonly bottom?: BottomDocument;
   /** Baffles upright at the wall, as high as the charge; default none. */
   readonly baffles?: { readonly count: number; readonly width: Quantity<"length"> };

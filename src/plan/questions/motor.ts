@@ -1,5 +1,5 @@
 import { mayHave } from "../change.js";
-import { atMost, between, exactly, type Figure } from "../figure.js";
+import { between, exactly, type Figure } from "../figure.js";
 import { placeOf, stirring, turnsOf } from "../parts/turning.js";
 import type { Run, Turn } from "../state.js";
 import { stirredIn, stirrerOf } from "../stirred.js";
@@ -9,23 +9,27 @@ import { asks, type Lever, type Place, type Question } from "./question.js";
 /** What a motor keeps in hand, as a share of its power or torque: a quarter above what is needed; common practice, no source. */
 const inHand = 1 - 1 / 1.25;
 
-/** Power of the motor at the shaft [W]. */
-function motorPower({ job }: Run): number {
+/** What a drive passes on, where nobody states it: a worm gear 0.7, a shaft without gear all of it; common practice, no source. */
+const usualEfficiency = { min: 0.7, max: 1 };
+
+/** Power of the motor at the stirrer's shaft [W], between the ends of what its drive may pass on. */
+function motorPower({ job }: Run): { readonly min: number; readonly max: number } {
   const { motor, kind } = stirrerOf(job);
-  const { power, efficiency = 1 } = stated(motor, "stirrer-motor", { of: kind });
-  return power * efficiency;
+  const { power, efficiency } = stated(motor, "stirrer-motor", { of: kind });
+  const { min, max } = efficiency === undefined ? usualEfficiency : { min: efficiency, max: efficiency };
+  return { min: power * min, max: power * max };
 }
 
 /** Torque that the motor has at a speed [N·m]: below its usual speed by its drive, between the two where that is not stated. */
 function motorTorque(run: Run, turn: Turn): Figure {
   const speed = turn.speed();
   const { motor, speed: usual, kind } = stirrerOf(run.job);
-  const power = motorPower(run);
-  const at = (turns: number): number => power / (2 * Math.PI * turns);
-  const own = at(Math.max(stated(usual, "stirrer-speed", { of: kind }), speed));
-  const geared = at(speed);
-  if (motor?.drive === "constant torque") return exactly(own);
-  return motor?.drive === "gear" ? exactly(geared) : between(own, geared);
+  const { min, max } = motorPower(run);
+  const perWatt = (turns: number): number => 1 / (2 * Math.PI * turns);
+  const own = perWatt(Math.max(stated(usual, "stirrer-speed", { of: kind }), speed));
+  const geared = perWatt(speed);
+  if (motor?.drive === "constant torque") return between(min * own, max * own);
+  return between(min * (motor?.drive === "gear" ? geared : own), max * geared);
 }
 
 /** Slower stirring in the step that asks most of the motor. */
@@ -62,10 +66,13 @@ export const motorQuestions: readonly Question[] = [
     states: turnsOf,
     at: placeOf,
     figure: (turn) => exactly(stirredIn(turn).power, [{ kind: "law", key: "power-number" }]),
-    limit: (_turn, run) => atMost(motorPower(run)),
+    limit: (_turn, run) => {
+      const { min, max } = motorPower(run);
+      return { max: between(min, max) };
+    },
     margin: (run) => ({
       max: otherwise(
-        () => inHand * motorPower(run),
+        () => inHand * motorPower(run).max,
         () => 0,
       ),
     }),

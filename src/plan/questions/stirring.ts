@@ -7,6 +7,9 @@ import { levelIn, stirredIn, stirrerOf } from "../stirred.js";
 import { by, either, otherwise, stated, unknown } from "../unknown.js";
 import { asks, type Question } from "./question.js";
 
+/** So much of the vessel's diameter a charge stands higher in an ellipsoidal bottom a quarter of it deep than on a flat one: a third of that depth, by its volume. */
+const riseInBowl = 1 / 12;
+
 /** Diameters of stirrer over vessel between which the blend time was measured (grenville-1992). */
 const measured = { min: 1 / 3, max: 1 / 2 };
 
@@ -103,6 +106,13 @@ export const stirringQuestions: readonly Question[] = [
     states: ({ number }, run) => run.turns.filter(({ step }) => step === number),
     at: placeOf,
     figure: (turn, _moment, run) => heightMoved(turn, run),
-    limit: (turn) => atLeast(levelIn(turn), [{ kind: "law", key: "level" }]),
+    // In a bottom that is not stated and not flat, the gel stands higher.
+    limit: (turn, _moment, { job: { vessel } }) => {
+      const level = levelIn(turn);
+      const basis = [{ kind: "law", key: "level" }] as const;
+      return {
+        min: vessel.bottom ? exactly(level, basis) : between(level, level + riseInBowl * vessel.diameter, basis),
+      };
+    },
   }),
 ];
