@@ -1,5 +1,5 @@
 import { finite, list, record, refuse, show } from "../guards.js";
-import { verdictCodes } from "./codes.js";
+import { questionIds, verdictCodes } from "./codes.js";
 import type { Verdict } from "./figure.js";
 import type { PlanParticle } from "./parts/particles.js";
 import { type Answer, type Subject, sameSubject } from "./questions/question.js";
@@ -88,15 +88,17 @@ function* leavesOf(value: unknown, path: string, root: string): Generator<readon
 
 /** Answers that may have come back from JSON. */
 export function readAnswers(answers: readonly ComparedAnswer[], path: string): readonly ComparedAnswer[] {
-  list(answers, path).forEach((answer, i) => {
-    const { id, of, verdict } = record(answer, `${path}[${i}]`);
-    if (typeof id !== "string") refuse("input", `${path}[${i}].id`, show(id), "the id of a question");
-    for (const [key, about] of Object.entries(record(of, `${path}[${i}].of`)))
-      if (typeof about !== "string") finite(about, `${path}[${i}].of.${key}`);
-    if (!verdictCodes.includes(verdict))
-      refuse("input", `${path}[${i}].verdict`, show(verdict), verdictCodes.join(", "));
-  });
-  return answers;
+  return list(answers, path).map((answer, i) => readVerdict(answer, `${path}[${i}]`));
+}
+
+/** An answer that may have come back from JSON, as far as its question, its subject and its verdict. */
+export function readVerdict<Own extends ComparedAnswer>(answer: Own, path: string): Own {
+  const { id, of, verdict } = record(answer, path);
+  if (!questionIds.includes(id)) refuse("input", `${path}.id`, show(id), "the id of a question");
+  for (const [key, about] of Object.entries(record(of, `${path}.of`)))
+    if (typeof about !== "string") finite(about, `${path}.of.${key}`);
+  if (!verdictCodes.includes(verdict)) refuse("input", `${path}.verdict`, show(verdict), verdictCodes.join(", "));
+  return answer;
 }
 
 /** Particles that may have come back from JSON. */

@@ -1,63 +1,9 @@
-import { finite, fraction, list, record, refuse, show } from "../guards.js";
-import { type AssumptionCode, type FieldCode, fieldCodes, questionIds, type ReasonCode, reasonCodes } from "./codes.js";
+import { fraction, list, record, refuse, show } from "../guards.js";
+import { type AssumptionCode, type FieldCode, fieldCodes, type ReasonCode, reasonCodes } from "./codes.js";
+import { readVerdict } from "./differences.js";
+import { type FindingWay, findingWays } from "./finding-ways.js";
 import type { Answer, Subject } from "./questions/question.js";
 import type { Reason } from "./unknown.js";
-
-/** How a figure is come by: measured at the bench or on the vessel, looked up on a data sheet, plate or drawing, or decided. */
-export type FindingWay = "measure" | "look-up" | "decide";
-
-/** What is not measured: it stands on a data sheet, a name plate or a drawing. */
-const lookedUp: ReadonlySet<FieldCode> = new Set<FieldCode>([
-  "material-density",
-  "material-specific-heat",
-  "material-conductivity",
-  "material-refractive-index",
-  "material-flash-point",
-  "material-fatty-acids",
-  "material-ageing-kinetics",
-  "material-price",
-  "material-temperature-max",
-  "material-share-max",
-  "emulsion-surfactant",
-  "vessel-working-volume",
-  "vessel-heater",
-  "vessel-heated-wall",
-  "vessel-jacket",
-  "vessel-jacket-area",
-  "vessel-stirrer",
-  "stirrer-power",
-  "stirrer-metzner-otto-constant",
-  "stirrer-top-edge",
-  "stirrer-motor",
-  "pack",
-  "pack-nozzle",
-  "pack-brim-capacity",
-  "pack-average-quantity",
-  "exposure-study",
-  "material-index",
-  "material-certified-class",
-]);
-
-/** What nobody can measure: somebody decides it. */
-const decided: ReadonlySet<FieldCode> = new Set<FieldCode>([
-  "bench-settling-max",
-  "stirrer-speed",
-  "pack-packs",
-  "pack-nominal",
-  "stability",
-  "stability-allowance",
-  "label",
-  "label-date",
-  "exposure",
-  "pack-fill-target",
-  "pack-storage-temperature-max",
-  "pack-head-space-min",
-  "process-air",
-  "formula-claim",
-  "batch-target",
-  "process-working-day",
-  "step-within",
-]);
 
 /** A figure that answers lack, and which they are. */
 export interface MissingFigure {
@@ -196,7 +142,7 @@ function joined(
   const both = [doses?.min, doses?.max, dose].filter((share) => share !== undefined);
   return {
     field,
-    how: lookedUp.has(field) ? "look-up" : decided.has(field) ? "decide" : "measure",
+    how: findingWays[field],
     ...(of !== undefined && { of }),
     ...(phases && { phases }),
     ...(ways.length > 0 && { directions: ways }),
@@ -205,15 +151,11 @@ function joined(
   };
 }
 
-/** An answer that may have come back from JSON. */
+/** An open answer that may have come back from JSON, with why it is open. */
 function readAnswer(answer: OpenAnswer, path: string): OpenAnswer {
-  const { id, notKnown, verdict, of, beside, figure } = record(answer, path);
-  if (!questionIds.includes(id)) refuse("input", `${path}.id`, show(id), "the id of a question");
-  for (const [key, about] of Object.entries(record(of, `${path}.of`)))
-    if (typeof about !== "string") finite(about, `${path}.of.${key}`);
+  const { notKnown, beside, figure } = readVerdict(answer, path);
   list(record(figure, `${path}.figure`).assumptions ?? [], `${path}.figure.assumptions`);
   if (beside !== undefined) record(beside, `${path}.beside`);
-  if (typeof verdict !== "string") refuse("input", `${path}.verdict`, show(verdict), "a verdict");
   list(notKnown, `${path}.notKnown`).forEach((reason, i) => {
     const at = `${path}.notKnown[${i}]`;
     const { code, field, of: whose, phases, dose, direction } = record(reason, at);
