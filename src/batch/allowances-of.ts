@@ -66,9 +66,11 @@ function film(
   { vessel, density, yieldStress }: FilmConditions,
 ): readonly Allowance[] {
   if (vessel === undefined) return refuse("input", at, "no vessel", "a vessel for the film to stay in");
-  if (density === undefined) return refuse("input", at, "no density", "a density of the product, or of every material");
+  if (density === undefined)
+    return refuse("input", "density", "nothing", "a density of the product, or of every material");
   const held = thickness ?? (yieldStress === undefined ? undefined : filmThickness({ yieldStress, density }));
-  if (held === undefined) return refuse("input", at, "no thickness", "a thickness, or a yield stress of the gel");
+  if (held === undefined)
+    return refuse("input", `${at}.thickness`, "nothing", "a thickness, or a yield stress of the gel");
   const { diameter, bottom } = vessel;
   return filmAllowances({ thickness: held, density, diameter, ...(bottom && { bottom }), name });
 }

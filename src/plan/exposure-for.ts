@@ -9,10 +9,10 @@ import {
 } from "../exposure/index.js";
 import { refuse } from "../guards.js";
 import type { NotKnown } from "./figure.js";
-import type { Job } from "./job.js";
+import { type Job, namesOf } from "./job.js";
 import { linesOf, listingNameOf, shareText } from "./label-lines.js";
 import { changedJob, type RunInput } from "./prepare.js";
-import { by, otherwise, where } from "./unknown.js";
+import { by, orNotKnown, otherwise, where } from "./unknown.js";
 
 /** The exposure to one material. It is arithmetic for a qualified assessor. */
 export interface AssessedMaterial {
@@ -95,9 +95,9 @@ export function exposureFor(input: RunInput): PlanExposure {
     version: 1,
     names: {
       formula: formula.name,
-      materials: Object.fromEntries(Object.values(formula.materials).map(({ key, name }) => [key, name])),
+      materials: namesOf(job),
     },
-    daily: otherwise(daily, (notKnown): NotKnown => ({ notKnown })),
+    daily: orNotKnown(daily),
     materials: materials.map((one) =>
       otherwise(
         () => assessed(job, one, daily().exposurePerBodyWeight),
@@ -105,12 +105,10 @@ export function exposureFor(input: RunInput): PlanExposure {
       ),
     ),
     ...(limits && {
-      limits: otherwise(
-        () =>
-          by("ingredient-limits", () =>
-            ingredientLimits({ ingredients: ingredientsOf(job), productType, table: limits }),
-          ),
-        (notKnown): NotKnown => ({ notKnown }),
+      limits: orNotKnown(() =>
+        by("ingredient-limits", () =>
+          ingredientLimits({ ingredients: ingredientsOf(job), productType, table: limits }),
+        ),
       ),
     }),
   };

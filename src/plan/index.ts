@@ -72,11 +72,12 @@ export type {
 } from "./documents/vessel.js";
 export { type AssessedMaterial, exposureFor, type PlanExposure } from "./exposure-for.js";
 export type { Basis, Figure, Limit, NotKnown, Side, Verdict } from "./figure.js";
+export type { FindingWay } from "./finding-ways.js";
+export type { Flip } from "./flips.js";
 export type { JobFigures } from "./job.js";
 export type { Judgement, Margin } from "./judge.js";
 export { labelFor, type PlanLabel } from "./label-for.js";
 export {
-  type FindingWay,
   type MeasureNext,
   type MissingFigure,
   measureNext,
@@ -127,7 +128,6 @@ export type { HoldDocument, MatchDocument, OffDocument } from "./steps/hold.js";
 export type { Step, StepDocument } from "./steps/index.js";
 export type { DeaerateDocument, StirDocument } from "./steps/stir.js";
 export {
-  type Flip,
   type Sweep,
   type SweepColumn,
   type SweepFigures,

@@ -51,3 +51,8 @@ export interface JobFigures {
   /** What `exposureFor` is asked by a qualified assessor. */
   readonly exposure?: ExposureDocument;
 }
+
+/** Name of each material, by its key. */
+export function namesOf({ formula }: Job): Readonly<Record<string, string>> {
+  return Object.fromEntries(Object.values(formula.materials).map(({ key, name }) => [key, name]));
+}

@@ -12,10 +12,10 @@ import {
 } from "../labelling/index.js";
 import type { ClaimedIndex } from "./documents/label.js";
 import type { NotKnown } from "./figure.js";
-import type { Job } from "./job.js";
+import { type Job, namesOf } from "./job.js";
 import { certifiedLines, claimLines, labelLines, linesOf, particlesIn } from "./label-lines.js";
 import { changedJob, type RunInput } from "./prepare.js";
-import { by, otherwise, stated } from "./unknown.js";
+import { by, orNotKnown, stated } from "./unknown.js";
 
 /** The draft of a label: what the arithmetic gives, for the person who answers for the product to decide on. */
 export interface PlanLabel {
@@ -102,7 +102,7 @@ export function labelFor(input: RunInput): PlanLabel {
     version: 1,
     names: {
       formula: formula.name,
-      materials: Object.fromEntries(Object.values(formula.materials).map(({ key, name }) => [key, name])),
+      materials: namesOf(job),
     },
     productType,
     list: orNotKnown(() =>
@@ -150,8 +150,4 @@ function certifiedOf(job: Job): Pick<PlanLabel, "certified"> {
       }));
     }),
   };
-}
-
-function orNotKnown<T>(find: () => T): T | NotKnown {
-  return otherwise(find, (notKnown) => ({ notKnown }));
 }

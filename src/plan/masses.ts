@@ -19,11 +19,11 @@ export function inDocument<T>(job: Job, run: () => T): T {
 /** The fault of a batch, at its place in the documents, with the fields that would mend it. */
 function placed(fault: Fault, job: Job): Fault {
   const { path } = fault;
-  if (path === "density" || fault.found === "no density") return noDensity(job);
-  if (/^allowances\[\d+\]$/.test(path) && fault.found === "no thickness")
+  if (path === "density") return noDensity(job);
+  if (/^allowances\[\d+\]\.thickness$/.test(path))
     return {
-      path: `batch.${path}.thickness`,
-      found: "nothing",
+      path: `batch.${path}`,
+      found: fault.found,
       expected: "a thickness, or bench.yieldStress, bench.flowCurve or bench.strengthTrials, from which it follows",
       rule: "missing",
     };

@@ -1,4 +1,5 @@
 import type { NotKnown } from "./figure.js";
+import { namesOf } from "./job.js";
 import { afterFillingOf, type PlanAfterFilling } from "./parts/after-filling.js";
 import { airOf, type PlanAir } from "./parts/air.js";
 import { allowancesOf, type Cost, costOfBatch, type Lots, lotsOf, type Weighing, weighingOf } from "./parts/batch.js";
@@ -25,7 +26,7 @@ import { questions } from "./questions/index.js";
 import { type Answer, answersTo } from "./questions/question.js";
 import type { Run } from "./state.js";
 import { type PlanStep, timelineOf } from "./timeline.js";
-import { otherwise, where } from "./unknown.js";
+import { orNotKnown, where } from "./unknown.js";
 
 /** The run of a job: everything that stands on the batch sheet, in the units of the kernels, as numbers and codes. */
 export interface Plan {
@@ -99,7 +100,7 @@ export function planOf(run: Run): Plan {
       process: process.name,
       vessel: vessel.name,
       ...(pack && { pack: pack.name }),
-      materials: Object.fromEntries(Object.values(formula.materials).map(({ key, name }) => [key, name])),
+      materials: namesOf(job),
     },
     lots: lotsOf(run),
     weighing: weighingOf(run),
@@ -122,10 +123,7 @@ export function planOf(run: Run): Plan {
     evaporation: evaporationOf(run),
     naturalOrigin: naturalOriginOf(job),
     ...emulsionOf(run),
-    cost: otherwise(
-      () => costOfBatch(run),
-      (notKnown) => ({ notKnown }),
-    ),
+    cost: orNotKnown(() => costOfBatch(run)),
     answers: questions.flatMap((question) => answersTo(question, run)),
     notes: notesOf(run),
     cautions: cautionsOf(run),

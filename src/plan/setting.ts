@@ -58,6 +58,14 @@ export function remembered<Part extends object, T>(compute: (part: Part) => T): 
   };
 }
 
+/** Distance that the mix keeps above its setting temperature [K], where the process names none: common practice, no source. */
+const usualSettingMargin = 2;
+
+/** How far a melt, or a store, keeps away from where the gel sets [K]. */
+export function settingMarginOf({ process }: Job): number {
+  return process.settingMargin ?? usualSettingMargin;
+}
+
 /** The loss of a vessel, if the documents state or imply one. */
 export const lossOf: (vessel: Vessel) => Loss | undefined = remembered((vessel: Vessel): Loss | undefined => {
   const { heatLoss, coolingCurve, surfaces, wall, diameter } = vessel;

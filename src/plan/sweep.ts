@@ -2,8 +2,9 @@ import { CalculationError } from "../error.js";
 import { list, record, refuse, show } from "../guards.js";
 import { questionOf } from "./answer-questions.js";
 import type { Change } from "./change.js";
+import { type Flip, flipsOf } from "./flips.js";
+import { namesOf } from "./job.js";
 import { possibly } from "./masses.js";
-import { nearest } from "./nearest.js";
 import { costOfBatch, lotsOf } from "./parts/batch.js";
 import { type ScaleMetrics, scaleMetricsOf } from "./parts/scale.js";
 import { type PreparedJob, preparedRun } from "./prepare.js";
@@ -48,16 +49,6 @@ export interface SweepColumn extends Pick<Answer, "id" | "of" | "quantity"> {
   readonly verdicts: readonly (Answer["verdict"] | null)[];
   /** The value of the figure, or the one end that is known of it, in the unit of the quantity. */
   readonly values: readonly (number | null)[];
-}
-
-/** A verdict that is another from one row to the next. */
-export interface Flip extends Pick<Answer, "id" | "of"> {
-  /** The row after which it flips, from 0. */
-  readonly row: number;
-  readonly before: Answer["verdict"];
-  readonly after: Answer["verdict"];
-  /** The value nearest to the row before at which the verdict is that of the row after; left out where more than one value differs between the two. */
-  readonly change?: Change;
 }
 
 /** Several runs of one prepared job side by side. */
@@ -137,15 +128,17 @@ export function sweep(input: SweepInput): Sweep {
   const rows = list(wanted, "rows", 1).map((row, i) => runRow(prepared, row, questions, `rows[${i}]`));
   const columns = columnsOf(rows);
   return {
-    names: { materials: namesOf(prepared) },
+    names: { materials: namesOf(prepared.job) },
     rows,
     columns,
-    flips: columns.flatMap((column) => flipsOf(prepared, column, rows, questions)),
+    flips: columns.flatMap((column) =>
+      flipsOf(
+        column,
+        rows.map(({ changes }) => changes),
+        (changes) => verdictOf(prepared, changes, questions, column),
+      ),
+    ),
   };
-}
-
-function namesOf({ job }: PreparedJob): Sweep["names"]["materials"] {
-  return Object.fromEntries(Object.values(job.formula.materials).map(({ key, name }) => [key, name]));
 }
 
 /** One row, or its mark where there is nothing to weigh. */
@@ -213,55 +206,15 @@ function columnsOf(rows: readonly SweepRow[]): readonly SweepColumn[] {
   });
 }
 
-/** Where the verdict of one answer flips along the rows. */
-function flipsOf(
-  prepared: PreparedJob,
-  { id, of, verdicts }: SweepColumn,
-  rows: readonly SweepRow[],
-  questions: readonly Question[],
-): readonly Flip[] {
-  const question = questions.find((one) => one.id === id);
-  return verdicts.flatMap((before, row): readonly Flip[] => {
-    const after = verdicts[row + 1];
-    const [one, other] = [rows[row], rows[row + 1]];
-    if (!before || !after || before === after || !one || !other || !question) return [];
-    const change = flipBetween(
-      one.changes,
-      other.changes,
-      (changes) => verdictOf(prepared, changes, question, of) === after,
-    );
-    return [{ id, of, row, before, after, ...(change && { change }) }];
-  });
-}
-
+/** The verdict of an answer after some changes, if it is raised. */
 function verdictOf(
   prepared: PreparedJob,
   changes: readonly Change[],
-  question: Question,
-  of: Answer["of"],
+  questions: readonly Question[],
+  { id, of }: SweepColumn,
 ): Answer["verdict"] | undefined {
+  const question = questions.find((one) => one.id === id);
   // Between two rows that can be made there may be one that cannot.
-  const answers = possibly(() => answersTo(question, preparedRun({ prepared, changes })));
+  const answers = question && possibly(() => answersTo(question, preparedRun({ prepared, changes })));
   return answers?.find((answer) => sameSubject(answer.of, of))?.verdict;
-}
-
-/** The value at which something begins to hold between two rows that differ in one value alone. */
-function flipBetween(
-  one: readonly Change[],
-  other: readonly Change[],
-  holds: (changes: readonly Change[]) => boolean,
-): Change | undefined {
-  const bare = ({ value: _, ...others }: Change): string => JSON.stringify(others);
-  if (one.length !== other.length || one.some((change, i) => bare(change) !== bare(other[i] as Change)))
-    return undefined;
-  const differing = one.flatMap(({ value }, i) => (value === other[i]?.value ? [] : [i]));
-  const [place = 0, another] = differing;
-  const [from, to] = [one[place], other[place]];
-  if (another !== undefined || !from || !to || from.value === to.value) return undefined;
-  const withValue = (value: number): readonly Change[] =>
-    other.map((change, i) => (i === place ? { ...change, value } : change));
-  // There is no half of a lot.
-  const whole = to.change === "lots";
-  const value = nearest({ from: from.value, to: to.value, whole }, (between) => holds(withValue(between)));
-  return { ...to, value };
 }

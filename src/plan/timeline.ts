@@ -4,6 +4,7 @@ import type { Basis } from "./figure.js";
 import type { Moment, Run } from "./state.js";
 import type { Step } from "./steps/index.js";
 import { stirredIn } from "./stirred.js";
+import { unique } from "./unique.js";
 import { otherwise, type Reason, unknown, where } from "./unknown.js";
 
 /** One step at the kettle. What is not known is left out; `notKnown` says why. */
@@ -108,12 +109,4 @@ function hasSet({ after: { charge, onHeat, temperature } }: Moment): boolean {
   if (charge.isEmulsion() || !charge.heated) return unknown("nothing-there");
   if (onHeat || charge.dose() === 0) return false;
   return temperature() <= charge.setting().temperature;
-}
-
-function unique<T>(list: readonly T[]): readonly T[] {
-  const seen = new Set<string>();
-  return list.filter((one) => {
-    const key = JSON.stringify(one);
-    return !seen.has(key) && seen.add(key);
-  });
 }

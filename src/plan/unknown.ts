@@ -101,6 +101,16 @@ export function otherwise<T, Other>(find: () => T, instead: (reason: Reason) => 
   }
 }
 
+/** The first of two ways that leads to a figure; the reason is the last one's. */
+export function either<T>(first: () => T, second: () => T): T {
+  return otherwise(first, second);
+}
+
+/** A boundary for results: the figure, or why it is not known. */
+export function orNotKnown<T>(find: () => T): T | { readonly notKnown: Reason } {
+  return otherwise(find, (notKnown) => ({ notKnown }));
+}
+
 /** A boundary for results: the figure under its name, or nothing where it is not known. */
 export function where<Name extends string, T>(name: Name, find: () => T): { readonly [Key in Name]?: T } {
   return otherwise(
@@ -120,9 +130,4 @@ function kebab(path: string): string {
     .replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)
     .replace(/[^a-z0-9]+/g, "-")
     .replace(/^-|-$/g, "");
-}
-
-/** The first of two ways that leads to a figure; the reason is the last one's. */
-export function either<T>(first: () => T, second: () => T): T {
-  return otherwise(first, second);
 }

@@ -146,7 +146,7 @@ test("every line that no balance can weigh is named at once", () => {
 
 test("what is missing is asked for", () => {
   expect(() => scaleFormula({ formula, batch })).toThrow("allowances[2]: found no vessel");
-  expect(() => scaleFormula({ formula, batch, vessel: kettle })).toThrow("allowances[2]: found no thickness");
+  expect(() => scaleFormula({ formula, batch, vessel: kettle })).toThrow("allowances[2].thickness: found nothing");
   expect(() => scaleFormula({ formula, batch: { ...batch, density: undefined } })).toThrow("density: found nothing");
   const stranger = readBatch({
     ...batchDocument,

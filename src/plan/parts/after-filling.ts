@@ -3,7 +3,7 @@ import type { AssumptionCode } from "../codes.js";
 import { type Basis, exactly, type Figure } from "../figure.js";
 import { packCooling } from "../pack.js";
 import type { Run } from "../state.js";
-import { by, otherwise, type Reason, stated, unknown, where } from "../unknown.js";
+import { by, orNotKnown, type Reason, stated, unknown, where } from "../unknown.js";
 import { fillingOf, momentsOf } from "./moments.js";
 
 /** What happens in the pack: when its centre has set, and how far its content sinks as it cools. */
@@ -63,17 +63,14 @@ function shrinkageOf(run: Run): Shrinkage {
 /** What is known of the packs after filling. */
 export function afterFillingOf(run: Run): PlanAfterFilling {
   return {
-    ...otherwise(
-      () => {
-        const { value, basis: [basis] = [], assumptions } = durationToSet(run);
-        return {
-          ...(value !== undefined && { durationToSet: value }),
-          ...(basis && { basis }),
-          ...(assumptions && { assumptions }),
-        };
-      },
-      (notKnown) => ({ notKnown }),
-    ),
+    ...orNotKnown(() => {
+      const { value, basis: [basis] = [], assumptions } = durationToSet(run);
+      return {
+        ...(value !== undefined && { durationToSet: value }),
+        ...(basis && { basis }),
+        ...(assumptions && { assumptions }),
+      };
+    }),
     ...where("sinkDepth", () => shrinkageOf(run).sinkDepth),
     ...where("topUpMass", () => shrinkageOf(run).topUpMass),
   };

@@ -1,7 +1,7 @@
 import { pressureToClear, temperatureToClear } from "../../particles/index.js";
 import type { Figure } from "../figure.js";
 import type { Run } from "../state.js";
-import { by, otherwise, type Reason, stated, unknown, where } from "../unknown.js";
+import { by, orNotKnown, otherwise, type Reason, stated, unknown, where } from "../unknown.js";
 import { type AirSegment, airAsked, airSegmentsIn, bubbleOf, heldBubbles, riseInPack } from "./bubbles.js";
 import { gelOf } from "./droplets.js";
 import { boilingIn, boilsBelow, clearingUnderVacuum, foamUnderVacuum } from "./vacuum.js";
@@ -69,10 +69,7 @@ export function airOf(run: Run): PlanAir {
     ...(vacuum && {
       vacuum: {
         pressure: vacuum.pressure,
-        ...otherwise(
-          () => ({ foam: foamUnderVacuum(run) }),
-          (notKnown) => ({ notKnown }),
-        ),
+        ...orNotKnown(() => ({ foam: foamUnderVacuum(run) })),
         ...where("duration", () => clearingUnderVacuum(run)),
         ...where("boiling", () => boilsFirst(run)),
       },
@@ -92,10 +89,7 @@ function segmentResult({ fromStep, toStep, depth, distance, durationToClear }: A
     fromStep,
     toStep,
     ...where("depth", depth),
-    ...otherwise(
-      () => ({ distance: distance().value ?? unknown("no-method") }),
-      (notKnown) => ({ notKnown }),
-    ),
+    ...orNotKnown(() => ({ distance: distance().value ?? unknown("no-method") })),
     ...where("durationToClear", durationToClear),
   };
 }

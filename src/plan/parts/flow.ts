@@ -15,7 +15,7 @@ import type { UseCode } from "../codes.js";
 import type { NotKnown } from "../figure.js";
 import type { Bench, Job } from "../job.js";
 import { remembered } from "../setting.js";
-import { by, type Cell, cell, otherwise, stated, unknown, where } from "../unknown.js";
+import { by, type Cell, cell, orNotKnown, stated, unknown, where } from "../unknown.js";
 
 type FlowPoints = NonNullable<Bench["flowCurve"]>;
 
@@ -136,10 +136,7 @@ export type PlanFlow = FlowByPoints | NotKnown;
 
 /** What rheometer points say of the set gel. */
 export function flowOf(job: Job): PlanFlow {
-  return otherwise<FlowByPoints, NotKnown>(
-    () => byPoints(job),
-    (notKnown) => ({ notKnown }),
-  );
+  return orNotKnown(() => byPoints(job));
 }
 
 function byPoints(job: Job): FlowByPoints {

@@ -1,7 +1,7 @@
 import { orderLots } from "../../batch/index.js";
 import type { NotKnown } from "../figure.js";
 import type { Moment, Run } from "../state.js";
-import { by, otherwise, unknown } from "../unknown.js";
+import { by, orNotKnown, unknown } from "../unknown.js";
 
 /** A longer list is of no use. */
 const lotsMax = 1000;
@@ -41,10 +41,7 @@ function isAlone({ step, after }: Moment): boolean {
 /** When each lot is made, by how long each step of one takes; nothing for a single lot without a working day. */
 export function lotOrderOf(run: Run): LotOrder | NotKnown | undefined {
   if (run.scaled.lots === 1 && !run.job.process.workingDay) return undefined;
-  return otherwise(
-    (): LotOrder | NotKnown => orderOf(run),
-    (notKnown) => ({ notKnown }),
-  );
+  return orNotKnown((): LotOrder | NotKnown => orderOf(run));
 }
 
 function orderOf(run: Run): LotOrder {

@@ -4,14 +4,12 @@ import { oxidationRanking, profileValues } from "../../oils/index.js";
 import type { Content } from "../contents.js";
 import type { NotKnown } from "../figure.js";
 import { runSteps } from "../run.js";
+import { settingMarginOf } from "../setting.js";
 import type { Moment, Run } from "../state.js";
 import type { Step } from "../steps/index.js";
 import { by, either, otherwise, type Reason, stated, Unknown, unknown, where } from "../unknown.js";
 import { isHeated, massOfMaterial, untilFilled } from "./in-vessel.js";
 import { exposureOf } from "./thermal-exposure.js";
-
-/** Distance that the mix keeps above its setting temperature [K], if the process states none: common practice, no source. */
-const usualMargin = 2;
 
 /** What is known of one oil before it is ranked among the others. */
 interface Heated {
@@ -161,7 +159,7 @@ function sets({ job, moments }: Run, { key }: Material): boolean {
   const charged = moments.find((moment) => massOfMaterial(moment, key) > 0) ?? unknown("nothing-there", { of: key });
   const { charge, temperature } = charged.after;
   if (charge.dose() === 0) return false;
-  return temperature() < charge.setting().temperature + (job.process.settingMargin ?? usualMargin);
+  return temperature() < charge.setting().temperature + settingMarginOf(job);
 }
 
 /** Keeps phases and step numbers that only this run has out of a reason. */

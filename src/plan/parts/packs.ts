@@ -1,6 +1,7 @@
 import { type FillLimits, fillerVolume, overfillCost, type TopUp, topUp } from "../../packing/index.js";
 import type { Ends } from "../contents.js";
 import type { Run } from "../state.js";
+import { unique } from "../unique.js";
 import { by, otherwise, type Reason, stated } from "../unknown.js";
 import { costOfBatch } from "./batch.js";
 import {
@@ -75,9 +76,7 @@ export function packsOf(run: Run, nominal: PlanPacks["nominal"]): PlanPacks {
     ...part("packs", () => packsAt(run, massAimed(run))),
     ...part("overfill", () => overfillOf(run)),
   };
-  const reasons = notKnown.filter(
-    (reason, i) => notKnown.findIndex((other) => JSON.stringify(other) === JSON.stringify(reason)) === i,
-  );
+  const reasons = unique(notKnown);
   return { nominal, ...known, ...(reasons.length > 0 && { notKnown: reasons }) };
 }
 

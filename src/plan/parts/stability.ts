@@ -1,7 +1,7 @@
 import type { Interval } from "../../laws/index.js";
 import { equivalentStorage, type Transition, temperatureCycles, testPlan } from "../../stability/index.js";
 import type { Run } from "../state.js";
-import { by, otherwise, type Reason, stated, unknown } from "../unknown.js";
+import { by, orNotKnown, otherwise, type Reason, stated, unknown } from "../unknown.js";
 import type { CalendarDay } from "./calendar.js";
 import { dayAfter } from "./calendar.js";
 import { nominalMass } from "./fill.js";
@@ -158,20 +158,14 @@ export function stabilityOf(run: Run, test: Stability): PlanStability {
         samples: packs,
         dayLast,
         ...(hasEquivalent && {
-          equivalent: otherwise(
-            () => equivalentOf(run, temperature, dayLast),
-            (notKnown) => ({ notKnown }),
-          ),
+          equivalent: orNotKnown(() => equivalentOf(run, temperature, dayLast)),
         }),
       };
     }),
     ...(ageing && { temperatureReference: ageing.reference }),
     ...cyclesOf(run, test),
     samples: samplesOf(test),
-    ...otherwise(
-      () => ({ mass: massOfSamples(run) }),
-      (notKnown) => ({ notKnown }),
-    ),
+    ...orNotKnown(() => ({ mass: massOfSamples(run) })),
   };
 }
 

@@ -2,7 +2,7 @@ import { type DoseResponse, doseForStrength, type Estimate, fitDoseResponse, str
 import type { Basis, Figure, NotKnown } from "../figure.js";
 import type { Bench, Job } from "../job.js";
 import { remembered } from "../setting.js";
-import { by, type Cell, cell, otherwise, type Reason, stated } from "../unknown.js";
+import { by, type Cell, cell, orNotKnown, stated } from "../unknown.js";
 
 type StrengthTrials = NonNullable<Bench["strengthTrials"]>;
 
@@ -93,13 +93,9 @@ export function strengthOf(job: Job): PlanStrength {
   return {
     of,
     trials: trials.trials.length,
-    threshold: otherwise(() => doseResponseOf(trials)().threshold, notKnown),
+    threshold: orNotKnown(() => doseResponseOf(trials)().threshold),
     dose: doseOfProduct(job),
-    expected: otherwise(() => expectedStrength(job), notKnown),
-    ...(target !== undefined && { target, doseTarget: otherwise(() => doseForTarget(job), notKnown) }),
+    expected: orNotKnown(() => expectedStrength(job)),
+    ...(target !== undefined && { target, doseTarget: orNotKnown(() => doseForTarget(job)) }),
   };
-}
-
-function notKnown(reason: Reason): NotKnown {
-  return { notKnown: reason };
 }

@@ -1,15 +1,6 @@
 import type { Ends } from "../contents.js";
 import { atLeast, atMost, between, exactly, type Figure, type Limit } from "../figure.js";
-import {
-  fillingTemperatures,
-  headSpaceWhenHot,
-  largestFill,
-  massAimed,
-  packOf,
-  packsAt,
-  targetOf,
-  volumeAt,
-} from "../parts/fill.js";
+import { headSpaceWhenHot, largestFill, massAimed, packOf, packsAt, targetOf, volumeAt } from "../parts/fill.js";
 import { takenForGranted } from "../parts/in-vessel.js";
 import { fillingOf, fillingTakesTime } from "../parts/moments.js";
 import type { Run } from "../state.js";
@@ -53,8 +44,9 @@ export const fillQuestions: readonly Question[] = [
     states: (run) => (fillingTakesTime(run) ? ["first-pack", "last-pack"] : ["last-pack"]),
     at: (place) => ({ place }),
     figure: (place, run) => {
-      const { min, max } = fillingTemperatures(run);
-      const volume = volumeAt(run, largestFill(run), place === "first-pack" ? max : min);
+      const { before, after } = fillingOf(run);
+      const { temperature } = place === "first-pack" ? before : after;
+      const volume = volumeAt(run, largestFill(run), temperature());
       return ends(volume, [{ kind: "law", key: "expansion" }], takenForGranted(run, fillingOf(run)));
     },
     limit: (_place, run): Limit =>

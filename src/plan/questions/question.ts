@@ -3,6 +3,7 @@ import type { AssumptionCode, LeverCode, placeCodes, QuestionId, quantityCodes }
 import type { Figure, Limit, Side, Verdict } from "../figure.js";
 import { deciding, type Judged, judge, type Margin } from "../judge.js";
 import type { Run } from "../state.js";
+import { unique } from "../unique.js";
 import { otherwise, type Reason } from "../unknown.js";
 
 /** What a figure is a figure of; its unit is the kernels'. */
@@ -159,7 +160,7 @@ export function answersTo(question: Question, run: Run): readonly Answer[] {
         ...(margin && { margin }),
         at: question.at?.(first.state, subject) ?? {},
         states: { met: count("met"), notMet: count("not-met"), notKnown: count("not-known") },
-        notKnown: reasons.filter((reason, i) => reasons.findIndex((other) => same(reason, other)) === i),
+        notKnown: unique(reasons),
         ...(beside && { beside }),
       },
     ];
@@ -196,8 +197,4 @@ function known(
       number | string
     >)
   );
-}
-
-function same(one: Reason, other: Reason): boolean {
-  return JSON.stringify(one) === JSON.stringify(other);
 }

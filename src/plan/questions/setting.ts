@@ -4,17 +4,15 @@ import type { AssumptionCode } from "../codes.js";
 import type { Basis } from "../figure.js";
 import { atLeast, atMost, between, exactly, type Figure } from "../figure.js";
 import { momentsWith, takenForGranted } from "../parts/in-vessel.js";
+import { settingMarginOf } from "../setting.js";
 import type { Moment, Run, State } from "../state.js";
 import { stated } from "../unknown.js";
 import { coldWall } from "../walls.js";
 import { moreHeat, nearerEnd, warmerMelt } from "./levers.js";
 import { asks, type Lever, type Place, type Question } from "./question.js";
 
-/** Distance that the mix keeps above its setting temperature [K], where the process names none: common practice, no source. */
-const usualMargin = 2;
-
 function settingMargin({ job }: Run): { readonly min: number } {
-  return { min: job.process.settingMargin ?? usualMargin };
+  return { min: settingMarginOf(job) };
 }
 
 /** Temperature of a state, with what is taken for granted in it. */

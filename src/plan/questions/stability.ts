@@ -1,12 +1,10 @@
 import { atMost, exactly, type Limit } from "../figure.js";
 import { makesMelt } from "../parts/moments.js";
 import { massOfSamples, samplesOf, stabilityIn, transitionsOf } from "../parts/stability.js";
+import { settingMarginOf } from "../setting.js";
 import type { Run } from "../state.js";
 import { stated, unknown } from "../unknown.js";
 import { asks, type Question } from "./question.js";
-
-/** Between a storage and what it must not come near, as between a melt and its setting [K]: common practice, no source. */
-const usualMargin = 2;
 
 type Condition = NonNullable<Run["job"]["stability"]>["conditions"][number];
 
@@ -62,10 +60,7 @@ export const stabilityQuestions: readonly Question[] = [
     states: (run) => storagesWithTemperature(run),
     figure: ({ at }) => exactly(stated(at, "stability")),
     limit: (_condition, run) => aroundUse(run),
-    margin: ({ job: { process } }) => ({
-      min: process.settingMargin ?? usualMargin,
-      max: process.settingMargin ?? usualMargin,
-    }),
+    margin: ({ job }) => ({ min: settingMarginOf(job), max: settingMarginOf(job) }),
     beside: ({ name }) => ({ condition: name }),
   }),
 ];
