@@ -102,7 +102,8 @@ export function ingredientList(input: {
   if (both) refuse("input", "lines", both.name, "an ingredient that is a colourant in every line or in none");
 
   const keys = new Set(leaves.map(({ key }) => key));
-  const totals = allergens && allergenTotals(leaves, record(allergens, "allergens"), "allergens.");
+  const totals =
+    allergens === undefined ? undefined : allergenTotals(leaves, record(allergens, "allergens"), "allergens.");
   const added = totals?.found.filter(({ key, share }) => compare(share, totals.threshold) > 0 && !keys.has(key)) ?? [];
   const all = merged([...other, ...added]);
   const isOrdered = ({ share }: Named): boolean => compare(share, border) >= (exactly === "ordered" ? 0 : 1);
