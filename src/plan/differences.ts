@@ -55,7 +55,9 @@ export function differingWindows(plans: readonly (readonly ComparedParticle[])[]
   return [...materials].flatMap((material) => {
     const windows = plans.map((particles) => {
       const { window } = particles.find((one) => one.material === material) ?? {};
-      return window ? { temperatureMax: window.temperatureMax, temperatureMin: window.temperatureMin } : null;
+      // Without the pack it is known only what the vessel allows.
+      if (!window || window.packLacks) return null;
+      return { temperatureMax: window.temperatureMax, temperatureMin: window.temperatureMin };
     });
     return new Set(windows.map((window) => JSON.stringify(window))).size > 1 ? [{ material, windows }] : [];
   });

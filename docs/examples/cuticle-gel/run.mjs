@@ -20,7 +20,8 @@ const kettle = planFor("kettle.json");
 console.log(toMarkdown({ plan: kettle }));
 
 const windowOf = ({ particles }) => {
-  const { isOpen, temperatureMax, temperatureMin, timeMin, timeMax } = particles[0]?.window ?? {};
+  const { isOpen, packLacks, temperatureMax, temperatureMin, timeMin, timeMax } = particles[0]?.window ?? {};
+  if (packLacks) return ["not known: no pack is stated", "not known"];
   if (!isOpen) return ["none", "none"];
   return [
     `${temperatureMax.toFixed(1)} to ${temperatureMin.toFixed(1)} °C`,

@@ -57,17 +57,17 @@ export const gelLines = {
     { width, thickness, diameter }: { readonly width: number; readonly thickness: number; readonly diameter: number },
     say: Say,
   ): string =>
-    `flakes ${say.micrometres(width, 3)} wide and ${say.micrometres(thickness, 2)} thick, with the volume of balls of ${say.micrometres(diameter, 2)}.`,
+    `Flakes ${say.micrometres(width, 3)} wide and ${say.micrometres(thickness, 2)} thick, with the volume of balls of ${say.micrometres(diameter, 2)}.`,
   windowPackNotKnown: ({ reason }: { readonly reason: string }): string =>
     `The upper end may be lower: how far it settles in the pack is not known, because ${reason}.`,
   windowNotKnown: ({ reason }: { readonly reason: string }): string =>
-    `when to stir it in is not known, because ${reason}.`,
+    `When to stir it in is not known, because ${reason}.`,
   windowClosed: (of: { readonly temperatureMax: number; readonly temperatureMin: number }, say: Say): string =>
-    `there is no right temperature for it. The melt is too thin to carry it down to ${say.celsius(of.temperatureMax)} and too thick to stir it in from ${say.celsius(of.temperatureMin)} on.`,
+    `There is no right temperature for it. The melt is too thin to carry it down to ${say.celsius(of.temperatureMax)} and too thick to stir it in from ${say.celsius(of.temperatureMin)} on.`,
   window: (
     { temperatureMax, temperatureMin }: { readonly temperatureMax: number; readonly temperatureMin: number },
     say: Say,
-  ): string => `stir it in while the melt shows ${say.celsius(temperatureMax)} to ${say.celsius(temperatureMin)}.`,
+  ): string => `Stir it in while the melt shows ${say.celsius(temperatureMax)} to ${say.celsius(temperatureMin)}.`,
   windowTimes: ({ timeMin, timeMax }: { readonly timeMin: number; readonly timeMax: number }, say: Say): string =>
     `That is ${say.duration(timeMin)} to ${say.duration(timeMax)} after the heat is off.`,
   windowOpenBy: ({ field }: { readonly field: string }): string =>

@@ -10,7 +10,7 @@ interface Dated {
 
 const statusWords: Each<Flag["status"], string> = {
   restricted: "restricted",
-  "restricted-later": "restricted from that day on",
+  "restricted-later": "restricted later",
   "below-share": "below the share that is restricted",
   "not-known": "not known whether it is restricted",
 };
@@ -82,7 +82,7 @@ export const labelLines = {
     },
     say: Say,
   ): string =>
-    `${say.percent(min, 3)}${min === max ? "" : ` to ${say.percent(max, 3)}`}: ${status}${say.given(from, (day) => ` (${day})`)}.`,
+    `${say.percent(min, 3)}${min === max ? "" : ` to ${say.percent(max, 3)}`}: ${status}${say.given(from, (day) => ` (the restriction begins on ${day})`)}.`,
   claim: (
     { percent, what, basis }: { readonly percent: number; readonly what: string; readonly basis: string },
     say: Say,
@@ -135,7 +135,7 @@ export const labelLines = {
   margin: ({ margin }: { readonly margin: number }, say: Say): string =>
     `The dose of the study is ${say.number(margin, 3)} times that.`,
   shareMax: ({ share }: { readonly share: number }, say: Say): string =>
-    `The wanted margin is left up to a share of ${say.percent(share, 3)}.`,
+    `The wanted margin holds up to a share of ${say.percent(share, 3)}.`,
   limit: (
     {
       name,

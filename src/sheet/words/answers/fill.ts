@@ -33,7 +33,7 @@ export const fillAnswers: Each<Fill, AnswerWords> = {
     question: "Does the batch fill the packs asked for, at the fill that is aimed at?",
     met: (answer, say) => `The batch fills ${value(answer, say)} packs.`,
     below: (answer, say) =>
-      `The batch fills only ${value(answer, say)} packs${say.given(numberBeside(answer, "mass"), (mass) => ` of ${say.kilograms(mass)}`)}: the overfill leaves with them. Ask for that much more, or narrow the spread of the filler.`,
+      `The batch fills only ${value(answer, say)} packs${say.given(numberBeside(answer, "mass"), (mass) => ` of ${say.kilograms(mass)}`)}: what is filled in above the label is missing. Ask for a larger batch, or narrow the spread of the filler.`,
     notKnown: () => "How many packs the batch fills",
   }),
 };
