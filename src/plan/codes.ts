@@ -85,6 +85,7 @@ export const fieldCodes = [
   "pack-storage-temperature-max",
   "pack-head-space-min",
   "pack-average-quantity",
+  "pack-closing-temperature",
   "process-air-speed",
   "process-air",
   "material-temperature-max",
@@ -448,7 +449,7 @@ export const placeCodes = [
 export const basisCodes = ["law", "reading", "stated", "practice"] as const;
 
 /** Standards and common practice on which a limit rests. */
-export const practiceCodes = ["iso-29621"] as const;
+export const practiceCodes = ["iso-29621", "capped-near-the-room", "moved-below-setting"] as const;
 
 /** Where the finished gel changes, and how the temperature was found. */
 export const gelPointCodes = ["sets", "dissolves", "measured", "between", "ideal"] as const;

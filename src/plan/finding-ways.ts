@@ -67,6 +67,7 @@ export const findingWays: { readonly [Code in FieldCode]: FindingWay } = {
   "pack-storage-temperature-max": "decide",
   "pack-head-space-min": "decide",
   "pack-average-quantity": "look-up",
+  "pack-closing-temperature": "decide",
   "process-air-speed": "measure",
   "process-air": "decide",
   "material-temperature-max": "look-up",

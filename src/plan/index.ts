@@ -96,6 +96,7 @@ export type { FillTarget } from "./parts/fill.js";
 export type { PlanFilms } from "./parts/films.js";
 export type { FlowByPoints, PlanFlow, PlanNozzle, PlanUse } from "./parts/flow.js";
 export type { PlanGelPoint } from "./parts/gel-points.js";
+export type { PlanHandling, PlanWait } from "./parts/handling.js";
 export type { LotOrder } from "./parts/lot-order.js";
 export type { MaterialPart, NaturalOrigin } from "./parts/natural-origin.js";
 export type { Note } from "./parts/note.js";

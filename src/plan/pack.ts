@@ -20,6 +20,8 @@ export interface PackCooling {
   readonly temperatureAfter: (duration: number) => number;
   /** Time until it (the centre, where heat is conducted) has cooled to a temperature [s]. */
   readonly timeUntil: (temperature: number) => number;
+  /** Time until the middle of its surface has cooled to a temperature [s]; a lump is as warm there as anywhere. */
+  readonly timeUntilSurface: (temperature: number) => number;
   /** Its cooling until a temperature, for what settles in it meanwhile. */
   readonly curve: (temperatureEnd: number) => {
     readonly times: readonly number[];
@@ -55,6 +57,7 @@ export function packCooling(charge: Charge, temperature: number, { massOfLot, pa
       assumptions: [],
       temperatureAfter,
       timeUntil,
+      timeUntilSurface: timeUntil,
       curve: (temperatureEnd) => {
         const whole = timeUntil(temperatureEnd);
         const times = Array.from({ length: 101 }, (_, i) => (whole * i) / 100);
@@ -76,6 +79,10 @@ export function packCooling(charge: Charge, temperature: number, { massOfLot, pa
     assumptions: ["latent-heat-of-setting-left-out"],
     temperatureAfter: (duration) => by("pack-conduction", () => packTemperature({ ...conducting, duration })),
     timeUntil: (temperatureEnd) => by("pack-conduction", () => packCoolingTime({ ...conducting, temperatureEnd })),
+    timeUntilSurface: (temperatureEnd) =>
+      by("pack-conduction", () =>
+        packCoolingTime({ ...conducting, where: { radial: 0, axial: height / 2 }, temperatureEnd }),
+      ),
     curve: (temperatureEnd) =>
       by("pack-conduction", () => packCoolingCurve({ ...conducting, temperatureEnd, segments: segmentsInPack })),
   };

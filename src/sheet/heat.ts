@@ -1,4 +1,4 @@
-import type { Evaporation, MaterialExposure, OxidationRank, Plan, RankedOil } from "../plan/index.js";
+import type { Evaporation, MaterialExposure, OxidationRank, Plan, PlanWait, RankedOil } from "../plan/index.js";
 import { restsOn, type Sheet, whyNot } from "./render.js";
 import { markdownList } from "./table.js";
 
@@ -19,9 +19,32 @@ export function afterFillingOf(sheet: Sheet): readonly string[] {
       ? []
       : [setThrough({ duration, basis: restsOn(sheet, basis ? [basis] : [], assumptions) }, say)]),
     ...(notKnown && notKnown.code !== "nothing-there" ? [setThroughNotKnown({ reason: whyNot(sheet, notKnown) })] : []),
+    ...handlingOf(sheet),
     ...(depth === undefined || mass === undefined ? [] : [sinks({ depth, mass }, say)]),
   ];
   return lines.length === 0 ? [] : [`## ${words.labels.afterFilling}`, markdownList(lines)];
+}
+
+/** When to cap and when to move the packs. */
+function handlingOf(sheet: Sheet): readonly string[] {
+  const { plan, words, say } = sheet;
+  const { capping, skin, moving } = plan.afterFilling;
+  const { cap, capAtOnce, capNotKnown, skin: skinned, move, moveNotKnown } = words.lines.heat;
+  // How a pack cools is said where it sets.
+  const isPolicy = ({ kind }: PlanWait["basis"][number]): boolean => kind === "practice" || kind === "stated";
+  const told = (of: PlanWait) => ({ ...of, basis: restsOn(sheet, of.basis.filter(isPolicy)) });
+  const isAtOnce = ({ firstPack, lastPack }: PlanWait): boolean => firstPack === 0 && lastPack === 0;
+  return [
+    ...(skin && !("notKnown" in skin) ? [skinned(skin, say)] : []),
+    "notKnown" in capping
+      ? capNotKnown({ reason: whyNot(sheet, capping.notKnown) })
+      : (isAtOnce(capping) ? capAtOnce : cap)(told(capping), say),
+    ...(moving
+      ? "notKnown" in moving
+        ? [moveNotKnown({ reason: whyNot(sheet, moving.notKnown) })]
+        : [move(told(moving), say)]
+      : []),
+  ];
 }
 
 /** What the heat-sensitive materials went through. */

@@ -41,7 +41,7 @@ export interface PackFigures {
   readonly fillTarget?: Quantity<"mass">;
   /** Packs of which the mean is taken while they are filled; default five (common practice, no source). */
   readonly sampleSize?: number;
-  /** At which it is closed; default the room's temperature. */
+  /** At which it is closed, and down to which it cools before it is capped; default the room's temperature for head space and pressure, and 5 K above it for capping (common practice, no source). */
   readonly closingTemperature?: Quantity<"temperature">;
   /** The hottest that it is stored. */
   readonly storageTemperatureMax?: Quantity<"temperature">;

@@ -1,13 +1,13 @@
 import { type Shrinkage, shrinkage } from "../../heat/index.js";
 import type { AssumptionCode } from "../codes.js";
 import { type Basis, exactly, type Figure } from "../figure.js";
-import { packCooling } from "../pack.js";
 import type { Run } from "../state.js";
 import { by, orNotKnown, type Reason, stated, unknown, where } from "../unknown.js";
+import { coolingUntil, handlingOf, type PlanHandling, type WhichPack } from "./handling.js";
 import { fillingOf, momentsOf } from "./moments.js";
 
-/** What happens in the pack: when its centre has set, and how far its content sinks as it cools. */
-export interface PlanAfterFilling {
+/** What happens in the pack: when its centre has set, when it may be capped and moved, and how far its content sinks as it cools. */
+export interface PlanAfterFilling extends PlanHandling {
   /** Time after filling until the centre of the last pack has set [s]. */
   readonly durationToSet?: number;
   /** How the pack cools. */
@@ -22,13 +22,10 @@ export interface PlanAfterFilling {
 }
 
 /** Time from its filling until the centre of a pack has set [s]: of the first pack, which is the hottest, or of the last. */
-export function durationToSet(run: Run, which: "first-pack" | "last-pack" = "last-pack"): Figure {
-  const { before, after } = fillingOf(run);
-  const temperature = (which === "first-pack" ? before : after).temperature();
-  const { temperature: sets, basis: ofSetting } = after.charge.setting();
-  const cooling = packCooling(after.charge, temperature, run.scaled);
-  const duration = temperature <= sets ? 0 : cooling.timeUntil(sets);
-  return exactly(duration, [cooling.basis, ofSetting], cooling.assumptions);
+export function durationToSet(run: Run, which: WhichPack = "last-pack"): Figure {
+  const { temperature, basis: ofSetting } = fillingOf(run).after.charge.setting();
+  const { value = 0, basis = [], assumptions } = coolingUntil(run, which, temperature);
+  return exactly(value, [...basis, ofSetting], assumptions);
 }
 
 /** How long the packs are at rest after the last is filled [s]. */
@@ -71,6 +68,7 @@ export function afterFillingOf(run: Run): PlanAfterFilling {
         ...(assumptions && { assumptions }),
       };
     }),
+    ...handlingOf(run),
     ...where("sinkDepth", () => shrinkageOf(run).sinkDepth),
     ...where("topUpMass", () => shrinkageOf(run).topUpMass),
   };

@@ -65,6 +65,7 @@ export const fields: Words["fields"] = {
   "pack-storage-temperature-max": "the temperature of the hottest storage",
   "pack-head-space-min": "the head space to be left",
   "pack-average-quantity": "the rules on the quantity in the packs",
+  "pack-closing-temperature": "the temperature at which a pack is closed",
   stability: "the stability test",
   "stability-allowance": "which allowance gives the samples of the stability test",
   "stability-ageing": "how ageing of the product depends on temperature",

@@ -8,6 +8,13 @@ interface Exposed {
   readonly temperatureAbove: number;
 }
 
+interface Waited {
+  readonly temperature: number;
+  readonly firstPack: number;
+  readonly lastPack: number;
+  readonly allPacks: number;
+}
+
 /** Sentences about times, temperatures and what heat does. Times in s, temperatures in °C, shares 0 to 1. */
 export const heatLines = {
   inAdditions: ({ instruction, count }: { readonly instruction: string; readonly count: number }, say: Say): string =>
@@ -41,6 +48,17 @@ export const heatLines = {
     `The centre of a pack has passed the setting temperature ${say.duration(duration)} after filling: ${basis}.`,
   setThroughNotKnown: ({ reason }: { readonly reason: string }): string =>
     `When a pack has set through is not known: ${reason}.`,
+  skin: ({ firstPack, lastPack }: Waited, say: Say): string =>
+    `A skin has set on the first pack ${say.duration(firstPack)} after it was filled, on the last ${say.duration(lastPack)} after: pour nothing more in then.`,
+  cap: (of: Waited & { readonly basis: string }, say: Say): string =>
+    `Cap the packs once they have cooled to ${say.celsius(of.temperature)}: the first ${say.duration(of.firstPack)} after it was filled, the last ${say.duration(of.lastPack)} after, all of them ${say.duration(of.allPacks)} after the end of filling (${of.basis}).`,
+  capAtOnce: ({ temperature, basis }: Waited & { readonly basis: string }, say: Say): string =>
+    `The packs may be capped as they are filled: the product is no warmer than ${say.celsius(temperature)} (${basis}).`,
+  capNotKnown: ({ reason }: { readonly reason: string }): string => `When to cap the packs is not known: ${reason}.`,
+  move: (of: Waited & { readonly basis: string }, say: Say): string =>
+    `Do not move a pack before its centre has cooled to ${say.celsius(of.temperature)}: the first ${say.duration(of.firstPack)} after it was filled, the last ${say.duration(of.lastPack)} after, all of them ${say.duration(of.allPacks)} after the end of filling (${of.basis}).`,
+  moveNotKnown: ({ reason }: { readonly reason: string }): string =>
+    `When the packs may be moved is not known: ${reason}.`,
   sinks: ({ depth, mass }: { readonly depth: number; readonly mass: number }, say: Say): string =>
     `The content sinks by ${say.millimetres(depth, 2)} as it cools; ${say.kilograms(mass, 2)} more in each pack would make up for it.`,
   exposure: (of: Exposed, say: Say): string =>
