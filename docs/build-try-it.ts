@@ -1,15 +1,12 @@
-// Run after typedoc and after the build: bundles the page on which a job can be run, from the package as it is published.
-import { copyFileSync, mkdirSync } from "node:fs";
+// Run after typedoc and after the build: bundles the pages that run the library, from the package as it is published.
+import { copyFileSync, mkdirSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { build } from "esbuild";
+import { type BuildOptions, build } from "esbuild";
 
-const from = fileURLToPath(new URL("./try-it/", import.meta.url));
-const to = fileURLToPath(new URL("./site/try-it/", import.meta.url));
-mkdirSync(to, { recursive: true });
-for (const file of ["index.html", "try-it.css"]) copyFileSync(from + file, to + file);
-await build({
-  entryPoints: [`${from}try-it.ts`],
-  outfile: `${to}try-it.js`,
+const docs = fileURLToPath(new URL("./", import.meta.url));
+const site = `${docs}site/`;
+
+const options: BuildOptions = {
   bundle: true,
   minify: true,
   // One classic script: a page opened from a folder may load no modules.
@@ -20,4 +17,21 @@ await build({
   logLevel: "warning",
   // Chunks of the package import one another for their order alone, which here is of no account.
   logOverride: { "ignored-bare-import": "silent" },
-});
+};
+
+const script = (from: string, to: string) => build({ ...options, entryPoints: [docs + from], outfile: site + to });
+
+/** A worker as a script that keeps its code as text, which the page makes a worker of. */
+async function worker(from: string, to: string): Promise<void> {
+  const { outputFiles } = await build({ ...options, entryPoints: [docs + from], write: false });
+  writeFileSync(site + to, `globalThis.gelwrightWorker=${JSON.stringify(outputFiles?.[0]?.text ?? "")}`);
+}
+
+mkdirSync(`${site}try-it/`, { recursive: true });
+copyFileSync(`${docs}in-page/tools.css`, `${site}tools.css`);
+for (const file of ["index.html", "try-it.css"]) copyFileSync(`${docs}try-it/${file}`, `${site}try-it/${file}`);
+await Promise.all([
+  script("try-it/try-it.ts", "try-it/try-it.js"),
+  script("in-page/plots.ts", "plots.js"),
+  worker("try-it/worker.ts", "try-it/worker.js"),
+]);

@@ -1,21 +1,16 @@
 import type { Plan } from "gelwright/plan";
 import { toCsv, toJson, toMarkdown } from "gelwright/sheet";
 import MarkdownIt from "markdown-it";
+import type { formNames } from "./form-names.js";
 
 /** A form that a plan is shown and downloaded in. */
 interface Form {
-  readonly name: string;
-  readonly file: string;
-  readonly type: string;
   readonly write: (plan: Plan) => string;
   /** As HTML, where it is more than text. */
   readonly show?: (text: string) => string;
 }
 
-const csv = (table: "weighing" | "timeline" | "answers" | "additions", name: string): Form => ({
-  name: `${name}, CSV`,
-  file: `${table}.csv`,
-  type: "text/csv",
+const csv = (table: "weighing" | "timeline" | "answers" | "additions"): Form => ({
   write: (plan) => toCsv({ plan, table }),
 });
 
@@ -31,17 +26,14 @@ function markdown(text: string): string {
   return parser.renderer.render(tokens, parser.options, {});
 }
 
-export const forms: readonly Form[] = [
-  {
-    name: "Batch sheet",
-    file: "sheet.md",
-    type: "text/markdown",
-    write: (plan) => toMarkdown({ plan }),
-    show: markdown,
-  },
-  csv("weighing", "Weighing"),
-  csv("timeline", "Timeline"),
-  csv("answers", "Answers"),
-  csv("additions", "Additions of oil"),
-  { name: "All figures, JSON", file: "plan.json", type: "application/json", write: (plan) => toJson({ plan }) },
-];
+const byName: { readonly [Name in (typeof formNames)[number]["name"]]: Form } = {
+  "Batch sheet": { write: (plan) => toMarkdown({ plan }), show: markdown },
+  "Weighing, CSV": csv("weighing"),
+  "Timeline, CSV": csv("timeline"),
+  "Answers, CSV": csv("answers"),
+  "Additions of oil, CSV": csv("additions"),
+  "All figures, JSON": { write: (plan) => toJson({ plan }) },
+};
+
+/** In the order of `formNames`. */
+export const forms: readonly Form[] = Object.values(byName);

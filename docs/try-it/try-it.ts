@@ -1,25 +1,37 @@
 // Runs in the browser, bundled into one file: what is typed is read, run and shown, and nothing leaves the page.
-import { CalculationError, type Fault } from "gelwright/error";
-import { type Plan, runPlan } from "gelwright/plan";
-import { examples } from "./examples.js";
-import { forms } from "./forms.js";
+import type { Fault } from "gelwright/error";
+import { element } from "../in-page/element.js";
+import { copy, download, fileName } from "../in-page/hand-over.js";
+import { hashOf, textOf } from "../in-page/link.js";
+import { loadScript } from "../in-page/load-script.js";
+import { brokenAt, lineAndColumn } from "./broken.js";
+import { resultOf } from "./client.js";
+import { formNames } from "./form-names.js";
+import { jobs } from "./jobs.js";
+import type { Result } from "./messages.js";
 import { type Place, placeOf } from "./place.js";
 
-const element = <T extends HTMLElement>(id: string, kind: new () => T): T => {
-  const found = document.getElementById(id);
-  if (found instanceof kind) return found;
-  throw new Error(`the page has no ${id}`);
-};
-const example = element("example", HTMLSelectElement);
+const choice = element("example", HTMLSelectElement);
 const job = element("job", HTMLTextAreaElement);
 const form = element("form", HTMLSelectElement);
 const status = element("status", HTMLElement);
-const result = element("result", HTMLElement);
+const output = element("result", HTMLElement);
 const faults = element("faults", HTMLElement);
 const faultList = element("fault-list", HTMLElement);
+const plots = element("plots", HTMLElement);
+const panels = element("panels", HTMLElement);
+const restore = element("restore", HTMLButtonElement);
+const file = element("file", HTMLInputElement);
+/** What hands over the plan: of no use while none belongs to the text. */
+const handOver = ["download", "copy", "print"].map((id) => element(id, HTMLButtonElement));
 
+const all = jobs();
+
+type Plan = Extract<Result, { readonly name: string }>;
 /** The last plan that came out; it stays in sight, faded, while the text has faults. */
 let plan: Plan | undefined;
+/** Counts what was started, so that a late answer to an earlier text is dropped. */
+let turn = 0;
 
 /** What is wider than its place scrolls by itself, and then a keyboard must reach it. */
 const fit = new ResizeObserver((entries) => {
@@ -28,115 +40,176 @@ const fit = new ResizeObserver((entries) => {
     else target.removeAttribute("tabindex");
 });
 
-const chosen = () => forms[form.selectedIndex] ?? forms[0];
+function goTo({ start, end }: Place): void {
+  job.focus();
+  job.setSelectionRange(start, end);
+  const line = job.value.slice(0, start).split("\n").length;
+  job.scrollTop = (line - 4) * (job.scrollHeight / job.value.split("\n").length);
+}
 
-function showFaults(all: readonly (Fault & { readonly place: Place })[]): void {
-  faults.hidden = all.length === 0;
+function showFaults(found: readonly (Fault & { readonly place: Place })[]): void {
+  faults.hidden = found.length === 0;
   faultList.replaceChildren(
-    ...all.map(({ path, found, expected, place }) => {
+    ...found.map(({ path, found: what, expected, place }) => {
       const item = document.createElement("li");
       const go = document.createElement("button");
       go.type = "button";
       go.textContent = path;
-      go.addEventListener("click", () => {
-        job.focus();
-        job.setSelectionRange(place.start, place.end);
-        const line = job.value.slice(0, place.start).split("\n").length;
-        job.scrollTop = (line - 4) * (job.scrollHeight / job.value.split("\n").length);
-      });
-      item.append(go, `: found ${found}, expected ${expected}`);
+      go.addEventListener("click", () => goTo(place));
+      item.append(go, `: found ${what}, expected ${expected}`);
       return item;
     }),
   );
 }
 
 function showPlan(): void {
-  const { write, show } = chosen() ?? {};
-  if (!plan || !write) return;
-  const text = write(plan);
-  if (show) result.innerHTML = show(text);
+  const { text, html } = plan?.shown[form.selectedIndex] ?? {};
+  if (text === undefined) return;
+  if (html !== undefined) output.innerHTML = html;
   else {
     const pre = document.createElement("pre");
     pre.textContent = text;
-    result.replaceChildren(pre);
+    output.replaceChildren(pre);
   }
-  for (const wide of result.querySelectorAll(".wide, pre")) fit.observe(wide);
+  for (const wide of output.querySelectorAll(".wide, pre")) fit.observe(wide);
 }
 
-function countOf(answers: Plan["answers"]): string {
-  const verdicts = ["met", "not-met", "not-known"] as const;
-  const count = (one: (typeof verdicts)[number]) => answers.filter(({ verdict }) => verdict === one).length;
-  return verdicts.map((one) => `${count(one)} ${one.replace("-", " ")}`).join(", ");
+async function showPanels(): Promise<void> {
+  const drawn = plan;
+  plots.hidden = !drawn || drawn.panels.length === 0;
+  if (!drawn || plots.hidden) return;
+  await loadScript("../plots.js");
+  if (drawn !== plan) return;
+  panels.replaceChildren(...drawn.panels.map((panel) => globalThis.gelwrightPlots.drawPanel(panel)));
+  for (const wide of panels.querySelectorAll(".wide")) fit.observe(wide);
 }
 
-/** Where JSON itself is broken, as engines say it. */
-function brokenAt(text: string, message: string): Place {
-  const [, offset] = /position (\d+)/.exec(message) ?? [];
-  const start = Math.min(Number(offset ?? text.length), text.length);
-  return { start, end: Math.min(start + 1, text.length) };
+/** Whether the plan that is shown is that of the text. */
+function settle(current: boolean, words: string): void {
+  output.classList.toggle("old", !current);
+  plots.classList.toggle("old", !current);
+  for (const button of handOver) button.disabled = !current;
+  status.textContent = words;
 }
 
-function read(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch (error) {
-    const { message } = error as SyntaxError;
-    const place = brokenAt(text, message);
-    const line = text.slice(0, place.start).split("\n").length;
-    showFaults([{ path: `line ${line}`, found: message, expected: "JSON", place }]);
-    return undefined;
-  }
+/** Where the text is no JSON. */
+function showBroken(text: string): boolean {
+  const broken = brokenAt(text);
+  if (!broken) return false;
+  const { line, column } = lineAndColumn(text, broken.place.start);
+  showFaults([{ ...broken, path: `line ${line}, column ${column}` }]);
+  return true;
 }
 
-function run(): void {
-  const document = read(job.value);
-  if (document !== undefined) {
-    try {
-      plan = runPlan(document);
-      showFaults([]);
+async function run(): Promise<void> {
+  clearTimeout(waiting);
+  waiting = undefined;
+  const mine = ++turn;
+  const text = job.value;
+  if (!showBroken(text)) {
+    const result = await resultOf(JSON.parse(text));
+    if (mine !== turn) return;
+    showFaults((result.faults ?? []).map((fault) => ({ ...fault, place: placeOf(text, fault.path) })));
+    if (!result.faults) {
+      plan = result;
       showPlan();
-    } catch (error) {
-      if (!(error instanceof CalculationError)) throw error;
-      showFaults(error.faults.map((fault) => ({ ...fault, place: placeOf(job.value, fault.path) })));
+      await showPanels();
+      if (mine !== turn) return;
+      settle(true, `Answers: ${plan.answers}.`);
+      return;
     }
   }
   const count = faultList.childElementCount;
-  result.classList.toggle("old", !faults.hidden);
-  status.textContent = faults.hidden
-    ? `Answers: ${countOf(plan?.answers ?? [])}.`
-    : `${count} ${count === 1 ? "fault" : "faults"}; below stands the last job that could be run.`;
-}
-
-function restore(): void {
-  job.value = examples[example.value] ?? "";
-  run();
-}
-
-function download(): void {
-  const { write, type = "", file = "" } = chosen() ?? {};
-  if (!plan || !write) return;
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(new Blob([write(plan)], { type }));
-  link.download = file;
-  link.click();
-  URL.revokeObjectURL(link.href);
+  const below = plan ? "; what comes out is that of the last job that could be run" : "";
+  settle(false, `${count} ${count === 1 ? "fault" : "faults"}${below}.`);
 }
 
 let waiting: ReturnType<typeof setTimeout> | undefined;
-example.append(...Object.keys(examples).map((name) => new Option(name)));
-form.append(...forms.map(({ name }) => new Option(name)));
+
+function changed(): void {
+  all.change(choice.value, job.value);
+  for (const button of handOver) button.disabled = true;
+  clearTimeout(waiting);
+  waiting = setTimeout(run, 300);
+}
+
+function list(current: string): void {
+  choice.replaceChildren(...all.names().map((name) => new Option(name)));
+  choice.value = current;
+}
+
+function show(name: string): void {
+  all.use(name);
+  list(name);
+  restore.textContent = all.isExample(name) ? "Put it back as it was" : "Remove this job";
+  job.value = all.text(name);
+  void run();
+}
+
+/** A job that came from outside, beside those that are there. */
+function add(name: string, text: string): void {
+  show(all.add(name, text));
+}
+
+/** Opens the job that the address holds, and clears the address: what is typed from then on is another text. */
+async function openLink(): Promise<void> {
+  if (!location.hash.startsWith("#job=")) return;
+  const text = await textOf(location.hash);
+  history.replaceState(null, "", location.pathname + location.search);
+  if (text === undefined) status.textContent = "The link was cut off on its way: it holds no whole job.";
+  else add("From a link", text);
+}
+
+function say(button: HTMLButtonElement, words: string): void {
+  const before = button.dataset["words"] ?? button.textContent;
+  button.dataset["words"] = before ?? "";
+  button.textContent = words;
+  setTimeout(() => {
+    button.textContent = before;
+  }, 2000);
+}
+
+async function copyWith(button: HTMLButtonElement, text: string): Promise<void> {
+  say(button, (await copy(text)) ? "Copied" : "The browser does not allow it");
+}
+
+const chosen = () => formNames[form.selectedIndex] ?? formNames[0];
+const textShown = () => plan?.shown[form.selectedIndex]?.text ?? "";
+const on = (id: string, act: (button: HTMLButtonElement) => void) => {
+  const button = element(id, HTMLButtonElement);
+  button.addEventListener("click", () => act(button));
+};
+
+form.append(...formNames.map(({ name }) => new Option(name)));
 // The scheme that was chosen on the other pages, where the browser lets a page remember.
 try {
   document.documentElement.dataset["theme"] = localStorage.getItem("tsd-theme") ?? "os";
 } catch {
   // A page that may remember nothing follows the system.
 }
-job.addEventListener("input", () => {
-  clearTimeout(waiting);
-  waiting = setTimeout(run, 300);
-});
-example.addEventListener("change", restore);
+job.addEventListener("input", changed);
+choice.addEventListener("change", () => show(choice.value));
 form.addEventListener("change", showPlan);
-element("restore", HTMLButtonElement).addEventListener("click", restore);
-element("download", HTMLButtonElement).addEventListener("click", download);
-restore();
+on("restore", () => {
+  const name = choice.value;
+  all.forget(name);
+  show(all.isExample(name) ? name : (all.names()[0] ?? ""));
+});
+on("open", () => file.click());
+file.addEventListener("change", async () => {
+  const [one] = file.files ?? [];
+  if (one) add(one.name.replace(/\.json$/i, ""), await one.text());
+  file.value = "";
+});
+on("download-job", () => download(`${fileName(choice.value)}.json`, "application/json", job.value));
+on("copy-job", (button) => void copyWith(button, job.value));
+on("copy-link", async (button) => {
+  const address = new URL(await hashOf(job.value), location.href).href;
+  await copyWith(button, address);
+});
+on("download", () => download(chosen().file, chosen().type, textShown()));
+on("copy", (button) => void copyWith(button, textShown()));
+on("print", () => print());
+addEventListener("hashchange", () => void openLink());
+show(all.current());
+void openLink();

@@ -54,6 +54,7 @@ async function audit(name: string): Promise<string[]> {
     const faults: string[] = [];
     await page.goto(addressOf(name));
     await page.waitForFunction("document.body.style.display !== 'none'");
+    if (name.startsWith("try-it")) await page.locator("figure svg").first().waitFor();
     await page.addScriptTag({ path: engine });
     for (const viewport of sizes)
       for (const colorScheme of ["light", "dark"] as const) {
