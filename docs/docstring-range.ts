@@ -1,0 +1,41 @@
+/** Between which ends a number may lie, as far as its docstring gives them as numbers. */
+export interface Range {
+  readonly min?: number;
+  readonly max?: number;
+  /** Whether the end itself is not allowed. */
+  readonly minExcluded?: true;
+  readonly maxExcluded?: true;
+}
+
+const number = "(-?\\d[\\d ]*(?:\\.\\d+)?(?:e-?\\d+)?)";
+const read = (text: string | undefined) => Number((text ?? "").replaceAll(" ", ""));
+
+/** The range that a docstring states: "above 0", "0 or more", "0 to 1", "above 0 and up to 1", "0 to below 1". */
+export function rangeIn(said: string): Range {
+  // Units are no ends; a range may stand in brackets as one does.
+  const text = said
+    .replaceAll(/\[(?![^\]]*\bto\b)[^\]]*\]/g, " ")
+    .replaceAll(/[[\]]/g, " ")
+    .replaceAll(/,(?=\d{3}\b)/g, "");
+  const find = (form: string) => new RegExp(`(?<![\\w.])${form}(?![\\w%]|\\.\\d)`).exec(text)?.slice(1) ?? [];
+  const [from, to] = ends(find(`(above )?${number} (?:and )?(?:up )?(?:to|and) (below )?${number}`));
+  if (from && to) return { ...from, ...to };
+  const [above] = find(`above ${number}`);
+  const [below] = find(`below ${number}`);
+  const [least] = find(`${number} or more`);
+  const [most] = find(`${number} or less`);
+  return {
+    ...(above !== undefined && { min: read(above), minExcluded: true as const }),
+    ...(least !== undefined && { min: read(least) }),
+    ...(below !== undefined && { max: read(below), maxExcluded: true as const }),
+    ...(most !== undefined && { max: read(most) }),
+  };
+}
+
+function ends([above, from, below, to]: readonly (string | undefined)[]): readonly [Range, Range] | [] {
+  if (read(from) >= read(to)) return [];
+  return [
+    { min: read(from), ...(above && { minExcluded: true as const }) },
+    { max: read(to), ...(below && { maxExcluded: true as const }) },
+  ];
+}
