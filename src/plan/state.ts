@@ -57,6 +57,10 @@ export interface AdditionRow {
   readonly yieldStress?: number;
   /** Then at the shaft [N·m]. */
   readonly torque?: number;
+  /** Its lower end, by how sure the power of the stirrer is [N·m]. */
+  readonly torqueMin?: number;
+  /** Its upper end, likewise [N·m]. */
+  readonly torqueMax?: number;
   /** Then from the stirrer into the gel [W]. */
   readonly power?: number;
   /** Then in the vessel, with the heat of stirring as far as it is known [°C]. */

@@ -4,6 +4,7 @@ import {
   cavern,
   type Impeller,
   levelOfVolume,
+  powerBandOf,
   type StirredState,
   type StirredVessel,
   stirring,
@@ -163,6 +164,18 @@ export function stirredIn(turn: Turn): Stirred {
   const find = cell(() => stirredAt(state.charge, temperatureOfStirring(state), speed(), direction(state)));
   found.set(turn, find);
   return find();
+}
+
+/** Between which ends the torque lies, by how sure the power of the stirrer is [N·m]. */
+export function torqueBand(
+  { torque, reynolds, level }: Stirred,
+  job: Job,
+): { readonly min: number; readonly max: number } {
+  const stirrer = stirrerOf(job);
+  const band = by("power-number", () =>
+    powerBandOf({ impeller: impellerOf(stirrer), vessel: vesselAround(job.vessel, level), reynolds }),
+  );
+  return { min: torque * band.min, max: torque * band.max };
 }
 
 /** The level of the charge in a turn [m]. */

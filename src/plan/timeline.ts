@@ -5,7 +5,7 @@ import type { Moment, Run } from "./state.js";
 import type { Step } from "./steps/index.js";
 import { stirredIn } from "./stirred.js";
 import { unique } from "./unique.js";
-import { otherwise, type Reason, unknown, where } from "./unknown.js";
+import { otherwise, type Reason, stated, unknown, where } from "./unknown.js";
 
 /** One step at the kettle. What is not known is left out; `notKnown` says why. */
 export interface PlanStep {
@@ -17,6 +17,8 @@ export interface PlanStep {
   readonly massCharged?: number;
   /** The stirrer meanwhile [rev/s]; left out where nothing says that it turns. */
   readonly speed?: number;
+  /** Of the coolant at its inlet, where the step cools through the jacket [°C]. */
+  readonly temperatureCoolant?: number;
   /** Since the start [s]. */
   readonly timeStart?: number;
   /** Since the start [s]. */
@@ -70,6 +72,8 @@ export function timelineOf(run: Run): readonly PlanStep[] {
       step: step as Step,
       ...(charges && { massCharged: charge.mass - before.charge.mass }),
       ...(speed && where("speed", speed)),
+      ...(isJacketed(step as Step) &&
+        where("temperatureCoolant", () => stated(run.job.vessel.jacket, "vessel-jacket").coolant)),
       ...where("timeStart", before.time),
       ...where("timeEnd", after.time),
       mass: charge.mass,
@@ -102,6 +106,11 @@ export function timelineOf(run: Run): readonly PlanStep[] {
       return { viscosity: at(now), shearRate, beyondReadings: now < temperatureMin || now > temperatureMax };
     }
   });
+}
+
+/** Whether the coolant runs in a step. */
+function isJacketed(step: Step): boolean {
+  return step.do === "cool" && "with" in step && step.with === "jacket";
 }
 
 /** Whether a gel that was heated has set; of one that never melted there is no such question. */

@@ -1,6 +1,8 @@
 import type { AdditionRow, PlanSchedule, PlanSpeed } from "../plan/index.js";
 import type { Sheet } from "./render.js";
-import type { Table } from "./table.js";
+import type { Cell, Table } from "./table.js";
+import { predicted } from "./tables.js";
+import type { Say } from "./words/types.js";
 
 /** What to add, when, and what the vessel holds then, with a box to tick before the next. */
 export function additionTable(sheet: Sheet, of: PlanSchedule): Table {
@@ -76,27 +78,37 @@ function clockOf({ plan, say }: Sheet, { step }: PlanSchedule): (time: number | 
 
 /** How thick it is and what torque the stirrer takes, as far as anything of it is known. */
 function onTheWay({ words, say }: Sheet, { rows }: Pick<PlanSchedule, "rows">) {
-  const columns: { readonly title: string; readonly cell: (row: AdditionRow) => string }[] = [];
+  const columns: { readonly title: string; readonly cell: (row: AdditionRow) => Cell }[] = [];
   if (rows.some(({ viscosity, yieldStress }) => viscosity !== undefined || yieldStress !== undefined))
     columns.push({
       title: words.labels.thicknessThen,
-      cell: ({ viscosity, yieldStress }) =>
-        [
-          say.given(viscosity, (known) => say.pascalSeconds(known, 2)),
-          say.given(yieldStress, (known) => words.lines.emulsion.flowsFrom({ yieldStress: known }, say)),
-        ]
-          .filter((part) => part !== "")
-          .join(", ") || "–",
+      cell: ({ viscosity, yieldStress }) => ({
+        text:
+          [
+            say.given(viscosity, (known) => say.pascalSeconds(known, 2)),
+            say.given(yieldStress, (known) => words.lines.emulsion.flowsFrom({ yieldStress: known }, say)),
+          ]
+            .filter((part) => part !== "")
+            .join(", ") || "–",
+        grade: "interpolated",
+      }),
     });
   if (rows.some(({ torque }) => torque !== undefined))
     columns.push({
       title: words.labels.torqueThen,
-      cell: ({ torque }) => say.given(torque, (known) => say.newtonMetres(known, 2)) || "–",
+      cell: (row) => predicted(say.given(row.torque, () => torqueOf(say, row)) || "–"),
     });
   return {
     columns: columns.map(({ title }) => title),
     cells: (row: AdditionRow) => columns.map(({ cell }) => cell(row)),
   };
+}
+
+/** The torque with its band, in one unit. */
+function torqueOf(say: Say, { torque, torqueMin: min, torqueMax: max }: AdditionRow): string {
+  return min === undefined || max === undefined || min === max
+    ? say.newtonMetres(torque, 2)
+    : say.estimate({ value: torque, min, max }, "torque", 2);
 }
 
 /** What of the phase is in after a row. */

@@ -1,23 +1,21 @@
 import type { NaturalOrigin } from "../plan/index.js";
+import { type Block, list, section, table, text } from "./blocks.js";
 import { type Sheet, whyNot } from "./render.js";
-import { markdownList, markdownTable, markdownText } from "./table.js";
 import { allowanceTable } from "./tables.js";
 import type { Say } from "./words/types.js";
 
 type ContentBounds = NaturalOrigin["withFormulationWater"];
 
 /** What the process takes from the charge, and what that leaves of it. */
-export function allowances(sheet: Sheet): readonly string[] {
+export function allowances(sheet: Sheet): readonly Block[] {
   const { plan, words, say } = sheet;
   const { deliveredTarget: mass, delivered, packs } = plan.lots;
   const { pack } = plan.names;
   const { asked, askedInPacks, delivered: brings } = words.lines.batch;
   const wanted = packs === undefined ? asked({ mass }, say) : askedInPacks({ mass, packs, pack }, say);
-  return [
-    `## ${words.labels.processTakes}`,
-    markdownTable(allowanceTable(sheet)),
-    `${markdownText(wanted)} ${brings({ mass: delivered }, say)}${filmOnWall(sheet)}${filmAllowedFor(sheet)}`,
-  ];
+  const told = `${wanted} ${brings({ mass: delivered }, say)}${filmOnWall(sheet)}${filmAllowedFor(sheet)}`;
+  const taken = plan.allowances.length === 0 ? [] : [table(allowanceTable(sheet))];
+  return section(words.labels.processTakes, [...taken, text(told)]);
 }
 
 /** What has not drained from the vessel, beside the allowance that was made for it. */
@@ -37,13 +35,13 @@ function filmAllowedFor({ plan: { films }, words, say }: Sheet): string {
 }
 
 /** The natural-origin content, and what it depends on. */
-export function naturalOrigin(sheet: Sheet): readonly string[] {
+export function naturalOrigin(sheet: Sheet): readonly Block[] {
   const { plan, words, say } = sheet;
   const { withFormulationWater, withoutFormulationWater, shortfalls, largestGelFormer } = plan.naturalOrigin;
   const lines = words.lines.batch;
-  return [
-    `## ${words.labels.naturalOrigin}`,
-    markdownList([
+  return section(
+    words.labels.naturalOrigin,
+    list([
       contentLine(sheet, withFormulationWater, withoutFormulationWater),
       ...shortfalls.filter(({ max }) => max > 0).map((shortfall) => shortfallLine(sheet, shortfall)),
       ...(largestGelFormer
@@ -55,7 +53,7 @@ export function naturalOrigin(sheet: Sheet): readonly string[] {
           ]
         : []),
     ]),
-  ];
+  );
 }
 
 /** The content with formulation water and without, once if they are the same. */
@@ -91,17 +89,13 @@ function isOneFigure(say: Say, { min, max }: ContentBounds): boolean {
 }
 
 /** What the materials cost. */
-export function cost(sheet: Sheet): readonly string[] {
+export function cost(sheet: Sheet): readonly Block[] {
   const { plan, words, say } = sheet;
   const lines = words.lines.batch;
-  const title = `## ${words.labels.cost}`;
+  const title = words.labels.cost;
   if ("notKnown" in plan.cost)
-    return [title, markdownText(lines.notKnown({ reason: whyNot(sheet, plan.cost.notKnown) }))];
+    return section(title, [text(lines.notKnown({ reason: whyNot(sheet, plan.cost.notKnown) }))]);
   const { perPack } = plan.cost;
-  return [
-    title,
-    markdownText(
-      perPack === undefined ? lines.cost(plan.cost, say) : lines.costWithPack({ ...plan.cost, perPack }, say),
-    ),
-  ];
+  const told = perPack === undefined ? lines.cost(plan.cost, say) : lines.costWithPack({ ...plan.cost, perPack }, say);
+  return section(title, [text(told)]);
 }

@@ -1,7 +1,7 @@
 import type { NotKnown, PlanEmulsionGel, PlanSchedule } from "../plan/index.js";
 import { additionTable, speedTable, streamTable } from "./additions.js";
+import { type Block, form, list, section, table, text } from "./blocks.js";
 import { restsOn, type Sheet, whyNot } from "./render.js";
-import { markdownList, markdownTable, markdownText } from "./table.js";
 
 /** So much warmer than the room is not worth a sentence [K]. */
 const warmingMin = 0.05;
@@ -20,7 +20,7 @@ export function fromTheRoom(sheet: Sheet): readonly string[] {
 }
 
 /** How warm stirring makes it. */
-export function warmingOf(sheet: Sheet): readonly string[] {
+export function warmingOf(sheet: Sheet): readonly Block[] {
   const { plan, words, say } = sheet;
   if (!plan.emulsion) return [];
   const { temperatureMax: temperature, leftOut, loss } = plan.emulsion.warming;
@@ -37,25 +37,20 @@ export function warmingOf(sheet: Sheet): readonly string[] {
     return heatLeftOut({ steps: [...new Set(steps)], reason }, say);
   });
   const lines = [...warm(), ...left];
-  return lines.length === 0 ? [] : [markdownText(lines.join(" "))];
+  return lines.length === 0 ? [] : [text(lines.join(" "))];
 }
 
 /** The additions of oil, each schedule with how to follow it. */
-export function additionsOf(sheet: Sheet): readonly string[] {
+export function additionsOf(sheet: Sheet): readonly Block[] {
   const { plan, words, say } = sheet;
   const { additionsOf: title, additionsOfStep } = words.lines.emulsion;
   return (plan.emulsion?.schedules ?? []).flatMap((of) => {
     if ("notKnown" in of)
-      return [
-        `## ${additionsOfStep({ step: of.step }, say)}`,
-        markdownText(words.lines.batch.notKnown({ reason: whyNot(sheet, of.notKnown) })),
-      ];
-    const table = of.form === "stream" ? streamTable(sheet, of) : additionTable(sheet, of);
-    return [
-      `## ${markdownText(title(of, say))}`,
-      markdownList(howTo(sheet, of)),
-      ...(of.rows.length > 0 ? [markdownTable(table)] : []),
-    ];
+      return section(additionsOfStep({ step: of.step }, say), [
+        text(words.lines.batch.notKnown({ reason: whyNot(sheet, of.notKnown) })),
+      ]);
+    const rows = of.form === "stream" ? streamTable(sheet, of) : additionTable(sheet, of);
+    return section(title(of, say), [...list(howTo(sheet, of)), ...(of.rows.length > 0 ? [form(rows)] : [])]);
   });
 }
 
@@ -66,13 +61,8 @@ function howTo(sheet: Sheet, of: PlanSchedule): readonly string[] {
   const { pour, pourNoFaster, lookIn, tick } = lines.emulsion;
   return [
     ...(form === "stream"
-      ? [labels.mixPhaseForPump, labels.setPump, lookIn({ when })]
-      : [
-          labels.mixPhase,
-          rate === undefined ? pour() : pourNoFaster({ rate }, say),
-          tick({ when }),
-          labels.smallerAddition,
-        ]),
+      ? [labels.setPump, lookIn({ when })]
+      : [rate === undefined ? pour() : pourNoFaster({ rate }, say), tick({ when }), labels.smallerAddition]),
     labels.ifItTurns,
     ...onTheDrive(sheet, of),
     timesOf(sheet, of),
@@ -100,11 +90,11 @@ function timesOf(sheet: Sheet, { keeps, factor }: PlanSchedule): string {
 }
 
 /** What the bench's figures make of the gel. */
-export function gelByDroplets(sheet: Sheet): readonly string[] {
+export function gelByDroplets(sheet: Sheet): readonly Block[] {
   const { plan, words } = sheet;
   if (!plan.emulsion) return [];
   const lines = [...oilOf(sheet, plan.emulsion.gel), ...theoryOf(sheet, plan.emulsion.gel)];
-  return lines.length === 0 ? [] : [`## ${words.labels.gelByDroplets}`, markdownList(lines)];
+  return section(words.labels.gelByDroplets, list(lines));
 }
 
 function oilOf(sheet: Sheet, { volumeFractionOil, droplets }: PlanEmulsionGel): readonly string[] {
@@ -141,12 +131,12 @@ function theoryOf(sheet: Sheet, { modulusByTheory, yieldStressByTheory }: PlanEm
 }
 
 /** The bench's stirrer beside this one. */
-export function speedsOf(sheet: Sheet): readonly string[] {
+export function speedsOf(sheet: Sheet): readonly Block[] {
   const { plan, words } = sheet;
   const speeds = plan.emulsion?.speeds;
   if (!speeds) return [];
-  const title = `## ${words.labels.stirrerBesideBench}`;
+  const title = words.labels.stirrerBesideBench;
   if ("notKnown" in speeds)
-    return [title, markdownText(words.lines.batch.notKnown({ reason: whyNot(sheet, speeds.notKnown) }))];
-  return [title, words.labels.speedsNote, markdownTable(speedTable(sheet, speeds))];
+    return section(title, [text(words.lines.batch.notKnown({ reason: whyNot(sheet, speeds.notKnown) }))]);
+  return section(title, [text(words.labels.speedsNote), table(speedTable(sheet, speeds))]);
 }

@@ -1,7 +1,8 @@
 import { record } from "../guards.js";
 import type { PlanExposure } from "../plan/index.js";
+import { list, section, text } from "./blocks.js";
 import { renderNamed, type Wording, type Written, whyNot } from "./render.js";
-import { markdownList, markdownText } from "./table.js";
+import { markdownOf } from "./to-markdown.js";
 
 /**
  * What a qualified assessor has asked about exposure, in Markdown.
@@ -60,13 +61,12 @@ function exposureOf({ names, daily, materials, limits }: PlanExposure, sheet: Wr
           },
           say,
         );
-  return [
-    `# ${labels.exposure}: ${markdownText(names.formula)}`,
-    labels.exposureNote,
-    markdownList([perDay, ...materials.map((one) => assessedLine(one, sheet))]),
-    ...(limits ? [`## ${labels.limitsByProduct}`, markdownList(limitsOf(limits, sheet))] : []),
-    "",
-  ].join("\n\n");
+  return markdownOf([
+    { kind: "title", text: `${labels.exposure}: ${names.formula}` },
+    text(labels.exposureNote),
+    ...list([perDay, ...materials.map((one) => assessedLine(one, sheet))]),
+    ...(limits ? section(labels.limitsByProduct, list(limitsOf(limits, sheet))) : []),
+  ]);
 }
 
 function assessedLine(one: PlanExposure["materials"][number], sheet: Written): string {

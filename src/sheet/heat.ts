@@ -1,9 +1,9 @@
 import type { Evaporation, MaterialExposure, OxidationRank, Plan, PlanWait, RankedOil } from "../plan/index.js";
+import { type Block, list, section, text } from "./blocks.js";
 import { restsOn, type Sheet, whyNot } from "./render.js";
-import { markdownList } from "./table.js";
 
 /** When the packs have set, and how far their content sinks; nothing if there is no gel in them that could set. */
-export function afterFillingOf(sheet: Sheet): readonly string[] {
+export function afterFillingOf(sheet: Sheet): readonly Block[] {
   const { plan, words, say } = sheet;
   const {
     durationToSet: duration,
@@ -22,7 +22,7 @@ export function afterFillingOf(sheet: Sheet): readonly string[] {
     ...handlingOf(sheet),
     ...(depth === undefined || mass === undefined ? [] : [sinks({ depth, mass }, say)]),
   ];
-  return lines.length === 0 ? [] : [`## ${words.labels.afterFilling}`, markdownList(lines)];
+  return section(words.labels.afterFilling, list(lines));
 }
 
 /** When to cap and when to move the packs. */
@@ -48,11 +48,11 @@ function handlingOf(sheet: Sheet): readonly string[] {
 }
 
 /** What the heat-sensitive materials went through. */
-export function exposuresOf(sheet: Sheet): readonly string[] {
+export function exposuresOf(sheet: Sheet): readonly Block[] {
   const { plan, words } = sheet;
   if (plan.thermalExposures.length === 0) return [];
   const lines = plan.thermalExposures.map((of) => exposureOf(sheet, of));
-  return [`## ${words.labels.sparedOils}`, markdownList(lines), words.labels.sparedOilsNote];
+  return section(words.labels.sparedOils, [...list(lines), text(words.labels.sparedOilsNote)]);
 }
 
 function exposureOf(sheet: Sheet, of: MaterialExposure): string {
@@ -74,12 +74,12 @@ export function timeToWorkIn({ plan, words, say }: Sheet): string {
 }
 
 /** The order in which oils should wait; nothing if no oil could be ranked. */
-export function orderOfAddition(sheet: Sheet): readonly string[] {
+export function orderOfAddition(sheet: Sheet): readonly Block[] {
   const { plan, words } = sheet;
   const oils = plan.oxidationRanking;
   if (oils.every((oil) => "notKnown" in oil)) return [];
   const lines = oils.map((oil) => orderOf(sheet, oil));
-  return [`## ${words.labels.chargeOffTheHeat}`, markdownList(lines), words.labels.chargeOffTheHeatNote];
+  return section(words.labels.chargeOffTheHeat, [...list(lines), text(words.labels.chargeOffTheHeatNote)]);
 }
 
 function orderOf(sheet: Sheet, ranked: RankedOil): string {
@@ -102,10 +102,9 @@ function heatOf({ words, say }: Sheet, oil: string, ranked: OxidationRank): stri
 }
 
 /** What the volatile materials lose. */
-export function evaporationOf(sheet: Sheet): readonly string[] {
+export function evaporationOf(sheet: Sheet): readonly Block[] {
   const { plan, words } = sheet;
-  if (plan.evaporation.length === 0) return [];
-  return [`## ${words.labels.evaporation}`, markdownList(plan.evaporation.map((of) => lossOf(sheet, of)))];
+  return section(words.labels.evaporation, list(plan.evaporation.map((of) => lossOf(sheet, of))));
 }
 
 function lossOf(sheet: Sheet, of: Evaporation): string {

@@ -1,7 +1,8 @@
 import { record } from "../guards.js";
 import type { PlanLabel } from "../plan/index.js";
+import { type Block, list, section, text } from "./blocks.js";
 import { renderNamed, type Wording, type Written, whyNot } from "./render.js";
-import { markdownList, markdownText } from "./table.js";
+import { markdownOf } from "./to-markdown.js";
 
 /**
  * The draft of a label, in Markdown: ingredients in their order, allergens to be named, particles, figures to claim, and
@@ -50,33 +51,27 @@ export function labelToMarkdown(input: { readonly label: PlanLabel } & Wording):
 function draftOf(label: PlanLabel, sheet: Written): string {
   const { labels, lines } = sheet.words;
   const { names, productType } = label;
-  return [
-    `# ${labels.labelDraft}: ${markdownText(lines.label.for({ formula: names.formula, type: productType }))}`,
-    labels.labelNote,
-    `## ${labels.ingredients}`,
-    ...listOf(label, sheet),
-    ...section(labels.fragranceAllergens, allergensOf(label, sheet)),
-    ...section(labels.microplastics, particlesOf(label, sheet)),
-    ...section(labels.claims, claimsOf(label, sheet)),
-    ...section(labels.certification, certifiedOf(label, sheet)),
-    "",
-  ].join("\n\n");
+  return markdownOf([
+    { kind: "title", text: `${labels.labelDraft}: ${lines.label.for({ formula: names.formula, type: productType })}` },
+    text(labels.labelNote),
+    ...section(labels.ingredients, listOf(label, sheet)),
+    ...section(labels.fragranceAllergens, list(allergensOf(label, sheet))),
+    ...section(labels.microplastics, list(particlesOf(label, sheet))),
+    ...section(labels.claims, list(claimsOf(label, sheet))),
+    ...section(labels.certification, list(certifiedOf(label, sheet))),
+  ]);
 }
 
-function section(title: string, lines: readonly string[]): readonly string[] {
-  return lines.length === 0 ? [] : [`## ${title}`, markdownList(lines)];
-}
-
-function listOf({ list, withoutListingName }: PlanLabel, sheet: Written): readonly string[] {
+function listOf({ list: order, withoutListingName }: PlanLabel, sheet: Written): readonly Block[] {
   const { words, say } = sheet;
   const { names, rule, anyOrder, withoutName, notKnown } = words.lines.label;
-  if ("notKnown" in list)
-    return [markdownText(notKnown({ what: words.labels.ingredients, reason: whyNot(sheet, list.notKnown) }))];
-  const free = list.anyOrder.map(({ name }) => name);
+  if ("notKnown" in order)
+    return [text(notKnown({ what: words.labels.ingredients, reason: whyNot(sheet, order.notKnown) }))];
+  const free = order.anyOrder.map(({ name }) => name);
   return [
-    markdownText(names({ names: list.names })),
-    markdownList([
-      rule(list),
+    text(names({ names: order.names })),
+    ...list([
+      rule(order),
       ...(free.length > 1 ? [anyOrder({ names: free }, say)] : []),
       ...withoutListingName.map((key) => withoutName({ material: say.material(key) })),
     ]),

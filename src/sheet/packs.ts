@@ -1,13 +1,13 @@
 import { record } from "../guards.js";
 import type { Plan, PlanPacks } from "../plan/index.js";
+import { type Block, form, list, section, text } from "./blocks.js";
 import { render, type Sheet, type Wording, whyNot } from "./render.js";
-import { markdownList, markdownTable, markdownText } from "./table.js";
+import { markdownOf } from "./to-markdown.js";
 
 /** What goes into a pack, if its label states how much. */
-export function packSection(sheet: Sheet): readonly string[] {
+export function packSection(sheet: Sheet): readonly Block[] {
   const { packs } = sheet.plan;
-  if (!packs) return [];
-  return [`## ${sheet.words.labels.packs}`, markdownList(linesOf(sheet, packs))];
+  return packs ? section(sheet.words.labels.packs, list(linesOf(sheet, packs))) : [];
 }
 
 function linesOf(sheet: Sheet, packs: PlanPacks): readonly string[] {
@@ -101,21 +101,24 @@ function formOf(sheet: Sheet): string {
   const { plan, words, say } = sheet;
   const { labels, lines } = words;
   const { names, packs } = plan;
-  const title = `# ${labels.fillCheck}: ${markdownText(lines.packs.formFor({ pack: names.pack ?? "", formula: names.formula }))}`;
-  if (!packs?.limits) return [title, markdownText(reasonOf(sheet, packs)), ""].join("\n\n");
+  const { formFor } = lines.packs;
+  const title: Block = {
+    kind: "title",
+    text: `${labels.fillCheck}: ${formFor({ pack: names.pack ?? "", formula: names.formula })}`,
+  };
+  if (!packs?.limits) return markdownOf([title, text(reasonOf(sheet, packs))]);
   const { single, mean, sampleSize: count } = packs.limits;
   const packColumns = Array.from({ length: Math.min(count, 10) }, (_, i) => lines.packs.sample({ number: i + 1 }, say));
-  return [
+  return markdownOf([
     title,
-    markdownText(lines.packs.takeSample({ count }, say)),
-    markdownList([lines.packs.singleLimits(single, say), lines.packs.meanLimits(mean, say), ...aimOf(sheet, packs)]),
-    markdownTable({
+    text(lines.packs.takeSample({ count }, say)),
+    ...list([lines.packs.singleLimits(single, say), lines.packs.meanLimits(mean, say), ...aimOf(sheet, packs)]),
+    form({
       columns: [labels.time, ...packColumns, labels.mean, labels.filler, labels.by],
       rows: Array.from({ length: samples }, () => ["", ...packColumns.map(() => ""), "", "", ""]),
     }),
-    labels.fillCheckNote,
-    "",
-  ].join("\n\n");
+    text(labels.fillCheckNote),
+  ]);
 }
 
 /** Why there are no limits. */

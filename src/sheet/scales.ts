@@ -2,8 +2,8 @@ import { record } from "../guards.js";
 import { comparePlans } from "../plan/compare-plans.js";
 import type { Plan, PlanAtScale, PlanComparison } from "../plan/index.js";
 import { renderAll, type Sheet, type Wording } from "./render.js";
-import { markdownTable } from "./table.js";
 import { questionOf } from "./tables.js";
+import { markdownTable } from "./to-markdown.js";
 
 /**
  * What changes from the beaker to the vessel, as a table in Markdown with one column a plan: figures of the whole run,

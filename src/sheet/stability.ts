@@ -1,16 +1,18 @@
 import { record } from "../guards.js";
 import type { Plan, PlanStability, PlanStorage } from "../plan/index.js";
+import { type Block, form, list, section, table, text } from "./blocks.js";
 import { render, type Sheet, type Wording, whyNot } from "./render.js";
-import { markdownList, markdownTable, markdownText, type Table } from "./table.js";
+import type { Table } from "./table.js";
+import { markdownOf } from "./to-markdown.js";
 
 /** The stability test in short, if one is stated. */
-export function stabilitySection(sheet: Sheet): readonly string[] {
+export function stabilitySection(sheet: Sheet): readonly Block[] {
   const { stability } = sheet.plan;
   if (!stability) return [];
   const { labels, lines } = sheet.words;
   const days = stability.storages.map(({ dayLast }) => dayLast);
   const last = lines.stability.upTo({ day: Math.max(...days) }, sheet.say);
-  return [`## ${labels.stability}`, markdownList([takenOf(sheet, stability), last])];
+  return section(labels.stability, list([takenOf(sheet, stability), last]));
 }
 
 /** What the test takes out of the batch. */
@@ -69,20 +71,16 @@ function planOfTest(sheet: Sheet): string {
   const { plan, words } = sheet;
   const { labels, lines } = words;
   const { stability } = plan;
-  const title = `# ${labels.stabilityPlan}: ${markdownText(plan.names.formula)}`;
-  if (!stability) return [title, lines.stability.none, ""].join("\n\n");
-  return [
+  const title: Block = { kind: "title", text: `${labels.stabilityPlan}: ${plan.names.formula}` };
+  if (!stability) return markdownOf([title, text(lines.stability.none)]);
+  return markdownOf([
     title,
-    markdownTable({ columns: [labels.batchNumber, labels.date, labels.by], rows: [["", "", ""]] }),
-    markdownText(takenOf(sheet, stability)),
-    `## ${labels.storages}`,
-    markdownTable(storageTable(sheet, stability)),
-    labels.stabilityNote,
+    form({ columns: [labels.batchNumber, labels.date, labels.by], rows: [["", "", ""]] }),
+    text(takenOf(sheet, stability)),
+    ...section(labels.storages, [table(storageTable(sheet, stability)), text(labels.stabilityNote)]),
     ...cyclesOf(sheet, stability),
-    `## ${labels.pulls}`,
-    markdownTable(pullTable(sheet, stability)),
-    "",
-  ].join("\n\n");
+    ...section(labels.pulls, [form(pullTable(sheet, stability))]),
+  ]);
 }
 
 function storageTable(sheet: Sheet, { storages, temperatureReference }: PlanStability): Table {
@@ -109,18 +107,17 @@ function equivalentOf(sheet: Sheet, { equivalent }: PlanStorage, temperature: nu
   return standsFor({ ...equivalent, temperature }, sheet.say);
 }
 
-function cyclesOf({ words, say }: Sheet, { cycles }: PlanStability): readonly string[] {
+function cyclesOf({ words, say }: Sheet, { cycles }: PlanStability): readonly Block[] {
   if (!cycles) return [];
   const { labels, lines } = words;
   const { stay, cycles: told, crossing, transitions } = lines.stability;
-  return [
-    `## ${labels.cycles}`,
-    markdownList([
+  return section(labels.cycles, [
+    ...list([
       told({ ...cycles, stays: cycles.stays.map((one) => stay(one, say)) }, say),
       ...cycles.crossings.map(({ name, count }) => crossing({ name: transitions[name] ?? name, count }, say)),
     ]),
-    labels.cyclesNote,
-  ];
+    text(labels.cyclesNote),
+  ]);
 }
 
 function pullTable({ words, say }: Sheet, { pulls }: PlanStability): Table {

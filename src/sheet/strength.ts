@@ -1,27 +1,32 @@
 import type { NotKnown, PlanFlow, PlanGelPoint, PlanParticle } from "../plan/index.js";
 import { airSection } from "./air.js";
+import { type Block, list, section, table } from "./blocks.js";
 import { particleLine } from "./particles.js";
 import { restsOn, type Sheet, whyNot } from "./render.js";
-import { markdownList, markdownTable, type Table } from "./table.js";
+import type { Table } from "./table.js";
 
-/** When to add particles, what the gel will be like, and its air: only what the documents say something about. */
-export function strengthSections(sheet: Sheet): readonly string[] {
+/** When to add particles, and what holds them: only what the documents say something about. */
+export function particlesOf(sheet: Sheet): readonly Block[] {
+  const { labels } = sheet.words;
+  const told = sheet.plan.particles.filter(hasMore);
+  const isWindowAsked = told.some(({ window, windowNotKnown }) => window || windowNotKnown);
+  return section(
+    isWindowAsked ? labels.whenToAddParticles : labels.particles,
+    list(told.map((particle) => particleLine(sheet, particle))),
+  );
+}
+
+/** What the set gel will be like. */
+export function gelOf(sheet: Sheet): readonly Block[] {
   const { plan, words } = sheet;
-  const { labels } = words;
   const gel = [...gelPointsOf(sheet), ...yieldStressOf(sheet), ...flowOf(sheet), ...filmOf(sheet)];
   const uses = plan.flow && !("notKnown" in plan.flow) ? useTable(sheet, plan.flow) : undefined;
-  const told = plan.particles.filter(hasMore);
-  return [
-    ...section(
-      told.some(({ window, windowNotKnown }) => window || windowNotKnown)
-        ? labels.whenToAddParticles
-        : labels.particles,
-      told.map((particle) => particleLine(sheet, particle)),
-    ),
-    ...section(labels.gel, gel),
-    ...(uses && uses.rows.length > 0 ? [markdownTable(uses)] : []),
-    ...section(labels.air, airSection(sheet)),
-  ];
+  return section(words.labels.gel, [...list(gel), ...(uses && uses.rows.length > 0 ? [table(uses)] : [])]);
+}
+
+/** Whether its air leaves. */
+export function airOf(sheet: Sheet): readonly Block[] {
+  return section(sheet.words.labels.air, list(airSection(sheet)));
 }
 
 /** Whether there is more to say of a particle than what the checks say. */
@@ -30,10 +35,6 @@ function hasMore(of: PlanParticle): boolean {
   return [window, windowNotKnown, settles, massFractionBeyond, largestSuspended, wettingOil].some(
     (part) => part !== undefined,
   );
-}
-
-function section(title: string, lines: readonly string[]): readonly string[] {
-  return lines.length === 0 ? [] : [`## ${title}`, markdownList(lines)];
 }
 
 /** Setting and dissolving in one sentence, if they rest on the same. */

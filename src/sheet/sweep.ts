@@ -3,8 +3,9 @@ import type { Answer, Flip, Sweep, SweepColumn, SweepFigures, SweepRow } from ".
 import type { Sheet, Wording } from "./render.js";
 import { figuresOf } from "./scales.js";
 import { soundly } from "./sound.js";
-import { markdownList, markdownTable, type Table } from "./table.js";
+import type { Table } from "./table.js";
 import { questionOf } from "./tables.js";
+import { markdownList, markdownTable } from "./to-markdown.js";
 import { sayWith } from "./words/say.js";
 import { wordsWith } from "./words/some-words.js";
 

@@ -1,75 +1,48 @@
-import type { Answer, LotOrder, NotKnown, PlanStep, WeighingLine } from "../plan/index.js";
+import type { Answer, LotOrder, NotKnown, PlanStep } from "../plan/index.js";
 import { restsOn, type Sheet, whyNot } from "./render.js";
-import type { Table } from "./table.js";
+import type { Cell, Table } from "./table.js";
 
-/** What to weigh, with room for the hand that weighs. */
-export function weighingTable({ plan: { weighing }, words, say }: Sheet): Table {
-  const { phase, material, share, weigh, balance, rightBetween, weighed, by } = words.labels;
-  const { between, portions: inPortions } = words.lines.batch;
-  const toWeigh = ({ mass, portions, increment }: WeighingLine): string => {
-    const whole = say.weighed(mass, increment);
-    // Where one weighing would be too much for the balance.
-    return portions.length > 1
-      ? inPortions({ whole, portions: portions.map((portion) => say.weighed(portion, increment)) })
-      : whole;
-  };
+/** The formula as it is weighed: share of each material, and its mass before rounding. */
+export function formulaTable({ plan: { weighing }, words, say }: Sheet): Table {
+  const { phase, material, share, massExact } = words.labels;
   return {
-    columns: [phase, material, share, weigh, balance, rightBetween, weighed, by],
+    columns: [phase, material, share, massExact],
     rows: weighing.lines.map((line) => [
       line.phase,
       say.material(line.material),
       say.percent(line.massFraction),
-      toWeigh(line),
-      line.balance,
-      between({
-        min: say.weighed(line.tolerance.min, line.increment),
-        max: say.weighed(line.tolerance.max, line.increment),
-      }),
-      "",
-      "",
+      say.kilograms(line.massExact, 5),
     ]),
   };
 }
 
-/** What to do, when, and what the vessel should show: the oil that is in an emulsion, the viscosity of what is not one. */
-export function timelineTable(sheet: Sheet): Table {
+/** The course of the batch: mass, temperature, oil of an emulsion, viscosity of what is none, and what they rest on. */
+export function courseTable(sheet: Sheet): Table {
   const { plan, words, say } = sheet;
   const { timeline, emulsion } = plan;
-  const {
-    step: number,
-    do: what,
-    from,
-    to,
-    mass,
-    oilByVolume,
-    temperatureAfter,
-    viscosityAfter,
-    doneAt,
-  } = words.labels;
+  const { step: number, from, to, mass, oilByVolume, temperatureAfter, viscosityAfter, restsOn: on } = words.labels;
   const hasOil = emulsion !== undefined || timeline.some(({ volumeFractionOil }) => volumeFractionOil !== undefined);
   const hasViscosity = !hasOil || timeline.some(({ viscosity }) => viscosity);
   return {
     columns: [
       number,
-      what,
       from,
       to,
       mass,
       ...(hasOil ? [oilByVolume] : []),
       temperatureAfter,
       ...(hasViscosity ? [viscosityAfter] : []),
-      doneAt,
+      on,
     ],
     rows: timeline.map((step) => [
       String(step.number),
-      step.step.note === undefined ? toDo(sheet, step) : `${toDo(sheet, step)}. ${step.step.note}`,
       say.clock(step.timeStart),
       say.clock(step.timeEnd),
       step.inPacks ? words.lines.heat.inPacks({ mass: step.mass }, say) : say.kilograms(step.mass),
       ...(hasOil ? [say.percent(step.volumeFractionOil, 3)] : []),
-      say.celsius(step.temperatureEnd),
+      predicted(say.celsius(step.temperatureEnd)),
       ...(hasViscosity ? [viscosityOf(sheet, step)] : []),
-      "",
+      basisOf(sheet, step),
     ]),
   };
 }
@@ -85,10 +58,17 @@ export function toDo({ plan, words, say }: Sheet, step: PlanStep): string {
   return words.lines.heat.inAdditions({ instruction, count: schedule.rows.length }, say);
 }
 
-function viscosityOf({ words: { labels, lines }, say }: Sheet, { set, viscosity }: PlanStep): string {
+function viscosityOf({ words: { labels, lines }, say }: Sheet, { set, viscosity }: PlanStep): Cell {
   if (set) return labels.set;
   if (!viscosity) return say.notKnown;
-  return (viscosity.beyondReadings ? lines.heat.viscosityBeyond : lines.heat.viscosityAt)(viscosity, say);
+  return viscosity.beyondReadings
+    ? predicted(lines.heat.viscosityBeyond(viscosity, say))
+    : { text: lines.heat.viscosityAt(viscosity, say), grade: "interpolated" };
+}
+
+/** A figure by a law. */
+export function predicted(text: string): Cell {
+  return { text, grade: "predicted" };
 }
 
 /** When each lot is made. */
@@ -108,15 +88,6 @@ export function orderTable(sheet: Sheet, { entries }: Exclude<LotOrder, NotKnown
         say.clock(end),
       ];
     }),
-  };
-}
-
-/** What the figures of each step of the timeline rest on, and why one is not known. */
-export function basisTable(sheet: Sheet): Table {
-  const { plan, words } = sheet;
-  return {
-    columns: [words.labels.step, words.labels.restsOn],
-    rows: plan.timeline.map((step) => [String(step.number), basisOf(sheet, step)]),
   };
 }
 

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { CalculationError } from "gelwright/error";
-import { measureNext, type Plan, runPlan } from "gelwright/plan";
-import { toCsv, toJson, toMarkdown } from "gelwright/sheet";
+import { type Answer, measureNext, type Plan, runPlan } from "gelwright/plan";
+import { english, toCsv, toJson, toMarkdown } from "gelwright/sheet";
 import { describe, expect, test } from "vitest";
 import { exampleJobsByName, jobsByName } from "../plan/jobs/jobs.js";
 import { changed, coldJob, exampleJob } from "../support/example.js";
@@ -18,7 +18,7 @@ describe("Markdown", () => {
   });
 
   test("shows each mass as its balance shows it, and the total on the finest", () => {
-    expect(sheet).toMatch(/\| 22\.78 kg \| floor scale \| 22\.67 kg to 22\.89 kg \|/);
+    expect(sheet).toMatch(/\| 22\.78 kg \| floor scale \| 22\.67 to 22\.89 kg \|/);
     expect(sheet).toMatch(/\| 107\.33 g \| fine balance \|/);
     expect(sheet).toMatch(/\*\*Total to weigh: 34\.716\d\d kg\*\*/);
   });
@@ -38,8 +38,8 @@ describe("Markdown", () => {
     expect(lines).not.toContain("Value: not known");
     expect(text.indexOf("## Before you start")).toBeLessThan(text.indexOf("## Weigh"));
     // What is not known for want of a figure stands once, by the figure.
-    expect(text).toMatch(/## What to measure next[^#]*\| the yield stress of the set gel \| measure \| \d/);
-    expect(text.indexOf("## What to measure next")).toBeLessThan(text.indexOf("## Weigh"));
+    expect(lines).toMatch(/\| Measure the yield stress of the set gel \| Is the set gel strong enough/);
+    expect(text.indexOf("Measure the yield stress")).toBeLessThan(text.indexOf("## Weigh"));
   });
 
   test("puts what fails before what is not known, every open answer once or under the figure that it lacks", () => {
@@ -57,9 +57,16 @@ describe("Markdown", () => {
       ]);
       const waiting = new Set(figures.flatMap(({ answers }) => answers.map(({ id, of }) => JSON.stringify([id, of]))));
       expect(waiting.size + others.length).toBe(count("not-known"));
-      const [, measure = ""] = text.split("## What to measure next");
-      const rows = (measure.split("\n## ")[0] ?? "").split("\n").filter((line) => /^\| (?!To find)/.test(line));
-      expect(rows).toHaveLength(figures.length);
+      // Every figure is named, and every question that waits for one stands once.
+      const [open = ""] = after.split("\n## ");
+      const words = english.lines.measure;
+      for (const { how } of figures) expect(open).toContain(words.ways[how]({ figure: "" }));
+      const rows = open.split("\n").filter((line) => /^\| (?!To find|---)/.test(line));
+      const cases = rows.flatMap((row) => row.split(/(?:\| | · )(?=[A-Z])/).slice(2));
+      expect(rows.length).toBeLessThanOrEqual(figures.length);
+      expect(new Set(cases).size).toBe(cases.length);
+      for (const [id] of [...waiting].map((one) => JSON.parse(one) as [Answer["id"]]))
+        expect(open).toContain(english.answers[id].question);
     }
   });
 
@@ -76,7 +83,7 @@ describe("Markdown", () => {
       }),
     );
     const text = toMarkdown({ plan: many });
-    expect(text).toContain("2 equal lots; this sheet is for one");
+    expect(text).toContain("of 2 equal lots");
     expect(text).toMatch(/22\.\d+ kg, as 11\.\d+ kg \+ 11\.\d+ kg/);
   });
 

@@ -2,6 +2,7 @@ import { CalculationError } from "gelwright/error";
 import { type Plan, runPlan } from "gelwright/plan";
 import { type Digits, english, type SomeWords, scalesToMarkdown, toCsv, toMarkdown, type Words } from "gelwright/sheet";
 import { describe, expect, it, test } from "vitest";
+import { markdownText } from "../../src/sheet/escape.js";
 import { englishPhrases, type Phrases } from "../../src/sheet/words/phrases.js";
 import { exampleJobsByName, jobsByName } from "../plan/jobs/jobs.js";
 import { coldJob, exampleJob } from "../support/example.js";
@@ -33,9 +34,9 @@ function outside(text: string): readonly string[] {
   return out.replaceAll(open, "\n").split(/\n|(?<!\\)\|/);
 }
 
-/** Every text of a document, as Markdown prints it. */
+/** Every text of a document, as it stands in Markdown. */
 function textsIn(value: unknown): readonly string[] {
-  if (typeof value === "string") return [bare(value.replace(/[\\`*_[\]<>#|]/g, "\\$&").replace(/\s*[\r\n]+\s*/g, " "))];
+  if (typeof value === "string") return [bare(markdownText(value))];
   return typeof value === "object" && value !== null ? Object.values(value).flatMap(textsIn) : [];
 }
 
@@ -44,10 +45,10 @@ function bare(text: string): string {
   return text.replace(/^[\s#*_:;.,()–+-]+|[\s*_:;.,()–+-]+$/g, "");
 }
 
-/** One unit, or several numbers with theirs. */
+/** One unit, as behind a band, or several numbers with theirs. */
 const unit = "(?:%|°C|K|[mk]?g|kg/min|g/min|m?L|m³|mm|µm|m|s|min|h|1/m|m/s|1/s|rpm|W/m³|k?W|N·m|Pa·s|Pa|mbar)";
 const number = "-?[\\d.:e+-]+";
-const figures = new RegExp(`^(?:${number}(?: ${unit})?(?:[,;+ ]+|$))*$`);
+const figures = new RegExp(`^(?:${unit}|(?:${number}(?: ${unit})?(?:[,;+ ]+|$))*)$`);
 
 /** Pieces with letters that are neither the caller's own nor numbers with units. */
 function unwrapped(text: string, plan: Plan, own: unknown): readonly string[] {
@@ -104,17 +105,17 @@ describe("another language in part", () => {
 
   test("replaces its entries, at every depth, and leaves the others in English", () => {
     expect(sheet).toContain("# Ansatzzettel: Shimmering cuticle gel");
-    expect(sheet).toContain("## Einwaage\n\n| Phase | Rohstoff | Share |");
+    expect(sheet).toContain("## Einwaage\n\n| Phase | Rohstoff | Weigh |");
     expect(sheet).toContain("| Stimmt das Verhältnis? | erfüllt | The ratio of oil to gel former");
-    expect(sheet).toContain("| 3 | Halten. Until the melt is clear, without specks. |");
+    expect(sheet).toContain("| 3 | Halten, stirrer off. Until the melt is clear, without specks. |");
     expect(sheet).toContain("**Einwaage zusammen: 34,716");
     expect(sheet).toContain("## Cautions");
   });
 
   test("is written with the numbers and units that are asked for", () => {
-    expect(sheet).toContain("| 22,78 kg | floor scale | 22,67 kg to 22,89 kg |");
-    expect(sheet).toContain("| 185,0 °F |");
-    expect(sheet.split("\n").filter((line) => line.includes("°C |"))).toEqual([]);
+    expect(sheet).toContain("| 22,78 kg | floor scale | 22,67 to 22,89 kg |");
+    expect(sheet).toContain("| _185 °F_ |");
+    expect(sheet.split("\n").filter((line) => /°C_? \|/.test(line))).toEqual([]);
   });
 
   test("puts its reasons into the sentences that stay in English", () => {

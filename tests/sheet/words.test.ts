@@ -1,3 +1,4 @@
+import { CalculationError } from "gelwright/error";
 import {
   type Answer,
   assumptionCodes,
@@ -236,7 +237,7 @@ describe("words of every code", () => {
 
   it("keeps the cautions in full", () => {
     const hot = english.cautions["hot-oil"]({ code: "hot-oil", temperatureMax: 85, temperatureLeftOn: 140 }, say);
-    for (const part of ["85.0 °C", "140 °C", "flash point", "unattended", "water away", "protection"])
+    for (const part of ["85 °C", "140 °C", "flash point", "unattended", "water away", "protection"])
       expect(hot).toContain(part);
     expect(english.cautions["arithmetic-only"]({ code: "arithmetic-only" }, say)).toContain("Local codes");
   });
@@ -245,8 +246,10 @@ describe("words of every code", () => {
 describe("numbers", () => {
   it("are written in the units of the sheet", () => {
     const say = sayWith({ plan: { names: { materials: { oil: "Olive oil" } } } });
-    expect(say.celsius(82)).toBe("82.0 °C");
-    expect(say.kelvins(2)).toBe("2.0 K");
+    expect(say.celsius(82)).toBe("82 °C");
+    expect(say.celsius(57.04)).toBe("57 °C");
+    expect(say.celsius(57.06)).toBe("57.1 °C");
+    expect(say.kelvins(2)).toBe("2 K");
     expect(say.kilograms(0.25)).toBe("250 g");
     expect(say.kilograms(28.358_035)).toBe("28.36 kg");
     expect(say.weighed(2.5, 0.001)).toBe("2.500 kg");
@@ -268,20 +271,36 @@ describe("numbers", () => {
     expect(say.duration(43_200)).toBe("12 h");
     expect(say.duration(345_600)).toBe("4 days");
     expect(say.clock(5400)).toBe("1:30");
+    expect(say.range("20.24 kg", "20.44 kg")).toBe("20.24 to 20.44 kg");
+    expect(say.range("980 g", "1.1 kg")).toBe("980 g to 1.1 kg");
+    expect(say.range("5 g", "5 g")).toBe("5 g");
+    expect(say.estimate({ value: 14, min: 7, max: 28 }, "torque")).toBe("14 (7 to 28) N·m");
+    expect(say.estimate({ value: 0.9, min: 0.8, max: 1.1 }, "mass")).toBe("900 g (800 g to 1.1 kg)");
     expect(say.material("oil")).toBe("Olive oil");
     expect(say.material("wax")).toBe("wax");
     expect(say.place({ step: 3, addition: 2, place: "heated-wall" })).toBe("step 3, addition 2, at the heated wall");
     expect(say.list(["a", "b", "c"])).toBe("a, b and c");
   });
 
+  it("count times from the start, or on the clock of a stated one", () => {
+    const say = sayWith({ start: "22:45" });
+    expect(say.clock(0)).toBe("22:45");
+    expect(say.clock(4500)).toBe("0:00 on day 2");
+    expect(say.clock(2 * 86_400)).toBe("22:45 on day 3");
+    expect(say.isClockTime).toBe(true);
+    expect(sayWith({ start: "7:05" }).clock(60)).toBe("7:06");
+    expect(sayWith().isClockTime).toBe(false);
+    for (const start of ["24:00", "7", "07:60", "7.30 h"]) expect(() => sayWith({ start })).toThrow(CalculationError);
+  });
+
   it("say how far a figure is known", () => {
     const say = sayWith();
-    expect(say.interval({ min: 40, max: 40 }, "temperature")).toBe("40.0 °C");
-    expect(say.interval({ min: 40, max: 50, value: 45 }, "temperature")).toBe("45.0 °C (40.0 °C to 50.0 °C)");
-    expect(say.interval({ min: 40, max: 50 }, "temperature")).toBe("40.0 °C to 50.0 °C");
-    expect(say.interval({ min: 40, max: null }, "temperature")).toBe("at least 40.0 °C");
+    expect(say.interval({ min: 40, max: 40 }, "temperature")).toBe("40 °C");
+    expect(say.interval({ min: 40, max: 50, value: 45 }, "temperature")).toBe("45 °C (40 to 50 °C)");
+    expect(say.interval({ min: 40, max: 50 }, "temperature")).toBe("40 to 50 °C");
+    expect(say.interval({ min: 40, max: null }, "temperature")).toBe("at least 40 °C");
     expect(say.interval({ min: null, max: null }, "temperature")).toBe("not known");
-    expect(say.limit({ min: { min: 40, max: null } }, "temperature")).toBe("at least 40.0 °C, possibly more");
+    expect(say.limit({ min: { min: 40, max: null } }, "temperature")).toBe("at least 40 °C, possibly more");
     expect(say.limit({ min: { min: 8, max: 8 }, max: { min: 12, max: 12 } }, "ratio")).toBe(
       "at least 8 and at most 12",
     );
@@ -295,7 +314,7 @@ describe("numbers", () => {
       format: commas,
     });
     expect(say.celsius(82)).toBe("179,6 °F");
-    expect(say.kelvins(5)).toBe("9,0 °F");
+    expect(say.kelvins(5)).toBe("9 °F");
     expect(say.kilograms(0.453_592_37)).toBe("1 lb");
     expect(say.litres(0.001)).toBe("33,8 US fl oz");
     expect(say.quantity(0.082, "mass-fraction")).toBe("8,2 %");

@@ -7,7 +7,7 @@ import type { AssumptionCode } from "../codes.js";
 import { type Content, massOf, portionOf } from "../contents.js";
 import { oilLawsOf } from "../setting.js";
 import type { AdditionRow, Schedule, State, Turn, Work } from "../state.js";
-import { stirredIn } from "../stirred.js";
+import { stirredIn, torqueBand } from "../stirred.js";
 import { by, cell, otherwise, stated, unknown, where } from "../unknown.js";
 import { meet } from "./charge.js";
 import { streamed, type Timed, timed, type Way } from "./incorporation.js";
@@ -198,6 +198,14 @@ function stirIn(
     rows.push({
       ...row,
       ...(stirred && { torque: stirred.torque, power: stirred.power }),
+      ...(stirred &&
+        otherwise(
+          () => {
+            const { min, max } = torqueBand(stirred, job);
+            return { torqueMin: min, torqueMax: max };
+          },
+          () => ({}),
+        )),
       ...otherwise(
         () => ({ temperature: temperature() }),
         () => ({}),

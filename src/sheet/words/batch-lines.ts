@@ -3,8 +3,7 @@ import type { Say } from "./types.js";
 
 /** Sentences about what is weighed, made and delivered. Masses in kg, shares 0 to 1, times in s. */
 export const batchLines = {
-  lots: ({ count }: { readonly count: number }, say: Say): string =>
-    `${say.count(count)} equal lots; this sheet is for one`,
+  lots: ({ count }: { readonly count: number }, say: Say): string => `____ of ${say.count(count)} equal lots`,
   charge: ({ mass, volume }: { readonly mass: number; readonly volume?: number }, say: Say): string =>
     `${say.kilograms(mass)}${say.given(volume, (known) => `, ${say.litres(known, 3)} at ${say.celsius(20)}`)}`,
   open: (of: {
@@ -17,10 +16,9 @@ export const batchLines = {
     `${of.verdict.toUpperCase()}: ${of.statement}${of.value === undefined ? "" : ` Value: ${of.value}.`} Limit: ${of.limit}.`,
   portions: ({ whole, portions }: { readonly whole: string; readonly portions: readonly string[] }): string =>
     `${whole}, as ${portions.join(" + ")}`,
-  between: ({ min, max }: { readonly min: string; readonly max: string }): string => `${min} to ${max}`,
   total: ({ total }: { readonly total: string }): string => `Total to weigh: ${total}`,
-  totalWouldDo: ({ mass }: { readonly mass: number }, say: Say): string =>
-    `${say.kilograms(mass, 7)} is needed; this is the next total above it that the balances can weigh`,
+  totalWouldDo: ({ mass }: { readonly mass: string }): string =>
+    `(${mass} is needed. This is the next total above it that the balances can show.)`,
   aboutSubject: ({ question, subject }: { readonly question: string; readonly subject: string }): string =>
     `${question} (${subject})`,
   phase: ({ phase }: { readonly phase: string }): string => `phase ${phase}`,
@@ -68,6 +66,7 @@ export const batchLines = {
     `Batch, all lots: ${say.money(batch)} ${currency}; each kilogram delivered: ${say.money(perKilogram)} ${currency}.`,
   costWithPack: ({ batch, perKilogram, perPack, currency }: Cost & { readonly perPack: number }, say: Say): string =>
     `Batch, all lots: ${say.money(batch)} ${currency}; each kilogram delivered: ${say.money(perKilogram)} ${currency}; each pack: ${say.money(perPack, 3)} ${currency}.`,
+  sourceOf: ({ of, from }: { readonly of: string; readonly from: string }): string => `${of}: ${from}`,
   computed: ({ library }: { readonly library: string }): string =>
     `Computed by ${library}. Figures are estimates from the readings named above; no verdict here says that a product or a process is safe.`,
 };

@@ -3,6 +3,7 @@ import { batchLines } from "./batch-lines.js";
 import { emulsionLines } from "./emulsion-lines.js";
 import { gelLines } from "./gel-lines.js";
 import { heatLines } from "./heat-lines.js";
+import { kettleLines } from "./kettle-lines.js";
 import { labelLines } from "./label-lines.js";
 import { measureLines } from "./measure-lines.js";
 import { packLines } from "./pack-lines.js";
@@ -19,6 +20,7 @@ export interface Lines {
   readonly emulsion: typeof emulsionLines;
   readonly packs: typeof packLines;
   readonly stability: typeof stabilityLines;
+  readonly kettle: typeof kettleLines;
   readonly label: typeof labelLines;
   readonly scales: typeof scaleLines;
   readonly measure: typeof measureLines;
@@ -34,6 +36,7 @@ export const lines: Lines = {
   emulsion: emulsionLines,
   packs: packLines,
   stability: stabilityLines,
+  kettle: kettleLines,
   label: labelLines,
   scales: scaleLines,
   measure: measureLines,

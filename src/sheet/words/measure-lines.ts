@@ -3,8 +3,12 @@ import type { Say } from "./types.js";
 
 /** Words of the table that says what to measure next. */
 export const measureLines = {
-  /** How a figure is come by. */
-  ways: { measure: "measure", "look-up": "look up", decide: "decide" } as { readonly [Way in FindingWay]: string },
+  /** What to do about a missing figure. */
+  ways: {
+    measure: ({ figure }) => `Measure ${figure}`,
+    "look-up": ({ figure }) => `Look up ${figure}`,
+    decide: ({ figure }) => `Decide ${figure}`,
+  } as { readonly [Way in FindingWay]: (of: { readonly figure: string }) => string },
   /** A figure by the name of its field, with the charge that it has to be measured of. */
   figure: (
     of: {
@@ -24,4 +28,20 @@ export const measureLines = {
     });
     return `${name}${charge}${way}${share}`;
   },
+  /** Figures that checks lack which stand with another figure already. */
+  alsoMissing: (
+    { figures }: { readonly figures: readonly { readonly name: string; readonly checks: number }[] },
+    say: Say,
+  ): string =>
+    `Some of these checks lack more than one figure. Also missing: ${figures.map(({ name, checks }) => `${name} (checks: ${say.count(checks)})`).join("; ")}.`,
+  /** One question with its cases. */
+  waiting: ({ question, cases }: { readonly question: string; readonly cases: readonly string[] }): string => {
+    const told = cases.filter((one) => one !== "");
+    return told.length === 0 ? question : `${question} (${told.join("; ")})`;
+  },
+  /** What a question is about, with its value so far and its limit. */
+  case: (of: { readonly subject: string; readonly value?: string; readonly limit?: string }): string =>
+    [of.subject, ...(of.value === undefined ? [] : [`now ${of.value}`]), ...(of.limit === undefined ? [] : [of.limit])]
+      .filter((part) => part !== "")
+      .join(", "),
 };

@@ -27,18 +27,28 @@ export function isKnown(value: Known): value is number {
   return typeof value === "number" && Number.isFinite(value);
 }
 
-/** Writes a number of one dimension: in the unit that a caller prefers, else in the one of the sheet for its size. */
+/** Writes a number of one dimension: in the unit that a caller prefers, else in the one of the sheet for its size; if short, without decimals that are zeros. */
 export function unitWriter<D extends Dimension>(
   dimension: D,
   base: Unit<D>,
   unitFor: (value: number) => Unit<D>,
-  { units, format }: { readonly units: PreferredUnits; readonly format: NumberFormat },
+  {
+    units,
+    format,
+    isShort,
+  }: { readonly units: PreferredUnits; readonly format: NumberFormat; readonly isShort?: boolean },
 ): (value: number, digits: Digits) => string {
   const preferred = units[dimension] as Unit<D> | undefined;
   return (value, digits) => {
     const unit = preferred ?? unitFor(value);
     // Both are units of one dimension; the compiler does not see it through the parameter.
     const converted = convert(value, base as Unit, unit as never);
-    return `${format(converted, digits)} ${unit.replace("Δ", "")}`;
+    const written = isShort ? withoutZeros(converted, digits) : digits;
+    return `${format(converted, written)} ${unit.replace("Δ", "")}`;
   };
+}
+
+/** No decimals where they would be zeros. */
+function withoutZeros(value: number, digits: Digits): Digits {
+  return "decimals" in digits && Number.isInteger(Number(value.toFixed(digits.decimals))) ? { decimals: 0 } : digits;
 }

@@ -1,12 +1,6 @@
 import type { Ends, FillTarget, PlanPacks } from "../../plan/index.js";
 import type { Say } from "./types.js";
 
-/** Both ends, or one figure if they read alike. */
-function between({ min, max }: Ends, write: (value: number) => string): string {
-  const [one, other] = [write(min), write(max)];
-  return one === other ? one : `${one} to ${other}`;
-}
-
 /** Sentences about what goes into a pack. Masses in kg, volumes in m³, pressures in Pa, shares 0 to 1. */
 export const packLines = {
   limitedBy: {
@@ -33,16 +27,16 @@ export const packLines = {
   aimStated: ({ mass }: { readonly mass: number }, say: Say): string =>
     `The fill is aimed at ${say.kilograms(mass)}, as stated.`,
   filler: ({ volume, temperature }: { readonly volume: Ends; readonly temperature: Ends }, say: Say): string =>
-    `Start a filler by volume at ${between(volume, (one) => say.litres(one, 4))} (product of ${between(temperature, (one) => say.celsius(one))}), then correct it by weighing. The mass in the pack is the same warm and cold.`,
+    `Start a filler by volume at ${say.range(say.litres(volume.min, 4), say.litres(volume.max, 4))} (product of ${say.range(say.celsius(temperature.min), say.celsius(temperature.max))}), then correct it by weighing. The mass in the pack is the same warm and cold.`,
   leaveAlone: (
     { single, mean, count }: { readonly single: Ends; readonly mean: Ends; readonly count: number },
     say: Say,
   ): string =>
-    `Leave the filler alone while a pack weighs ${between(single, (one) => say.kilograms(one))} gross and the mean of ${say.count(count)} packs ${between(mean, (one) => say.kilograms(one))}.`,
+    `Leave the filler alone while a pack weighs ${say.range(say.kilograms(single.min), say.kilograms(single.max))} gross and the mean of ${say.count(count)} packs ${say.range(say.kilograms(mean.min), say.kilograms(mean.max))}.`,
   headSpace: ({ temperature, share }: { readonly temperature: number; readonly share: Ends }, say: Say): string =>
-    `At ${say.celsius(temperature)} the largest fill leaves ${between(share, (one) => say.percent(one, 2))} of the pack empty.`,
+    `At ${say.celsius(temperature)} the largest fill leaves ${say.range(say.percent(share.min, 2), say.percent(share.max, 2))} of the pack empty.`,
   overpressure: ({ pressure }: { readonly pressure: Ends }, say: Say): string =>
-    `A tight, rigid pack then is ${between(pressure, (one) => say.millibars(one, 2))} above the air outside.`,
+    `A tight, rigid pack then is ${say.range(say.millibars(pressure.min, 2), say.millibars(pressure.max, 2))} above the air outside.`,
   twoPours: ({ first, second }: { readonly first: number; readonly second: number }, say: Say): string =>
     `One pour does not fit while it is warm: pour ${say.kilograms(first)}, and ${say.kilograms(second, 3)} once that has cooled, before a skin sets.`,
   packs: ({ count, massLeft }: { readonly count: number; readonly massLeft: number }, say: Say): string =>
@@ -57,7 +51,8 @@ export const packLines = {
   takeSample: ({ count }: { readonly count: number }, say: Say): string =>
     `Take ${say.count(count)} packs in a row, weigh each with its closure, and write down the mean. Set the filler anew where the mean or a single pack is outside.`,
   sample: ({ number }: { readonly number: number }, say: Say): string => say.count(number),
-  singleLimits: (of: Ends, say: Say): string => `A single pack, gross: ${between(of, (one) => say.kilograms(one))}.`,
+  singleLimits: (of: Ends, say: Say): string =>
+    `A single pack, gross: ${say.range(say.kilograms(of.min), say.kilograms(of.max))}.`,
   meanLimits: (of: Ends, say: Say): string =>
-    `The mean of a sample, gross: ${between(of, (one) => say.kilograms(one))}.`,
+    `The mean of a sample, gross: ${say.range(say.kilograms(of.min), say.kilograms(of.max))}.`,
 };

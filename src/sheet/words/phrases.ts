@@ -25,6 +25,8 @@ export interface Phrases {
   readonly wholeRun: string;
   readonly someStep: string;
   readonly days: string;
+  /** A time on a later day than the first. */
+  readonly onDay: (time: string, day: string) => string;
 }
 
 /** The same in English. */
@@ -53,4 +55,5 @@ export const englishPhrases: Phrases = {
   wholeRun: "over the whole run",
   someStep: "the step",
   days: "days",
+  onDay: (time, day) => `${time} on day ${day}`,
 };

@@ -1,3 +1,4 @@
+import { refuse, show } from "../../guards.js";
 import type { Figure, Plan, QuantityCode } from "../../plan/index.js";
 import { convert } from "../../units/index.js";
 import { type Digits, isKnown, type NumberFormat, type PreferredUnits, plainNumber, unitWriter } from "./number.js";
@@ -14,11 +15,14 @@ export interface SayOptions {
   readonly units?: PreferredUnits;
   /** The small words between numbers; default English. */
   readonly phrases?: Phrases;
+  /** Time of day at which the first step begins, such as `"07:30"`; default times count from it. */
+  readonly start?: string;
 }
 
 const minute = 60;
 const hour = 3600;
 const day = 86_400;
+const minutesOfDay = day / minute;
 const litre = 1e-3;
 
 const significant = (digits: number): Digits => ({ significant: digits });
@@ -33,12 +37,14 @@ const significant = (digits: number): Digits => ({ significant: digits });
  * @param options.format - Writes a number; default with a decimal point and no separators.
  * @param options.units - Preferred units by dimension; default those of the sheet.
  * @param options.phrases - The small words between numbers; default English.
+ * @param options.start - Time of day at which the first step begins, `"07:30"`; default times count from it.
  * @returns The functions that the words of the sheet write numbers with.
  * @source definition
  */
 export function sayWith(options: SayOptions = {}): Say {
   const { plan, format = plainNumber, units = {}, phrases = englishPhrases } = options;
   const how = { units, format };
+  const begins = options.start === undefined ? undefined : timeOfDay(options.start);
   const { notKnown } = phrases;
 
   /** A writer that says "not known" of a number that is not. */
@@ -47,8 +53,8 @@ export function sayWith(options: SayOptions = {}): Say {
     (value: Known, ...rest: Rest): string =>
       isKnown(value) ? write(value, ...rest) : notKnown;
 
-  const temperature = unitWriter("temperature", "°C", () => "°C", how);
-  const difference = unitWriter("temperatureDifference", "K", () => "K", how);
+  const temperature = unitWriter("temperature", "°C", () => "°C", { ...how, isShort: true });
+  const difference = unitWriter("temperatureDifference", "K", () => "K", { ...how, isShort: true });
   const mass = unitWriter("mass", "kg", (value) => (Math.abs(value) < 1 ? "g" : "kg"), how);
   const length = unitWriter("length", "m", () => "mm", how);
   const fineLength = unitWriter("length", "m", () => "µm", { ...how, units: {} });
@@ -120,25 +126,35 @@ export function sayWith(options: SayOptions = {}): Say {
     if (max === undefined) return phrases.fromBelow(min);
     if (min === max) return min;
     const value = figure?.value;
-    return isKnown(value) ? phrases.about(quantity(value, code), min, max) : phrases.range(min, max);
+    return isKnown(value)
+      ? phrases.about(quantity(value, code), withoutUnit(min, max), max)
+      : phrases.range(withoutUnit(min, max), max);
   };
   const limitMin: Say["limitMin"] = (figure, code) => {
     const [min, max] = endsOf(figure, code);
     if (min === undefined) return max === undefined ? notKnown : phrases.orLess(phrases.fromBelow(max));
     if (max === undefined) return phrases.orMore(phrases.fromBelow(min));
-    return phrases.fromBelow(min === max ? min : phrases.range(min, max));
+    return phrases.fromBelow(min === max ? min : phrases.range(withoutUnit(min, max), max));
   };
   const limitMax: Say["limitMax"] = (figure, code) => {
     const [min, max] = endsOf(figure, code);
     if (min === undefined) return max === undefined ? notKnown : phrases.orLess(phrases.fromAbove(max));
     if (max === undefined) return phrases.orMore(phrases.fromAbove(min));
-    return phrases.fromAbove(min === max ? min : phrases.range(min, max));
+    return phrases.fromAbove(min === max ? min : phrases.range(withoutUnit(min, max), max));
   };
 
   return {
     notKnown,
     quantity,
     interval,
+    range: (min, max) => (min === max ? min : phrases.range(withoutUnit(min, max), max)),
+    estimate: ({ value, min, max }, code, digits) => {
+      const [best, low, high] = [value, min, max].map((one) => quantity(one, code, digits)) as [string, string, string];
+      const unit = unitOf(high);
+      if (![best, low].every((one) => unitOf(one) === unit)) return phrases.about(best, low, high);
+      const bare = (one: string): string => one.slice(0, one.length - unit.length);
+      return `${phrases.about(bare(best), bare(low), bare(high))}${unit}`;
+    },
     limitMin,
     limitMax,
     limit: ({ min, max }, code) => {
@@ -148,9 +164,12 @@ export function sayWith(options: SayOptions = {}): Say {
     number,
     duration,
     clock: known((seconds) => {
-      const minutes = Math.round(seconds / minute);
-      return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, "0")}`;
+      const minutes = Math.round((seconds + (begins ?? 0)) / minute);
+      const days = begins === undefined ? 0 : Math.floor(minutes / minutesOfDay);
+      const time = hoursWithMinutes(minutes - days * minutesOfDay);
+      return days === 0 ? time : phrases.onDay(time, String(days + 1));
     }),
+    isClockTime: begins !== undefined,
     percent,
     celsius,
     kelvins,
@@ -189,6 +208,29 @@ export function sayWith(options: SayOptions = {}): Say {
     },
     given: (value, words) => (value === undefined || value === null ? "" : words(value)),
   };
+}
+
+/** A time of day [s] from its text. */
+function timeOfDay(text: string): number {
+  const [, hours, minutes] = /^([01]?\d|2[0-3]):([0-5]\d)$/.exec(text) ?? [];
+  if (hours === undefined || minutes === undefined)
+    return refuse("input", "formats.start", show(text), 'a time of day, such as "07:30"');
+  return Number(hours) * hour + Number(minutes) * minute;
+}
+
+/** A number without its unit, if another with the same unit follows. */
+function withoutUnit(one: string, other: string): string {
+  const unit = unitOf(one);
+  return unit !== "" && unitOf(other) === unit ? one.slice(0, -unit.length) : one;
+}
+
+/** The unit behind a number, with the space before it. */
+function unitOf(written: string): string {
+  return / [^ \d]+$/.exec(written)?.[0] ?? "";
+}
+
+function hoursWithMinutes(minutes: number): string {
+  return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, "0")}`;
 }
 
 function hoursAndMinutes(minutes: number, format: NumberFormat): string {

@@ -48,15 +48,16 @@ export const steps: Words["steps"] = {
   },
   heat: (step, say) => {
     const { to, within: time } = read(step, "heat");
-    return `Heat to ${say.celsius(to)}${within(time, say)}${stirring(step, say)}`;
+    return `Heat to ${say.celsius(to)} with the heater full on${within(time, say)}${stirring(step, say)}`;
   },
-  hold: (step, say) => `Hold for ${say.duration(read(step, "hold").for)}${stirring(step, say)}`,
-  "take off the heat": () => "Take off the heat",
+  hold: (step, say) => `Hold on the heat for ${say.duration(read(step, "hold").for)}${stirring(step, say)}`,
+  "take off the heat": () => "Take the vessel off the heat, or switch the heater off",
   cool: (step, say) => {
     const cooling = read(step, "cool");
     if ("toViscosity" in cooling)
-      return `Let cool until it has thickened to ${say.pascalSeconds(cooling.toViscosity)}${stirring(step, say)}`;
-    const how = { jacket: "Cool through the jacket", itself: "Let cool" }[cooling.with ?? "itself"];
+      return `Let cool until it has thickened to ${say.pascalSeconds(cooling.toViscosity)}${say.given(step.temperatureEnd, (end) => `, predicted at ${say.celsius(end)}`)}${stirring(step, say)}`;
+    const coolant = say.given(step.temperatureCoolant, (inlet) => ` with coolant of ${say.celsius(inlet)}`);
+    const how = { jacket: `Cool through the jacket${coolant}`, itself: "Let cool" }[cooling.with ?? "itself"];
     return `${how} to ${say.celsius(cooling.to)}${within(cooling.within, say)}${stirring(step, say)}`;
   },
   stir: (step, say) => `Stir for ${say.duration(read(step, "stir").for)}${atSpeed(step, say)}`,

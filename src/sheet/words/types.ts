@@ -38,6 +38,14 @@ export interface Say {
   quantity(value: Known, quantity: QuantityCode, digits?: number): string;
   /** A figure between its ends: one number if they meet, "at least" or "at most" if one end is open. */
   interval(figure: Figure | undefined, quantity: QuantityCode): string;
+  /** From one end to the other, with the unit once if it is the same: "20.24 to 20.44 kg". */
+  range(min: string, max: string): string;
+  /** A prediction with its band, all with one unit: "14 (7 to 28) N·m". */
+  estimate(
+    of: { readonly value: Known; readonly min: number; readonly max: number },
+    quantity: QuantityCode,
+    digits?: number,
+  ): string;
   /** A limit from below, with how far it is known. */
   limitMin(figure: Figure | undefined, quantity: QuantityCode): string;
   /** A limit from above, with how far it is known. */
@@ -48,8 +56,10 @@ export interface Say {
   number(value: Known, digits?: number): string;
   /** A length of time in the units that suit it [s]: "1.5 min", "64 min", "5 h 28 min", "6.2 days". */
   duration(seconds: Known): string;
-  /** Time since the start as hours and minutes [s]. */
+  /** Time since the start as hours and minutes [s], or on the clock if the time of the start is stated. */
   clock(seconds: Known): string;
+  /** Whether `clock` gives the time of day. */
+  readonly isClockTime: boolean;
   percent(fraction: Known, digits?: number): string;
   /** A temperature with so many decimals, default 1. */
   celsius(temperature: Known, decimals?: number): string;

@@ -1,0 +1,40 @@
+import type { Table } from "./table.js";
+
+/** A piece of a sheet, before it is Markdown or HTML. All text is plain: whoever writes it escapes it. */
+export type Block =
+  | { readonly kind: "title"; readonly text: string }
+  /** What begins on a page of its own. */
+  | { readonly kind: "part"; readonly text: string }
+  | { readonly kind: "section"; readonly text: string }
+  /** A paragraph: what is to be seen first of it in bold, or all of it in small. */
+  | { readonly kind: "text"; readonly text: string; readonly strong?: string; readonly isSmall?: boolean }
+  | { readonly kind: "list"; readonly lines: readonly string[] }
+  /** A table; of a form, with room to write in its empty cells. */
+  | { readonly kind: "table"; readonly table: Table; readonly isForm?: boolean }
+  /** A drawing, which Markdown leaves out. */
+  | { readonly kind: "figure"; readonly svg: string; readonly caption: string };
+
+/** A section, if there is anything in it. */
+export function section(text: string, blocks: readonly Block[]): readonly Block[] {
+  return blocks.length === 0 ? [] : [{ kind: "section", text }, ...blocks];
+}
+
+/** A paragraph. */
+export function text(of: string): Block {
+  return { kind: "text", text: of };
+}
+
+/** A list, if there are lines. */
+export function list(lines: readonly string[]): readonly Block[] {
+  return lines.length === 0 ? [] : [{ kind: "list", lines }];
+}
+
+/** A table that is read. */
+export function table(of: Table): Block {
+  return { kind: "table", table: of };
+}
+
+/** A table to be written into. */
+export function form(of: Table): Block {
+  return { kind: "table", table: of, isForm: true };
+}

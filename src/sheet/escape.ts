@@ -1,0 +1,40 @@
+/**
+ * Marks that turn the direction of what follows, and control characters: none belongs into a name, and the former let a
+ * line be read as another one than it is.
+ */
+const misleading = /[\p{Cc}\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069\u2028\u2029]/gu;
+
+/** Text of the documents on one line, with a mark in place of each character that is not to be seen. */
+export function oneLine(text: string): string {
+  return text.replace(/\s*[\r\n\t\u2028\u2029]+\s*/g, " ").replace(misleading, "\ufffd");
+}
+
+/** Text that Markdown prints as it is: no mark-up, no entity, no link. */
+export function markdownText(text: string): string {
+  return oneLine(text)
+    .replace(/[\\`*_[\]<>#~|&]/g, "\\$&")
+    .replace(/:(?=\/\/)/g, "\\:")
+    .replace(/\b(www)\./gi, "$1\\.");
+}
+
+/** The same where a line begins, and would be taken for a list, a heading or a rule. */
+export function markdownLine(text: string): string {
+  return markdownText(text.trim())
+    .replace(/^(?:[-+](?=\s|$)|-(?=[-\s]*$)|=(?==*$))/, "\\$&")
+    .replace(/^(\d+)([.)])(?=\s|$)/, "$1\\$2");
+}
+
+const entities: Readonly<Record<string, string>> = {
+  "&": "&amp;",
+  "<": "&lt;",
+  ">": "&gt;",
+  '"': "&quot;",
+  "'": "&#39;",
+};
+
+/** Text that HTML shows as it is, in an element or in an attribute; a number stays on one line with its unit. */
+export function htmlText(text: string): string {
+  return oneLine(text)
+    .replace(/[&<>"']/g, (letter) => entities[letter] ?? letter)
+    .replace(/([\d)]) (?=[\p{Lu}°%µ]|(?:k?g|mg|m?L|mm|rpm|h|min|s|kW)\b)/gu, "$1\u00a0");
+}

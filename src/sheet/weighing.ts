@@ -1,0 +1,66 @@
+import type { PlanSchedule, WeighingLine } from "../plan/index.js";
+import { type Block, form, list, section } from "./blocks.js";
+import type { Sheet } from "./render.js";
+import type { Table } from "./table.js";
+
+/** What to weigh, with room for the lots of the materials and for two signatures, and what to make ready of it. */
+export function weighing(sheet: Sheet): readonly Block[] {
+  return section(sheet.words.labels.weighTitle, [
+    form(weighingTable(sheet)),
+    total(sheet),
+    ...list([...wettings(sheet), ...mixedBeforehand(sheet)]),
+  ]);
+}
+
+function weighingTable({ plan, words, say }: Sheet): Table {
+  const { phase, material, weigh, balance, rightBetween, lotOfMaterial, weighed, by, checkedBy } = words.labels;
+  const { portions: inPortions } = words.lines.batch;
+  const toWeigh = ({ mass, portions, increment }: WeighingLine): string => {
+    const whole = say.weighed(mass, increment);
+    // Where one weighing would be too much for the balance.
+    return portions.length > 1
+      ? inPortions({ whole, portions: portions.map((portion) => say.weighed(portion, increment)) })
+      : whole;
+  };
+  return {
+    columns: [phase, material, weigh, balance, rightBetween, lotOfMaterial, weighed, by, checkedBy],
+    rows: plan.weighing.lines.map((line) => [
+      line.phase,
+      say.material(line.material),
+      toWeigh(line),
+      line.balance,
+      say.range(say.weighed(line.tolerance.min, line.increment), say.weighed(line.tolerance.max, line.increment)),
+      ...["", "", "", ""],
+    ]),
+  };
+}
+
+/** What the lines add up to, on the finest of the balances. */
+function total({ plan, words, say }: Sheet): Block {
+  const { lines, total: whole, totalTarget: mass, onGrid } = plan.weighing;
+  const finest = Math.min(...lines.map(({ increment }) => increment));
+  const { total: toWeigh, totalWouldDo } = words.lines.batch;
+  return {
+    kind: "text",
+    strong: toWeigh({ total: say.weighed(whole, finest) }),
+    text: onGrid ? "" : totalWouldDo({ mass: say.weighed(mass, finest) }),
+  };
+}
+
+/** Particles that are wetted before they go in, with oil that is weighed already. */
+function wettings({ plan, words, say }: Sheet): readonly string[] {
+  return plan.particles.flatMap(({ material, wettingOil: mass }) =>
+    mass === undefined ? [] : [words.lines.kettle.wetBeforehand({ material: say.material(material), mass }, say)],
+  );
+}
+
+/** Phases of several materials that go in by parts, and so have to be one mix before. */
+function mixedBeforehand({ plan, words }: Sheet): readonly string[] {
+  const schedules = (plan.emulsion?.schedules ?? []).filter((one): one is PlanSchedule => !("notKnown" in one));
+  return schedules.flatMap(({ phase, form: way }) => {
+    const { length } = plan.weighing.lines.filter((line) => line.phase === phase);
+    if (length < 2) return [];
+    const { mixForPump, mixBeforehand } = words.lines.kettle;
+    return [(way === "stream" ? mixForPump : mixBeforehand)({ phase })];
+  });
+}

@@ -1,0 +1,67 @@
+import type { Ends } from "../../plan/index.js";
+import type { Say } from "./types.js";
+
+/** When something may be done with the packs [°C, s after each was filled]. */
+interface Waited {
+  readonly temperature: number;
+  readonly firstPack: number;
+  readonly lastPack: number;
+}
+
+/** Sentences of the part that goes to the kettle. Masses in kg, times in s, temperatures in °C, rates in kg/s. */
+export const kettleLines = {
+  // Weigh
+  wetBeforehand: ({ material, mass }: { readonly material: string; readonly mass: number }, say: Say): string =>
+    `Make a paste of ${material} with at least ${say.kilograms(mass, 2)} of the oil that is weighed for this lot. Take no extra oil.`,
+  mixBeforehand: ({ phase }: { readonly phase: string }): string =>
+    `Mix all of phase ${phase} before the start. Each addition is taken from this mix.`,
+  mixForPump: ({ phase }: { readonly phase: string }): string =>
+    `Mix all of phase ${phase} before the start. The pump takes it from this mix.`,
+  // Do
+  fromTo: ({ from, to }: { readonly from: string; readonly to: string }): string => `${from}–${to}`,
+  since: ({ from }: { readonly from: string }): string => `from ${from}`,
+  stirrerOff: ({ instruction }: { readonly instruction: string }): string => `${instruction}, stirrer off`,
+  massOf: ({ material, mass }: { readonly material: string; readonly mass: string }): string => `${mass} ${material}`,
+  /** Names of materials may hold commas. */
+  charged: (of: { readonly instruction: string; readonly materials: readonly string[] }): string =>
+    `${of.instruction}: ${of.materials.join(" + ")}`,
+  noted: ({ instruction, note }: { readonly instruction: string; readonly note: string }): string =>
+    `${instruction}. ${note}`,
+  // Fill
+  fillMass: ({ mass, pack }: { readonly mass: number; readonly pack: string | undefined }, say: Say): string =>
+    `Fill ${say.kilograms(mass)} into packs${say.given(pack, (name) => ` (${name})`)}.`,
+  fillPacks: ({ count, pack }: { readonly count: number; readonly pack: string | undefined }, say: Say): string =>
+    `Fill ${say.count(count)} packs${say.given(pack, (name) => ` (${name})`)}.`,
+  fillPacksOf: (
+    { count, pack, mass }: { readonly count: number; readonly pack: string | undefined; readonly mass: number },
+    say: Say,
+  ): string =>
+    `Fill ${say.count(count)} packs${say.given(pack, (name) => ` (${name})`)}, ${say.kilograms(mass)} net in each.`,
+  gross: (of: { readonly single: Ends; readonly mean: Ends; readonly count: number }, say: Say): string =>
+    `Weigh ${say.count(of.count)} packs in a row, with closure. Correct the filler if one is outside ${say.range(say.kilograms(of.single.min), say.kilograms(of.single.max))}, or their mean outside ${say.range(say.kilograms(of.mean.min), say.kilograms(of.mean.max))}.`,
+  eachPack: ({ first, second }: { readonly first: number; readonly second: number }, say: Say): string =>
+    `Pour twice: ${say.kilograms(first)} first, and ${say.kilograms(second, 3)} once that has cooled, before a skin sets.`,
+  rate: (
+    { packsPerMinute, duration }: { readonly packsPerMinute: number; readonly duration: number },
+    say: Say,
+  ): string =>
+    `Rate: ${say.number(packsPerMinute, 2)} packs a minute, so that all are full within ${say.duration(duration)}.`,
+  rateOfMass: ({ rate, duration }: { readonly rate: number; readonly duration: number }, say: Say): string =>
+    `Rate: ${say.massRate(rate, 2)}, so that all of it is filled within ${say.duration(duration)}.`,
+  warmth: ({ first, last }: { readonly first: number; readonly last: number }, say: Say): string =>
+    `Predicted temperature in the vessel: ${say.celsius(first)} at the first pack, ${say.celsius(last)} at the last.`,
+  cap: ({ temperature, firstPack, lastPack }: Waited, say: Say): string =>
+    `Close a pack once it has cooled to ${say.celsius(temperature)}: predicted ${say.duration(firstPack)} after filling for the first pack, ${say.duration(lastPack)} for the last.`,
+  capAtOnce: ({ temperature }: Waited, say: Say): string =>
+    `Close each pack as it is filled: the product is no warmer than ${say.celsius(temperature)}.`,
+  capNotKnown: ({ reason }: { readonly reason: string }): string =>
+    `When to close the packs is not known: ${reason}. Close them once they are no warmer than the room, and write down when.`,
+  move: ({ temperature, firstPack, lastPack }: Waited, say: Say): string =>
+    `Move no pack until its centre has cooled to ${say.celsius(temperature)}: predicted ${say.duration(firstPack)} after filling for the first pack, ${say.duration(lastPack)} for the last.`,
+  moveNotKnown: ({ reason }: { readonly reason: string }): string =>
+    `When packs may be moved is not known: ${reason}. Move none until a trial pack, cut open, has set at its centre.`,
+  rest: ({ duration }: { readonly duration: number }, say: Say): string =>
+    `After the last pack let them stand for ${say.duration(duration)}, as the last step says.`,
+  // Reconcile
+  inPacks: ({ count }: { readonly count: number }, say: Say): string => `In ${say.count(count)} packs`,
+};
