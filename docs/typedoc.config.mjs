@@ -25,7 +25,6 @@ export default {
   categoryOrder,
   defaultCategory,
   navigation: { includeCategories: true },
-  searchInDocuments: true,
   out: "site",
   tsconfig: "api/tsconfig.json",
   includeVersion: true,

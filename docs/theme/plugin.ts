@@ -10,6 +10,7 @@ import {
   PageEvent,
   type Reflection,
 } from "typedoc";
+import { withSearch } from "../search/controls.js";
 import { linkCode, linkSources, namesOf } from "./code-links.js";
 import { describe, docs, documents } from "./documents.js";
 import { addLandmarks } from "./landmarks.js";
@@ -49,7 +50,7 @@ function finishPages(app: Application): void {
     const places = new Map(names.map(([name, to]) => [name, router.relativeUrl(from, to)]));
     const bibliography = router.baseRelativeUrl(from, "documents/bibliography.html");
     for (const key of keys) places.set(key, `${bibliography}#${key}`);
-    page.contents = addLandmarks(linkSources(linkCode(page.contents, places), places));
+    page.contents = withSearch(addLandmarks(linkSources(linkCode(page.contents, places), places)));
   });
 }
 

@@ -1,0 +1,53 @@
+// Run after everything else that makes pages: reads the site and puts the search over it beside the other scripts.
+import { readFileSync, rmSync, writeFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { fileURLToPath } from "node:url";
+import { build, type Plugin } from "esbuild";
+import { readSite } from "./search/read-site.js";
+
+const from = fileURLToPath(new URL("./search/", import.meta.url));
+const site = fileURLToPath(new URL("./site/", import.meta.url));
+const assets = `${site}assets/`;
+
+const sections: Plugin = {
+  name: "sections",
+  setup({ onResolve, onLoad }) {
+    onResolve({ filter: /^sections$/ }, () => ({ path: "sections", namespace: "sections" }));
+    onLoad({ filter: /^sections$/, namespace: "sections" }, () => ({
+      contents: JSON.stringify(readSite(site)),
+      loader: "json",
+    }));
+  },
+};
+
+const licence = readFileSync(
+  createRequire(import.meta.url)
+    .resolve("minisearch")
+    .replace(/dist.*$/, "LICENSE.txt"),
+  "utf8",
+);
+const common = {
+  bundle: true,
+  minify: true,
+  format: "iife",
+  target: "es2022",
+  logLevel: "warning",
+  tsconfigRaw: {},
+} as const;
+await build({ ...common, entryPoints: [`${from}box/box.ts`], outfile: `${assets}find.js` });
+await build({
+  ...common,
+  entryPoints: [`${from}box/page.ts`],
+  outfile: `${assets}finder.js`,
+  plugins: [sections],
+  banner: { js: `/* Contains MiniSearch 7. ${licence.trim()} */` },
+});
+
+// The generator's own search is taken out of its pages, and its script would complain that it is not there.
+rmSync(`${assets}search.js`, { force: true });
+const script = readFileSync(`${assets}main.js`, "utf8");
+const complaint = 'throw new Error("Search controls missing")';
+const silence = "return/* the search is another */";
+if (!script.includes(complaint) && !script.includes(silence))
+  throw new Error("the script of the site no longer looks for its search as it did");
+writeFileSync(`${assets}main.js`, script.replace(complaint, silence));

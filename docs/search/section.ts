@@ -1,0 +1,16 @@
+/** What a hit leads to: questions and headings come before functions' texts, types and properties last. */
+export type Kind = "function" | "section" | "page" | "room" | "value" | "list" | "type" | "property";
+
+/** A piece of the site that can be found by itself. */
+export interface Section {
+  /** Address from the front page, with the place on the page. */
+  readonly url: string;
+  readonly kind: Kind;
+  readonly title: string;
+  /** Where it stands: the title of its page, or its room. */
+  readonly in: string;
+  /** Questions of the trade that it answers, as the page of questions asks them. */
+  readonly questions?: readonly string[];
+  /** What it says, as plain text; the first sentence first. */
+  readonly text: string;
+}
