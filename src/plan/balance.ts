@@ -96,6 +96,25 @@ export function until(
   };
 }
 
+/** Between which ends the time lies, with the balance that is fastest and the one that is slowest; open where that never gets there, or is not known. */
+export function durationEnds(
+  isThere: () => boolean,
+  temperatureEnd: Cell<number>,
+  balances: { readonly min: Cell<Balance>; readonly max: Cell<Balance> },
+): NonNullable<Outcome["durationEnds"]> {
+  const durationWith = (balance: Cell<Balance>): number => until(temperatureEnd, cell(balance)).duration();
+  return cell(() => {
+    if (isThere()) return { min: 0, max: 0 };
+    return {
+      min: durationWith(balances.min),
+      max: otherwise<number, null>(
+        () => durationWith(balances.max),
+        () => null,
+      ),
+    };
+  });
+}
+
 /** A hold at one temperature. */
 function heldAt(temperature: number, duration: number): readonly Segment[] {
   return [{ kind: "ramp", temperatureStart: temperature, temperatureEnd: temperature, duration }];

@@ -208,8 +208,8 @@ export const assumptionCodes = [
   "thickness-of-the-room",
   /** The latent heat of setting is left out. */
   "latent-heat-of-setting-left-out",
-  /** A correlation for a wall counts at three quarters of its value. */
-  "three-quarters-of-the-correlation",
+  /** A wall beyond the viscosity readings counts as thick as where they end: the coefficient there is a bound. */
+  "wall-as-thick-as-read",
   /** The viscosity is not known: the yield stress alone bounds what is moved. */
   "yield-stress-alone",
   /** What states no expansion expands by nothing up to the most that is usual. */
@@ -317,15 +317,15 @@ export const questionIds = [
   "working-volume",
   /** Raised by: a material with a maximum share. States: the lot as it is weighed. Figure: mass of the material over that of the charge. Limit: at most the share that is stated. */
   "maximum-share",
-  /** Raised by: a working day. States: the end of every step that somebody has to be there for. Figure: time since the first step. Limit: at most the length of the day. */
+  /** Raised by: a working day. States: the end of every step that somebody has to be there for. Figure: time since the first step, with both ends of what passes through walls. Limit: at most the length of the day. */
   "lot-fits-the-day",
   /** Raised by: a heat-sensitive material other than an antioxidant, where anything is heated. States: every step with the material in the vessel. Figure: 1 on the heat, 0 off it. Limit: at most 0. */
   "heat-sensitive-off-the-heat",
-  /** Raised by: a material with a maximum temperature. States: every step with the material in the vessel, in the charge and at the heated wall. Figure: the warmest that it gets; where the wall is not known, between the charge and the hottest that the heater gets. Limit: at most the temperature that is stated. */
+  /** Raised by: a material with a maximum temperature. States: every step with the material in the vessel, in the charge and at the heated wall. Figure: the warmest that it gets, the wall within a quarter of the correlation; where the wall is not known, between the charge and the hottest that the heater gets. Limit: at most the temperature that is stated. */
   "maximum-temperature",
-  /** Raised by: every material in the vessel but water and particles, in the charge and at the heated wall. States: every step with the material at that place. Figure: the warmest that it gets; where the wall is not known, between the charge and the hottest that the heater gets. Limit: at most the flash point. Margin: that of the process, else 30 K. */
+  /** Raised by: every material in the vessel but water and particles, in the charge and at the heated wall. States: every step with the material at that place. Figure: the warmest that it gets, the wall within a quarter of the correlation; where the wall is not known, between the charge and the hottest that the heater gets. Limit: at most the flash point. Margin: that of the process, else 30 K. */
   "flash-point",
-  /** Raised by: a step that heats or cools with a time allowed for it. States: the step. Figure: how long it takes; at least that long where what would lengthen it was left out. Limit: at most the time allowed. */
+  /** Raised by: a step that heats or cools with a time allowed for it. States: the step. Figure: how long it takes, the wall within a quarter of the correlation; at least that long where what would lengthen it was left out. Limit: at most the time allowed. */
   "done-in-time",
   /** Raised by: a step that heats or cools to a temperature. States: the step. Figure: the temperature that the vessel reaches by what heats or cools it. Limit: at least what the step asks for on heating, at most that on cooling. */
   "step-can-be-done",
@@ -337,7 +337,7 @@ export const questionIds = [
   "filled-before-it-sets",
   /** Raised by: filling packs with a melt that holds gel former. States: the first pack and the last. Figure: viscosity in the vessel; beyond the readings, at least that of the coolest or at most that of the warmest. Limit: at most the viscosity that the bench could still pour. */
   "pours-into-the-pack",
-  /** Raised by: cooling a melt that holds gel former with the jacket. States: the end of the step, at the coolant's inlet. Figure: temperature of the wall, with the correlation at three quarters of its value. Limit: at least the setting temperature. Margin: that of the process, else 2 K. */
+  /** Raised by: cooling a melt that holds gel former with the jacket. States: the end of the step, at the coolant's inlet. Figure: temperature of the wall, within a quarter of the correlation; beyond the viscosity readings down to the coolant. Limit: at least the setting temperature. Margin: that of the process, else 2 K. */
   "skin-on-the-wall",
   /** Raised by: a stirrer, and gel former that stands in the vessel before the oil of an emulsion. States: that step. Figure: volume of the gel former. Limit: at least the smallest working volume. */
   "gel-former-covers-impeller",

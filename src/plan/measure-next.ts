@@ -103,7 +103,10 @@ export function measureNext(input: { readonly answers: readonly OpenAnswer[] }):
 }
 
 /** What takes the place of an assumption that leaves an end of a figure open. */
-const insteadOf: Readonly<Partial<Record<AssumptionCode, FieldCode>>> = { "heat-loss-left-out": "vessel-heat-loss" };
+const insteadOf: Readonly<Partial<Record<AssumptionCode, FieldCode>>> = {
+  "heat-loss-left-out": "vessel-heat-loss",
+  "wall-as-thick-as-read": "bench-viscosities",
+};
 
 /**
  * Why an answer is not known: its reasons; or where its figure has one end that is open, what stands beside it, or what

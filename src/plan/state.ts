@@ -91,6 +91,8 @@ export interface Outcome {
   readonly inPacks?: boolean;
   /** [s]. */
   readonly duration: Cell<number>;
+  /** Between which ends it lies by how sure the laws of a wall are [s]; `null` is open. Left out where no wall decides. */
+  readonly durationEnds?: Cell<{ readonly min: number; readonly max: number | null }>;
   /** [°C]. */
   readonly temperature: Cell<number>;
   /** What the charge goes through, for what accumulates on the way. */

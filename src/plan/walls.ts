@@ -1,4 +1,5 @@
 import {
+  insideCoefficientBand,
   insideCoefficientFunction,
   jacketCoefficient,
   jacketedWall,
@@ -10,22 +11,35 @@ import type { AssumptionCode } from "./codes.js";
 import type { Basis } from "./figure.js";
 import type { Job } from "./job.js";
 import { stirrerOf, viscosityAtStirrer } from "./stirred.js";
-import { by, stated, unknown } from "./unknown.js";
+import { by, otherwise, stated, unknown } from "./unknown.js";
+
+/** An end of how sure a coefficient is, or its best value. */
+export type End = "min" | "value" | "max";
 
 /** How heat passes between the charge and a wall. */
 export interface Inside {
-  /** Coefficient [W/(m²·K)] at the temperatures of charge and wall [°C]. */
-  readonly at: (temperatureBulk: number, temperatureWall: number) => number;
-  /** The same where a wall is judged: a correlation counts at three quarters of its value. */
-  readonly judgedAt: (temperatureBulk: number, temperatureWall: number) => number;
+  /** Coefficient [W/(m²·K)] at the temperatures of charge and wall [°C]; beyond the readings as thick as where they end. */
+  readonly at: (temperatureBulk: number, temperatureWall: number, end?: End) => number;
   /** One figure that holds at all temperatures, if one was stated [W/(m²·K)]. */
   readonly stated?: number;
+  /** Between which temperatures the viscosity was read [°C]. */
+  readonly read: { readonly min: number; readonly max: number };
   readonly basis: readonly Basis[];
   readonly assumptions: readonly AssumptionCode[];
 }
 
-/** Correlations for stirred walls hold to about a quarter of their value, so a wall is judged at three quarters: common practice, no source. */
-const judgedShare = 0.75;
+/** A wall between two ends [°C], of which `null` is open; without a value where it is beyond the viscosity readings. */
+export interface WallEnds {
+  readonly min: number;
+  readonly max: number | null;
+  readonly value?: number;
+  readonly inside: Inside;
+}
+
+/** Of a wall beyond the readings only a bound is known: it counts as thick as where they end. */
+export const atReadingsEnd: AssumptionCode = "wall-as-thick-as-read";
+
+const anywhere = { min: Number.NEGATIVE_INFINITY, max: Number.POSITIVE_INFINITY };
 
 interface StatedWall {
   readonly coefficient?: number | undefined;
@@ -42,8 +56,8 @@ export function insideOf(
   if (given !== undefined)
     return {
       at: () => given,
-      judgedAt: () => given,
       stated: given,
+      read: anywhere,
       basis: [{ kind: "stated", key: "vessel-heated-wall", ...(source !== undefined && { source }) }],
       assumptions: [],
     };
@@ -54,6 +68,8 @@ export function insideOf(
     return unknown("no-correlation", { law: "stirred-wall", of: kind });
   const speed = stated(stirrer.speed, "stirrer-speed", { of: kind });
   const readings = charge.readings(direction);
+  const { temperatureMin: min, temperatureMax: max } = readings;
+  const read = (temperature: number): number => Math.min(max, Math.max(min, temperature));
   const viscosity = viscosityAtStirrer(readings, stirrer, speed);
   const middle = (from + to) / 2;
   const properties = {
@@ -68,56 +84,75 @@ export function insideOf(
       impeller: { diameter: stirrer.diameter },
       speed,
       ...properties,
-      viscosity,
+      // No coefficient rests on a viscosity that nobody read.
+      viscosity: (temperature) => viscosity(read(temperature)),
     });
     // The Reynolds number rises with warmth: what holds at both ends holds between them.
     at(from, from);
     at(to, to);
-    const beyond = Math.min(from, to) < readings.temperatureMin || Math.max(from, to) > readings.temperatureMax;
+    const factors: Readonly<Record<End, number>> = { ...insideCoefficientBand, value: 1 };
     return {
-      at,
-      judgedAt: (bulk, other) => judgedShare * at(bulk, other),
+      at: (bulk, wall, end = "value") => factors[end] * at(bulk, wall),
+      read: { min, max },
       basis: [
         { kind: "law", key: "stirred-wall", of: kind },
         { kind: "reading", key: "bench-viscosities", source: charge.job.bench.source },
       ],
-      assumptions: ["three-quarters-of-the-correlation", ...(beyond ? (["beyond-readings"] as const) : [])],
+      assumptions: read(from) === from && read(to) === to ? [] : [atReadingsEnd],
     };
   });
 }
 
-/** The heated wall at its hottest in a step that heats from one temperature of the charge to another [°C]: as much hotter than the charge as what the heater gives needs to pass it, and no hotter than the heater. */
-export function hottestWall(
-  charge: Charge,
-  start: number,
-  end: number,
-): { readonly temperature: number; readonly inside: Inside } {
+/** The coefficient towards any wall beside a charge at one temperature, at one end of how sure it is. */
+export function beside(inside: Inside, bulk: number, end: End): number | ((wall: number) => number) {
+  return inside.stated ?? ((wall) => inside.at(bulk, wall, end));
+}
+
+/**
+ * The heated wall at its hottest in a step that heats from one temperature of the charge to another [°C]: as much hotter
+ * than the charge as what the heater gives needs to pass it, and no hotter than the heater. Beyond the readings it is at
+ * least as hot as they go, and the charge there is thinner, which keeps it below what their end lets expect.
+ */
+export function hottestWall(charge: Charge, start: number, end: number): WallEnds {
   const { heater: described, heatedWall } = charge.job.vessel;
   const heater = stated(described, "vessel-heater", { of: charge.job.vessel.name });
   const wall = stated(heatedWall, "vessel-heated-wall", { of: charge.job.vessel.name });
   const inside = insideOf(charge, wall, [end, end], "heating");
-  const at = (bulk: number): number =>
+  const { temperatureMax: hottest = Number.MAX_VALUE } = heater;
+  const at = (bulk: number, sure: End): number =>
     Math.min(
-      heater.temperatureMax ?? Number.MAX_VALUE,
+      hottest,
       wallTemperature({
         temperatureBulk: bulk,
         heatFlow: heater.power,
         area: wall.area,
-        heatTransferCoefficient: inside.stated ?? ((other) => inside.judgedAt(bulk, other)),
+        heatTransferCoefficient: beside(inside, bulk, sure),
       }),
     );
   // A thick charge keeps its wall hot: the wall is looked at where the viscosity was read, too.
   const { law } = inside.stated === undefined ? charge.readings("heating") : { law: undefined };
-  const read = law?.law === "readings" ? law.points.map((point) => point.temperature) : [];
-  const between = read.filter((bulk) => bulk > start && bulk < end);
-  return by("wall-temperature", () => ({ temperature: Math.max(at(end), ...between.map(at)), inside }));
+  const points = law?.law === "readings" ? law.points.map((point) => point.temperature) : [];
+  const bulks = [end, ...points.filter((bulk) => bulk > start && bulk < end)];
+  const { read } = inside;
+  return by("wall-temperature", () => {
+    const [min, value, max] = (["max", "value", "min"] as const).map((sure) =>
+      Math.max(...bulks.map((bulk) => at(bulk, sure))),
+    ) as [number, number, number];
+    const coolest = min > read.max ? Math.max(end, read.max) : min;
+    const isRead = value <= read.max && end >= read.min;
+    // A charge that is thicker than any reading passes less than the thickest that was read.
+    const open = end < read.min && hottest === Number.MAX_VALUE;
+    return {
+      min: Math.min(hottest, coolest),
+      max: open ? null : end < read.min ? hottest : max,
+      ...(isRead && { value }),
+      inside: isRead ? inside : assuming(inside),
+    };
+  });
 }
 
-/** What a jacket conducts over the whole wall [W/K]: one figure, or a function of the charge's temperature [°C]. */
-export interface JacketConducts {
-  readonly conductance: number | ((temperature: number) => number);
-  readonly basis: readonly Basis[];
-  readonly assumptions: readonly AssumptionCode[];
+function assuming(inside: Inside): Inside {
+  return { ...inside, assumptions: [atReadingsEnd] };
 }
 
 /** The jacket of a job. */
@@ -125,67 +160,43 @@ export function jacketOf({ vessel }: Job): NonNullable<Job["vessel"]["jacket"]> 
   return stated(vessel.jacket, "vessel-jacket", { of: vessel.name });
 }
 
-/** The conductance of the jacket as stated, else from the coefficients on both sides of its wall. */
-export function jacketConducts(charge: Charge, between: readonly [number, number]): JacketConducts {
+/**
+ * The wall by the coolant's inlet, where it is coldest. Beyond the readings the charge there is thicker than their end,
+ * so that the wall is cooler than that lets expect, and no colder than the coolant.
+ */
+export function coldWall(charge: Charge, temperature: number): WallEnds {
   const jacket = jacketOf(charge.job);
-  const { area, outsideCoefficient, coolant, insideCoefficient, source } = jacket;
-  if (jacket.conductance !== undefined)
-    return {
-      conductance: jacket.conductance,
-      basis: [{ kind: "stated", key: "vessel-jacket-conductance" }],
-      assumptions: [],
-    };
-  const wetted = stated(area, "vessel-jacket-area");
-  const outside = stated(outsideCoefficient, "vessel-jacket-conductance");
-  const inside = insideOf(charge, { coefficient: insideCoefficient, source }, between, "cooling");
-  const [warmest, coolest] = [Math.max(...between), Math.min(...between)];
-  const overallAt = (at: number): number => {
-    // The segment looks for its limit beyond its end, where the charge would be too thick for any correlation.
-    const bulk = Math.min(warmest, Math.max(coolest, at));
-    return (
-      wetted *
-      jacketedWall({
-        temperatureBulk: bulk,
-        temperatureJacket: coolant,
-        heatTransferCoefficient: inside.stated ?? ((other) => inside.at(bulk, other)),
-        heatTransferCoefficientJacket: outside,
-      }).heatTransferCoefficientOverall
-    );
-  };
-  const { basis, assumptions } = inside;
-  return { conductance: inside.stated === undefined ? overallAt : overallAt(between[0]), basis, assumptions };
-}
-
-/** The coolest wall of a jacketed charge at one temperature: by the inlet, where the coolant is coldest. */
-export interface ColdWall {
-  /** [°C]. */
-  readonly temperature: number;
-  readonly inside: Inside;
-  /** From the inner face of the wall to the coolant [W/(m²·K)]. */
-  readonly outside: number;
-}
-
-/** The wall by the coolant's inlet. */
-export function coldWall(charge: Charge, temperature: number): ColdWall {
-  const jacket = jacketOf(charge.job);
-  const { insideCoefficient: coefficient, source, conductance } = jacket;
+  const { insideCoefficient: coefficient, source, conductance, outsideCoefficient, coolant } = jacket;
   const area = stated(jacket.area, "vessel-jacket-area");
   const inside = insideOf(charge, { coefficient, source }, [temperature, temperature], "cooling");
-  return by("stirred-wall", () => {
-    const heatTransferCoefficient = inside.at(temperature, temperature);
+  const at = (sure: End): number => {
     const outside =
-      jacket.outsideCoefficient ??
+      outsideCoefficient ??
       jacketCoefficient({
         conductance: stated(conductance, "vessel-jacket-conductance"),
         area,
-        heatTransferCoefficient,
+        heatTransferCoefficient: inside.at(temperature, temperature, sure),
       });
-    const { temperatureWall } = jacketedWall({
+    return jacketedWall({
       temperatureBulk: temperature,
-      temperatureJacket: jacket.coolant,
-      heatTransferCoefficient: inside.stated ?? ((at) => inside.judgedAt(temperature, at)),
+      temperatureJacket: coolant,
+      heatTransferCoefficient: beside(inside, temperature, sure),
       heatTransferCoefficientJacket: outside,
-    });
-    return { temperature: temperatureWall, inside, outside };
+    }).temperatureWall;
+  };
+  return by("stirred-wall", () => {
+    const value = at("value");
+    const isRead = (wall: number): boolean => wall >= inside.read.min;
+    // What was measured through the jacket may be more than the lower end of the correlation passes.
+    const coldest = otherwise(
+      () => by("stirred-wall", () => at("min")),
+      () => Number.NEGATIVE_INFINITY,
+    );
+    return {
+      min: isRead(coldest) ? Math.max(coolant, coldest) : coolant,
+      max: at("max"),
+      ...(isRead(value) && { value }),
+      inside: isRead(value) ? inside : assuming(inside),
+    };
   });
 }

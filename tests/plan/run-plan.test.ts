@@ -210,7 +210,12 @@ describe("heat that can hurt", () => {
     answerOf(document, "maximum-temperature", { material });
 
   test("a wall too near a flash point is found although the charge is far from it", () => {
-    const strong = runPlan(changed(job, (draft) => Object.assign(draft.vessel.heater, { power: "2.4 kW" })));
+    const strong = runPlan(
+      changed(job, (draft) => {
+        Object.assign(draft.vessel.heater, { power: "4 kW" });
+        draft.bench.viscosities[0].readings.push({ at: "160 °C", viscosity: "5 mPa·s" });
+      }),
+    );
     const verdicts = (place: string) =>
       answersOf(strong, "flash-point")
         .filter(({ of }) => of.place === place)
@@ -238,10 +243,15 @@ describe("heat that can hurt", () => {
   });
 
   test("a highest temperature is held against the wall, where that is known", () => {
-    const tender = changed(job, (draft) =>
-      Object.assign(draft.formula.materials.gelFormer.limits, { temperatureMax: "100 °C" }),
-    );
-    expect(maximum(tender)).toMatchObject({ verdict: "not-met", at: { place: "heated-wall" } });
+    // Hotter than the 95 °C up to which the melt was read, by how much is not known.
+    const tender = (temperatureMax: number) =>
+      maximum(
+        changed(job, (draft) =>
+          Object.assign(draft.formula.materials.gelFormer.limits, { temperatureMax: `${temperatureMax} °C` }),
+        ),
+      );
+    expect(tender(94.9)).toMatchObject({ verdict: "not-met", at: { place: "heated-wall" } });
+    expect(tender(95)).toMatchObject({ verdict: "not-known", at: { place: "heated-wall" }, figure: { min: 95 } });
   });
 
   test("a heater that does not reach is found, and its time is not known", () => {

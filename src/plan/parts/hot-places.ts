@@ -1,5 +1,5 @@
 import type { Material } from "../../formula/index.js";
-import { between, exactly, type Figure } from "../figure.js";
+import { between, type Figure } from "../figure.js";
 import type { Moment, Run } from "../state.js";
 import { either, otherwise, type Reason, stated } from "../unknown.js";
 import { hottestWall } from "../walls.js";
@@ -67,10 +67,11 @@ function hottestIn(moment: Moment): Figure {
   const { step, before, after } = moment;
   const isHeating = step.do === "heat";
   const start = isHeating ? before.temperature() : warmestIn(moment);
-  const { temperature, inside } = hottestWall(after.charge, start, isHeating ? after.temperature() : start);
+  const { min, max, value, inside } = hottestWall(after.charge, start, isHeating ? after.temperature() : start);
   const basis = [{ kind: "law", key: "wall-temperature" } as const, ...inside.basis];
-  if (!isHeating) return between(start, Math.max(start, temperature), basis);
-  return exactly(temperature, basis, inside.assumptions);
+  if (!isHeating) return between(start, max === null ? null : Math.max(start, max), basis);
+  const { assumptions } = inside;
+  return { min, max, ...(value !== undefined && { value }), basis, ...(assumptions.length > 0 && { assumptions }) };
 }
 
 /** Why the wall is not known at the deciding state, if it is not. */

@@ -2,6 +2,7 @@ import type { FormulaLine, Material } from "../../formula/index.js";
 import { atLeast, atMost, between, exactly, type Figure, type Limit } from "../figure.js";
 import type { Job } from "../job.js";
 import { volumeOfLot } from "../parts/batch.js";
+import { timeFigure } from "../parts/durations.js";
 import { takenForGranted } from "../parts/in-vessel.js";
 import { attendedMoments } from "../parts/lot-order.js";
 import { naturalOriginContent } from "../parts/natural-origin.js";
@@ -203,7 +204,7 @@ export const batchQuestions: readonly Question[] = [
     // The end of any step that lies beyond the day decides, whatever is not known of a later one.
     states: attendedMoments,
     at: ({ number }) => ({ step: number }),
-    figure: ({ after, basis }) => exactly(after.time(), basis?.()),
+    figure: (moment, _subject, run) => timeFigure(run, moment),
     limit: (_moment, { job }) =>
       atMost(stated(job.process.workingDay, "process-working-day").length, [
         { kind: "stated", key: "process-working-day" },

@@ -1,7 +1,7 @@
 import type { Material } from "../../formula/index.js";
-import type { AssumptionCode } from "../codes.js";
 import { isWater } from "../contents.js";
 import { atMost, exactly } from "../figure.js";
+import { durationFigure } from "../parts/durations.js";
 import {
   beyond,
   type HeatPlace,
@@ -83,12 +83,6 @@ function fasterHeat({ step }: Timed, { job: { vessel } }: Run): readonly Lever[]
 
 /** Down to here a coolant is looked for [°C]: brine; common practice, no source. */
 const coolantMin = -20;
-
-/** What makes a step take longer than was found, by how much nobody knows: a wall warms and cools along; what stirring gives is to be taken away; what is lost is to be made up for. */
-const lengthens: Readonly<Record<"heat" | "cool", readonly AssumptionCode[]>> = {
-  heat: ["vessel-wall-left-out", "heat-loss-left-out"],
-  cool: ["vessel-wall-left-out", "heat-of-stirring-left-out"],
-};
 
 /** Questions about what heat does to the materials, and how long it takes. */
 export const heatQuestions: readonly Question[] = [
@@ -177,12 +171,7 @@ export const heatQuestions: readonly Question[] = [
     of: ({ number }) => ({ step: number }),
     states: (moment) => [moment],
     at: ({ number }) => ({ step: number }),
-    figure: ({ step, duration, basis, assumptions }) => {
-      const found = exactly(duration(), basis?.(), assumptions?.());
-      if (!found.assumptions?.some((code) => lengthens[step.do].includes(code))) return found;
-      const { value: _, ...others } = found;
-      return { ...others, max: null };
-    },
+    figure: durationFigure,
     limit: (moment) => atMost(stated(withinOf(moment), "step-within"), [{ kind: "stated", key: "step-within" }]),
     levers: fasterHeat,
     beside: ({ step }) => ({ direction: step.do === "heat" ? "heating" : "cooling" }),

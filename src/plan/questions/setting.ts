@@ -196,8 +196,9 @@ export const settingQuestions: readonly Question[] = [
     states: (moment) => [moment],
     at: ({ number }) => ({ step: number, place: "cooled-wall" }),
     figure: ({ after }) => {
-      const { temperature, inside } = coldWall(after.charge, after.temperature());
-      return exactly(temperature, inside.basis, inside.assumptions);
+      const { inside, ...ends } = coldWall(after.charge, after.temperature());
+      const { basis, assumptions } = inside;
+      return { ...ends, basis, ...(assumptions.length > 0 && { assumptions }) };
     },
     limit: ({ after }) => {
       const { value, basis } = settingOf(after);

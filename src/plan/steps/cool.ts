@@ -1,14 +1,15 @@
 import { fields, maybe, quantity, text, word } from "../../formula/entry.js";
-import { type HeatSource, jacketConductance } from "../../heat/index.js";
+import type { HeatSource } from "../../heat/index.js";
 import { temperatureAtViscosity } from "../../laws/index.js";
 import type { Quantity } from "../../units/index.js";
-import { type Balance, balanceOf, lossTo, noSource, until, withStirring } from "../balance.js";
+import { type Balance, balanceOf, durationEnds, lossTo, noSource, until, withStirring } from "../balance.js";
 import type { AssumptionCode } from "../codes.js";
 import type { Basis } from "../figure.js";
+import { jacketConducts } from "../jacket.js";
 import { lossOf } from "../setting.js";
 import type { State } from "../state.js";
 import { by, cell, otherwise } from "../unknown.js";
-import { jacketConducts, jacketOf } from "../walls.js";
+import { type End, jacketOf } from "../walls.js";
 import { asUsual, type StepKind } from "./kind.js";
 
 /** Lets the charge cool to a temperature or a viscosity, by itself or through the jacket. */
@@ -57,8 +58,8 @@ export const cool: StepKind<CoolDocument> = {
     const jacketed = "to" in step && step.with === "jacket";
     const there = cell(() => state.temperature() <= asked());
     const isThere = (): boolean => otherwise(there, () => false);
-    const balance = cell((): Balance => {
-      const given = jacketed ? throughJacket(state, asked()) : { source: noSource, basis: [], assumptions: [] };
+    const balanceAt = (sure: End): Balance => {
+      const given = jacketed ? throughJacket(state, asked(), sure) : leftToItself;
       // A loss to the room that is not known helps a jacket and is left out.
       const unaided = jacketed && !lossOf(charge.job.vessel);
       const loss = unaided
@@ -67,14 +68,20 @@ export const cool: StepKind<CoolDocument> = {
       const plain = balanceOf(state, given.source, loss);
       const stirred = withStirring(plain, state, speed, [plain.vessel.temperatureStart, asked()]);
       return {
-        ...stirred,
+        vessel: { ...stirred.vessel, breakpoints: [...stirred.vessel.breakpoints, ...given.breakpoints] },
         basis: [...given.basis, ...stirred.basis],
         assumptions: [...given.assumptions, ...stirred.assumptions],
       };
-    });
-    const run = until(asked, balance);
+    };
+    const run = until(
+      asked,
+      cell(() => balanceAt("value")),
+    );
     return {
       duration: cell(() => (isThere() ? 0 : run.duration())),
+      ...(jacketed && {
+        durationEnds: durationEnds(isThere, asked, { min: () => balanceAt("max"), max: () => balanceAt("min") }),
+      }),
       temperature: cell(() => {
         if (isThere()) return state.temperature();
         const short = otherwise(
@@ -108,22 +115,23 @@ export const cool: StepKind<CoolDocument> = {
   },
 };
 
+/** What cools the vessel beside its loss to the room. */
+interface Cooling {
+  readonly source: HeatSource;
+  readonly breakpoints: readonly number[];
+  readonly basis: readonly Basis[];
+  readonly assumptions: readonly AssumptionCode[];
+}
+
+const leftToItself: Cooling = { source: noSource, breakpoints: [], basis: [], assumptions: [] };
+
 /** A jacket is a heat source like a heater, colder than the charge. */
-function throughJacket(
-  state: State,
-  temperatureEnd: number,
-): { readonly source: HeatSource; readonly basis: readonly Basis[]; readonly assumptions: readonly AssumptionCode[] } {
-  const { capacityFlow, coolant } = jacketOf(state.charge.job);
-  const { conductance, basis, assumptions } = jacketConducts(state.charge, [state.temperature(), temperatureEnd]);
-  const toInlet = (at: number): number =>
-    capacityFlow === undefined ? at : jacketConductance({ conductance: at, capacityFlow });
+function throughJacket(state: State, temperatureEnd: number, sure: End): Cooling {
+  const { coolant: temperature } = jacketOf(state.charge.job);
+  const { conductance, basis, ...others } = jacketConducts(state.charge, [state.temperature(), temperatureEnd], sure);
   return {
-    source: {
-      kind: "medium",
-      temperature: coolant,
-      conductance: typeof conductance === "number" ? toInlet(conductance) : (at) => toInlet(conductance(at)),
-    },
+    source: { kind: "medium", temperature, conductance },
     basis: [{ kind: "law", key: "jacket" }, ...basis],
-    assumptions,
+    ...others,
   };
 }

@@ -1,12 +1,12 @@
 import { fields, maybe, quantity, text, word } from "../../formula/entry.js";
 import { type HeatSource, steadyTemperature } from "../../heat/index.js";
 import type { Quantity } from "../../units/index.js";
-import { type Balance, balanceOf, until, withStirring } from "../balance.js";
+import { type Balance, balanceOf, durationEnds, until, withStirring } from "../balance.js";
 import type { AssumptionCode } from "../codes.js";
 import type { Basis } from "../figure.js";
 import type { State } from "../state.js";
-import { by, type Cell, cell, otherwise, stated } from "../unknown.js";
-import { insideOf } from "../walls.js";
+import { by, type Cell, cell, otherwise, stated, unknown } from "../unknown.js";
+import { atReadingsEnd, type End, insideOf } from "../walls.js";
 import { asUsual, type StepKind } from "./kind.js";
 
 /** Heats the charge. */
@@ -36,13 +36,21 @@ export const heat: StepKind<HeatDocument> = {
     const state: State = { ...before, charge, onHeat: true };
     // A charge that is already that warm stays as it is.
     const there = cell(() => before.temperature() >= to);
-    const balance = cell((): Balance => heating(state, to, speed));
+    const balance = cell((): Balance => heating(state, to, speed, "value"));
+    const ends = { min: () => heating(state, to, speed, "max"), max: () => heating(state, to, speed, "min") };
     const run = until(() => to, balance);
     const reached = cell(() => reachedBy(to, run.duration, balance));
     return {
       charge,
       onHeat: true,
       duration: cell(() => (isThere(there) ? 0 : run.duration())),
+      ...(isHeldByWall(state) && {
+        durationEnds: durationEnds(
+          () => isThere(there),
+          () => to,
+          ends,
+        ),
+      }),
       temperature: cell(() => {
         if (isThere(there)) return before.temperature();
         // What takes a time that is not known gets that warm all the same; what a heater does not reach, does not.
@@ -72,8 +80,8 @@ function isThere(there: () => boolean): boolean {
 }
 
 /** The balance with the heater and the stirrer. */
-function heating(state: State, to: number, speed: Cell<number> | undefined): Balance {
-  const { source, basis, assumptions } = heaterOf(state, to);
+function heating(state: State, to: number, speed: Cell<number> | undefined, sure: End): Balance {
+  const { source, basis, assumptions } = heaterOf(state, to, sure);
   const plain = balanceOf(state, source);
   const stirred = withStirring(plain, state, speed, [plain.vessel.temperatureStart, to]);
   return {
@@ -83,10 +91,21 @@ function heating(state: State, to: number, speed: Cell<number> | undefined): Bal
   };
 }
 
-/** The heater: its power, or if its temperature limits it, what its wall passes and no more than its power. */
+/** Whether the temperature of the heater limits what its wall passes. */
+function isHeldByWall({ charge }: State): boolean {
+  const { heater, heatedWall } = charge.job.vessel;
+  return heater?.temperatureMax !== undefined && heatedWall !== undefined;
+}
+
+/**
+ * The heater: its power, or if its temperature limits it, what its wall passes and no more than its power; at one end of
+ * how sure the wall is. Beyond the readings the charge at a wall is thinner than where they end and takes up more, by how
+ * much nobody knows; a charge that is colder than they go is thicker, and takes up less.
+ */
 function heaterOf(
   { charge, temperature }: State,
   temperatureEnd: number,
+  sure: End,
 ): { readonly source: HeatSource; readonly basis: readonly Basis[]; readonly assumptions: readonly AssumptionCode[] } {
   const { vessel } = charge.job;
   const { power, temperatureMax } = stated(vessel.heater, "vessel-heater", { of: vessel.name });
@@ -94,15 +113,22 @@ function heaterOf(
     return { source: { kind: "power", power }, basis: [{ kind: "law", key: "heater-power" }], assumptions: [] };
   const inside = insideOf(charge, vessel.heatedWall, [temperature(), temperatureEnd], "heating");
   const { area } = vessel.heatedWall;
+  const { min, max } = inside.read;
+  const law = { kind: "law", key: "heater-limited-by-its-temperature" } as const;
+  const isHotter = temperatureMax > max;
+  const isColder = Math.min(temperature(), temperatureEnd) < min;
+  if (sure === "max" && isHotter) return { source: { kind: "power", power }, basis: [law], assumptions: [] };
+  if (sure === "min" && isColder) unknown("outside-range", { law: "viscosity", field: "bench-viscosities" });
   return {
     source: {
       kind: "medium",
       temperature: temperatureMax,
-      conductance: inside.stated === undefined ? (at) => area * inside.at(at, temperatureMax) : area * inside.stated,
+      conductance:
+        inside.stated === undefined ? (at) => area * inside.at(at, temperatureMax, sure) : area * inside.stated,
       powerMax: power,
     },
-    basis: [{ kind: "law", key: "heater-limited-by-its-temperature" }, ...inside.basis],
-    assumptions: inside.assumptions,
+    basis: [law, ...inside.basis],
+    assumptions: isHotter || isColder ? [atReadingsEnd] : [],
   };
 }
 

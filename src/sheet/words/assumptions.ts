@@ -10,8 +10,8 @@ export const assumptions: Words["assumptions"] = {
   "beyond-readings": "readings are extrapolated beyond their range",
   "thickness-of-the-room": "the gel is taken as thick as the bench read it at room temperature",
   "latent-heat-of-setting-left-out": "the latent heat of setting is left out",
-  "three-quarters-of-the-correlation":
-    "the heat-transfer coefficient is taken as 75 % of the correlation, which errs towards the worse result",
+  "wall-as-thick-as-read":
+    "at a wall beyond the viscosity readings the charge is taken to be as thick as where they end, which gives a bound",
   "yield-stress-alone": "only the yield stress is known, so the stirrer may move more of the gel",
   "expansion-up-to-the-usual":
     "a material that states no expansion is taken to expand by anything from nothing to 0.12 % per kelvin",

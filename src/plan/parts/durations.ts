@@ -1,0 +1,41 @@
+import type { AssumptionCode } from "../codes.js";
+import type { Figure } from "../figure.js";
+import type { Moment, Run } from "../state.js";
+
+/** What makes a step take longer than was found, by how much nobody knows: a wall warms and cools along; what stirring gives is to be taken away; what is lost is to be made up for. */
+const lengthens: Readonly<Record<string, readonly AssumptionCode[]>> = {
+  heat: ["vessel-wall-left-out", "heat-loss-left-out"],
+  cool: ["vessel-wall-left-out", "heat-of-stirring-left-out"],
+};
+
+/** How long a step takes [s]: by how sure the wall is that its heat passes, and at least that long where something that lengthens it was left out. */
+export function durationFigure({ step, duration, durationEnds, basis, assumptions }: Moment): Figure {
+  const value = duration();
+  const { min, max } = durationEnds?.() ?? { min: value, max: value };
+  const assumed = assumptions?.() ?? [];
+  const isLonger = assumed.some((code) => lengthens[step.do]?.includes(code));
+  const isBound = isLonger || assumed.includes("wall-as-thick-as-read");
+  return {
+    min,
+    max: isLonger ? null : max,
+    ...(!isBound && { value }),
+    ...(basis && { basis: basis() }),
+    ...(assumed.length > 0 && { assumptions: assumed }),
+  };
+}
+
+/** When a step has ended [s since the start], with every step before it as long as its walls let it be. */
+export function timeFigure({ moments }: Run, moment: Moment): Figure {
+  const before = moments.slice(0, moments.indexOf(moment) + 1);
+  const ends = before.map(({ duration, durationEnds }) => durationEnds?.() ?? { min: duration(), max: duration() });
+  const sum = (end: "min" | "max"): number | null =>
+    ends.reduce<number | null>((time, { [end]: own }) => (time === null || own === null ? null : time + own), 0);
+  const { basis } = moment;
+  const isBound = before.some(({ assumptions }) => assumptions?.().includes("wall-as-thick-as-read"));
+  return {
+    min: sum("min"),
+    max: sum("max"),
+    ...(!isBound && { value: moment.after.time() }),
+    ...(basis && { basis: basis() }),
+  };
+}
