@@ -54,5 +54,6 @@ export { type StirredCorrelation, type StirredRange, stirredCorrelations } from 
 export { type StirredWall, stirredWall } from "./stirred-wall.js";
 export { type ThermalExposure, thermalExposure } from "./thermal-exposure.js";
 export { type Energy, type HeatedVessel, vesselSegment } from "./vessel-segment.js";
+export { vesselTimes } from "./vessel-times.js";
 export { heatFlowAtWall, jacketTemperatureAtWall, type WallLimit } from "./wall-limits.js";
 export { wallTemperature } from "./wall-temperature.js";

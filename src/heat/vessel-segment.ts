@@ -52,30 +52,45 @@ export type Energy = "energySupplied" | "energyLost";
 export function vesselSegment<Name extends string = never>(
   input: HeatedVessel & Pick<SegmentInput<Name>, "rates" | "breakpoints"> & SegmentEnd,
 ): SegmentResult<Name | Energy> {
-  const balance = compileHeatBalance(record(input, "input"));
-  const start = temperature(input.temperatureStart, "temperatureStart");
-  const end = input.temperatureEnd === undefined ? undefined : temperature(input.temperatureEnd, "temperatureEnd");
-  const limit = limitOf(balance, input, start, end);
-  const { sourceAt, breakpoints } = heldBack(balance, input, start, end ?? limit);
-  const { lossAt } = balance;
+  const end = record(input, "input").temperatureEnd;
+  const { sourceAt, lossAt, segment } = laidOut(
+    input,
+    end === undefined ? undefined : temperature(end, "temperatureEnd"),
+  );
   const rates = { ...record(input.rates ?? {}, "rates"), energySupplied: sourceAt, energyLost: lossAt } as Readonly<
     Record<Name | Energy, (temperature: number) => number>
   >;
-  return runSegment(
-    {
+  return runSegment({ ...segment, rates }, input);
+}
+
+/** What a vessel's segment may be without where it ends. */
+type VesselSegmentInput = HeatedVessel & Pick<SegmentInput<never>, "breakpoints">;
+
+/** A vessel as a segment, with what flows in and out of it; `end` is the temperature it is run to, if it is run to one. */
+export function laidOut(
+  input: VesselSegmentInput & { readonly duration?: number | undefined },
+  end: number | undefined,
+): Pick<CompiledHeatBalance, "sourceAt" | "lossAt"> & { readonly segment: SegmentInput<never> } {
+  const balance = compileHeatBalance(input);
+  const start = temperature(input.temperatureStart, "temperatureStart");
+  const limit = limitOf(balance, input, start, end);
+  const { sourceAt, breakpoints } = heldBack(balance, input, start, end ?? limit);
+  const { lossAt } = balance;
+  return {
+    sourceAt,
+    lossAt,
+    segment: {
       temperatureStart: start,
       temperatureLimit: limit,
       heatCapacity: input.heatCapacity,
       heatFlow: (at) => sourceAt(at) - lossAt(at),
-      rates,
       breakpoints: [
         ...breakpoints,
         ...list(input.breakpoints ?? [], "breakpoints"),
         ...aboutAmbient(balance, input, limit),
       ],
     },
-    input,
-  );
+  };
 }
 
 /**
@@ -84,7 +99,7 @@ export function vesselSegment<Name extends string = never>(
  */
 function limitOf(
   { netAt, medium, ambient }: CompiledHeatBalance,
-  { duration, heatCapacity }: HeatedVessel & SegmentEnd,
+  { duration, heatCapacity }: HeatedVessel & { readonly duration?: number | undefined },
   start: number,
   end: number | undefined,
 ): number | undefined {

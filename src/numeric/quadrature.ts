@@ -74,7 +74,8 @@ function measure(
  * to 1e-10 of the whole; the error is then about the square of that where the functions are smooth, and about 1e-10
  * where they have a breakpoint that is no edge. A panel that is not resolved is halved.
  *
- * Sums that overflow come back as they are: the caller puts them through `result`.
+ * Sums that overflow come back as they are: the caller puts them through `result`. `passedAt`, where it is given, takes
+ * the integral of the first function from the first edge up to each edge.
  *
  * @throws CalculationError `not-converged` where 500 halvings do not resolve the functions.
  * @source abramowitz-stegun-1964 25.4.29, the nodes by Newton's method
@@ -85,6 +86,7 @@ export function integrate(
   count: number,
   path: string,
   order: number = nodes.wide,
+  passedAt?: Float64Array,
 ): Float64Array {
   rules[order] ??= gaussLegendre(order);
   const rule = rules[order] as Float64Array;
@@ -99,6 +101,7 @@ export function integrate(
     for (let k = 0; k < count; k += 1) (scale[k] as number) += Math.abs(sums[4 * k + 1] as number);
   ahead.reverse();
   let halvings = 0;
+  let edge = 1;
   for (let panel = ahead.pop(); panel !== undefined; panel = ahead.pop()) {
     const { from, to, sums } = panel;
     let resolved = true;
@@ -112,6 +115,10 @@ export function integrate(
       for (let k = 0; k < count; k += 1) {
         (total[k] as number) += sums[4 * k] as number;
         (passed[k] as number) += Math.abs(sums[4 * k + 1] as number);
+      }
+      if (passedAt && to === edges[edge]) {
+        passedAt[edge] = total[0] as number;
+        edge += 1;
       }
     } else {
       halvings += 1;

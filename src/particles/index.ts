@@ -14,7 +14,7 @@ export { coatedSphereDensity, compositeDensity, type ParticlePart } from "./part
 export { type BubbleInMelt, type BubbleRise, clearingOverCooling, riseOverCooling } from "./rise-over-cooling.js";
 export { type SettlingBySize, type SizeClass, settlingBySize } from "./settling-by-size.js";
 export { type Settling, settlingOverCooling } from "./settling-over-cooling.js";
-export { settlingOverCurve } from "./settling-over-curve.js";
+export { type SettlingOverCurve, settlingOverCurve } from "./settling-over-curve.js";
 export { stokesVelocity } from "./stokes-velocity.js";
 export {
   largestSuspendedDensityDifference,

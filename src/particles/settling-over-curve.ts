@@ -6,6 +6,12 @@ import type { TemperatureHistory } from "../transient/index.js";
 import type { Settling } from "./settling-over-cooling.js";
 import { type Suspension, velocityCurve } from "./velocity-curve.js";
 
+/** What comes of settling along a curve of temperature. */
+export interface SettlingOverCurve extends Settling {
+  /** How far they have come at each of the times [m], positive downwards. */
+  readonly distances: readonly number[];
+}
+
 /** The trace as a smooth curve of temperature over time, which never turns back. */
 function temperatureCurve(trace: TemperatureHistory): (time: number) => number {
   const times = list(trace.times, "times", 2).map((time, i) => finite(time, `times[${i}]`));
@@ -42,7 +48,8 @@ function temperatureCurve(trace: TemperatureHistory): (time: number) => number {
  *
  * @param input - The suspension (diameter [m], densities [kg/m³], viscosity law, volume fraction), and `times` [s] with
  *   `temperatures` [°C], as `packCoolingCurve` of the room `heat` gives them.
- * @returns Distance [m] and velocities [m/s], positive downwards; duration [s]; end [°C]; Reynolds number at the start.
+ * @returns Distance [m], `distances` at each of the times [m] and velocities [m/s], positive downwards; duration [s];
+ *   end [°C]; Reynolds number at the start.
  * @throws CalculationError `input` where an argument is out of range or the curve turns back, `range` where Re is 0.1 or
  *   more or the readings of viscosity end.
  * @source stokes-1851, richardson-zaki-1954, fritsch-butland-1984 for the curve
@@ -60,23 +67,27 @@ function temperatureCurve(trace: TemperatureHistory): (time: number) => number {
  * }).distance; // => 0.10615423743438897
  * ```
  */
-export function settlingOverCurve(input: Suspension & TemperatureHistory): Settling {
+export function settlingOverCurve(input: Suspension & TemperatureHistory): SettlingOverCurve {
   const { times, beyond } = record(input, "input");
   const { velocityAt, reynoldsAt, breakpoints } = velocityCurve(input, beyond);
   const temperatureAt = temperatureCurve(input);
-  const edges = times.flatMap((time, i) => {
+  const edges: number[] = [];
+  // Where each of the times stands among the edges.
+  const places = times.map((time, i) => {
+    const place = edges.push(time) - 1;
     const next = times[i + 1];
-    if (next === undefined) return [time];
+    if (next === undefined) return place;
     const [from, to] = [temperatureAt(time), temperatureAt(next)];
-    const crossed = breakpoints.filter((breakpoint) => (breakpoint - from) * (breakpoint - to) < 0);
-    const places = crossed.map((breakpoint) =>
-      root((at) => temperatureAt(at) - breakpoint, time, next, "breakpoint", 1e-12 * next),
-    );
-    return [time, ...places.sort((one, other) => one - other)];
+    const crossed = breakpoints
+      .filter((breakpoint) => (breakpoint - from) * (breakpoint - to) < 0)
+      .map((breakpoint) => root((at) => temperatureAt(at) - breakpoint, time, next, "breakpoint", 1e-12 * next));
+    edges.push(...crossed.sort((one, other) => one - other));
+    return place;
   });
   const start = times[0] as number;
   const end = times[times.length - 1] as number;
-  const distance = integrate(
+  const passedAt = new Float64Array(edges.length);
+  integrate(
     edges,
     (time, values) => {
       values[0] = velocityAt(temperatureAt(time));
@@ -85,9 +96,12 @@ export function settlingOverCurve(input: Suspension & TemperatureHistory): Settl
     "distance",
     // A curve is given by many points, so the stretches between them are short.
     nodes.slim,
+    passedAt,
   );
+  const distances = places.map((place, i) => result(passedAt[place] as number, `distances[${i}]`));
   return {
-    distance: result(distance[0] as number, "distance"),
+    distance: distances[distances.length - 1] as number,
+    distances,
     duration: end - start,
     temperatureEnd: temperatureAt(end),
     velocityStart: velocityAt(temperatureAt(start)),

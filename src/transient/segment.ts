@@ -99,3 +99,20 @@ export function runSegment<Name extends string>(input: SegmentInput<Name>, until
     totals: totals as SegmentResult<Name>["totals"],
   };
 }
+
+/** When a segment passes each of several temperatures [s since its start], which run from its start to its end. */
+export function timesOfPassing(input: SegmentInput<never>, temperatures: readonly number[]): readonly number[] {
+  const start = temperature(input.temperatureStart, "temperatureStart");
+  const end = temperatures[temperatures.length - 1] ?? start;
+  const sense = Math.sign(end - start);
+  const track = layTrack(input, start, end, sense);
+  let at = start;
+  let time = 0;
+  return temperatures.map((next, i) => {
+    if ((next - at) * sense < 0)
+      refuse("input", `temperatures[${i}]`, next, `${at} °C or beyond, on the way from ${start} to ${end} °C`);
+    time += track.between(track.positionOf(at), track.positionOf(next), 1)[0] as number;
+    at = next;
+    return result(time, `times[${i}]`);
+  });
+}

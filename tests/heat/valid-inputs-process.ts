@@ -109,6 +109,10 @@ export const processInputs: ValidInputs = {
     [{ heatSource: plate, heatLoss, temperatureAmbient: 20 }],
     [{ heatSource: { kind: "stirrer", power: 20, beside: plate }, heatLoss, temperatureAmbient: 20 }],
   ],
+  vesselTimes: [
+    [{ ...beaker, temperatureStart: 35, temperatures: [35, 50, 60], heatSource: plate, breakpoints: [50] }],
+    [{ ...beaker, heatSource: { kind: "power", power: 0 }, temperatureStart: 60, temperatures: [50, 40] }],
+  ],
   vesselSegment: [
     [{ ...beaker, heatSource: heater, temperatureEnd: 85 }],
     [{ ...beaker, heatSource: heater, duration: 600, rateMax: 0.05 }],

@@ -8,6 +8,7 @@ import {
   powerForDuration,
   steadyTemperature,
   vesselSegment,
+  vesselTimes,
 } from "gelwright/heat";
 import { heatLossFunction } from "gelwright/laws";
 import { expect, test } from "vitest";
@@ -334,4 +335,50 @@ test("a steady temperature takes a number beside a law, and two numbers in close
   near(steadyTemperature({ heatSource: 300, heatLoss: newton(1.25), temperatureAmbient }), 260, 1e-12);
   for (const heatLoss of [0, newton(0)])
     expect(() => steadyTemperature({ heatSource, heatLoss, temperatureAmbient })).toThrow();
+});
+
+test("the times of several temperatures are those of each by itself", () => {
+  fc.assert(
+    fc.property(plate, fc.array(between(0.01, 1), { minLength: 1, maxLength: 6 }), (way, shares) => {
+      const {
+        temperatureHeater: temperature,
+        conductanceHeater,
+        powerMax,
+        conductance,
+        temperatureEnd,
+        ...start
+      } = way;
+      const vessel = {
+        ...start,
+        heatSource: { kind: "medium", temperature, conductance: conductanceHeater, powerMax },
+        heatLoss: newton(conductance),
+      } as const;
+      const temperatures = shares
+        .sort((one, other) => one - other)
+        .map((share) => start.temperatureStart + share * (temperatureEnd - start.temperatureStart));
+      vesselTimes({ ...vessel, temperatures }).forEach((time, i) => {
+        near(time, vesselSegment({ ...vessel, temperatureEnd: temperatures[i] as number }).duration, 1e-9);
+      });
+    }),
+  );
+});
+
+test("a vessel passes its start at once, and temperatures that turn back are refused", () => {
+  const kettle = {
+    temperatureStart: 85,
+    heatCapacity: 210000,
+    heatSource: { kind: "power", power: 0 },
+    heatLoss: newton(15),
+    temperatureAmbient: 20,
+  } as const;
+  const exact = (to: number): number => (210000 / 15) * Math.log((85 - 20) / (to - 20));
+  const times = vesselTimes({ ...kettle, temperatures: [85, 65, 45] });
+  expect(times[0]).toBe(0);
+  near(times[1] as number, exact(65));
+  near(times[2] as number, exact(45));
+  const turned = (temperatures: readonly number[]) => () => vesselTimes({ ...kettle, temperatures });
+  expect(turned([65, 70, 45])).toThrow("temperatures[1]");
+  expect(turned([90, 45])).toThrow("temperatures[0]");
+  expect(turned([])).toThrow("temperatures");
+  expect(turned([65, 20])).toThrow("limit");
 });

@@ -87,6 +87,11 @@ test("two halves of a curve that meet at a point where it is level sink as far a
   const part = (from: number, to: number) =>
     settlingOverCurve({ ...glitter, times: times.slice(from, to), temperatures: temperatures.slice(from, to) })
       .distance;
+  const { distances, distance } = settlingOverCurve({ ...glitter, times, temperatures });
+  expect(distances).toHaveLength(5);
+  expect(distances[0]).toBe(0);
+  expect(distances[4]).toBe(distance);
+  expect(distances[2]).toBeCloseTo(part(0, 3), 12);
   const level = part(1, 3);
   expect(level).toBeCloseTo(1000 * settlingOverCurve({ ...glitter, times, temperatures }).velocityStart * ratio(), 12);
   function ratio(): number {

@@ -1,4 +1,4 @@
-import { type HeatedVessel, type Segment, vesselSegment } from "../../heat/index.js";
+import { type HeatedVessel, type Segment, vesselSegment, vesselTimes } from "../../heat/index.js";
 import { balanceOf, noSource } from "../balance.js";
 import type { Run } from "../state.js";
 import { by, unknown } from "../unknown.js";
@@ -69,13 +69,20 @@ export function traceOf(
     const whole = segment.kind === "ramp" ? segment : by("heat-balance", () => vesselSegment(segment));
     if (start <= temperatureEnd && whole.temperatureEnd <= temperatureEnd) break;
     const end = Math.max(whole.temperatureEnd, temperatureEnd);
-    const share = (i: number): number => start + ((end - start) * i) / pointsOfTrace;
     add(0, start);
-    for (let i = 1; i <= pointsOfTrace; i++) {
-      const at = share(i);
+    if (segment.kind === "ramp" || start === whole.temperatureEnd) {
       const level = start === whole.temperatureEnd;
-      if (segment.kind === "vessel" && !level) add(durationTo(segment, start, at), at);
-      else add(whole.duration * (level ? i / pointsOfTrace : (at - start) / (whole.temperatureEnd - start)), at);
+      for (let i = 1; i <= pointsOfTrace; i++) {
+        const at = start + ((end - start) * i) / pointsOfTrace;
+        add(whole.duration * (level ? i / pointsOfTrace : (at - start) / (whole.temperatureEnd - start)), at);
+      }
+    } else {
+      const { temperatureAmbient, heatCapacity, heatLoss, heatSource, breakpoints = [] } = segment;
+      const vessel = { temperatureStart: start, temperatureAmbient, heatCapacity, heatLoss, heatSource, breakpoints };
+      const points = Array.from({ length: pointsOfTrace }, (_, i) => start + ((end - start) * (i + 1)) / pointsOfTrace);
+      by("heat-balance", () => vesselTimes({ ...vessel, temperatures: points })).forEach((after, i) => {
+        add(after, points[i] ?? end);
+      });
     }
     time = times.at(-1) ?? 0;
   }

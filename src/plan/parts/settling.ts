@@ -55,7 +55,7 @@ function settlingInto(entering: Entering, which: WhichPack): Settling {
     .filter(({ step }) => !stirs.has(step.do) && !(isFirst && step.do === "fill"))
     .flatMap((moment) => wayIn(moment, particle));
   // Had they gone in earlier, they would have been in the melt while that cooled to where they do.
-  const before = cell(() => waysBefore(entering));
+  const before = waysBeforeOf(entering);
   const inPack = cell(() => wayInPack(run, particle, isFirst));
   const depth = depthOfVessel(entering);
   return (diameter, from = anyWarmth) => {
@@ -77,6 +77,10 @@ function depthOfVessel({ after }: Entering): number {
     () => Number.MAX_VALUE,
   );
 }
+
+const waysBeforeOf: (entering: Entering) => Cell<readonly Way[]> = remembered((entering: Entering) =>
+  cell(() => waysBefore(entering)),
+);
 
 /** What particles would have done in the moments before they went in, from when the heat was off. */
 function waysBefore({ run, particle, place, before, after }: Entering): readonly Way[] {
@@ -123,28 +127,40 @@ function wayIn(moment: Moment, particle: Particle): readonly Way[] {
 
 /** What particles do along a curve of temperature that falls or stays level. */
 function alongTrace(suspension: ReturnType<typeof suspensionOf>, trace: TemperatureHistory): readonly Way[] {
-  if (trace.times.length < 2) return [];
+  const { times, temperatures } = trace;
+  if (times.length < 2) return [];
+  const settled = (diameter: number, part: TemperatureHistory): readonly number[] =>
+    by("settling", () => settlingOverCurve({ ...suspension, diameter, beyond: "extend", ...part })).distances;
+  // A search for the warmest melt asks for the same diameter from many temperatures.
+  const found = new Map<number, readonly number[]>();
+  const wholeOf = (diameter: number): readonly number[] => {
+    const distances = found.get(diameter) ?? settled(diameter, trace);
+    found.set(diameter, distances);
+    return distances;
+  };
   return [
     (diameter, from) => {
-      const part = below(trace, from);
-      return part.times.length < 2
-        ? 0
-        : by("settling", () => settlingOverCurve({ ...suspension, diameter, beyond: "extend", ...part })).distance;
+      const next = temperatures.findIndex((temperature) => temperature <= from);
+      if (next < 0) return 0;
+      const distances = wholeOf(diameter);
+      const at = (list: readonly number[], i: number): number => list[i] ?? 0;
+      const rest = at(distances, distances.length - 1) - at(distances, next);
+      if (next === 0) return rest;
+      const [warm, cool] = [at(temperatures, next - 1), at(temperatures, next)];
+      const time = ((warm - from) / (warm - cool)) * (at(times, next) - at(times, next - 1));
+      const duration = at(times, next) - at(times, next - 1) - time;
+      // So near to a point of the curve the point alone will do.
+      if (!(duration > 0)) return rest;
+      // Between two points the way is shared out as along the straight line through them.
+      const [, straight = 0] = settled(diameter, {
+        times: [0, at(times, next) - at(times, next - 1)],
+        temperatures: [warm, cool],
+      });
+      const [, part = 0] = settled(diameter, { times: [0, duration], temperatures: [from, cool] });
+      const stretch = at(distances, next) - at(distances, next - 1);
+      return rest + (straight === 0 ? 0 : (stretch * part) / straight);
     },
   ];
-}
-
-/** The part of a falling curve that is no warmer than a temperature. */
-function below({ times, temperatures }: TemperatureHistory, from: number): TemperatureHistory {
-  const first = temperatures.findIndex((temperature) => temperature <= from);
-  if (first <= 0) return first === 0 ? { times, temperatures } : { times: [], temperatures: [] };
-  const at = (list: readonly number[], i: number): number => list[i] ?? 0;
-  const [warm, cool] = [at(temperatures, first - 1), at(temperatures, first)];
-  const share = (warm - from) / (warm - cool);
-  const time = at(times, first - 1) + share * (at(times, first) - at(times, first - 1));
-  // So near to a point of the curve the point alone will do.
-  if (!(time < at(times, first))) return { times: times.slice(first), temperatures: temperatures.slice(first) };
-  return { times: [time, ...times.slice(first)], temperatures: [from, ...temperatures.slice(first)] };
 }
 
 /** What particles do in a pack until it has set. What has set in the vessel settles no further. */
