@@ -59,6 +59,9 @@ export const fieldCodes = [
   "emulsion-gel-former-index",
   "emulsion-water-activity",
   "emulsion-air",
+  "in-use-film",
+  "in-use-surface-tension",
+  "in-use-opened",
   "vessel-working-volume",
   "vessel-heater",
   "vessel-heat-loss",
@@ -75,6 +78,7 @@ export const fieldCodes = [
   "stirrer-motor",
   "pack",
   "pack-cooling",
+  "pack-content",
   "pack-packs",
   "pack-nozzle",
   "pack-nominal",
@@ -185,6 +189,11 @@ export const lawCodes = [
   "daily-exposure",
   "systemic-exposure",
   "ingredient-limits",
+  "gel-with-water",
+  "film-runs-off",
+  "capillary-reach",
+  "turbidity",
+  "water-uptake",
 ] as const;
 
 /** A law, correlation or convention on which a figure rests. */
@@ -231,6 +240,12 @@ export const noteCodes = [
   "loss-out-of-the-ordinary",
   /** The film in the vessel counts as that of the set gel, since the one of what it is emptied of is not known. */
   "film-of-the-set-gel",
+  /** What water makes of the gel: from how much it turns to milk and flows off, and what it is along the way. */
+  "rinse-off",
+  /** How far the gel is drawn into a fine line beside its film. */
+  "drawn-into-lines",
+  /** How much water the gel takes up from the room once its pack is opened. */
+  "water-after-opening",
 ] as const;
 
 /** Something to know that no verdict is given on. */
@@ -347,7 +362,7 @@ export const questionIds = [
   "additions-within-share",
   /** Raised by: an emulsion with oil in it. States: the finished gel. Figure: mass of the surfactant's active part. Limit: at least what covers the droplets. */
   "surfactant-covers-droplets",
-  /** Raised by: an emulsion with oil in it. States: the finished gel at the room's temperature. Figure: difference of the refractive indices of oil and gel former. Limit: at most the difference that was clear enough at the bench. */
+  /** Raised by: an emulsion with oil in it. States: the finished gel at the room's temperature, and at both ends of the temperatures at which it is used if they are stated. Figure: difference of the refractive indices of oil and gel former. Limit: at most the difference that was clear enough at the bench. */
   "clarity-match",
   /** Raised by: a step that matches clarity in an emulsion with oil in it. States: the step. Figure: difference of the refractive indices at the temperature of the step. Limit: on the same side of what the bench allows as in the room. */
   "clarity-while-warm",
@@ -462,6 +477,9 @@ export const fillLimitCodes = ["nominal", "mean", "single-packs", "shares-of-pac
 
 /** Parts of a material as supplied. */
 export const materialPartCodes = ["active", "carrier"] as const;
+
+/** What is put into the gel former so that its refractive index matches the oil's. */
+export const correctionCodes = ["water", "glycerin"] as const;
 
 /** Ways of a temperature, by which a melt is read. */
 export const directionCodes = ["heating", "cooling"] as const;

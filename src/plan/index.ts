@@ -6,6 +6,7 @@ export {
   basisCodes,
   type CautionCode,
   cautionCodes,
+  correctionCodes,
   directionCodes,
   type FieldCode,
   fieldCodes,
@@ -53,6 +54,7 @@ export type {
   ViscosityLawDocument,
 } from "./documents/bench.js";
 export type { EmulsionDocument, ThicknessDocument } from "./documents/emulsion.js";
+export type { InUseDocument } from "./documents/in-use.js";
 export type { AssessedDocument, ClaimedIndex, ExposureDocument, LabelDocument } from "./documents/label.js";
 export type { AverageQuantityDocument, PackFigures } from "./documents/packing.js";
 export type { AirDocument, NozzleDocument, PackDocument, ProcessFigures } from "./documents/process.js";
@@ -97,12 +99,14 @@ export type { PlanFilms } from "./parts/films.js";
 export type { FlowByPoints, PlanFlow, PlanNozzle, PlanUse } from "./parts/flow.js";
 export type { PlanGelPoint } from "./parts/gel-points.js";
 export type { PlanHandling, PlanWait } from "./parts/handling.js";
+export type { ClarityAt, ClarityCorrection, PlanClarity } from "./parts/haze.js";
 export type { LotOrder } from "./parts/lot-order.js";
 export type { MaterialPart, NaturalOrigin } from "./parts/natural-origin.js";
 export type { Note } from "./parts/note.js";
 export type { OxidationRank, RankedOil } from "./parts/oxidation-ranking.js";
 export type { PlanPacks } from "./parts/packs.js";
 export type { PlanParticle } from "./parts/particles.js";
+export type { DilutedGel } from "./parts/rinse-off.js";
 export type { ScaleMetrics } from "./parts/scale.js";
 export type { Source } from "./parts/sources.js";
 export type { PlanSpeed } from "./parts/speeds.js";

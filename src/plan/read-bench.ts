@@ -10,7 +10,7 @@ import { viscosityLawOf } from "./setting.js";
 export function checkBench(draft: Draft<Bench>, formula: Formula, findings: Findings): readonly FormulaLine[] {
   const at = (...keys: (string | number)[]): string => keys.reduce<string>(join, "bench");
   const { phases, materials } = formula;
-  const { oilPerGelFormer: ratio, emulsion, viscosities = [] } = draft;
+  const { oilPerGelFormer: ratio, emulsion, viscosities = [], inUse } = draft;
   if (ratio?.min !== undefined && ratio.max !== undefined && ratio.min > ratio.max)
     findings.note(at("oilPerGelFormer", "min"), ratio.min, `no more than ${ratio.max}, the max`);
   viscosities.forEach((reading, i) => {
@@ -33,8 +33,23 @@ export function checkBench(draft: Draft<Bench>, formula: Formula, findings: Find
         min: 0,
       });
   });
+  if (inUse) checkInUse(inUse, findings);
   if (emulsion) checkEmulsion(emulsion, phases, materials, findings);
   return benchLinesOf(draft, formula, findings);
+}
+
+function checkInUse(
+  { temperature, transmittanceMin, opened }: Draft<NonNullable<Bench["inUse"]>>,
+  findings: Findings,
+): void {
+  const at = (...keys: string[]): string => keys.reduce<string>(join, "bench.inUse");
+  if (temperature?.min !== undefined && temperature.max !== undefined && temperature.min > temperature.max)
+    findings.note(at("temperature", "min"), temperature.min, `no more than ${temperature.max}, the max`);
+  for (const [value, path] of [
+    [transmittanceMin, at("transmittanceMin")],
+    [opened?.relativeHumidity, at("opened", "relativeHumidity")],
+  ] as const)
+    if (value === 0 || value === 1) findings.note(path, value, "between 0 and 1");
 }
 
 function checkEmulsion(

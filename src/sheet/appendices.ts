@@ -3,6 +3,7 @@ import { allowances, cost, naturalOrigin } from "./batch.js";
 import { type Block, list, section, table, text } from "./blocks.js";
 import { gelByDroplets, speedsOf } from "./emulsion.js";
 import { afterFillingOf, evaporationOf, exposuresOf, orderOfAddition } from "./heat.js";
+import { inUseOf } from "./in-use.js";
 import { packSection } from "./packs.js";
 import { type Sheet, whyNot } from "./render.js";
 import { stabilitySection } from "./stability.js";
@@ -19,6 +20,7 @@ export function appendices(sheet: Sheet): readonly Block[] {
     ...particlesOf(sheet),
     ...gelOf(sheet),
     ...gelByDroplets(sheet),
+    ...inUseOf(sheet),
     ...airOf(sheet),
     ...exposuresOf(sheet),
     ...orderOfAddition(sheet),

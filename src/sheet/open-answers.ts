@@ -2,6 +2,7 @@ import type { Answer } from "../plan/index.js";
 import { judge } from "../plan/judge.js";
 import { type MissingFigure, measureNext } from "../plan/measure-next.js";
 import { type Block, list, section, table, text } from "./blocks.js";
+import { isInUse } from "./in-use.js";
 import type { Sheet } from "./render.js";
 import { saidOf, subjectOf } from "./tables.js";
 import { fieldOf } from "./words/fields.js";
@@ -27,7 +28,7 @@ export function beforeYouStart(sheet: Sheet): readonly Block[] {
   ];
   const lines = [
     ...open.map((answer) => openLine(sheet, answer)),
-    ...plan.notes.map((note) => words.notes[note.code](note, say, words)),
+    ...plan.notes.filter((note) => !isInUse(note)).map((note) => words.notes[note.code](note, say, words)),
   ];
   const { beforeYouStart: title, openQuestions } = words.labels;
   const missing = missingFigures(sheet, figures);

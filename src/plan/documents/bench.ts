@@ -4,6 +4,7 @@ import { line } from "../../formula/schema.js";
 import type { YieldConvention } from "../../rheology/index.js";
 import type { Quantity } from "../../units/index.js";
 import { type EmulsionDocument, emulsion } from "./emulsion.js";
+import { type InUseDocument, inUse } from "./in-use.js";
 
 /** A viscosity–temperature law that was fitted elsewhere. */
 export type ViscosityLawDocument =
@@ -84,6 +85,8 @@ export interface BenchDocument {
   readonly settlingAllowed?: Quantity<"length">;
   /** What it found out about oil that is stirred into a gel former as droplets. */
   readonly emulsion?: EmulsionDocument;
+  /** How the gel is used: what is then said of it has no verdict. */
+  readonly inUse?: InUseDocument;
 }
 
 /** Trials of how the strength of the set gel rises with the dose of gel former. */
@@ -227,4 +230,5 @@ export const bench: Entry<BenchDocument> = fields<BenchDocument>({
   ),
   settlingAllowed: maybe("wish", quantity("length", above)),
   emulsion: maybe("identity", emulsion),
+  inUse: maybe("wish", inUse),
 });

@@ -6,6 +6,8 @@ import type { FieldCode } from "../codes.js";
 import { type Content, densityOf, isGlycerin, isWater, massOf } from "../contents.js";
 import type { Basis } from "../figure.js";
 import type { Bench } from "../job.js";
+import type { Run } from "../state.js";
+import { unique } from "../unique.js";
 import { by, otherwise, type Reason, stated, Unknown, unknown } from "../unknown.js";
 
 type GelFormerIndex = NonNullable<NonNullable<Bench["emulsion"]>["gelFormerIndex"]>;
@@ -31,10 +33,16 @@ export interface Remedy {
 }
 
 /** A part of a mixture as its refractive index needs it. */
-interface Part {
+export interface Part {
   readonly mass: number;
   readonly density: number;
   readonly refractiveIndex: number;
+}
+
+/** The room's temperature, and the ends of those at which the gel is used [°C]. */
+export function temperaturesOfUse({ job: { bench, process } }: Run): readonly number[] {
+  const { min = process.room, max = process.room } = bench.inUse?.temperature ?? {};
+  return unique([process.room, min, max]);
 }
 
 /** Indices of both phases at a temperature [°C]. */
@@ -91,7 +99,7 @@ function indexOfReading(
 }
 
 /** The parts of a phase that have an index; without those that lack it, if they are traces of the phase. */
-function partsOf(contents: readonly Content[], temperature: number, massOfPhase: number): readonly Part[] {
+export function partsOf(contents: readonly Content[], temperature: number, massOfPhase: number): readonly Part[] {
   const reasons: Reason[] = [];
   let without = 0;
   const parts = contents.flatMap(({ material, mass }): readonly Part[] =>
@@ -117,13 +125,19 @@ function partOf({ material, mass }: Omit<Content, "phase">, temperature: number)
   return { mass, density: densityAt({ law, temperature, beyond: "extend" }), refractiveIndex };
 }
 
-function indexOfOil(oil: readonly Content[], temperature: number): number {
+/** Index of the oil by its materials. */
+export function indexOfOil(oil: readonly Content[], temperature: number): number {
   if (oil.length === 0) unknown("nothing-there");
   return mixed(partsOf(oil, temperature, massOf(oil)), temperature);
 }
 
 /** Glycerin and water as a pair, whose table knows that they contract; the rest beside them. */
-function pairIn(outer: readonly Content[]) {
+export function pairIn(outer: readonly Content[]): {
+  readonly pair: readonly Content[];
+  readonly mass: number;
+  readonly share: number;
+  readonly rest: readonly Content[];
+} {
   const pair = outer.filter((one) => isGlycerin(one) || isWater(one));
   const mass = massOf(pair);
   const share = massOf(outer.filter(isGlycerin)) / mass;
@@ -132,7 +146,8 @@ function pairIn(outer: readonly Content[]) {
   return { pair, mass, share, rest: outer.filter((one) => !pair.includes(one)) };
 }
 
-function indexOfGelFormer(outer: readonly Content[], temperature: number): number {
+/** Index of an outer phase by its glycerin, its water and what is dissolved in them. */
+export function indexOfGelFormer(outer: readonly Content[], temperature: number): number {
   const { pair, mass, share, rest } = pairIn(outer);
   const parts = partsOf(rest, temperature, massOf(outer));
   const refractiveIndex = by("refractive-index", () =>
@@ -141,7 +156,7 @@ function indexOfGelFormer(outer: readonly Content[], temperature: number): numbe
   return mixed([{ mass, density: densityOf(pair, temperature), refractiveIndex }, ...parts], temperature);
 }
 
-/** By Lorentz and Lorenz. */
-function mixed(parts: readonly Part[], temperature: number): number {
+/** Index of a mixture, by Lorentz and Lorenz. */
+export function mixed(parts: readonly Part[], temperature: number): number {
   return by("refractive-index", () => refractiveIndexOfMixture({ temperature, parts }));
 }

@@ -5,6 +5,7 @@ import type { Figure, NotKnown } from "../figure.js";
 import type { Run, Schedule } from "../state.js";
 import { by, otherwise, type Reason, stated, unknown, where } from "../unknown.js";
 import { type Droplets, dropletsOf, gelOf, modulusByTheory, yieldStressByTheory } from "./droplets.js";
+import { clarityOf, type PlanClarity } from "./haze.js";
 import { type PlanSpeed, speedsOf } from "./speeds.js";
 import { type PlanWarming, warmingOf } from "./warming.js";
 
@@ -131,6 +132,8 @@ export function waterActivityOf(run: Run): Figure {
 export interface PlanEmulsion {
   readonly schedules: ReturnType<typeof schedulesOf>;
   readonly gel: PlanEmulsionGel;
+  /** How clear the finished gel is; left out where there is no oil in it. */
+  readonly clarity?: PlanClarity;
   readonly warming: PlanWarming;
   /** The bench's stirrer beside this one, where the bench says how it stirred. */
   readonly speeds?: readonly PlanSpeed[] | NotKnown;
@@ -143,6 +146,7 @@ export function emulsionOf(run: Run): { readonly emulsion?: PlanEmulsion } {
     return {
       schedules: schedulesOf(run),
       gel: gelFigures(run),
+      ...(gelOf(run).charge.oil().length > 0 && { clarity: clarityOf(run) }),
       warming: warmingOf(run),
       ...(run.job.bench.emulsion?.stirring && { speeds: otherwise(() => speedsOf(run), notKnown) }),
     };

@@ -25,7 +25,7 @@ export interface PlanFilms {
 }
 
 /** The thickest film that does not run down an upright wall once it has set, by the lower end of the yield stress [m]. */
-function thickestFilmOf(run: Run): number {
+export function thickestFilmOf(run: Run): number {
   const { min: yieldStress } = yieldStressFigure(run);
   // Without a yield stress every film runs.
   if (yieldStress === 0) return 0;

@@ -1,4 +1,7 @@
 import type { NoteCode } from "../codes.js";
+import type { NotKnown } from "../figure.js";
+import type { Reason } from "../unknown.js";
+import type { DilutedGel } from "./rinse-off.js";
 
 /** Something to know that no verdict is given on: its code, and what numbers there are. */
 export interface Note {
@@ -17,4 +20,24 @@ export interface Note {
   readonly shareMax?: number;
   /** What it is about, in the caller's words. */
   readonly of?: string;
+  /** Film on skin or nail [m]. */
+  readonly film?: number;
+  /** Water from which on a film is milk, by mass of the gel; `max` is null where the surer end is not reached. */
+  readonly untilMilky?: { readonly min: number; readonly max: number | null } | NotKnown;
+  /** Water from which on a film flows off, by mass of the gel. */
+  readonly untilFlowing?: { readonly min: number; readonly value?: number; readonly max: number } | NotKnown;
+  /** What the gel is with some water in it. */
+  readonly along?: readonly DilutedGel[] | NotKnown;
+  /** How far it is drawn into a line, where it holds to the walls [m]. */
+  readonly reach?: number | NotKnown;
+  /** The thickest film that does not run down an upright wall [m]. */
+  readonly thickness?: number;
+  /** Water that a pack takes up from the room, by two laws; below 0 what it gives off [kg]. */
+  readonly water?: { readonly min: number; readonly max: number } | NotKnown;
+  /** [s]. */
+  readonly duration?: number;
+  /** How far the index of the outer phase then is from the oil's. */
+  readonly mismatch?: { readonly min: number; readonly max: number };
+  /** Why it has no figure. */
+  readonly notKnown?: Reason;
 }

@@ -1,6 +1,6 @@
 import type { Charge } from "../charge.js";
 import { atLeast, atMost, exactly, type Figure } from "../figure.js";
-import { glycerinToMatch, indicesAt } from "../parts/clarity.js";
+import { glycerinToMatch, indicesAt, temperaturesOfUse } from "../parts/clarity.js";
 import { gelOf, withOil } from "../parts/droplets.js";
 import { leftOutIn } from "../parts/warming.js";
 import type { Moment, Run } from "../state.js";
@@ -35,19 +35,19 @@ function whileMatched({ after, number }: Moment, run: Run): number {
 
 /** Whether oil and gel former bend light alike, so that the gel is clear. */
 export const clarityQuestions: readonly Question[] = [
-  asks<Run, Run>({
+  asks<Run, number>({
     id: "clarity-match",
     quantity: "index-difference",
     quantifier: "every",
     subjects: withOil,
     of: () => ({}),
-    states: (run) => [run],
-    figure: (run) => apartAt(gelOf(run).charge, run.job.process.room),
-    limit: (run) =>
+    // It has to look alike in the room and wherever it is used; between two temperatures it is nowhere worse than at one of them.
+    states: temperaturesOfUse,
+    figure: (temperature, run) => apartAt(gelOf(run).charge, temperature),
+    limit: (_temperature, run) =>
       atMost(mismatchMax(run), [{ kind: "reading", key: "emulsion-mismatch-max", source: run.job.bench.source }]),
-    beside: (run) => {
+    beside: (temperature, run) => {
       const { charge } = gelOf(run);
-      const temperature = run.job.process.room;
       const { gelFormer, oil } = indicesAt(charge, temperature);
       const remedy = otherwise(
         () => ({ ...glycerinToMatch(charge, temperature) }),

@@ -1,5 +1,6 @@
+import type { NotKnown } from "../../plan/index.js";
 import { fieldOf } from "./fields.js";
-import type { Words } from "./types.js";
+import type { Say, Words } from "./types.js";
 
 /** What a figure rests on. */
 export const bases: Words["bases"] = {
@@ -55,7 +56,26 @@ export const notes: Words["notes"] = {
     `A share that is out of the ordinary is lost on the way into the packs${say.given(share, (lost) => `, ${say.percent(lost, 2)} of what is weighed`)}${say.given(shareMax, (usual) => `, more than ${say.percent(usual, 2)}`)}${say.given(of, (name) => `, most of it to: ${name}`)}. Check the allowances, or scrape the vessel.`,
   "film-of-the-set-gel": () =>
     "The film in the vessel counts as that of the set gel: the one of what the vessel is emptied of is not known. State its thickness.",
+  "rinse-off": ({ film, untilMilky, untilFlowing, along }, say, words) => {
+    const share = (water: number | null | undefined): string =>
+      water === null ? "more than it was followed to" : say.percent(water, 2);
+    const milky = orWhy(untilMilky, ({ min, max }) => `${share(min)} to ${share(max)}`, say, words);
+    const flows = orWhy(untilFlowing, ({ min, max }) => `${share(min)} to ${share(max)}`, say, words);
+    const wet = along && !("notKnown" in along) ? along.find(({ water }) => water >= 0.1) : undefined;
+    return `Rinsing off: a film${say.given(film, (thick) => ` of ${say.millimetres(thick, 2)}`)} turns to milk from so much water by mass of the gel: ${milky}; its own weight makes it flow off a wall from: ${flows}.${say.given(wet, (row) => ` With ${say.percent(row.water, 2)} of water the indices differ by ${say.number(Math.abs(row.mismatch), 2)}, and oil is ${say.percent(row.volumeFractionOil)} by volume.`)} How fast water gets in is not part of it.`;
+  },
+  "drawn-into-lines": ({ reach, thickness }, say, words) =>
+    `Fine lines: beside its film the gel may be drawn this far into a line that it wets, as long as it holds to the walls: ${orWhy(reach, (distance) => say.millimetres(distance, 2), say, words)}.${say.given(thickness, (thick) => ` A film of up to ${say.millimetres(thick, 2)} does not run.`)} Gels that slip on the walls go further.`,
+  "water-after-opening": ({ water, duration, mismatch }, say, words) =>
+    `Once it is opened: a pack takes up this much water in ${say.duration(duration)}: ${orWhy(water, ({ min, max }) => `${say.kilograms(min, 2)} to ${say.kilograms(max, 2)}`, say, words)}.${say.given(mismatch, ({ min, max }) => ` The indices of oil and gel former then differ by ${say.number(min, 2)} to ${say.number(max, 2)}.`)} That is the most: in a jar the water still has to find its way down.`,
 };
+
+/** A figure in words, or why it is not known. */
+function orWhy<T>(figure: T | NotKnown | undefined, write: (known: T) => string, say: Say, words: Words): string {
+  const reason = (figure as Partial<NotKnown> | undefined)?.notKnown;
+  if (reason) return `${say.notKnown} (${words.reasons[reason.code](reason, say, words)})`;
+  return say.given(figure as T | undefined, write) || say.notKnown;
+}
 
 /** Words for the verdicts. */
 export const verdicts: Words["verdicts"] = {

@@ -1,3 +1,4 @@
+import type { ClarityCorrection, Ends } from "../../plan/index.js";
 import type { Say } from "./types.js";
 
 /** Sentences about oil that is added to an emulsion, and about its gel. Masses in kg, rates in kg/s, speeds in rev/s. */
@@ -60,6 +61,18 @@ export const emulsionLines = {
   oilNotKnown: ({ reason }: { readonly reason: string }): string => `Oil by volume is not known: ${reason}.`,
   dropletsNotKnown: ({ reason }: { readonly reason: string }): string =>
     `The size of the droplets is not known: ${reason}.`,
+  mismatchAt: (
+    { temperature, mismatch, max }: { readonly temperature: number; readonly mismatch: number; readonly max?: number },
+    say: Say,
+  ): string =>
+    `At ${say.celsius(temperature)} the refractive indices differ by ${say.number(Math.abs(mismatch), 2)}${say.given(max, (allowed) => `; the bench allows ${say.number(allowed, 2)}`)}.`,
+  hazeAt: ({ temperature, path, min, max }: Record<"temperature" | "path" | "min" | "max", number>, say: Say): string =>
+    `At ${say.celsius(temperature)}, ${say.percent(min, 2)} to ${say.percent(max, 2)} of the light is scattered on ${say.millimetres(path, 2)} through the pack. This ranks gels and promises nothing; air is left out.`,
+  correctWith: (
+    { add, mass, within, volumeFractionOil }: Omit<ClarityCorrection, "within"> & { readonly within?: Ends },
+    say: Say,
+  ): string =>
+    `The indices match in the room with ${say.kilograms(mass, 3)} more ${add} in the gel former of a lot${say.given(within, ({ min, max }) => ` (${say.kilograms(min, 3)} to ${say.kilograms(max, 3)} keep within what the bench allows)`)}. Oil is then ${say.percent(volumeFractionOil)} by volume; water activity and preservation change too.`,
   theoryNotKnown: ({ reason }: { readonly reason: string }): string =>
     `Yield stress and shear modulus by theory are not known: ${reason}.`,
 };

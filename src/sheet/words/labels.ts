@@ -21,6 +21,7 @@ export const labels = {
   gelByDroplets: "The gel by its droplets",
   stirrerBesideBench: "This stirrer beside the bench's",
   afterFilling: "After filling",
+  gelInUse: "The gel in use",
   packs: "Packs",
   fillCheck: "Fill check",
   stability: "Stability test",

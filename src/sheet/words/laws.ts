@@ -174,6 +174,23 @@ const table: Each<LawCode, Law> = {
   "systemic-exposure": { name: "systemic exposure dose and margin as arithmetic" },
   "ingredient-limits": { name: "largest shares by the table of the documents" },
   "lot-order": { name: "durations of the steps; packs at rest need no operator" },
+  "gel-with-water": {
+    name: "water in a gel of packed droplets",
+    source: "index by the table of the Glycerine Producers' Association 1963, read second-hand",
+  },
+  "film-runs-off": {
+    name: "strength of packed droplets against the weight of a film",
+    source: "Princen and Kiss 1989, from memory; Mason and others 1995, abstract",
+  },
+  "capillary-reach": { name: "capillary pull against the yield stress", source: "Bertola 2006, abstract" },
+  turbidity: {
+    name: "scattering by droplets in two pictures",
+    source: "Bohren and Huffman 1983, Debye and Bueche 1949, from memory",
+  },
+  "water-uptake": {
+    name: "diffusion of water vapour through still air",
+    source: "Bergman and others 2011, section 6.7",
+  },
 };
 
 function each(write: (law: Law) => string): Each<LawCode, string> {

@@ -1,0 +1,36 @@
+import { capillaryReach } from "../../rheology/index.js";
+import type { Run } from "../state.js";
+import { by, orNotKnown, stated, unknown, where } from "../unknown.js";
+import { gelOf } from "./droplets.js";
+import { thickestFilmOf } from "./films.js";
+import type { Note } from "./note.js";
+import { yieldStressFigure } from "./yield-stress.js";
+
+/** Whether the product is a gel: it holds gel former, or is an emulsion. */
+function isGel(run: Run): boolean {
+  const { charge } = gelOf(run);
+  return charge.isEmulsion() || charge.dose() > 0;
+}
+
+/**
+ * How far capillarity draws the gel into a fine line beside its film, beside the film that does not run. The line is
+ * wetted through, and the yield stress counts with its lower end: both draw the gel farthest.
+ */
+export function fineLineNotes(run: Run): readonly Note[] {
+  if (!isGel(run)) return [];
+  const { surfaceTension: tension, line: groove } = run.job.bench.inUse ?? {};
+  return [
+    {
+      code: "drawn-into-lines",
+      ...where("yieldStress", () => yieldStressFigure(run).min),
+      ...where("thickness", () => thickestFilmOf(run)),
+      reach: orNotKnown(() => {
+        const surfaceTension = stated(tension, "in-use-surface-tension");
+        const { min: yieldStress } = yieldStressFigure(run);
+        // Without a yield stress nothing holds it.
+        if (yieldStress === 0) unknown("nothing-there", { field: "bench-yield-stress" });
+        return by("capillary-reach", () => capillaryReach({ surfaceTension, yieldStress, ...(groove && { groove }) }));
+      }),
+    },
+  ];
+}

@@ -1,0 +1,86 @@
+import { gelWithWater, waterUntilFlowing, waterUntilMilky } from "../../gel/index.js";
+import { yieldStressForFilm } from "../../rheology/index.js";
+import type { Charge } from "../charge.js";
+import type { Ends } from "../contents.js";
+import type { Run } from "../state.js";
+import { by, orNotKnown, otherwise, stated } from "../unknown.js";
+import { gelOf, withOil } from "./droplets.js";
+import { gelOfKilogram } from "./gel-of-kilogram.js";
+import type { Note } from "./note.js";
+
+/** The gel with some water in its outer phase. */
+export interface DilutedGel {
+  /** Water that has gone in, by mass of the gel. */
+  readonly water: number;
+  /** Of the outer phase. */
+  readonly refractiveIndexOuter: number;
+  /** Index of the oil less that of the outer phase. */
+  readonly mismatch: number;
+  /** Of oil in oil and outer phase. */
+  readonly volumeFractionOil: number;
+  /** Between two pictures of the droplets and the ends of the mismatch [1/m]. */
+  readonly turbidity: Ends;
+  /** By the law of packed droplets [Pa]; left out where that does not reach, or the interfacial tension is not known. */
+  readonly yieldStress?: { readonly min: number; readonly value?: number; readonly max: number };
+}
+
+/** A film that half of the light passes straight still counts as clear: common practice, no source. */
+const usualTransmittanceMin = 0.5;
+
+/** Water by mass of the gel for which the gel is given: none, then a splash to as much again. */
+const amounts: readonly number[] = [0, 0.02, 0.05, 0.1, 0.2, 0.5, 1];
+
+function alongWater(charge: Charge, temperature: number): readonly DilutedGel[] {
+  const gel = gelOfKilogram(charge, temperature);
+  const { interfacialTension } = stated(charge.job.bench.emulsion, "bench-emulsion");
+  return amounts.map((water): DilutedGel => {
+    const plain = { ...gel, massWaterAdded: water };
+    const found = otherwise(
+      () =>
+        by("gel-with-water", () =>
+          gelWithWater({ ...plain, ...(interfacialTension !== undefined && { interfacialTension }) }),
+        ),
+      // With more oil than the law of packed droplets was measured with there is no strength, and all else.
+      () => by("gel-with-water", () => gelWithWater(plain)),
+    );
+    const { refractiveIndexOuter, mismatch, volumeFractionOil, turbidity, yieldStress } = found;
+    return {
+      water,
+      refractiveIndexOuter,
+      mismatch,
+      volumeFractionOil,
+      turbidity,
+      ...(yieldStress && { yieldStress }),
+    };
+  });
+}
+
+/** What water makes of the gel of an emulsion, on skin or under the tap. */
+export function rinseOffNotes(run: Run): readonly Note[] {
+  return withOil(run).map((): Note => {
+    const { charge } = gelOf(run);
+    const { bench, process } = run.job;
+    const temperature = process.room;
+    const { film, transmittanceMin = usualTransmittanceMin } = bench.inUse ?? {};
+    const depth = (): number => stated(film, "in-use-film");
+    return {
+      code: "rinse-off",
+      ...(film !== undefined && { film }),
+      untilMilky: orNotKnown(() => milky({ ...gelOfKilogram(charge, temperature), depth: depth(), transmittanceMin })),
+      untilFlowing: orNotKnown(() => {
+        const thickness = depth();
+        const interfacialTension = stated(bench.emulsion?.interfacialTension, "emulsion-interfacial-tension");
+        const density = charge.density(temperature);
+        // What pulls at the film is its own weight on an upright wall.
+        const stress = by("film-runs-off", () => yieldStressForFilm({ thickness, density }));
+        const gel = gelOfKilogram(charge, temperature);
+        return by("film-runs-off", () => waterUntilFlowing({ ...gel, interfacialTension, stress }));
+      }),
+      along: orNotKnown(() => alongWater(charge, temperature)),
+    };
+  });
+}
+
+function milky(input: Parameters<typeof waterUntilMilky>[0]): ReturnType<typeof waterUntilMilky> {
+  return by("gel-with-water", () => waterUntilMilky(input));
+}
