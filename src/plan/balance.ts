@@ -6,6 +6,7 @@ import { lossOf } from "./setting.js";
 import type { Outcome, State } from "./state.js";
 import { stirringPower } from "./stirred.js";
 import { by, type Cell, cell, otherwise, stated } from "./unknown.js";
+import type { Warmth } from "./warm-jacket.js";
 
 /** A source that gives nothing: the vessel is left to itself. */
 export const noSource: HeatSource = { kind: "power", power: 0 };
@@ -116,57 +117,69 @@ export function durationEnds(
 }
 
 /** A hold at one temperature. */
-function heldAt(temperature: number, duration: number): readonly Segment[] {
+export function heldAt(temperature: number, duration: number): readonly Segment[] {
   return [{ kind: "ramp", temperatureStart: temperature, temperatureEnd: temperature, duration }];
 }
 
-/** The vessel stands or is stirred for a while: on the heat it is held, off it it cools, against what stirring gives. */
-export function wait(state: State, duration: number, speed?: Cell<number>): Outcome {
+/**
+ * The vessel stands or is stirred for a while: on the heat it is held, off it it cools, against what stirring gives, and
+ * with what a warm jacket passes.
+ */
+export function wait(state: State, duration: Cell<number>, speed?: Cell<number>, warmed?: Cell<Warmth>): Outcome {
   const room = state.charge.job.process.room;
   const still = cell((): boolean => {
     // What is at the room's temperature and is not stirred stays so.
-    return duration === 0 || (state.temperature() === room && speed === undefined);
+    return (state.temperature() === room && speed === undefined && warmed === undefined) || duration() === 0;
   });
   if (state.onHeat)
     return {
-      duration: () => duration,
+      duration,
       temperature: state.temperature,
-      segments: cell(() => heldAt(state.temperature(), duration)),
+      segments: cell(() => heldAt(state.temperature(), duration())),
       basis: () => [{ kind: "law", key: "held-by-the-heater" }],
     };
   const run = cell(() => {
     const temperature = state.temperature();
-    const plain = balanceOf(state, noSource);
+    const given = warmed?.();
+    const left = balanceOf(state, given?.source ?? noSource);
+    const plain: Balance = given
+      ? {
+          vessel: { ...left.vessel, breakpoints: [...left.vessel.breakpoints, ...given.breakpoints] },
+          basis: [...given.basis, ...left.basis],
+          assumptions: [...given.assumptions, ...left.assumptions],
+        }
+      : left;
+    const lasting = { duration: duration() };
     return by("heat-balance", () => {
-      const atRoom = temperature === room;
+      const atRoom = temperature === room && given === undefined;
       // Left to itself it would get this cool: no cooler with what stirring gives.
-      const end = atRoom ? temperature : vesselSegment({ ...plain.vessel, duration }).temperatureEnd;
+      const end = atRoom ? temperature : vesselSegment({ ...plain.vessel, ...lasting }).temperatureEnd;
       const balance = withStirring(plain, state, speed, [temperature, end]);
-      const isStirred = balance.vessel.heatSource !== noSource;
-      if (atRoom && !isStirred) return { balance, temperature, segments: heldAt(temperature, duration) };
-      const temperatureEnd = isStirred ? vesselSegment({ ...balance.vessel, duration }).temperatureEnd : end;
-      // What is stirred comes to rest above the room, where no temperature gives the time; nor does one near the room's.
-      const byTime = isStirred || Math.abs(end - room) < 0.1 || end === temperature;
+      const isStirred = balance.vessel.heatSource !== plain.vessel.heatSource;
+      if (atRoom && !isStirred) return { balance, temperature, segments: heldAt(temperature, duration()) };
+      const temperatureEnd = isStirred ? vesselSegment({ ...balance.vessel, ...lasting }).temperatureEnd : end;
+      // What is stirred or kept warm comes to rest above the room, where no temperature gives the time; nor does one near the room's.
+      const byTime = isStirred || given !== undefined || Math.abs(end - room) < 0.1 || end === temperature;
       const segment = {
         kind: "vessel",
         ...balance.vessel,
-        ...(byTime ? { duration } : { temperatureEnd: end }),
+        ...(byTime ? lasting : { temperatureEnd: end }),
       } as const;
       return { balance, temperature: temperatureEnd, segments: [segment] };
     });
   });
   // At the room's temperature the heat of stirring is the only one: where it cannot be known, the charge stays as it is.
   const atRoom = <T>(find: () => T, instead: () => T): T =>
-    state.temperature() === room && !state.charge.heated ? otherwise(find, instead) : find();
+    state.temperature() === room && !state.charge.heated && !warmed ? otherwise(find, instead) : find();
   return {
-    duration: () => duration,
+    duration,
     temperature: cell(() => (still() ? state.temperature() : atRoom(() => run().temperature, state.temperature))),
     segments: cell(() =>
       still()
-        ? heldAt(state.temperature(), duration)
+        ? heldAt(state.temperature(), duration())
         : atRoom(
             () => run().segments,
-            () => heldAt(state.temperature(), duration),
+            () => heldAt(state.temperature(), duration()),
           ),
     ),
     basis: () => (still() ? [] : run().balance.basis),

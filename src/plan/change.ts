@@ -4,7 +4,16 @@ import type { ReadJob } from "./read.js";
 import type { Step } from "./steps/index.js";
 
 /** Figures of a step that a change may set. */
-export type StepField = "to" | "at" | "for" | "within" | "speed" | "toViscosity" | "pressure";
+export type StepField =
+  | "to"
+  | "at"
+  | "for"
+  | "within"
+  | "speed"
+  | "toViscosity"
+  | "pressure"
+  | "packsPerMinute"
+  | "jacketAt";
 
 /** Properties of a material that a change may set, with their unit. */
 export type MaterialField = "temperatureFlash" | "temperatureMax" | "massFractionMax" | "strength";
@@ -42,7 +51,7 @@ export type Change =
       /** From 1. */
       readonly step: number;
       readonly field: StepField;
-      /** In the base unit of the field: °C, s, rev/s, Pa·s or Pa. */
+      /** In the base unit of the field: °C, s, rev/s, Pa·s or Pa; packs in a minute. */
       readonly value: number;
     }
   | {
@@ -126,7 +135,7 @@ function changedBy({ job, steps }: ReadJob, change: Change, path: string): ReadJ
 
 /** What holds a figure of a step to its bounds, as the documents do; a step may take no time. */
 function boundOf(field: StepField): (value: number, path: string) => number {
-  if (field === "to" || field === "at") return temperature;
+  if (field === "to" || field === "at" || field === "jacketAt") return temperature;
   return field === "for" ? notNegative : positive;
 }
 
@@ -136,11 +145,13 @@ export function mayHave(step: Step, field: StepField): boolean {
     charge: ["at", "for", "speed"],
     stir: ["speed"],
     add: ["speed"],
-    fill: ["for"],
+    fill: ["for", "speed"],
     "de-aerate": ["speed", "pressure"],
     heat: ["within"],
     cool: ["within"],
   };
+  // What the packs a minute set takes no other time.
+  if (field === "for" && "packsPerMinute" in step) return false;
   return field in step || (optional[step.do] ?? []).includes(field);
 }
 

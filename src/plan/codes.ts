@@ -262,6 +262,7 @@ export const leverCodes = [
   "warmer-addition",
   "hotter-melt",
   "shorter-filling",
+  "faster-filling",
   "warmer-coolant",
   "colder-coolant",
   "stronger-heater",
@@ -336,9 +337,9 @@ export const questionIds = [
   "lot-fits-the-day",
   /** Raised by: a heat-sensitive material other than an antioxidant, where anything is heated. States: every step with the material in the vessel. Figure: 1 on the heat, 0 off it. Limit: at most 0. */
   "heat-sensitive-off-the-heat",
-  /** Raised by: a material with a maximum temperature. States: every step with the material in the vessel, in the charge and at the heated wall. Figure: the warmest that it gets, the wall within a quarter of the correlation; where the wall is not known, between the charge and the hottest that the heater gets. Limit: at most the temperature that is stated. */
+  /** Raised by: a material with a maximum temperature. States: every step with the material in the vessel, in the charge and at the heated wall. Figure: the warmest that it gets, the wall within a quarter of the correlation; where the wall is not known, between the charge and the hottest that the heater gets, or the medium of a jacket that keeps it warm. Limit: at most the temperature that is stated. */
   "maximum-temperature",
-  /** Raised by: every material in the vessel but water and particles, in the charge and at the heated wall. States: every step with the material at that place. Figure: the warmest that it gets, the wall within a quarter of the correlation; where the wall is not known, between the charge and the hottest that the heater gets. Limit: at most the flash point. Margin: that of the process, else 30 K. */
+  /** Raised by: every material in the vessel but water and particles, in the charge and at the heated wall. States: every step with the material at that place. Figure: the warmest that it gets, the wall within a quarter of the correlation; where the wall is not known, between the charge and the hottest that the heater gets, or the medium of a jacket that keeps it warm. Limit: at most the flash point. Margin: that of the process, else 30 K. */
   "flash-point",
   /** Raised by: a step that heats or cools with a time allowed for it. States: the step. Figure: how long it takes, the wall within a quarter of the correlation; at least that long where what would lengthen it was left out. Limit: at most the time allowed. */
   "done-in-time",

@@ -22,7 +22,7 @@ const halvings = 12;
 
 /**
  * The conductance of the jacket as stated, else from the coefficients on both sides of its wall, at one end of how sure
- * the inner one is.
+ * the inner one is. What flows through it is the coolant, or a medium of another temperature [°C].
  *
  * Beyond the readings the charge at the wall is thicker than where they end, and passes less than that lets expect. At
  * least it passes what a wall as cold as they go would take from it: what is colder is at worst a skin that stands still,
@@ -32,9 +32,10 @@ export function jacketConducts(
   charge: Charge,
   between: readonly [number, number],
   sure: End = "value",
+  temperatureJacket: number = jacketOf(charge.job).coolant,
 ): JacketConducts {
   const jacket = jacketOf(charge.job);
-  const { area, outsideCoefficient, coolant, insideCoefficient, source, capacityFlow } = jacket;
+  const { area, outsideCoefficient, insideCoefficient, source, capacityFlow } = jacket;
   const toInlet = (conductance: number): number =>
     capacityFlow === undefined ? conductance : jacketConductance({ conductance, capacityFlow });
   if (jacket.conductance !== undefined)
@@ -52,7 +53,7 @@ export function jacketConducts(
   const wallAt = (bulk: number, end: End): ReturnType<typeof jacketedWall> =>
     jacketedWall({
       temperatureBulk: bulk,
-      temperatureJacket: coolant,
+      temperatureJacket,
       heatTransferCoefficient: beside(inside, bulk, end),
       heatTransferCoefficientJacket: outside,
     });
@@ -61,7 +62,7 @@ export function jacketConducts(
     const bulk = Math.min(warmest, Math.max(coolest, at));
     const { temperatureWall, heatTransferCoefficientOverall: overall } = wallAt(bulk, sure);
     if (sure !== "min" || temperatureWall >= coldest) return wetted * overall;
-    const least = (wetted * inside.at(bulk, coldest, sure) * (bulk - coldest)) / (bulk - coolant);
+    const least = (wetted * inside.at(bulk, coldest, sure) * (bulk - coldest)) / (bulk - temperatureJacket);
     return Math.max(nothing, least);
   };
   return by("stirred-wall", () => {

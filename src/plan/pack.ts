@@ -7,9 +7,11 @@ import {
   packTemperature,
   temperatureAfterCooling,
 } from "../heat/index.js";
+import { packsFromBatch } from "../packing/index.js";
 import type { Charge } from "./charge.js";
 import type { AssumptionCode } from "./codes.js";
 import type { Basis } from "./figure.js";
+import type { Job } from "./job.js";
 import { by, stated } from "./unknown.js";
 
 /** How a filled pack cools: by conduction out of its content, or as one lump. */
@@ -27,6 +29,15 @@ export interface PackCooling {
     readonly times: readonly number[];
     readonly temperatures: readonly number[];
   };
+}
+
+/** Whole packs that one lot fills: those that were asked for, or as many as a mean content makes of what arrives. */
+export function packsIn({ pack }: Job, { packsOfLot, lot: { delivered }, density }: ScaledBatch): number {
+  if (packsOfLot !== undefined) return packsOfLot;
+  const { fillTarget, nominal } = stated(pack, "pack");
+  const massFill =
+    fillTarget ?? nominal?.mass ?? stated(nominal?.volume, "pack-packs") * stated(density, "material-density");
+  return by("packs-from-batch", () => packsFromBatch({ massBatch: delivered, massFill })).packs;
 }
 
 /** Thirty segments leave the path of a particle within a few parts in a million of a hundred's. */

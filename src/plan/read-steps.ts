@@ -3,6 +3,7 @@ import type { Formula } from "../formula/index.js";
 import type { Read } from "../formula/read-type.js";
 import type { ProcessDocument } from "./process.js";
 import { kindOf, type Step } from "./steps/index.js";
+import type { Need } from "./steps/kind.js";
 
 /** What no kettle can do: hold without heat, charge what is not there, go on after filling. Whether an order is wise is asked of the plan. */
 export function checkProcess(
@@ -30,12 +31,18 @@ export function checkProcess(
       if (!holds) findings.note(path, `"${one.do}"`, expected);
     };
     const kind = kindOf(one as Step);
-    const need = (name: (typeof kind.needs)[number]): boolean => kind.needs.includes(name);
+    const needed = typeof kind.needs === "function" ? kind.needs(one as Step) : kind.needs;
+    const need = (name: Need): boolean => needed.includes(name);
     if (need("charged")) needs(charged.size > 0, "a charge before it: the vessel is empty");
     if (need("on-heat")) needs(onHeat, 'a "heat" before it');
     if (need("off-heat")) needs(!onHeat, 'a "take off the heat" before it');
     if (need("not-filled")) needs(!filled, 'only "rest" after "fill"');
-    if ("with" in one && one.with === "jacket") needs(hasJacket, "a jacket described with the vessel");
+    if (need("jacket")) needs(hasJacket, "a jacket described with the vessel");
+    for (const group of kind.oneOf ?? []) {
+      const [, second] = group.filter((field) => field in one);
+      if (second !== undefined)
+        findings.note(join(path, second), "both", `only one of ${group.join(" and ")}`, "contradiction");
+    }
     if ("phase" in one && one.phase !== undefined) {
       if (!phases.includes(one.phase))
         findings.unknownName(join(path, "phase"), one.phase, phases, "the name of a phase of the formula");

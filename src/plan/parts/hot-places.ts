@@ -19,11 +19,16 @@ export function materialsIn({ moments }: Run): readonly Material[] {
   return [...new Set(moments.flatMap(({ after }) => after.charge.contents.map(({ material }) => material)))];
 }
 
-/** The steps in which a material is at a place: the wall is hotter than the charge in all steps on the heat. */
+/** The steps in which a material is at a place: the wall is hotter than the charge in all steps on the heat, and may be where a jacket keeps it warm. */
 export function metAt(run: Run, { key }: Material, place: HeatPlace): readonly Met[] {
   return momentsWith(run, key)
-    .filter(({ after }) => place === "charge" || after.onHeat)
+    .filter((moment) => place === "charge" || moment.after.onHeat || warmJacketIn(moment) !== undefined)
     .map((moment) => ({ moment, place }));
+}
+
+/** The medium of a jacket that keeps the charge warm in a step [°C]. */
+function warmJacketIn({ step }: Moment): number | undefined {
+  return (step as { readonly jacketAt?: number }).jacketAt;
 }
 
 /** Where in the run that is. */
@@ -38,6 +43,8 @@ export function warmthAt({ moment, place }: Met, run: Run): Figure {
 
 /** The heated wall: as the heater drives it, or where that is not known, between the charge and the hottest that the heater gets. */
 function wallFigure(run: Run, moment: Moment): Figure {
+  const jacketAt = warmJacketIn(moment);
+  if (jacketAt !== undefined) return warmedFigure(moment, jacketAt);
   return otherwise(
     () => hottestIn(moment),
     () => {
@@ -47,6 +54,14 @@ function wallFigure(run: Run, moment: Moment): Figure {
       return between(max === null ? warmestIn(moment) : end(() => warmestIn(moment)), max);
     },
   );
+}
+
+/** A wall that a warm jacket heats: between the charge and the medium. */
+function warmedFigure(moment: Moment, jacketAt: number): Figure {
+  const max = end(() => Math.max(jacketAt, moment.before.temperature()));
+  return between(max === null ? warmestIn(moment) : end(() => warmestIn(moment)), max, [
+    { kind: "law", key: "jacket" },
+  ]);
 }
 
 /** One end of a figure: open where it is not known. */
@@ -76,7 +91,7 @@ function hottestIn(moment: Moment): Figure {
 
 /** Why the wall is not known at the deciding state, if it is not. */
 export function whyUnknown({ moment, place }: Met): Readonly<Record<string, string | undefined>> {
-  if (place === "charge") return {};
+  if (place === "charge" || warmJacketIn(moment) !== undefined) return {};
   return otherwise(
     () => {
       hottestIn(moment);

@@ -1,7 +1,7 @@
 import type { Charge } from "../charge.js";
 import type { Moment, Run, State } from "../state.js";
 import type { Step } from "../steps/index.js";
-import { unknown } from "../unknown.js";
+import { otherwise, unknown } from "../unknown.js";
 
 /** A moment of one kind of step. */
 export type MomentOf<Kind extends Step["do"]> = Moment<Extract<Step, { readonly do: Kind }>>;
@@ -44,5 +44,10 @@ export function heatOff({ moments }: Run, place: number): State {
 
 /** Whether filling takes time, so that the last pack is cooler than the first. */
 export function fillingTakesTime(run: Run): boolean {
-  return momentsOf(run, "fill").some(({ step }) => (step.for ?? 0) > 0);
+  return momentsOf(run, "fill").some(({ duration }) =>
+    otherwise(
+      () => duration() > 0,
+      () => true,
+    ),
+  );
 }

@@ -52,7 +52,7 @@ function settlingInto(entering: Entering, which: WhichPack): Settling {
   const ways = run.moments
     .slice(place + 1)
     // The first pack leaves the vessel as filling begins.
-    .filter(({ step }) => !stirs.has(step.do) && !(isFirst && step.do === "fill"))
+    .filter(({ step, speed }) => !stirs.has(step.do) && !(step.do === "fill" && (isFirst || speed)))
     .flatMap((moment) => wayIn(moment, particle));
   // Had they gone in earlier, they would have been in the melt while that cooled to where they do.
   const before = waysBeforeOf(entering);
@@ -106,14 +106,14 @@ function wayIn(moment: Moment, particle: Particle): readonly Way[] {
   if (before.inPacks) return [];
   const charge = after.inPacks ? before.charge : after.charge;
   const [start, end] = [before.temperature(), after.temperature()];
-  const stands = step.do === "rest" && end === start;
+  const stands = keepsStill(moment) && end >= start;
   if (end >= start && !stands) return [];
   const suspension = suspensionOf(charge, particle);
   const { sets } = suspension;
   if (start <= sets) return [];
   const temperatureEnd = Math.max(end, sets);
-  const isJacketed = "with" in step && step.with === "jacket";
-  if (stands || isJacketed) return alongTrace(suspension, traceOf(moment.segments(), temperatureEnd));
+  const isJacketed = ("with" in step && step.with === "jacket") || "jacketAt" in step;
+  if (stands || isJacketed) return alongTrace(suspension, traceOf(moment.segments(), sets));
   return [
     (diameter, from) => {
       const temperatureStart = Math.min(start, from);
@@ -123,6 +123,11 @@ function wayIn(moment: Moment, particle: Particle): readonly Way[] {
       ).distance;
     },
   ];
+}
+
+/** Whether a step may leave the charge as warm as it is without stirring it, or warmer: what stands, and what is kept warm. */
+function keepsStill({ step }: Moment): boolean {
+  return step.do === "rest" || (step.do === "fill" && ("held" in step || "jacketAt" in step));
 }
 
 /** What particles do along a curve of temperature that falls or stays level. */

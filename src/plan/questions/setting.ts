@@ -6,6 +6,7 @@ import { atLeast, atMost, between, exactly, type Figure } from "../figure.js";
 import { momentsWith, takenForGranted } from "../parts/in-vessel.js";
 import { settingMarginOf } from "../setting.js";
 import type { Moment, Run, State } from "../state.js";
+import type { Step } from "../steps/index.js";
 import { stated } from "../unknown.js";
 import { coldWall } from "../walls.js";
 import { moreHeat, nearerEnd, warmerMelt } from "./levers.js";
@@ -53,7 +54,15 @@ function packOf(state: State, { number, before }: Moment): Place {
 }
 
 function shorterFilling({ number: step, step: filling }: Moment): readonly Lever[] {
-  const { for: duration = 0 } = filling as { readonly for?: number };
+  const { for: duration = 0, packsPerMinute } = filling as Extract<Step, { readonly do: "fill" }>;
+  if (packsPerMinute !== undefined)
+    return [
+      {
+        id: "faster-filling",
+        change: (value) => ({ change: "step", step, field: "packsPerMinute", value }),
+        bracket: [packsPerMinute, 100 * packsPerMinute],
+      },
+    ];
   return [
     {
       id: "shorter-filling",

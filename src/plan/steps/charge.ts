@@ -5,7 +5,7 @@ import { wait } from "../balance.js";
 import { Charge } from "../charge.js";
 import type { Content } from "../contents.js";
 import type { State } from "../state.js";
-import { by, cell } from "../unknown.js";
+import { by, cell, known } from "../unknown.js";
 import { atItsSpeed, type StepKind } from "./kind.js";
 
 /** Charges a phase into the empty vessel, or stirs it in. */
@@ -42,7 +42,7 @@ export const charge: StepKind<ChargeDocument> = {
     const before = warmed ? state.charge.as(state.charge.molten, true) : state.charge;
     const met = meet({ ...state, charge: before }, added, at);
     const mixed = before.with(added);
-    const stood = wait({ ...state, charge: mixed, temperature: met }, duration, speed);
+    const stood = wait({ ...state, charge: mixed, temperature: met }, known(duration), speed);
     return {
       ...stood,
       charge: mixed,

@@ -44,7 +44,7 @@ export const cool: StepKind<CoolDocument> = {
       note: maybe("identity", text),
     }) as never,
   ],
-  needs: ["charged", "off-heat", "not-filled"],
+  needs: (step) => ["charged", "off-heat", "not-filled", ...("with" in step && step.with ? (["jacket"] as const) : [])],
   speed: asUsual,
   run: (step, state, { speed }) => {
     const { charge } = state;

@@ -1,35 +1,70 @@
-import { fields, maybe, quantity, text, word } from "../../formula/entry.js";
+import { fields, maybe, plain, quantity, text, word } from "../../formula/entry.js";
 import type { Quantity } from "../../units/index.js";
 import { wait } from "../balance.js";
-import { packCooling } from "../pack.js";
-import { cell } from "../unknown.js";
-import { type StepKind, unstirred } from "./kind.js";
+import { packCooling, packsIn } from "../pack.js";
+import type { Turn } from "../state.js";
+import { cell, known } from "../unknown.js";
+import { warmJacket } from "../warm-jacket.js";
+import { atItsSpeed, type StepKind, unstirred } from "./kind.js";
 
 /** Fills the packs. */
 export interface FillDocument {
   readonly do: "fill";
-  /** Default no time of its own. */
+  /** Default no time of its own; or `packsPerMinute`. */
   readonly for?: Quantity<"time">;
+  /** Packs that are filled in a minute: the packs of a lot then set the time. */
+  readonly packsPerMinute?: number;
+  /** Held at its temperature by the heater meanwhile; default it cools. */
+  readonly held?: "on the heat";
+  /** Temperature of the medium in the jacket, if that keeps it warm meanwhile. */
+  readonly jacketAt?: Quantity<"temperature">;
+  /** Of the stirrer meanwhile; default it does not turn. */
+  readonly speed?: Quantity<"rotationalSpeed">;
   readonly note?: string;
 }
 
-/** The vessel cools meanwhile, and what arrives in the packs is the charge less every allowance. */
+/** The vessel cools meanwhile or is kept warm, counted as full to the end, and what arrives in the packs is the charge less every allowance. */
 export const fill: StepKind<FillDocument> = {
   entries: [
     fields<FillDocument>({
       do: word("fill"),
       for: maybe("process", quantity("time", { above: 0 })),
+      packsPerMinute: maybe("process", plain({ above: 0 })),
+      held: maybe("process", word("on the heat")),
+      jacketAt: maybe("process", quantity("temperature")),
+      speed: maybe("process", quantity("rotationalSpeed", { above: 0 })),
       note: maybe("identity", text),
     }),
   ],
-  needs: ["charged", "off-heat", "not-filled"],
-  speed: unstirred,
+  needs: ({ held, jacketAt }) => [
+    "charged",
+    held === undefined ? "off-heat" : "on-heat",
+    "not-filled",
+    ...(jacketAt === undefined ? [] : (["jacket"] as const)),
+  ],
+  oneOf: [
+    ["for", "packsPerMinute"],
+    ["held", "jacketAt"],
+  ],
+  onHeat: false,
+  speed: (step) => atItsSpeed(step, undefined),
   // The small shift of composition by evaporation is neglected.
-  run: ({ for: duration = 0 }, state, { scaled }) => ({
-    ...wait(state, duration),
-    charge: state.charge.portion(scaled.lot.delivered),
-    inPacks: true,
-  }),
+  run: ({ for: time = 0, packsPerMinute, jacketAt }, state, { job, number, scaled, speed }) => {
+    const duration =
+      packsPerMinute === undefined ? known(time) : cell(() => (60 * packsIn(job, scaled)) / packsPerMinute);
+    const warmed = jacketAt === undefined ? undefined : cell(() => warmJacket(state, jacketAt, speed));
+    const stood = wait(state, duration, speed, warmed);
+    // What is stirred is what is still in the vessel, at its fullest: from the first pack to the last.
+    const turns =
+      speed &&
+      [state, { ...state, temperature: stood.temperature }].map((at): Turn => ({ step: number, speed, state: at }));
+    return {
+      ...stood,
+      charge: state.charge.portion(scaled.lot.delivered),
+      inPacks: true,
+      ...(turns && { turns }),
+    };
+  },
 };
 
 /** Lets the packs rest, or the charge stand in the vessel without stirring. */
@@ -47,10 +82,11 @@ export const rest: StepKind<RestDocument> = {
   needs: ["charged", "off-heat"],
   speed: unstirred,
   run: ({ for: duration }, state, { scaled }) => {
-    if (!state.inPacks) return wait(state, duration);
+    if (!state.inPacks) return wait(state, known(duration));
     const cooling = cell(() => packCooling(state.charge, state.temperature(), scaled));
     const isCool = (): boolean => state.temperature() === state.charge.job.process.room;
     return {
+      onHeat: false,
       duration: () => duration,
       temperature: cell(() => (isCool() ? state.temperature() : cooling().temperatureAfter(duration))),
       segments: () => [],

@@ -1,6 +1,7 @@
 import { fields, maybe, quantity, text, word } from "../../formula/entry.js";
 import type { Quantity } from "../../units/index.js";
 import { wait } from "../balance.js";
+import { known } from "../unknown.js";
 import { type StepKind, unstirred } from "./kind.js";
 
 /** Holds the charge on the heat. */
@@ -17,7 +18,7 @@ export const hold: StepKind<HoldDocument> = {
   ],
   needs: ["charged", "on-heat", "not-filled"],
   speed: unstirred,
-  run: ({ for: duration }, state) => wait(state, duration),
+  run: ({ for: duration }, state) => wait(state, known(duration)),
 };
 
 /** Takes the vessel off the heat. */

@@ -10,7 +10,10 @@ export type Need = "charged" | "on-heat" | "off-heat" | "jacket" | "not-filled";
 export interface StepKind<Document extends { readonly do: string }> {
   /** What reads it: one entry, or one for each of its forms. */
   readonly entries: readonly Entry<Document>[];
-  readonly needs: readonly Need[];
+  /** What the order of the steps has to be; of a kind whose fields decide that, by the step. */
+  readonly needs: readonly Need[] | ((step: Read<Document>) => readonly Need[]);
+  /** Fields of which a step states one at most. */
+  readonly oneOf?: readonly (readonly string[])[];
   /** Whether the vessel is on the heat after it; as before if left out. */
   readonly onHeat?: boolean;
   /** The speed of the stirrer in it [rev/s], by the stirrer's usual one; undefined where it does not turn, or where there is none. */

@@ -1,6 +1,7 @@
 import { fields, maybe, quantity, text, word } from "../../formula/entry.js";
 import type { Quantity } from "../../units/index.js";
 import { wait } from "../balance.js";
+import { known } from "../unknown.js";
 import { atItsSpeed, type StepKind } from "./kind.js";
 
 /** Stirs for a while. */
@@ -24,7 +25,7 @@ export const stir: StepKind<StirDocument> = {
   ],
   needs: ["charged", "not-filled"],
   speed: atItsSpeed,
-  run: ({ for: duration }, state, { speed }) => wait(state, duration, speed),
+  run: ({ for: duration }, state, { speed }) => wait(state, known(duration), speed),
 };
 
 /** Lets the air out, under the pressure of the room or less. */
@@ -51,5 +52,5 @@ export const deaerate: StepKind<DeaerateDocument> = {
   ],
   needs: ["charged", "not-filled"],
   speed: (step) => atItsSpeed(step, undefined),
-  run: ({ for: duration }, state, { speed }) => wait(state, duration, speed),
+  run: ({ for: duration }, state, { speed }) => wait(state, known(duration), speed),
 };

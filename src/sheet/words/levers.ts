@@ -17,6 +17,7 @@ export const levers: Words["levers"] = {
     `Warm the phase to ${say.celsius(change.value)} before it is charged${inStep(change, say)}.`,
   "hotter-melt": (change, say) => `Bring the melt to ${say.celsius(change.value)}${inStep(change, say)}.`,
   "shorter-filling": (change, say) => `Fill within ${say.duration(change.value)}${inStep(change, say)}.`,
+  "faster-filling": (change, say) => `Fill at least ${say.number(change.value)} packs a minute${inStep(change, say)}.`,
   "warmer-coolant": (change, say) => `Use coolant of ${say.celsius(change.value)} or warmer.`,
   "colder-coolant": (change, say) => `Use coolant of ${say.celsius(change.value)} or colder.`,
   "stronger-heater": (change, say) =>

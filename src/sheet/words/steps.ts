@@ -19,6 +19,10 @@ function over(duration: number | undefined, say: Say): string {
   return say.given(duration, (time) => ` over ${say.duration(time)}`);
 }
 
+function onJacket(medium: number | undefined, say: Say): string {
+  return say.given(medium, (warm) => `, the jacket at ${say.celsius(warm)}`);
+}
+
 function within(duration: number | undefined, say: Say): string {
   return say.given(duration, (time) => ` within ${say.duration(time)}`);
 }
@@ -72,6 +76,11 @@ export const steps: Words["steps"] = {
     const stirred = say.given(speed, (turns) => `, stirring slowly at ${say.rpm(turns)}`) || ", without stirring";
     return `De-aerate for ${say.duration(duration)}${say.given(pressure, (low) => ` at ${say.millibars(low)} absolute`)}${stirred}`;
   },
-  fill: (step, say) => `Fill the packs${within(read(step, "fill").for, say)}`,
+  fill: (step, say) => {
+    const { for: duration, packsPerMinute, held, jacketAt } = read(step, "fill");
+    const rate = say.given(packsPerMinute, (rate) => `, ${say.number(rate)} a minute`);
+    const how = say.given(held, () => ", the vessel on the heat") || onJacket(jacketAt, say);
+    return `Fill the packs${within(duration, say)}${rate}${how}${stirring(step, say)}`;
+  },
   rest: (step, say) => `${resting[step.inPacks ? "packs" : "vessel"]} for ${say.duration(read(step, "rest").for)}`,
 };
