@@ -124,6 +124,7 @@ export const lawCodes = [
   "convection-and-radiation",
   "jacket",
   "held-by-the-heater",
+  "held-as-stated",
   "stirred-wall",
   "wall-temperature",
   "heat-of-stirring",
@@ -343,7 +344,7 @@ export const questionIds = [
   "flash-point",
   /** Raised by: a step that heats or cools with a time allowed for it. States: the step. Figure: how long it takes, the wall within a quarter of the correlation; at least that long where what would lengthen it was left out. Limit: at most the time allowed. */
   "done-in-time",
-  /** Raised by: a step that heats or cools to a temperature. States: the step. Figure: the temperature that the vessel reaches by what heats or cools it. Limit: at least what the step asks for on heating, at most that on cooling. */
+  /** Raised by: a step that heats or cools to a temperature, or holds off the heat at one. States: the step. Figure: the temperature that the vessel reaches by what heats or cools it. Limit: at least what the step asks for on heating, at most that on cooling. */
   "step-can-be-done",
   /** Raised by: a gel former that melts into the oil. States: some step with the gel former in the vessel, of those on the heat if there are any. Figure: temperature of the charge. Limit: at least the dissolving temperature at the dose. */
   "gel-former-dissolves",

@@ -57,7 +57,7 @@ export interface AirSegment {
 export const airSegmentsIn: (run: Run) => readonly AirSegment[] = remembered((run: Run): readonly AirSegment[] => {
   const { moments } = run;
   return moments.flatMap((moment, place): readonly AirSegment[] => {
-    const isFilling = moment.step.do === "fill" && isMelt(moment.before.charge);
+    const isFilling = moment.step.do === "fill" && !moment.speed && isMelt(moment.before.charge);
     if (!isFilling && !isQuiet(moment)) return [];
     // Only the last of several in a row: it began where the first did.
     const next = moments[place + 1];
@@ -72,7 +72,13 @@ export const airSegmentsIn: (run: Run) => readonly AirSegment[] = remembered((ru
 });
 
 function isQuiet({ step, before }: Moment): boolean {
-  return (step.do === "cool" || step.do === "rest") && !before.inPacks && isMelt(before.charge);
+  const stands = step.do === "cool" || step.do === "rest" || (step.do === "hold" && !before.onHeat);
+  return stands && !before.inPacks && isMelt(before.charge);
+}
+
+/** Whether the vessel is kept warm or cooled on purpose in a step, so that its own cooling does not describe it. */
+function isHeld({ step }: Moment): boolean {
+  return step.do === "hold" || "held" in step || "jacketAt" in step || ("with" in step && step.with === "jacket");
 }
 
 function segmentOf(run: Run, stretch: readonly Moment[], last: Moment): AirSegment {
@@ -80,8 +86,7 @@ function segmentOf(run: Run, stretch: readonly Moment[], last: Moment): AirSegme
   const start = first.before;
   const depth = cell(() => levelAt(start.charge, start.temperature()));
   const cooling = cell(() => coolingOf(run, start, last.after));
-  const isJacketed = stretch.some(({ step }) => "with" in step && step.with === "jacket");
-  const byItself = cell(() => !isJacketed && cooling().temperatureEnd < cooling().temperatureStart);
+  const byItself = cell(() => !stretch.some(isHeld) && cooling().temperatureEnd < cooling().temperatureStart);
   const distance = cell(() =>
     byItself()
       ? by("bubble-rise", () => riseOverCooling(cooling())).distance

@@ -112,7 +112,7 @@ function wayIn(moment: Moment, particle: Particle): readonly Way[] {
   const { sets } = suspension;
   if (start <= sets) return [];
   const temperatureEnd = Math.max(end, sets);
-  const isJacketed = ("with" in step && step.with === "jacket") || "jacketAt" in step;
+  const isJacketed = ("with" in step && step.with === "jacket") || "jacketAt" in step || step.do === "hold";
   if (stands || isJacketed) return alongTrace(suspension, traceOf(moment.segments(), sets));
   return [
     (diameter, from) => {
@@ -126,7 +126,8 @@ function wayIn(moment: Moment, particle: Particle): readonly Way[] {
 }
 
 /** Whether a step may leave the charge as warm as it is without stirring it, or warmer: what stands, and what is kept warm. */
-function keepsStill({ step }: Moment): boolean {
+function keepsStill({ step, before }: Moment): boolean {
+  if (step.do === "hold") return !before.onHeat;
   return step.do === "rest" || (step.do === "fill" && ("held" in step || "jacketAt" in step));
 }
 

@@ -96,7 +96,8 @@ export const settingQuestions: readonly Question[] = [
       const { asked, direction } = stated(reaches, "vessel-heater");
       return direction === "heating" ? atLeast(asked()) : atMost(asked());
     },
-    levers: (moment, run) => nearerEnd(run, moment),
+    // What is held off the heat needs a melt that is as warm as that.
+    levers: (moment, run) => (moment.step.do === "hold" ? warmerMelt(run, moment.number) : nearerEnd(run, moment)),
   }),
   asks<Material, Moment>({
     id: "gel-former-dissolves",

@@ -29,6 +29,7 @@ const table: Each<LawCode, Law> = {
     name: "heat flow through the jacket",
     source: "Perry's Chemical Engineers' Handbook 2008, section 11, from memory",
   },
+  "held-as-stated": { name: "kept at the temperature that the process states" },
   "held-by-the-heater": { name: "held at its temperature by the heater" },
   "stirred-wall": {
     name: "correlation for a wall that a stirrer sweeps",

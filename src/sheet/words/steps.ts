@@ -20,7 +20,7 @@ function over(duration: number | undefined, say: Say): string {
 }
 
 function onJacket(medium: number | undefined, say: Say): string {
-  return say.given(medium, (warm) => `, the jacket at ${say.celsius(warm)}`);
+  return say.given(medium, (warm) => ` with the jacket at ${say.celsius(warm)}`);
 }
 
 function within(duration: number | undefined, say: Say): string {
@@ -54,7 +54,12 @@ export const steps: Words["steps"] = {
     const { to, within: time } = read(step, "heat");
     return `Heat to ${say.celsius(to)} with the heater full on${within(time, say)}${stirring(step, say)}`;
   },
-  hold: (step, say) => `Hold on the heat for ${say.duration(read(step, "hold").for)}${stirring(step, say)}`,
+  hold: (step, say) => {
+    const { for: duration, at, jacketAt } = read(step, "hold");
+    const where =
+      say.given(at, (warm) => ` off the heat at ${say.celsius(warm)}`) || onJacket(jacketAt, say) || " on the heat";
+    return `Hold${where} for ${say.duration(duration)}${stirring(step, say)}`;
+  },
   "take off the heat": () => "Take the vessel off the heat, or switch the heater off",
   cool: (step, say) => {
     const cooling = read(step, "cool");
