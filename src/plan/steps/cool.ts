@@ -23,7 +23,15 @@ export type CoolDocument =
       readonly within?: Quantity<"time">;
       readonly note?: string;
     }
-  | { readonly do: "cool"; readonly toViscosity: Quantity<"dynamicViscosity">; readonly note?: string };
+  | {
+      readonly do: "cool";
+      readonly toViscosity: Quantity<"dynamicViscosity">;
+      /** As to a temperature. */
+      readonly with?: "jacket";
+      /** As to a temperature. */
+      readonly within?: Quantity<"time">;
+      readonly note?: string;
+    };
 
 type ToTemperature = Extract<CoolDocument, { readonly to: unknown }>;
 type ToViscosity = Extract<CoolDocument, { readonly toViscosity: unknown }>;
@@ -41,10 +49,12 @@ export const cool: StepKind<CoolDocument> = {
     fields<ToViscosity>({
       do: word("cool"),
       toViscosity: quantity("dynamicViscosity", { above: 0 }),
+      with: maybe("process", word("jacket")),
+      within: maybe("wish", quantity("time", { above: 0 })),
       note: maybe("identity", text),
     }) as never,
   ],
-  needs: (step) => ["charged", "off-heat", "not-filled", ...("with" in step && step.with ? (["jacket"] as const) : [])],
+  needs: (step) => ["charged", "off-heat", "not-filled", ...(step.with ? (["jacket"] as const) : [])],
   speed: asUsual,
   run: (step, state, { speed }) => {
     const { charge } = state;
@@ -55,7 +65,7 @@ export const cool: StepKind<CoolDocument> = {
         field: "bench-viscosities",
       });
     });
-    const jacketed = "to" in step && step.with === "jacket";
+    const jacketed = step.with === "jacket";
     const there = cell(() => state.temperature() <= asked());
     const isThere = (): boolean => otherwise(there, () => false);
     const balanceAt = (sure: End): Balance => {

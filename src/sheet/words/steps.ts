@@ -63,10 +63,10 @@ export const steps: Words["steps"] = {
   "take off the heat": () => "Take the vessel off the heat, or switch the heater off",
   cool: (step, say) => {
     const cooling = read(step, "cool");
-    if ("toViscosity" in cooling)
-      return `Let cool until it has thickened to ${say.pascalSeconds(cooling.toViscosity)}${say.given(step.temperatureEnd, (end) => `, predicted at ${say.celsius(end)}`)}${stirring(step, say)}`;
     const coolant = say.given(step.temperatureCoolant, (inlet) => ` with coolant of ${say.celsius(inlet)}`);
     const how = { jacket: `Cool through the jacket${coolant}`, itself: "Let cool" }[cooling.with ?? "itself"];
+    if ("toViscosity" in cooling)
+      return `${how} until it has thickened to ${say.pascalSeconds(cooling.toViscosity)}${say.given(step.temperatureEnd, (end) => `, predicted at ${say.celsius(end)}`)}${within(cooling.within, say)}${stirring(step, say)}`;
     return `${how} to ${say.celsius(cooling.to)}${within(cooling.within, say)}${stirring(step, say)}`;
   },
   stir: (step, say) => `Stir for ${say.duration(read(step, "stir").for)}${atSpeed(step, say)}`,
