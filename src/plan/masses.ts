@@ -19,6 +19,7 @@ export function inDocument<T>(job: Job, run: () => T): T {
 /** The fault of a batch, at its place in the documents, with the fields that would mend it. */
 function placed(fault: Fault, job: Job): Fault {
   const { path } = fault;
+  if (path.startsWith("process.")) return fault;
   if (path === "density") return noDensity(job);
   if (/^allowances\[\d+\]\.thickness$/.test(path))
     return {

@@ -5,6 +5,7 @@ import type { Job } from "./job.js";
 import { afterChanges, inDocument } from "./masses.js";
 import { leavesFilmOpen, yieldStressOfFilm } from "./parts/films.js";
 import { yieldStressOf } from "./parts/yield-stress.js";
+import { fitPortions } from "./portions.js";
 import { type ReadJob, readJob } from "./read.js";
 import { runSteps, weighedOf } from "./run.js";
 import { scaledBatch } from "./setting.js";
@@ -69,7 +70,10 @@ export type PreparedJob = ReadJob;
 export function prepareJob(document: unknown): PreparedJob {
   const prepared = readJob(document);
   // What makes the masses impossible is found here, and not at the first run.
-  inDocument(prepared.job, () => (leavesFilmOpen(prepared.job) ? runOf(prepared) : scaledOf(prepared.job)));
+  inDocument(prepared.job, () => {
+    if (leavesFilmOpen(prepared.job)) runOf(prepared);
+    else fitPortions(prepared.steps, scaledOf(prepared.job));
+  });
   preparedJobs.add(prepared);
   return prepared;
 }
@@ -92,7 +96,10 @@ function yieldStressBefore(job: Job): number | undefined {
 
 /** The run of a prepared job: one weighed lot through all steps. */
 export function runOf({ job, steps }: ReadJob): Run {
-  const runOn = (scaled: ScaledBatch): Run => runSteps(job, steps, weighedOf(job, scaled), scaled);
+  const runOn = (scaled: ScaledBatch): Run => {
+    fitPortions(steps, scaled);
+    return runSteps(job, steps, weighedOf(job, scaled), scaled);
+  };
   if (!leavesFilmOpen(job)) return runOn(scaledOf(job));
   // How much melt stays in the vessel a first run shows, with the set gel's film in place of it.
   const first = runOn(scaledBatch(job, yieldStressBefore(job) ?? anyFilm));

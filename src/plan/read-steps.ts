@@ -1,6 +1,7 @@
 import { type Draft, type Findings, join } from "../formula/document.js";
 import type { Formula } from "../formula/index.js";
 import type { Read } from "../formula/read-type.js";
+import { checkPortions } from "./portions.js";
 import type { ProcessDocument } from "./process.js";
 import { kindOf, type Step } from "./steps/index.js";
 import type { Need } from "./steps/kind.js";
@@ -46,13 +47,12 @@ export function checkProcess(
     if ("phase" in one && one.phase !== undefined) {
       if (!phases.includes(one.phase))
         findings.unknownName(join(path, "phase"), one.phase, phases, "the name of a phase of the formula");
-      if (charged.has(one.phase))
-        findings.note(join(path, "phase"), one.phase, "a phase that was not charged before", "duplicate");
       charged.add(one.phase);
     }
     onHeat = kind.onHeat ?? onHeat;
     filled ||= one.do === "fill";
   });
+  checkPortions(steps, findings);
   // Reported only if every step could be read, so that one fault does not breed another.
   if (sound.length < steps.length || steps.length === 0) return;
   const forgotten = phases.filter((phase) => !charged.has(phase));
@@ -60,7 +60,7 @@ export function checkProcess(
     findings.note(
       "process.steps",
       `no charge of ${forgotten.join(", ")}`,
-      "every phase of the formula charged once",
+      "every phase of the formula charged",
       "missing",
     );
   if (!filled) findings.note("process.steps", 'no "fill"', 'a "fill" at the end', "missing");

@@ -1,7 +1,8 @@
 import type { ScaledBatch } from "../batch/index.js";
 import { Charge } from "./charge.js";
-import type { Content } from "./contents.js";
+import { type Content, massOf } from "./contents.js";
 import type { Job } from "./job.js";
+import { type Portion, portionsOf } from "./portions.js";
 import type { Moment, Run, State, Turn } from "./state.js";
 import { kindOf, type Step } from "./steps/index.js";
 import { cell, known, otherwise, stated } from "./unknown.js";
@@ -17,6 +18,20 @@ export function weighedOf({ formula }: Job, { lot }: ScaledBatch): readonly Cont
   return lot.lines.flatMap(({ phase, material: key, mass }): readonly Content[] => {
     const material = formula.materials[key];
     return material ? [{ phase, material, mass }] : [];
+  });
+}
+
+/** What a step charges of what was weighed. What is not of the lot goes in parts like the rest of its phase. */
+function chargedOf({ phase, lines }: Portion, weighed: readonly Content[], { lot }: ScaledBatch): readonly Content[] {
+  const whole = lot.lines.filter((line) => line.phase === phase);
+  const ofPhase = lines.length > 0 ? massOf(lines) / massOf(whole) : 1;
+  return weighed.flatMap((content): readonly Content[] => {
+    if (content.phase !== phase) return [];
+    const { key } = content.material;
+    const line = whole.find(({ material }) => material === key);
+    const own = lines.find(({ material }) => material === key);
+    const share = line && own ? own.mass / line.mass : ofPhase;
+    return share > 0 ? [{ ...content, mass: content.mass * share }] : [];
   });
 }
 
@@ -41,13 +56,16 @@ export function runSteps(
 ): Run {
   let { state } = start;
   const { stirrer } = job.vessel;
+  const portions = portionsOf(steps, scaled);
   const usual = stirrer && (() => stated(stirrer.speed, "stirrer-speed", { of: stirrer.kind }));
   const moments = steps.slice(start.step - 1).map((step, i): Moment<Step> => {
     const before = state;
     const kind = kindOf(step);
     const speed = kind.speed(step, usual);
     const number = start.step + i;
-    const outcome = kind.run(step, before, { job, weighed, scaled, number, speed });
+    const portion = portions[number - 1];
+    const charged = portion ? chargedOf(portion, weighed, scaled) : [];
+    const outcome = kind.run(step, before, { job, charged, scaled, number, speed });
     const { charge = before.charge, onHeat = before.onHeat, inPacks = before.inPacks, duration, temperature } = outcome;
     state = {
       charge: settled(charge, temperature),
@@ -56,7 +74,7 @@ export function runSteps(
       time: cell(() => before.time() + duration()),
       temperature,
     };
-    return { ...outcome, step, number, before, after: state, ...(speed && { speed }) };
+    return { ...outcome, ...(portion && { portion }), step, number, before, after: state, ...(speed && { speed }) };
   });
   return { job, scaled, weighed, moments, turns: moments.flatMap(turnsIn) };
 }

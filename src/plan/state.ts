@@ -5,6 +5,7 @@ import type { AssumptionCode } from "./codes.js";
 import type { Content } from "./contents.js";
 import type { Basis } from "./figure.js";
 import type { Job } from "./job.js";
+import type { Portion } from "./portions.js";
 import type { Cell } from "./unknown.js";
 
 /** The vessel, or the packs, between two steps. */
@@ -118,6 +119,8 @@ export interface Moment<Step = { readonly do: string }> extends Outcome {
   readonly number: number;
   readonly before: State;
   readonly after: State;
+  /** What it charges, as it is weighed; left out where it charges nothing. */
+  readonly portion?: Portion;
   /** The stirrer meanwhile [rev/s]; left out where it does not turn, or where there is none. */
   readonly speed?: Cell<number>;
 }
@@ -125,8 +128,8 @@ export interface Moment<Step = { readonly do: string }> extends Outcome {
 /** What a step is run with. */
 export interface Work {
   readonly job: Job;
-  /** What was weighed for one lot. */
-  readonly weighed: readonly Content[];
+  /** What the step charges of what was weighed for one lot. */
+  readonly charged: readonly Content[];
   readonly scaled: ScaledBatch;
   /** Number of the step, from 1. */
   readonly number: number;

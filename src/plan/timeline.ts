@@ -15,6 +15,8 @@ export interface PlanStep {
   readonly step: Step;
   /** What the step charges [kg], if it charges anything. */
   readonly massCharged?: number;
+  /** Which part of its phase that is, from 1, and of how many; left out where it is all of it. */
+  readonly part?: { readonly number: number; readonly of: number };
   /** The stirrer meanwhile [rev/s]; left out where nothing says that it turns. */
   readonly speed?: number;
   /** Of the coolant at its inlet, where the step cools through the jacket [°C]. */
@@ -54,7 +56,7 @@ export interface PlanStep {
 /** The moments of a run as steps with numbers. */
 export function timelineOf(run: Run): readonly PlanStep[] {
   return run.moments.map((moment) => {
-    const { number, before, after, step, speed, basis, assumptions, duration } = moment;
+    const { number, before, after, step, portion, speed, basis, assumptions, duration } = moment;
     const { charge, onHeat, inPacks } = after;
     const charges = !inPacks && charge.contents.length > before.charge.contents.length;
     const set = where("set", () => hasSet(moment));
@@ -71,6 +73,7 @@ export function timelineOf(run: Run): readonly PlanStep[] {
       number,
       step: step as Step,
       ...(charges && { massCharged: charge.mass - before.charge.mass }),
+      ...(portion && portion.of > 1 && { part: { number: portion.number, of: portion.of } }),
       ...(speed && where("speed", speed)),
       ...(isJacketed(step as Step) &&
         where("temperatureCoolant", () => stated(run.job.vessel.jacket, "vessel-jacket").coolant)),

@@ -1,4 +1,5 @@
 import type { MaterialFunction } from "../../formula/index.js";
+import { massOf } from "../contents.js";
 import type { Run } from "../state.js";
 import { stated, unknown, where } from "../unknown.js";
 
@@ -32,6 +33,20 @@ export interface Weighing {
   /** The total that was planned [kg]; `onGrid` says whether the balances can reach it exactly. */
   readonly totalTarget: number;
   readonly onGrid: boolean;
+  /** What each step charges of a phase that goes in in parts, in the order of the steps; the parts of a line add up to it. */
+  readonly parts: readonly WeighingPart[];
+}
+
+/** A part of a phase: what of each of its lines goes in at a step. Masses in kg. */
+export interface WeighingPart {
+  /** Number of the step, from 1. */
+  readonly step: number;
+  readonly phase: string;
+  /** Which part of the phase it is, from 1, and of how many. */
+  readonly number: number;
+  readonly of: number;
+  readonly lines: readonly { readonly material: string; readonly mass: number }[];
+  readonly total: number;
 }
 
 /** How many equal lots there are, and what one of them holds. */
@@ -78,7 +93,8 @@ export function volumeOfLot({ scaled: { lot, density } }: Run): number {
 }
 
 /** The lines to weigh for one lot. */
-export function weighingOf({ job: { formula }, scaled: { lot, charge } }: Run): Weighing {
+export function weighingOf({ job: { formula }, scaled, moments }: Run): Weighing {
+  const { lot, charge } = scaled;
   const lines = lot.lines.map((line): WeighingLine => {
     const { phase, material: key, massExact, mass, balance, increment, portions, tolerance } = line;
     const { listingName, function: purpose = "other" } = formula.materials[key] ?? {};
@@ -99,7 +115,10 @@ export function weighingOf({ job: { formula }, scaled: { lot, charge } }: Run): 
       tolerance: { min: tolerance.min, max: tolerance.max },
     };
   });
-  return { lines, total: lot.total, totalTarget: charge.total, onGrid: lot.onGrid };
+  const parts = moments.flatMap(({ number: step, portion }): readonly WeighingPart[] =>
+    portion && portion.of > 1 ? [{ step, ...portion, total: massOf(portion.lines) }] : [],
+  );
+  return { lines, total: lot.total, totalTarget: charge.total, onGrid: lot.onGrid, parts };
 }
 
 /** What the process takes from one lot [kg], in its order, by the caller's names. */

@@ -24,7 +24,7 @@ export function vacuumAsked({ job }: Run): Vacuum {
 /** The vessel once the phase is in after which the vacuum is drawn. */
 export function vacuumState(run: Run): Moment {
   const { afterPhase } = vacuumAsked(run);
-  const charged = run.moments.find(({ step }) => "phase" in step && step.phase === afterPhase);
+  const charged = run.moments.filter(({ step }) => "phase" in step && step.phase === afterPhase).at(-1);
   return charged ?? unknown("not-done", { of: afterPhase });
 }
 

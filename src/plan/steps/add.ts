@@ -17,6 +17,10 @@ import { atItsSpeed, type StepKind } from "./kind.js";
 export interface AddDocument {
   readonly do: "add";
   readonly phase: string;
+  /** Of the phase, if it goes in in parts; default all of it, or what earlier parts leave. */
+  readonly share?: Quantity<"massFraction">;
+  /** The same as a mass of one lot. */
+  readonly mass?: Quantity<"mass">;
   /** How the additions grow; `"as at the bench"` takes the bench's own. Default `"largest"` if the bench states shares. */
   readonly additions?: "largest" | "equal" | "geometric" | "as at the bench" | "stream";
   /** What is kept from the bench while an addition is incorporated; default `"time"`. */
@@ -38,6 +42,8 @@ export const add: StepKind<AddDocument> = {
     fields<AddDocument>({
       do: word("add"),
       phase: text,
+      share: maybe("process", quantity("massFraction", { above: 0, max: 1 })),
+      mass: maybe("process", quantity("mass", { above: 0 })),
       additions: maybe("process", word("largest", "equal", "geometric", "as at the bench", "stream")),
       keeps: maybe("process", word("time", "revolutions", "tip travel", "energy per volume", "strain")),
       speed: maybe("process", quantity("rotationalSpeed", { above: 0 })),
@@ -54,9 +60,10 @@ export const add: StepKind<AddDocument> = {
     }),
   ],
   needs: ["charged", "not-filled"],
+  oneOf: [["share", "mass"]],
   speed: atItsSpeed,
   run: (step, state, work) => {
-    const oil = work.weighed.filter(({ phase }) => phase === step.phase);
+    const { charged: oil } = work;
     const planned = cell(() => scheduleOf(step, state, oil, work));
     const stirred = cell(() => stirIn(planned(), state, oil, work));
     const schedule = cell((): Schedule => {

@@ -8,10 +8,14 @@ import type { State } from "../state.js";
 import { by, cell, known } from "../unknown.js";
 import { atItsSpeed, type StepKind } from "./kind.js";
 
-/** Charges a phase into the empty vessel, or stirs it in. */
+/** Charges a phase, or a part of it, into the empty vessel, or stirs it in. */
 export interface ChargeDocument {
   readonly do: "charge";
   readonly phase: string;
+  /** Of the phase, if it goes in in parts; default all of it, or what earlier parts leave. */
+  readonly share?: Quantity<"massFraction">;
+  /** The same as a mass of one lot. */
+  readonly mass?: Quantity<"mass">;
   /** Default the room's temperature. */
   readonly at?: Quantity<"temperature">;
   /** Default all at once. */
@@ -27,6 +31,8 @@ export const charge: StepKind<ChargeDocument> = {
     fields<ChargeDocument>({
       do: word("charge"),
       phase: text,
+      share: maybe("process", quantity("massFraction", { above: 0, max: 1 })),
+      mass: maybe("process", quantity("mass", { above: 0 })),
       at: maybe("process", quantity("temperature")),
       for: maybe("process", quantity("time", { above: 0 })),
       speed: maybe("process", quantity("rotationalSpeed", { above: 0 })),
@@ -34,10 +40,10 @@ export const charge: StepKind<ChargeDocument> = {
     }),
   ],
   needs: ["not-filled"],
+  oneOf: [["share", "mass"]],
   speed: atItsSpeed,
-  run: (step, state, { job, weighed, speed }) => {
+  run: (step, state, { job, charged: added, speed }) => {
     const { at = job.process.room, for: duration = 0 } = step;
-    const added = weighed.filter(({ phase }) => phase === step.phase);
     const warmed = at !== job.process.room;
     const before = warmed ? state.charge.as(state.charge.molten, true) : state.charge;
     const met = meet({ ...state, charge: before }, added, at);

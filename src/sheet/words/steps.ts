@@ -34,6 +34,11 @@ function chargingInto({ mass, massCharged }: PlanStep): keyof typeof charging {
   return massCharged === mass ? "empty" : "filled";
 }
 
+/** Which part of a phase goes in. */
+function partOf({ part }: PlanStep, say: Say): string {
+  return say.given(part, ({ number, of }) => `part ${say.count(number)} of ${say.count(of)} of `);
+}
+
 /** How a phase is added to the gel, by the form of its additions. */
 const adding = {
   portions: "by the table of additions",
@@ -48,7 +53,7 @@ export const steps: Words["steps"] = {
   charge: (step, say) => {
     const { phase, at, for: duration } = read(step, "charge");
     const temperature = say.given(at, (warm) => say.celsius(warm)) || "room temperature";
-    return `${charging[chargingInto(step)]} phase ${phase} (${say.kilograms(step.massCharged)}, at ${temperature})${over(duration, say)}${atSpeed(step, say)}`;
+    return `${charging[chargingInto(step)]} ${partOf(step, say)}phase ${phase} (${say.kilograms(step.massCharged)}, at ${temperature})${over(duration, say)}${atSpeed(step, say)}`;
   },
   heat: (step, say) => {
     const { to, within: time } = read(step, "heat");
@@ -72,7 +77,7 @@ export const steps: Words["steps"] = {
   stir: (step, say) => `Stir for ${say.duration(read(step, "stir").for)}${atSpeed(step, say)}`,
   add: (step, say) => {
     const { phase, additions } = read(step, "add");
-    return `Stir in phase ${phase} (${say.kilograms(step.massCharged)})${atSpeed(step, say)}, ${adding[additions === "stream" ? "stream" : "portions"]}`;
+    return `Stir in ${partOf(step, say)}phase ${phase} (${say.kilograms(step.massCharged)})${atSpeed(step, say)}, ${adding[additions === "stream" ? "stream" : "portions"]}`;
   },
   "match clarity": () =>
     "Look through a sample at room temperature, once its air is out: it must be as clear as the bench's. If it is not, ask the owner of the formula before you go on",
