@@ -33,7 +33,7 @@ const greener: readonly { readonly fields: RegExp; readonly why: string }[] = [
   { fields: /^stability\.(sample|cycles|transitions|conditions\[\]\.(at|reserve))$/, why: "another test" },
   { fields: /^pack\.(headSpaceMin|fillTarget|averageQuantity\..*)$/, why: "a wish or a rule is deleted" },
   { fields: /^vessel\.stirrer\.cover$/, why: "a wish is deleted" },
-  { fields: /^process\.steps\[\]\.(for|at|speed|keeps|additions)$/, why: "the process is another" },
+  { fields: /^process\.steps\[\]\.(for|packsPerMinute|at|speed|keeps|additions)$/, why: "the process is another" },
   { fields: /^formula\.(materials\.\*\.strength|phases\[\]\.lines\[\]\.as)$/, why: "the formula is another" },
   { fields: /^batch\.allowances$/, why: "the batch is another" },
 ];
@@ -46,7 +46,7 @@ const raising: readonly RegExp[] = [
   /^formula\.claims/,
   /^formula\.materials\.\*\.(limits(\.(temperatureMax|shareMax))?|heatSensitive|particle|volatile|function)$/,
   /^process\.(workingDay|air(\.vacuum)?)$/,
-  /^process\.steps\[\]\.(within|speed|for|with|pressure)$/,
+  /^process\.steps\[\]\.(within|speed|for|packsPerMinute|with|pressure)$/,
   /^stability(\.conditions\[\]\.at|\.transitions)?$/,
   /^pack(\.nozzle(\.spray)?|\.nominal|\.fillTarget)?$/,
 ];
