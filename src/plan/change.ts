@@ -152,6 +152,8 @@ export function mayHave(step: Step, field: StepField): boolean {
   };
   // What the packs a minute set takes no other time.
   if (field === "for" && "packsPerMinute" in step) return false;
+  // Nor has what follows the oil fraction a speed of its own.
+  if (field === "speed" && "speeds" in step) return false;
   return field in step || (optional[step.do] ?? []).includes(field);
 }
 

@@ -44,6 +44,8 @@ export function checkProcess(
       if (second !== undefined)
         findings.note(join(path, second), "both", `only one of ${group.join(" and ")}`, "contradiction");
     }
+    if (kind.check && !findings.holds(path))
+      kind.check(one as Step, (field, found, expected) => findings.note(join(path, field), found, expected));
     if ("phase" in one && one.phase !== undefined) {
       if (!phases.includes(one.phase))
         findings.unknownName(join(path, "phase"), one.phase, phases, "the name of a phase of the formula");

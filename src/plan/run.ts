@@ -66,6 +66,7 @@ export function runSteps(
     const portion = portions[number - 1];
     const charged = portion ? chargedOf(portion, weighed, scaled) : [];
     const outcome = kind.run(step, before, { job, charged, scaled, number, speed });
+    const ends = outcome.speed ?? speed;
     const { charge = before.charge, onHeat = before.onHeat, inPacks = before.inPacks, duration, temperature } = outcome;
     state = {
       charge: settled(charge, temperature),
@@ -74,7 +75,15 @@ export function runSteps(
       time: cell(() => before.time() + duration()),
       temperature,
     };
-    return { ...outcome, ...(portion && { portion }), step, number, before, after: state, ...(speed && { speed }) };
+    return {
+      ...outcome,
+      ...(portion && { portion }),
+      step,
+      number,
+      before,
+      after: state,
+      ...(ends && { speed: ends }),
+    };
   });
   return { job, scaled, weighed, moments, turns: moments.flatMap(turnsIn) };
 }

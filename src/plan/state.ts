@@ -64,6 +64,8 @@ export interface AdditionRow {
   readonly torqueMax?: number;
   /** Then from the stirrer into the gel [W]. */
   readonly power?: number;
+  /** The stirrer meanwhile [rev/s], where it follows the oil fraction. */
+  readonly speed?: number;
   /** Then in the vessel, with the heat of stirring as far as it is known [°C]. */
   readonly temperature?: number;
 }
@@ -76,7 +78,7 @@ export interface Schedule {
   readonly proceedWhen?: string;
   /** Smallest step of an addition [kg]. */
   readonly increment: number;
-  /** Of the stirrer meanwhile [rev/s]. */
+  /** Of the stirrer meanwhile [rev/s]; left out where it follows the oil fraction. */
   readonly speed?: number;
   /** The most that pump or hand delivers [kg/s]. */
   readonly rateMax?: number;
@@ -108,6 +110,8 @@ export interface Outcome {
     readonly reached: Cell<number>;
   };
   readonly schedule?: Cell<Schedule>;
+  /** The stirrer at its end [rev/s], where it changes on the way. */
+  readonly speed?: Cell<number>;
   /** The additions that are stirred in, one by one, where the step has several. */
   readonly turns?: readonly Turn[];
 }

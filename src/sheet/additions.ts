@@ -79,6 +79,8 @@ function clockOf({ plan, say }: Sheet, { step }: PlanSchedule): (time: number | 
 /** How thick it is and what torque the stirrer takes, as far as anything of it is known. */
 function onTheWay({ words, say }: Sheet, { rows }: Pick<PlanSchedule, "rows">) {
   const columns: { readonly title: string; readonly cell: (row: AdditionRow) => Cell }[] = [];
+  if (rows.some(({ speed }) => speed !== undefined))
+    columns.push({ title: words.labels.turns, cell: ({ speed }) => say.rpm(speed) });
   if (rows.some(({ viscosity, yieldStress }) => viscosity !== undefined || yieldStress !== undefined))
     columns.push({
       title: words.labels.thicknessThen,

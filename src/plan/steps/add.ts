@@ -1,4 +1,4 @@
-import { fields, maybe, quantity, text, word } from "../../formula/entry.js";
+import { fields, listOf, maybe, quantity, text, word } from "../../formula/entry.js";
 import { vesselSegment } from "../../heat/index.js";
 import { additionSchedule, scheduleAtScale } from "../../mixing/index.js";
 import type { Quantity } from "../../units/index.js";
@@ -8,7 +8,7 @@ import { type Content, massOf, portionOf } from "../contents.js";
 import { oilLawsOf } from "../setting.js";
 import type { AdditionRow, Schedule, State, Turn, Work } from "../state.js";
 import { stirredIn, torqueBand } from "../stirred.js";
-import { by, cell, otherwise, stated, unknown, where } from "../unknown.js";
+import { by, type Cell, cell, known, otherwise, stated, unknown, where } from "../unknown.js";
 import { meet } from "./charge.js";
 import { streamed, type Timed, timed, type Way } from "./incorporation.js";
 import { atItsSpeed, type StepKind } from "./kind.js";
@@ -27,6 +27,8 @@ export interface AddDocument {
   readonly keeps?: "time" | "revolutions" | "tip travel" | "energy per volume" | "strain";
   /** Default the stirrer's usual speed. */
   readonly speed?: Quantity<"rotationalSpeed">;
+  /** Speeds from an oil fraction in the vessel on, rising in oil, for a start that is slow; before the first the usual speed counts. */
+  readonly speeds?: readonly SpeedFrom[];
   /** The most that pump or hand delivers. */
   readonly pump?: { readonly mass: Quantity<"mass">; readonly in: Quantity<"time"> };
   /** Smallest step to which an addition can be read; default that of the balance for the phase. */
@@ -34,6 +36,12 @@ export interface AddDocument {
   /** What the operator sees before the next addition goes in. */
   readonly proceedWhen?: string;
   readonly note?: string;
+}
+
+/** A speed of the stirrer, for every addition that meets so much oil or more. */
+export interface SpeedFrom {
+  readonly fromOil: Quantity<"volumeFraction">;
+  readonly speed: Quantity<"rotationalSpeed">;
 }
 
 /** Oil goes in by the schedule of the bench, and each addition is stirred in before the next. */
@@ -47,6 +55,16 @@ export const add: StepKind<AddDocument> = {
       additions: maybe("process", word("largest", "equal", "geometric", "as at the bench", "stream")),
       keeps: maybe("process", word("time", "revolutions", "tip travel", "energy per volume", "strain")),
       speed: maybe("process", quantity("rotationalSpeed", { above: 0 })),
+      speeds: maybe(
+        "process",
+        listOf(
+          fields<SpeedFrom>({
+            fromOil: quantity("volumeFraction", { min: 0, below: 1 }),
+            speed: quantity("rotationalSpeed", { above: 0 }),
+          }),
+          1,
+        ),
+      ),
       pump: maybe(
         "process",
         fields<NonNullable<AddDocument["pump"]>>({
@@ -60,17 +78,27 @@ export const add: StepKind<AddDocument> = {
     }),
   ],
   needs: ["charged", "not-filled"],
-  oneOf: [["share", "mass"]],
+  oneOf: [
+    ["share", "mass"],
+    ["speed", "speeds"],
+  ],
+  check: ({ speeds = [] }, note) => {
+    const falls = speeds.findIndex(({ fromOil }, i) => i > 0 && fromOil <= (speeds[i - 1]?.fromOil ?? 0));
+    if (falls > 0)
+      note(`speeds[${falls}].fromOil`, "no more oil than the one before it", "speeds in rising order of oil");
+  },
   speed: atItsSpeed,
   run: (step, state, work) => {
     const { charged: oil } = work;
-    const planned = cell(() => scheduleOf(step, state, oil, work));
-    const stirred = cell(() => stirIn(planned(), state, oil, work));
+    const speedAt = speedsBy(step, work);
+    const planned = cell(() => scheduleOf(step, state, oil, work, speedAt));
+    const stirred = cell(() => stirIn(planned(), state, oil, work, speedAt, step.speeds !== undefined));
     const schedule = cell((): Schedule => {
       const { duration: _, ...rest } = planned();
       return { ...rest, rows: stirred().rows };
     });
     const charge = state.charge.with(oil);
+    const last = step.speeds && cell(() => stated(stirred().rows.at(-1)?.speed, "emulsion-incorporation-time"));
     const duration = cell(() => {
       // Without times there is no duration, for the reason that there are no times.
       planned().factor();
@@ -82,6 +110,7 @@ export const add: StepKind<AddDocument> = {
       temperature: cell(() => stirred().temperature()),
       segments: () => unknown("no-method", { step: work.number }),
       schedule,
+      ...(last && work.speed && { speed: last }),
       basis: () => [
         { kind: "law", key: "addition-schedule" },
         { kind: "reading", key: "bench-emulsion", source: work.job.bench.source },
@@ -97,14 +126,36 @@ export const add: StepKind<AddDocument> = {
 
 type Step = Parameters<(typeof add)["run"]>[0];
 
+/** The speed at which what meets so much oil is stirred in; undefined where nothing stirs. */
+type SpeedAt = (volumeFractionOil: number) => Cell<number> | undefined;
+
+/** The step's speed, or the one of its speeds that holds from so much oil on. */
+function speedsBy({ speeds }: Step, { speed }: Work): SpeedAt {
+  if (!speeds || !speed) return () => speed;
+  return (oil) => {
+    const from = speeds.filter(({ fromOil }) => fromOil <= oil * (1 + slack)).at(-1);
+    return from ? known(from.speed) : speed;
+  };
+}
+
+/** Volume fraction of oil in oil and gel former of a state, none of which may be in yet. */
+function oilIn({ charge }: State): number {
+  return charge.oil().length > 0 ? charge.oilFraction() : 0;
+}
+
+/** Oil fractions carry the noise of doubles. */
+const slack = 1e-12;
+
 interface Planned extends Omit<Schedule, "rows"> {
   readonly rows: Timed["rows"];
   readonly duration: () => number;
 }
 
 /** In what portions the phase goes in, when, and what is in the vessel after each. */
-function scheduleOf(step: Step, { charge }: State, oil: readonly Content[], work: Work): Planned {
+function scheduleOf(step: Step, state: State, oil: readonly Content[], work: Work, speedAt: SpeedAt): Planned {
   const { job, scaled, speed } = work;
+  const { charge } = state;
+  const speedFrom = speed ? (step.speeds ?? []).map(({ fromOil }) => fromOil) : [];
   const emulsion = stated(job.bench.emulsion, "bench-emulsion");
   const { share } = oilLawsOf(job.bench);
   const form = step.additions ?? (share ? "largest" : "as at the bench");
@@ -122,18 +173,19 @@ function scheduleOf(step: Step, { charge }: State, oil: readonly Content[], work
     ...(volumeFractionOilMax !== undefined && { volumeFractionOilMax }),
   };
   const rateMax = pump && pump.mass / pump.in;
-  const way: Way = (volumeFractionOil, mass) => ({
+  const way: Way = (volumeFractionOil, mass, meets) => ({
     volumeFractionOil,
     charge: charge.with(portionOf(oil, mass)),
+    speed: speedAt(meets),
   });
-  const how = { keeps: step.keeps ?? "time", speed, rateMax, way, job } as const;
-  const known = {
+  const how = { keeps: step.keeps ?? "time", meets: oilIn(state), speedFrom, rateMax, way, job } as const;
+  const common = {
     phase: step.phase,
     form,
     keeps: how.keeps,
     increment,
     ...(proceedWhen !== undefined && { proceedWhen }),
-    ...(speed && where("speed", speed)),
+    ...(speed && speedFrom.length === 0 && where("speed", speed)),
     ...(rateMax !== undefined && { rateMax }),
   };
   if (form === "as at the bench") {
@@ -142,7 +194,7 @@ function scheduleOf(step: Step, { charge }: State, oil: readonly Content[], work
     if (charge.oil().length > 0) unknown("not-read", { field: "emulsion-additions" });
     const bench = { massGelFormer: additions.gelFormer, additions: additions.oil };
     return {
-      ...known,
+      ...common,
       ...timed(
         by("addition-schedule", () => scheduleAtScale({ ...toAdd, bench })),
         how,
@@ -150,9 +202,9 @@ function scheduleOf(step: Step, { charge }: State, oil: readonly Content[], work
     };
   }
   const asked = { ...toAdd, massOil: massOf(charge.oil()), share: stated(share, "emulsion-share-max") };
-  if (form === "stream") return { ...known, ...streamed(asked, how) };
+  if (form === "stream") return { ...common, ...streamed(asked, how) };
   return {
-    ...known,
+    ...common,
     ...timed(
       by("addition-schedule", () => additionSchedule({ ...asked, form })),
       how,
@@ -173,7 +225,9 @@ function stirIn(
   { rows: additions }: Planned,
   before: State,
   oil: readonly Content[],
-  { job, number, speed }: Work,
+  { job, number }: Work,
+  speedAt: SpeedAt,
+  follows: boolean,
 ): Stirred {
   const room = job.process.room;
   const turns: Turn[] = [];
@@ -186,6 +240,9 @@ function stirIn(
     mass += row.mass;
     const charge = before.charge.with(portionOf(oil, mass));
     const mixed: State = { ...state, charge, temperature: met };
+    // What goes in portion by portion meets the oil of those before it, a stream what is in by then.
+    const isStream = row.rate !== undefined;
+    const speed = speedAt(isStream ? row.volumeFractionOil : (additions[i - 1]?.volumeFractionOil ?? oilIn(before)));
     const turn: Turn | undefined = speed && { step: number, addition: i + 1, speed, state: mixed };
     if (turn) turns.push(turn);
     const stirred =
@@ -204,6 +261,7 @@ function stirIn(
     state = { ...mixed, temperature };
     rows.push({
       ...row,
+      ...(follows && speed && where("speed", speed)),
       ...(stirred && { torque: stirred.torque, power: stirred.power }),
       ...(stirred &&
         otherwise(
@@ -220,7 +278,7 @@ function stirIn(
     });
   }
   // A stream of which no row is known went in all the same, and warmed by nobody knows how much.
-  const isUnseen = (): boolean => rows.length === 0 && (speed !== undefined || before.temperature() !== room);
+  const isUnseen = (): boolean => rows.length === 0 && (speedAt(0) !== undefined || before.temperature() !== room);
   const { temperature } = state;
   return {
     rows,

@@ -23,15 +23,20 @@ import { by, type Cell, cell, otherwise, stated, unknown } from "../unknown.js";
 interface OnTheWay {
   readonly volumeFractionOil: number;
   readonly charge: Charge;
+  /** Of the stirrer then [rev/s]. */
+  readonly speed: Cell<number> | undefined;
 }
 
-/** The vessel at an oil fraction, so much of the phase being in [kg]. */
-export type Way = (volumeFractionOil: number, mass: number) => OnTheWay;
+/** The vessel at an oil fraction, so much of the phase being in [kg], of which the last met the vessel at another oil fraction. */
+export type Way = (volumeFractionOil: number, mass: number, meets: number) => OnTheWay;
 
 /** How a phase is stirred in. */
 interface How {
   readonly keeps: Schedule["keeps"];
-  readonly speed: Cell<number> | undefined;
+  /** Oil fraction of the vessel before. */
+  readonly meets: number;
+  /** Oil fractions from which on the stirrer has another speed. */
+  readonly speedFrom: readonly number[];
   readonly rateMax: number | undefined;
   readonly way: Way;
   readonly job: Job;
@@ -44,6 +49,9 @@ export interface Timed {
   /** Time that the whole takes [s]. */
   readonly duration: Cell<number>;
 }
+
+/** So much less oil by volume is just before the stirrer is turned up. */
+const justBefore = 1e-6;
 
 /** Rows of a stream: the pump is raised evenly from one to the next. */
 const rowsOfStream = 10;
@@ -66,7 +74,9 @@ export function timed(additions: readonly Addition[], how: How): Timed {
   const thickness = along(additions, how.job);
   const [first] = additions;
   const start = first ? first.massOil - first.mass : 0;
-  const way = additions.map(({ volumeFractionOil, massOil }) => how.way(volumeFractionOil, massOil - start));
+  const way = additions.map(({ volumeFractionOil, massOil }, i) =>
+    how.way(volumeFractionOil, massOil - start, additions[i - 1]?.volumeFractionOil ?? how.meets),
+  );
   const taken = cell(() => incorporationOn(way, how));
   const times = cell(() => by("incorporation-time", () => additionTimes({ additions, ...taken().taken })));
   const rows = otherwise(times, () => []);
@@ -81,11 +91,19 @@ export function timed(additions: readonly Addition[], how: How): Timed {
 export function streamed(oil: Omit<OilFeed, "incorporationTime">, how: How): Timed {
   const start = oil.massOil ?? 0;
   const { massGelFormer, densityOil, densityGelFormer, massToAdd } = oil;
-  const way = Array.from({ length: rowsOfStream + 1 }, (_, i) => {
-    const mass = (massToAdd * i) / rowsOfStream;
-    const massFractionOil = (start + mass) / (start + mass + massGelFormer);
-    return how.way(volumeFractionOfOil({ massFractionOil, densityOil, densityGelFormer }), mass);
-  });
+  const even = Array.from({ length: rowsOfStream + 1 }, (_, i) => (massToAdd * i) / rowsOfStream);
+  // Before and after the stirrer is turned up.
+  const turns = how.speedFrom
+    .flatMap((oilThen) => [oilThen - justBefore, oilThen])
+    .map((oilThen) => ((massGelFormer * densityOil) / densityGelFormer) * (oilThen / (1 - oilThen)) - start)
+    .filter((mass) => mass > 0 && mass < massToAdd && !even.includes(mass));
+  const way = [...even, ...turns]
+    .sort((one, other) => one - other)
+    .map((mass) => {
+      const massFractionOil = (start + mass) / (start + mass + massGelFormer);
+      const volumeFractionOil = volumeFractionOfOil({ massFractionOil, densityOil, densityGelFormer });
+      return how.way(volumeFractionOil, mass, volumeFractionOil);
+    });
   const taken = cell(() => incorporationOn(way, how));
   const feed = cell((): OilFeed => ({ ...oil, ...taken().taken }));
   const duration = cell(() => by("incorporation-time", () => feedDuration(feed())));
@@ -117,42 +135,47 @@ function along(additions: readonly { readonly volumeFractionOil: number }[], { b
 }
 
 /** The factor on the bench's times by what is kept from it, against the oil fraction. */
-function factorOf(way: readonly OnTheWay[], { keeps, speed, job }: How): OilLaw {
-  const constant = (value: number): OilLaw => ({ law: "constant", value });
-  if (keeps === "time") return constant(incorporationTimeScale({ keeps }));
+function factorOf(way: readonly OnTheWay[], { keeps, speedFrom, job }: How): OilLaw {
+  if (keeps === "time") return { law: "constant", value: incorporationTimeScale({ keeps }) };
+  const factor = factorBy(keeps, job);
+  // Power per volume changes as the gel thickens, and not alike at both scales: a factor for each oil fraction.
+  const varies = speedFrom.length > 0 || keeps === "energy per volume";
+  const points = (varies ? way : way.slice(0, 1)).map(
+    (one): OilPoint => ({ volumeFractionOil: one.volumeFractionOil, value: factor(one) }),
+  );
+  const value = points[0]?.value ?? unknown("nothing-there");
+  return points.length > 1 ? { law: "table", points } : { law: "constant", value };
+}
+
+/** The factor at one place on the way. */
+function factorBy(keeps: Exclude<Schedule["keeps"], "time">, job: Job): (one: OnTheWay) => number {
   const stirring = stated(job.bench.emulsion?.stirring, "emulsion-stirring");
   const speedBench = stated(stirring.stirrer.speed, "emulsion-stirring", { of: stirring.stirrer.kind });
-  const speedPlant = stated(speed, "vessel-stirrer")();
-  if (keeps === "revolutions") return constant(incorporationTimeScale({ keeps, speedBench, speedPlant }));
+  const speedOf = ({ speed }: OnTheWay): number => stated(speed, "vessel-stirrer")();
+  if (keeps === "revolutions") return (one) => incorporationTimeScale({ keeps, speedBench, speedPlant: speedOf(one) });
   const stirrer = stirrerOf(job);
   if (keeps === "tip travel")
     // The tip goes π N D in a second; π falls out of the quotient.
-    return constant(
+    return (one) =>
       incorporationTimeScale({
         keeps,
         tipSpeedBench: speedBench * stirring.stirrer.diameter,
-        tipSpeedPlant: speedPlant * stirrer.diameter,
-      }),
-    );
+        tipSpeedPlant: speedOf(one) * stirrer.diameter,
+      });
   if (keeps === "strain")
-    return constant(
+    return (one) =>
       incorporationTimeScale({
         keeps,
         shearRateBench: shearRateOf(stirring.stirrer, speedBench),
-        shearRatePlant: shearRateOf(stirrer, speedPlant),
-      }),
-    );
-  // Power per volume changes as the gel thickens, and not alike at both scales: a factor for each oil fraction.
+        shearRatePlant: shearRateOf(stirrer, speedOf(one)),
+      });
   const bench = benchJob(job);
-  const points = way.map(({ volumeFractionOil, charge }): OilPoint => {
-    const powerPerVolumeBench = powerPerVolume(atBench(charge, bench), speedBench);
-    const powerPerVolumePlant = powerPerVolume(charge, speedPlant);
-    return {
-      volumeFractionOil,
-      value: incorporationTimeScale({ keeps, powerPerVolumeBench, powerPerVolumePlant }),
-    };
-  });
-  return points.length > 1 ? { law: "table", points } : constant(points[0]?.value ?? unknown("nothing-there"));
+  return (one) =>
+    incorporationTimeScale({
+      keeps,
+      powerPerVolumeBench: powerPerVolume(atBench(one.charge, bench), speedBench),
+      powerPerVolumePlant: powerPerVolume(one.charge, speedOf(one)),
+    });
 }
 
 function powerPerVolume(charge: Charge, speed: number): number {

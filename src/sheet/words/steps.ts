@@ -39,6 +39,13 @@ function partOf({ part }: PlanStep, say: Say): string {
   return say.given(part, ({ number, of }) => `part ${say.count(number)} of ${say.count(of)} of `);
 }
 
+/** Speeds that follow the oil in the vessel. */
+function turningUp(speeds: readonly { readonly fromOil: number; readonly speed: number }[], say: Say): string {
+  return say.list(
+    speeds.map(({ fromOil, speed }) => `at ${say.rpm(speed)} from ${say.percent(fromOil)} oil by volume on`),
+  );
+}
+
 /** How a phase is added to the gel, by the form of its additions. */
 const adding = {
   portions: "by the table of additions",
@@ -76,8 +83,9 @@ export const steps: Words["steps"] = {
   },
   stir: (step, say) => `Stir for ${say.duration(read(step, "stir").for)}${atSpeed(step, say)}`,
   add: (step, say) => {
-    const { phase, additions } = read(step, "add");
-    return `Stir in ${partOf(step, say)}phase ${phase} (${say.kilograms(step.massCharged)})${atSpeed(step, say)}, ${adding[additions === "stream" ? "stream" : "portions"]}`;
+    const { phase, additions, speeds } = read(step, "add");
+    const turning = say.given(speeds, (steps) => `, ${turningUp(steps, say)}`) || atSpeed(step, say);
+    return `Stir in ${partOf(step, say)}phase ${phase} (${say.kilograms(step.massCharged)})${turning}, ${adding[additions === "stream" ? "stream" : "portions"]}`;
   },
   "match clarity": () =>
     "Look through a sample at room temperature, once its air is out: it must be as clear as the bench's. If it is not, ask the owner of the formula before you go on",
