@@ -87,10 +87,63 @@ export function temperature(value: unknown, path: string): number {
   return refuseArgument(path, value, "number", "a temperature in °C above -273.15");
 }
 
-/** The value, if it is an object whose fields can be read. */
-export function record<T extends object>(value: T, path: string): T {
-  if (typeof value === "object" && value !== null && !Array.isArray(value)) return value;
-  return refuseArgument(path, value, "record", "an object with named arguments");
+/** The names that an object of arguments may have: those that it needs, then those that it may be given. */
+export type Known = readonly [needed: readonly string[], optional: readonly string[]];
+
+/**
+ * The value, if it is an object whose fields can be read, and has none but those that are `known`, where they are given.
+ *
+ * The count of its fields tells at little cost that all is well: a kernel refuses an object that lacks what it needs, so
+ * one with no more fields than it needs has nothing else. The names are only looked at where there are more.
+ */
+export function record<T extends object>(value: T, path: string, known?: Known): T {
+  if (typeof value !== "object" || value === null || Array.isArray(value))
+    return refuseArgument(path, value, "record", "an object with named arguments");
+  if (known !== undefined) {
+    let count = 0;
+    for (const _ in value) count++;
+    if (count > known[0].length) nothingElse(value, path, known);
+  }
+  return value;
+}
+
+/** As `record`, for an object whose `tag` says which of several kinds it is; of a kind that there is not, the caller speaks. */
+export function variant<T extends object>(
+  value: T,
+  path: string,
+  tag: keyof T & string,
+  known: Readonly<Record<string, Known>>,
+): T {
+  const kind = record(value, path)[tag] as unknown;
+  const names = typeof kind === "string" ? known[kind] : undefined;
+  // What every object inherits, such as a constructor, is no list of names.
+  return Array.isArray(names) ? record(value, path, names as unknown as Known) : value;
+}
+
+/** Refuses the first field of an object that is not known, and asks for the known one that it is most like. */
+function nothingElse(value: object, path: string, [needed, optional]: Known): void {
+  let next = 0;
+  for (const name in value) {
+    // Most callers give what is needed first, in the order of the type.
+    if (next < needed.length && name === needed[next]) next++;
+    else if (!optional.includes(name) && !needed.includes(name) && Object.hasOwn(value, name))
+      refuseName(value, path, name, [...needed, ...optional]);
+  }
+}
+
+function refuseName(value: object, path: string, name: string, all: readonly string[]): never {
+  const near = nearest(
+    name,
+    all.filter((one) => !Object.hasOwn(value, one)),
+  );
+  const expected = near === undefined ? `: there are ${all.join(", ")}` : didYouMean(near);
+  return refuse(
+    "input",
+    path === "input" ? name : `${path}.${name}`,
+    `the argument ${name}`,
+    `no such argument${expected}`,
+    { rule: "unknown-field", name, ...(near === undefined ? { allowed: all } : { nearest: near }) },
+  );
 }
 
 /** The value, if it is a list with at least `min` members. */
@@ -106,4 +159,38 @@ export function list<T>(value: readonly T[], path: string, min = 0): readonly T[
 export function result(value: number, path: string): number {
   if (Number.isFinite(value)) return value;
   return refuse("range", path, show(value), "inputs whose result a double can hold (about 1e-308 to 1e308)");
+}
+
+/** The name that is fewest changes of a letter away, if it is near enough to be a slip. */
+export function nearest(found: string, known: readonly string[]): string | undefined {
+  const lower = found.toLowerCase();
+  const ranked = known
+    .map((name) => ({ name, distance: distanceOf(lower, name.toLowerCase()) }))
+    .sort((one, other) => one.distance - other.distance);
+  const [first] = ranked;
+  return first && first.distance < first.name.length && first.distance <= Math.ceil(first.name.length / 3)
+    ? first.name
+    : undefined;
+}
+
+/** The question after the expectation, if there is something near to ask for. */
+export function didYouMean(near: string | undefined): string {
+  return near === undefined ? "" : `; did you mean ${near}?`;
+}
+
+/** Insertions, deletions and replacements between two words (Levenshtein), on one row of the table. */
+function distanceOf(one: string, other: string): number {
+  if (Math.abs(one.length - other.length) > 8 || one.length > 60) return Number.POSITIVE_INFINITY;
+  let row = Array.from({ length: other.length + 1 }, (_, i) => i);
+  for (let i = 1; i <= one.length; i++) {
+    const next = [i];
+    for (let j = 1; j <= other.length; j++)
+      next[j] = Math.min(
+        (row[j] ?? 0) + 1,
+        (next[j - 1] ?? 0) + 1,
+        (row[j - 1] ?? 0) + (one[i - 1] === other[j - 1] ? 0 : 1),
+      );
+    row = next;
+  }
+  return row[other.length] ?? Number.POSITIVE_INFINITY;
 }

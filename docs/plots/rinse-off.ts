@@ -5,7 +5,8 @@ import type { Figure } from "./figure.js";
 /** 100 g of an invented gel whose outer phase is matched to its oil. */
 const phases = { massOil: 0.082, densityOil: 915, massGlycerin: 0.0153, massWater: 0.0027, temperature: 20 };
 const droplets = { diameter: 4e-6, interfacialTension: 0.005 };
-const gel = { ...phases, ...droplets, oil: { refractiveIndex: 1.4509, temperature: 20 } };
+const oil = { refractiveIndex: 1.4509, temperature: 20 };
+const gel = { ...phases, ...droplets, oil };
 const depth = 200e-6;
 const stress = 5;
 
@@ -23,7 +24,7 @@ function withWater(water: number) {
 
 /** How much light a film lets through and how strong it is, by the water that went into it. */
 export function rinseOff(): Figure {
-  const milky = waterUntilMilky({ ...gel, depth, transmittanceMin: 0.5 });
+  const milky = waterUntilMilky({ ...phases, diameter: droplets.diameter, oil, depth, transmittanceMin: 0.5 });
   const flowing = waterUntilFlowing({ ...phases, ...droplets, stress });
   const grams = (mass: number | null) => 1000 * (mass ?? 1);
   const ends = [flowing.min, flowing.max].map(grams).flatMap((end) => [end * (1 - 1e-9), end * (1 + 1e-9)]);

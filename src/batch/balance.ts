@@ -1,6 +1,7 @@
 import { notNegative, positive, record, refuse, result } from "../guards.js";
 import { stepsUp } from "../numeric/decimal.js";
-import { each } from "./named.js";
+import * as known from "./known.js";
+import { each, text } from "./named.js";
 
 /** A balance or scale. */
 export interface Balance {
@@ -40,7 +41,7 @@ export function minimumWeight(input: {
   readonly increment: number;
   readonly uncertainty?: number;
 }): number {
-  const { standardDeviation, increment, uncertainty = 0.001 } = record(input, "input");
+  const { standardDeviation, increment, uncertainty = 0.001 } = record(input, "input", known.minimumWeight);
   const spread = Math.max(notNegative(standardDeviation, "standardDeviation"), 0.41 * positive(increment, "increment"));
   if (positive(uncertainty, "uncertainty") > 1) refuse("input", "uncertainty", uncertainty, "a fraction up to 1");
   return result((2 * spread) / uncertainty, "least weight");
@@ -78,7 +79,8 @@ export function chooseBalance<B extends Balance>(input: {
   readonly balances: readonly B[];
   readonly tare?: number;
 }): { readonly balance: B; readonly portions: number; readonly increment: number } {
-  const { name, mass, balances, tare = 0 } = record(input, "input");
+  const { name, mass, balances, tare = 0 } = record(input, "input", known.chooseBalance);
+  text(name, "name");
   positive(mass, "mass");
   notNegative(tare, "tare");
   const choices = each(balances, "balances", (balance, at) => {

@@ -1,5 +1,6 @@
 import { notNegative, positive, record, refuse, result } from "../guards.js";
 import { type Allowance, takings } from "./allowance.js";
+import * as known from "./known.js";
 import { each } from "./named.js";
 
 /** What to charge of one line. */
@@ -70,7 +71,7 @@ export function chargeFor(input: {
   readonly lines: readonly { readonly name: string; readonly massFraction: number }[];
   readonly allowances: readonly Allowance[];
 }): BatchCharge {
-  const { delivered, lines, allowances } = record(input, "input");
+  const { delivered, lines, allowances } = record(input, "input", known.chargeFor);
   positive(delivered, "delivered");
   // The state of a line at one point of the process: mass per kilogram delivered, and mass for fixed losses later on.
   const stock = each(lines, "lines", ({ name, massFraction }, at) => ({

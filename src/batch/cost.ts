@@ -1,4 +1,5 @@
 import { notNegative, positive, record, result, wholeNumber } from "../guards.js";
+import * as known from "./known.js";
 import { each } from "./named.js";
 
 /** What the materials of a batch cost, in the one currency of its prices. */
@@ -38,7 +39,7 @@ export function costOf(input: {
   readonly delivered: number;
   readonly packs?: number;
 }): BatchCost {
-  const { lines, delivered, packs } = record(input, "input");
+  const { lines, delivered, packs } = record(input, "input", known.costOf);
   const costs = each(lines, "lines", ({ name, mass, pricePerKilogram }, at) => ({
     name,
     cost: notNegative(mass, `${at}.mass`) * notNegative(pricePerKilogram, `${at}.pricePerKilogram`),

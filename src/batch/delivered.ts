@@ -1,5 +1,6 @@
 import { notNegative, positive, record, refuse, result } from "../guards.js";
 import { type Allowance, takings } from "./allowance.js";
+import * as known from "./known.js";
 import { each } from "./named.js";
 
 /** What arrives from a charge. */
@@ -35,7 +36,7 @@ export function deliveredFrom(input: {
   readonly charge: readonly { readonly name: string; readonly mass: number }[];
   readonly allowances: readonly Allowance[];
 }): Delivered {
-  const { charge, allowances } = record(input, "input");
+  const { charge, allowances } = record(input, "input", known.deliveredFrom);
   const stock = each(charge, "charge", ({ name, mass }, at) => ({ name, mass: notNegative(mass, `${at}.mass`) }));
   const losses = takings(allowances, stock).map(({ kind, name, at, amount, from }) => {
     const present = from.reduce((sum, line) => sum + line.mass, 0);

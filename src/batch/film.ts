@@ -2,6 +2,7 @@ import { positive, record, refuse, result } from "../guards.js";
 import { gravity } from "../laws/gravity.js";
 import { bottomGeometry, type VesselBottom } from "../mixing/index.js";
 import type { Allowance } from "./allowance.js";
+import * as known from "./known.js";
 import { text } from "./named.js";
 
 /**
@@ -24,7 +25,7 @@ import { text } from "./named.js";
  * ```
  */
 export function filmThickness(input: { readonly yieldStress: number; readonly density: number }): number {
-  const { yieldStress, density } = record(input, "input");
+  const { yieldStress, density } = record(input, "input", known.filmThickness);
   return result(positive(yieldStress, "yieldStress") / (positive(density, "density") * gravity), "film thickness");
 }
 
@@ -50,7 +51,7 @@ export function filmMass(input: {
   readonly density: number;
   readonly area: number;
 }): number {
-  const { thickness, density, area } = record(input, "input");
+  const { thickness, density, area } = record(input, "input", known.filmMass);
   const mass = positive(thickness, "thickness") * positive(density, "density") * positive(area, "area");
   return result(mass, "film mass");
 }
@@ -86,7 +87,7 @@ export function filmAllowances(input: {
   readonly bottom?: VesselBottom;
   readonly name: string;
 }): readonly Allowance[] {
-  const { thickness, density, diameter, bottom, name } = record(input, "input");
+  const { thickness, density, diameter, bottom, name } = record(input, "input", known.filmAllowances);
   const share = (4 * positive(thickness, "thickness")) / positive(diameter, "diameter");
   if (share >= 1) refuse("unreachable", "thickness", thickness, "a film thinner than a quarter of the diameter");
   const mass = filmMass({ thickness, density, area: areaBelowWall(diameter, bottom) });

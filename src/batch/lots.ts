@@ -1,5 +1,6 @@
 import { positive, record, refuse, result } from "../guards.js";
 import { stepsDown, stepsUp } from "../numeric/decimal.js";
+import * as known from "./known.js";
 
 /**
  * The fewest equal lots in which a batch fits a vessel's working volume.
@@ -27,6 +28,7 @@ export function splitIntoLots(
   const given: Partial<Record<"volume" | "mass" | "density" | "volumeMin" | "volumeMax", number>> = record(
     input,
     "input",
+    known.splitIntoLots,
   );
   if ((given.volume === undefined) === (given.mass === undefined))
     refuse("input", "volume", given.volume, "either a volume, or a mass and a density");

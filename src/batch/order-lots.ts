@@ -1,4 +1,5 @@
 import { list, notNegative, positive, record, refuse, result, show, wholeNumber } from "../guards.js";
+import * as known from "./known.js";
 
 /** One stretch of what is done with a lot, from its first charge to its last rest. */
 export interface LotStage {
@@ -94,7 +95,7 @@ export function orderLots(input: {
   readonly workingDay?: number;
   readonly turnover?: Readonly<Record<string, number>>;
 }): LotOrder {
-  const { lots, stages, resources = {}, workingDay, turnover = {} } = record(input, "input");
+  const { lots, stages, resources = {}, workingDay, turnover = {} } = record(input, "input", known.orderLots);
   wholeNumber(lots, "lots", 1, 1000);
   const counts = countsOf(record(resources, "resources"));
   const placed = placedOf(list(stages, "stages", 1), counts);

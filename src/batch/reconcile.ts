@@ -1,4 +1,5 @@
 import { notNegative, positive, record, refuse, result } from "../guards.js";
+import * as known from "./known.js";
 import { each } from "./named.js";
 import type { WeighingTolerance } from "./tolerance.js";
 
@@ -66,7 +67,7 @@ export function reconcile(input: {
   readonly delivered: number;
   readonly accounted: readonly { readonly name: string; readonly mass: number }[];
 }): Reconciliation {
-  const { lines, delivered, accounted } = record(input, "input");
+  const { lines, delivered, accounted } = record(input, "input", known.reconcile);
   const weighed = each(lines, "lines", (line, at) => ({
     ...line,
     at,
@@ -84,9 +85,9 @@ export function reconcile(input: {
     ),
     "charge",
   );
-  const known = each(accounted, "accounted", ({ mass }, at) => notNegative(mass, `${at}.mass`), 0);
+  const gone = each(accounted, "accounted", ({ mass }, at) => notNegative(mass, `${at}.mass`), 0);
   const unaccounted = result(
-    known.reduce((rest, mass) => rest - mass, charge - notNegative(delivered, "delivered")),
+    gone.reduce((rest, mass) => rest - mass, charge - notNegative(delivered, "delivered")),
     "unaccounted",
   );
   return {

@@ -1,6 +1,7 @@
 import { notNegative, positive, record, refuse } from "../guards.js";
 import { increment as decimal, multiple, slack, stepsDown, stepsUp } from "../numeric/decimal.js";
 import { apportion } from "./apportion.js";
+import * as known from "./known.js";
 import { each } from "./named.js";
 
 /** A line to be rounded to the balance it is weighed on. */
@@ -62,7 +63,7 @@ export function roundToBalances(input: {
   readonly lines: readonly LineToRound[];
   readonly totalMin?: number;
 }): RoundedLines {
-  const { lines, totalMin } = record(input, "input");
+  const { lines, totalMin } = record(input, "input", known.roundToBalances);
   const read = each(lines, "lines", readLine);
   const [, second] = read.filter((line) => line.carrier);
   if (second) refuse("input", `${second.at}.carrier`, true, "one carrier at most");

@@ -3,6 +3,7 @@ import { list, notNegative, positive, record, refuse, result } from "../guards.j
 import { densityAt } from "../laws/index.js";
 import { allowancesOf, type BatchVessel, nameOf } from "./allowances-of.js";
 import { type BatchCharge, chargeFor } from "./charge.js";
+import * as known from "./known.js";
 import { splitIntoLots } from "./lots.js";
 import { type CostOfLots, costOfLots } from "./lots-cost.js";
 import { text } from "./named.js";
@@ -78,7 +79,7 @@ export function scaleFormula(input: {
   readonly vessel?: BatchVessel | undefined;
   readonly yieldStress?: number | undefined;
 }): ScaledBatch {
-  const { formula, batch, vessel, yieldStress } = record(input, "input");
+  const { formula, batch, vessel, yieldStress } = record(input, "input", known.scaleFormula);
   const { target, packs, lots: wanted } = record(batch, "batch");
   const lines = linesOf(formula);
   const density =

@@ -1,4 +1,5 @@
 import { positive, record, refuse, result, wholeNumber } from "../guards.js";
+import * as known from "./known.js";
 
 /**
  * What is to arrive in the packs: a mass [kg], a volume [m³] with the density [kg/m³] at which it is meant, or
@@ -32,6 +33,7 @@ export function deliveredMass(target: Target): number {
   const given: Partial<Record<"mass" | "volume" | "packs" | "fillMass" | "fillVolume" | "density", number>> = record(
     target,
     "target",
+    known.target,
   );
   const { mass, volume, packs, fillMass, fillVolume, density } = given;
   if ([mass, volume, fillMass, fillVolume].filter((amount) => amount !== undefined).length !== 1)

@@ -1,5 +1,6 @@
 import { positive, record, refuse } from "../guards.js";
 import { increment as decimal, multiple, stepsDown, stepsUp } from "../numeric/decimal.js";
+import * as known from "./known.js";
 
 /** The readings between which a weighing is accepted [kg]. */
 export interface WeighingTolerance {
@@ -35,7 +36,7 @@ export function weighingTolerance(input: {
   readonly relative: number;
   readonly massMax?: number;
 }): WeighingTolerance {
-  const { mass, increment, relative, massMax = Number.MAX_VALUE } = record(input, "input");
+  const { mass, increment, relative, massMax = Number.MAX_VALUE } = record(input, "input", known.weighingTolerance);
   const step = decimal(increment, "increment");
   if (!(increment < positive(mass, "mass")))
     refuse("input", "increment", increment, `a step below the mass, ${mass} kg`);

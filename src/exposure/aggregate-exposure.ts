@@ -1,6 +1,7 @@
 import { byName, readName } from "../formula/ingredient-name.js";
 import { list, record, result } from "../guards.js";
 import type { ExposureCaution } from "./caution.js";
+import * as known from "./known.js";
 import { type PointOfDeparture, systemicDose } from "./margin-of-safety.js";
 import { doseOf, type ProductExposure } from "./systemic-exposure.js";
 
@@ -55,7 +56,7 @@ export function aggregateExposure(input: {
   readonly products: readonly (ProductExposure & { readonly name: string })[];
   readonly study?: PointOfDeparture;
 }): AggregateExposure {
-  const { products, study } = record(input, "input");
+  const { products, study } = record(input, "input", known.aggregateExposure);
   const doses = list(products, "products", 1)
     .map((product, i) => {
       const at = `products[${i}]`;

@@ -2,6 +2,7 @@ import { readDatedTable, readText } from "../formula/dated-table.js";
 import { fraction, notNegative, record, refuse } from "../guards.js";
 import type { ExposureCaution } from "./caution.js";
 import { type ExposureRow, type ExposureTable, sccsDailyExposure } from "./exposure-table.js";
+import * as known from "./known.js";
 
 /** The exposure to one type of product, with the table that it comes from. */
 export interface DailyExposure extends ExposureRow {
@@ -40,7 +41,7 @@ const grades = ["first-hand", "second-hand", "from memory"];
  * ```
  */
 export function dailyExposure(input: { readonly productType: string; readonly table?: ExposureTable }): DailyExposure {
-  const { productType, table = sccsDailyExposure } = record(input, "input");
+  const { productType, table = sccsDailyExposure } = record(input, "input", known.dailyExposure);
   const { edition, rows } = record(table, "table");
   record(rows, "table.rows");
   if (typeof productType !== "string" || !Object.hasOwn(rows, productType))

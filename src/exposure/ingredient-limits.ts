@@ -5,6 +5,7 @@ import { list, record, refuse } from "../guards.js";
 import { exactShare, withinWhole } from "../units/exact.js";
 import { compare, nearestDouble, type Rational } from "../units/rational.js";
 import type { ExposureCaution } from "./caution.js";
+import * as known from "./known.js";
 
 /** The largest share of an ingredient in one type of product. */
 export interface IngredientLimit {
@@ -74,7 +75,7 @@ export function ingredientLimits(input: {
   readonly productType: string;
   readonly table: LimitTable;
 }): IngredientLimits {
-  const { ingredients, productType, table } = record(input, "input");
+  const { ingredients, productType, table } = record(input, "input", known.ingredientLimits);
   const limits = limitsFor(record(table, "table").rows, nameKey(productType, "productType"));
   const shares = list(ingredients, "ingredients", 1).map((ingredient, i) => {
     const at = `ingredients[${i}]`;

@@ -1,5 +1,6 @@
 import { fraction, positive, record, refuse, result } from "../guards.js";
 import type { ExposureCaution } from "./caution.js";
+import * as known from "./known.js";
 
 /** Where the dose of a toxicological study starts from. */
 export interface PointOfDeparture {
@@ -46,7 +47,7 @@ export function systemicDose({ pointOfDeparture, bioavailability }: PointOfDepar
  * ```
  */
 export function marginOfSafety(input: PointOfDeparture & { readonly systemicExposure: number }): MarginOfSafety {
-  const { systemicExposure, ...study } = record(input, "input");
+  const { systemicExposure, ...study } = record(input, "input", known.marginOfSafety);
   return {
     margin: result(systemicDose(study) / positive(systemicExposure, "systemicExposure"), "margin"),
     caution: "qualified-assessor-decides",

@@ -1,5 +1,6 @@
 import { fraction, positive, record, result } from "../guards.js";
 import type { ExposureCaution } from "./caution.js";
+import * as known from "./known.js";
 import { type PointOfDeparture, systemicDose } from "./margin-of-safety.js";
 
 /** How much of an ingredient a product can hold for a wanted margin. */
@@ -47,7 +48,11 @@ export function massFractionForMargin(
     readonly margin: number;
   },
 ): MassFractionForMargin {
-  const { exposurePerBodyWeight, dermalAbsorption, margin, ...study } = record(input, "input");
+  const { exposurePerBodyWeight, dermalAbsorption, margin, ...study } = record(
+    input,
+    "input",
+    known.massFractionForMargin,
+  );
   const dose = systemicDose(study) / positive(margin, "margin");
   const pure = result(
     positive(exposurePerBodyWeight, "exposurePerBodyWeight") * fraction(dermalAbsorption, "dermalAbsorption"),

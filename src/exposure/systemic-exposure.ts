@@ -1,5 +1,6 @@
 import { fraction, notNegative, positive, record, result } from "../guards.js";
 import type { ExposureCaution } from "./caution.js";
+import * as known from "./known.js";
 
 /** A dose that the body takes up in a day. */
 export interface SystemicExposure {
@@ -38,7 +39,7 @@ export interface ProductExposure {
  * ```
  */
 export function systemicExposure(input: ProductExposure): SystemicExposure {
-  return { dose: doseOf(record(input, "input")), caution: "qualified-assessor-decides" };
+  return { dose: doseOf(record(input, "input", known.systemicExposure)), caution: "qualified-assessor-decides" };
 }
 
 /** The dose of one product [mg/(kg·d)]. */
@@ -77,7 +78,11 @@ export function systemicExposureByArea(input: {
   readonly applicationsPerDay: number;
   readonly bodyWeight: number;
 }): SystemicExposure {
-  const { absorbedPerArea, area, applicationsPerDay, bodyWeight } = record(input, "input");
+  const { absorbedPerArea, area, applicationsPerDay, bodyWeight } = record(
+    input,
+    "input",
+    known.systemicExposureByArea,
+  );
   const absorbed =
     notNegative(absorbedPerArea, "absorbedPerArea") *
     positive(area, "area") *

@@ -1,7 +1,7 @@
 import { type GenericSchema, safeParse } from "valibot";
 import { CalculationError, type Fault, type FaultParameters, type FaultRule } from "../error.js";
-import { show } from "../guards.js";
-import { didYouMean, nearest } from "../units/nearest.js";
+import { didYouMean, nearest, show } from "../guards.js";
+
 import { type Entry, noSuchField } from "./entry.js";
 import type { Read } from "./read-type.js";
 

@@ -1,4 +1,5 @@
 import { list, positive, record, refuse, result } from "../guards.js";
+import * as known from "./known.js";
 
 /** A part of a mixture with one property of it. */
 export interface MixturePart {
@@ -24,6 +25,7 @@ export interface MixturePart {
 export function densityOfMixture(input: {
   readonly parts: readonly (MixturePart & { readonly density: number })[];
 }): number {
+  record(input, "input", known.densityOfMixture);
   let mass = 0;
   let volume = 0;
   eachPart(input, (part, at) => {
@@ -51,6 +53,7 @@ export function densityOfMixture(input: {
 export function specificHeatOfMixture(input: {
   readonly parts: readonly (MixturePart & { readonly specificHeat: number })[];
 }): number {
+  record(input, "input", known.specificHeatOfMixture);
   let mass = 0;
   let capacity = 0;
   eachPart(input, (part, at) => {
@@ -86,6 +89,7 @@ export function specificHeatOfMixture(input: {
 export function conductivityOfMixture(input: {
   readonly parts: readonly (MixturePart & { readonly density: number; readonly conductivity: number })[];
 }): number {
+  record(input, "input", known.conductivityOfMixture);
   let volume = 0;
   let passed = 0;
   eachPart(input, (part, at) => {

@@ -1,4 +1,5 @@
 import { list, notNegative, record, refuse, result } from "../guards.js";
+import * as known from "./known.js";
 
 /**
  * Amounts in any one measure as shares of their sum.
@@ -16,7 +17,7 @@ import { list, notNegative, record, refuse, result } from "../guards.js";
  * ```
  */
 export function normalise(input: { readonly amounts: readonly number[] }): readonly number[] {
-  const { amounts } = record(input, "input");
+  const { amounts } = record(input, "input", known.normalise);
   let sum = 0;
   list(amounts, "amounts", 1).forEach((amount, i) => {
     sum += notNegative(amount, `amounts[${i}]`);

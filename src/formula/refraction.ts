@@ -1,4 +1,5 @@
 import { positive, record, refuse, result, temperature } from "../guards.js";
+import * as known from "./known.js";
 import { eachPart, type MixturePart } from "./mixture.js";
 
 /** The value, if it is a refractive index that a liquid or its solids can have. */
@@ -43,7 +44,7 @@ export function refractiveIndexOfMixture(input: {
   readonly temperature: number;
   readonly parts: readonly RefractivePart[];
 }): number {
-  temperature(record(input, "input").temperature, "temperature");
+  temperature(record(input, "input", known.refractiveIndexOfMixture).temperature, "temperature");
   let volume = 0;
   let refraction = 0;
   eachPart(input, (part, at) => {

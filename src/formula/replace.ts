@@ -1,4 +1,5 @@
 import { fraction, list, positive, record, refuse } from "../guards.js";
+import * as known from "./known.js";
 import type { Formula, FormulaLine, Material } from "./types.js";
 
 /**
@@ -40,7 +41,7 @@ export function replaceMaterial(input: {
   readonly by: string;
   readonly at: "equal share" | "equal active";
 }): readonly FormulaLine[] {
-  const { formula, material, by, at } = record(input, "input");
+  const { formula, material, by, at } = record(input, "input", known.replaceMaterial);
   const { lines, materials } = record(formula, "formula");
   if (at !== "equal share" && at !== "equal active") refuse("input", "at", at, '"equal share" or "equal active"');
   const strengths = strengthOf(materials, material, "material") / strengthOf(materials, by, "by");

@@ -1,4 +1,5 @@
 import { fraction, positive, record, refuse, result } from "../guards.js";
+import * as known from "./known.js";
 
 /**
  * How much of a material as supplied brings a wanted amount of its active part.
@@ -17,7 +18,7 @@ import { fraction, positive, record, refuse, result } from "../guards.js";
  * ```
  */
 export function suppliedShare(input: { readonly active: number; readonly strength: number }): number {
-  const { active, strength } = record(input, "input");
+  const { active, strength } = record(input, "input", known.suppliedShare);
   const share = fraction(active, "active") / fraction(positive(strength, "strength"), "strength");
   if (share > 1)
     refuse("unreachable", "active", active, `${strength} at most: the strength of the material, undiluted`);

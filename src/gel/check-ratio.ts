@@ -1,5 +1,6 @@
 import { notNegative, record, refuse } from "../guards.js";
 import type { GelAnswer } from "./answer.js";
+import * as known from "./known.js";
 
 /** A ratio this near to a limit, in parts of itself, lies on it. */
 const slack = 1e-12;
@@ -29,7 +30,7 @@ export function checkRatio(input: {
   readonly min?: number;
   readonly max?: number;
 }): GelAnswer<"gel-former-ratio"> {
-  const { ratio, min, max } = record(input, "input");
+  const { ratio, min, max } = record(input, "input", known.checkRatio);
   const found = notNegative(ratio, "ratio");
   const low = min === undefined ? undefined : notNegative(min, "min");
   const high = max === undefined ? undefined : notNegative(max, "max");

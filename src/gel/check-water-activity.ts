@@ -1,5 +1,6 @@
 import { fraction, record, refuse } from "../guards.js";
 import type { GelAnswer } from "./answer.js";
+import * as known from "./known.js";
 
 /** Below this ISO 29621 counts a product among those of low microbiological risk. */
 const limit = 0.75;
@@ -23,7 +24,7 @@ const limit = 0.75;
  * ```
  */
 export function checkWaterActivity(input: { readonly min: number; readonly max: number }): GelAnswer<"water-activity"> {
-  const { min, max } = record(input, "input");
+  const { min, max } = record(input, "input", known.checkWaterActivity);
   const [low, high] = [fraction(min, "min"), fraction(max, "max")];
   if (high < low) refuse("input", "max", high, `the min (${low}) or more`);
   const isBelow = high < limit;

@@ -1,5 +1,6 @@
 import { fraction, positive, record, refuse, result, temperature } from "../guards.js";
 import { gasConstant, kelvin } from "../laws/compile-viscosity.js";
+import * as known from "./known.js";
 
 /** A gel former that crystallises out of the oil, and the oil. */
 export interface CrystallisingPair {
@@ -43,7 +44,7 @@ function pairOf(pair: CrystallisingPair) {
  * ```
  */
 export function dissolvingTemperature(input: CrystallisingPair & { readonly massFractionGelFormer: number }): number {
-  const { massFractionGelFormer } = record(input, "input");
+  const { massFractionGelFormer } = record(input, "input", known.dissolvingTemperature);
   const { melting, slope, gelFormer, oil } = pairOf(input);
   const share = positive(fraction(massFractionGelFormer, "massFractionGelFormer"), "massFractionGelFormer");
   const perMole = 1 + ((1 - share) / share) * (gelFormer / oil);
@@ -70,7 +71,7 @@ export function dissolvingTemperature(input: CrystallisingPair & { readonly mass
  * ```
  */
 export function dissolvedGelFormer(input: CrystallisingPair & { readonly temperature: number }): number {
-  const { temperature: warmth } = record(input, "input");
+  const { temperature: warmth } = record(input, "input", known.dissolvedGelFormer);
   const { melting, slope, gelFormer, oil } = pairOf(input);
   const at = temperature(warmth, "temperature") + kelvin;
   if (at > melting) refuse("range", "temperature", warmth, `at most the melting point, ${melting - kelvin}`);

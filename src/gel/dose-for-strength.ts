@@ -3,6 +3,7 @@ import { type Beyond, extending } from "../laws/beyond.js";
 import { confidenceFactor } from "../numeric/student.js";
 import type { DoseResponse } from "./dose-response.js";
 import { type Estimate, varianceOf } from "./estimate.js";
+import * as known from "./known.js";
 
 /** The curve's numbers, checked, since a fit may come back from a file. */
 function curveOf(fit: DoseResponse) {
@@ -51,7 +52,7 @@ export function strengthAtDose(input: {
   readonly confidence?: number;
   readonly beyond?: Beyond;
 }): Estimate {
-  const { fit, dose, confidence, beyond } = record(input, "input");
+  const { fit, dose, confidence, beyond } = record(input, "input", known.strengthAtDose);
   const { factor, exponent, threshold, doseMin, doseMax } = curveOf(fit);
   const free = extending(beyond);
   const above = positive(dose, "dose") - threshold;
@@ -90,7 +91,7 @@ export function doseForStrength(input: {
   readonly confidence?: number;
   readonly beyond?: Beyond;
 }): Estimate {
-  const { fit, strength, confidence, beyond } = record(input, "input");
+  const { fit, strength, confidence, beyond } = record(input, "input", known.doseForStrength);
   const { factor, exponent, threshold, doseMin, doseMax } = curveOf(fit);
   const free = extending(beyond);
   const above = positive((positive(strength, "strength") / factor) ** (1 / exponent), "dose above the threshold");

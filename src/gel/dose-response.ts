@@ -3,6 +3,7 @@ import { type LeastSquares, leastSquares } from "../numeric/least-squares.js";
 import { root } from "../numeric/root.js";
 import { confidenceFactor } from "../numeric/student.js";
 import type { Estimate } from "./estimate.js";
+import * as known from "./known.js";
 
 /** One trial: a dose of gel former, and the strength that its gel had. */
 export interface Trial {
@@ -60,23 +61,23 @@ export function fitDoseResponse(input: {
   readonly threshold?: number;
   readonly confidence?: number;
 }): DoseResponse {
-  const { trials, threshold, confidence } = record(input, "input");
-  const known = threshold !== undefined;
-  const rows = list(trials, "trials", known ? 3 : 4);
+  const { trials, threshold, confidence } = record(input, "input", known.fitDoseResponse);
+  const given = threshold !== undefined;
+  const rows = list(trials, "trials", given ? 3 : 4);
   const doses = Float64Array.from(rows, (trial, i) =>
     positive(record(trial, `trials[${i}]`).dose, `trials[${i}].dose`),
   );
   const logs = Float64Array.from(rows, (trial, i) => Math.log(positive(trial.strength, `trials[${i}].strength`)));
   const sorted = doses.slice().sort();
   const [doseMin, doseMax] = [sorted[0] as number, sorted[sorted.length - 1] as number];
-  if (new Set(doses).size < (known ? 2 : 3))
+  if (new Set(doses).size < (given ? 2 : 3))
     refuse(
       "input",
       "trials",
       "too few different doses",
-      `trials at ${known ? "two" : "three"} different doses or more`,
+      `trials at ${given ? "two" : "three"} different doses or more`,
     );
-  const at = known ? notNegative(threshold, "threshold") : thresholdOf(doses, logs, doseMin);
+  const at = given ? notNegative(threshold, "threshold") : thresholdOf(doses, logs, doseMin);
   if (at >= doseMin) refuse("input", "threshold", at, `a dose below the lowest trial, ${doseMin}`);
 
   const { line, steep } = lineFrom(doses, logs, at);
@@ -84,9 +85,9 @@ export function fitDoseResponse(input: {
   if (!(exponent > 0)) refuse("input", "trials", `an exponent of ${exponent}`, "strengths that rise with the dose");
   // With the threshold among the unknowns, its column widens the limits of the other two.
   const columns = [doses.map(() => 1), doses.map((dose) => Math.log(dose - at)), steep.map((one) => -exponent * one)];
-  const whole = known ? line : leastSquares(columns, logs);
+  const whole = given ? line : leastSquares(columns, logs);
   if (!whole) return flat();
-  const degreesOfFreedom = rows.length - (known ? 2 : 3);
+  const degreesOfFreedom = rows.length - (given ? 2 : 3);
   const variance = line.sumOfSquares / degreesOfFreedom;
   const of = (i: number, j: number): number => result(variance * (whole.inverse[i]?.[j] ?? 0), "covariance");
   const factor = confidenceFactor(confidence, degreesOfFreedom);

@@ -1,5 +1,6 @@
 import { positive, record, refuse, result } from "../guards.js";
 import type { Band } from "../laws/band.js";
+import * as known from "./known.js";
 
 /** Where simple shear stops breaking droplets, however strong it is. */
 const stiffest = 4.08;
@@ -51,7 +52,7 @@ export const criticalCapillaryBand: Band = {
  * ```
  */
 export function criticalCapillaryNumber(input: { readonly viscosityRatio: number }): number {
-  const ratio = positive(record(input, "input").viscosityRatio, "viscosityRatio");
+  const ratio = positive(record(input, "input", known.criticalCapillaryNumber).viscosityRatio, "viscosityRatio");
   if (ratio >= stiffest)
     refuse("unreachable", "viscosityRatio", ratio, `below ${stiffest}, from where simple shear breaks no droplet`);
   if (ratio < thinnest) refuse("range", "viscosityRatio", ratio, `at least ${thinnest}`);
@@ -79,7 +80,7 @@ export function criticalCapillaryNumber(input: { readonly viscosityRatio: number
  * ```
  */
 export function largestDroplet(input: ShearedOil & { readonly viscosityAround: number }): number {
-  const { viscosityOil, viscosityAround, shearRate, interfacialTension } = record(input, "input");
+  const { viscosityOil, viscosityAround, shearRate, interfacialTension } = record(input, "input", known.largestDroplet);
   const around = positive(viscosityAround, "viscosityAround");
   const viscosityRatio = positive(viscosityOil, "viscosityOil") / around;
   const stress = around * positive(shearRate, "shearRate");
@@ -117,12 +118,12 @@ export function largestDroplet(input: ShearedOil & { readonly viscosityAround: n
 export function dropletDiameterInShear(
   input: ShearedOil & { readonly viscosityGelFormer: number; readonly viscosityEmulsion: number },
 ): DropletDiameters {
-  const { viscosityOil, viscosityGelFormer, viscosityEmulsion } = record(input, "input");
+  const { viscosityGelFormer, viscosityEmulsion, ...sheared } = record(input, "input", known.dropletDiameterInShear);
   const outer = positive(viscosityGelFormer, "viscosityGelFormer");
   const emulsion = positive(viscosityEmulsion, "viscosityEmulsion");
-  const breaks = (around: number): boolean => positive(viscosityOil, "viscosityOil") / around < stiffest;
+  const breaks = (around: number): boolean => positive(sheared.viscosityOil, "viscosityOil") / around < stiffest;
   return {
-    ...(breaks(outer) && { byOuterPhase: largestDroplet({ ...input, viscosityAround: outer }) }),
-    ...(breaks(emulsion) && { byEmulsion: largestDroplet({ ...input, viscosityAround: emulsion }) }),
+    ...(breaks(outer) && { byOuterPhase: largestDroplet({ ...sheared, viscosityAround: outer }) }),
+    ...(breaks(emulsion) && { byEmulsion: largestDroplet({ ...sheared, viscosityAround: emulsion }) }),
   };
 }

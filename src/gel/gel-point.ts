@@ -3,6 +3,7 @@ import { gasConstant, kelvin } from "../laws/compile-viscosity.js";
 import { leastSquares } from "../numeric/least-squares.js";
 import { confidenceFactor } from "../numeric/student.js";
 import { type Estimate, varianceOf } from "./estimate.js";
+import * as known from "./known.js";
 import type { DosePoint } from "./setting-temperature.js";
 
 /** The line of gel points against dose, as it came out of readings: plain data. */
@@ -41,7 +42,7 @@ export interface GelPointLine {
  * ```
  */
 export function fitGelPoint(input: { readonly points: readonly DosePoint[] }): GelPointLine {
-  const points = list(record(input, "input").points, "points", 3);
+  const points = list(record(input, "input", known.fitGelPoint).points, "points", 3);
   const doses = Float64Array.from(points, (point, i) =>
     Math.log(positive(record(point, `points[${i}]`).dose, `points[${i}].dose`)),
   );
@@ -94,7 +95,7 @@ export function gelPointAtDose(input: {
   readonly dose: number;
   readonly confidence?: number;
 }): Estimate {
-  const { line, dose, confidence } = record(input, "input");
+  const { line, dose, confidence } = record(input, "input", known.gelPointAtDose);
   const { intercept, slope } = lineOf(line);
   const inverse = (Math.log(positive(dose, "dose")) - intercept) / slope;
   if (!(inverse > 0)) refuse("unreachable", "dose", dose, `less than ${Math.exp(intercept)}`);
@@ -128,7 +129,7 @@ export function doseForGelPoint(input: {
   readonly temperature: number;
   readonly confidence?: number;
 }): Estimate {
-  const { line, temperature: wanted, confidence } = record(input, "input");
+  const { line, temperature: wanted, confidence } = record(input, "input", known.doseForGelPoint);
   const { intercept, slope } = lineOf(line);
   const inverse = 1 / (temperature(wanted, "temperature") + kelvin);
   const value = result(Math.exp(intercept + slope * inverse), "dose");

@@ -1,5 +1,6 @@
 import { notNegative, record } from "../guards.js";
 import { type Diluted, diluting, type EmulsionGel, indicesOf } from "./emulsion-gel.js";
+import * as known from "./known.js";
 import { yieldFrom, yieldStressOfDroplets } from "./packed-strength.js";
 import { randomPacking } from "./packing.js";
 import { turbidity } from "./turbidity.js";
@@ -107,7 +108,7 @@ export function hazing(gel: EmulsionGel & MismatchDoubt): (diluted: Diluted) => 
 export function gelWithWater(
   input: EmulsionGel & MismatchDoubt & { readonly massWaterAdded: number; readonly interfacialTension?: number },
 ): GelWithWater {
-  const { massWaterAdded, diameter, interfacialTension } = record(input, "input");
+  const { massWaterAdded, diameter, interfacialTension } = record(input, "input", known.gelWithWater);
   const diluted = diluting(input)(notNegative(massWaterAdded, "massWaterAdded"));
   const indices = indicesOf(input)(diluted);
   return {

@@ -2,6 +2,7 @@ import { fraction, record, refuse, result, temperature } from "../guards.js";
 import type { Band } from "../laws/band.js";
 import { type Beyond, extending } from "../laws/beyond.js";
 import { curveAt, type MonotoneCurve, monotoneCurve } from "../numeric/monotone-curve.js";
+import * as known from "./known.js";
 
 /** Refractive index at 20 °C and the sodium D line, by steps of 5 % of glycerin by mass from none. */
 const table: readonly number[] = [
@@ -57,7 +58,11 @@ export function refractiveIndexGlycerinWater(input: {
   readonly temperature: number;
   readonly beyond?: Beyond;
 }): number {
-  const { massFractionGlycerin, temperature: warmth, beyond } = record(input, "input");
+  const {
+    massFractionGlycerin,
+    temperature: warmth,
+    beyond,
+  } = record(input, "input", known.refractiveIndexGlycerinWater);
   const [min, max] = indexRange(beyond);
   const at = temperature(warmth, "temperature");
   if (at < min || at > max)
@@ -89,7 +94,7 @@ export function densityGlycerinWater(input: {
   readonly temperature: number;
   readonly beyond?: Beyond;
 }): number {
-  const { massFractionGlycerin, temperature: warmth, beyond } = record(input, "input");
+  const { massFractionGlycerin, temperature: warmth, beyond } = record(input, "input", known.densityGlycerinWater);
   const share = fraction(massFractionGlycerin, "massFractionGlycerin");
   const at = temperature(warmth, "temperature");
   const [min, max] = extending(beyond) ? [0, 60] : [15, 30];

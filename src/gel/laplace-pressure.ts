@@ -1,4 +1,5 @@
 import { positive, record, result } from "../guards.js";
+import * as known from "./known.js";
 
 /**
  * The pressure inside a droplet above that around it, which keeps it round.
@@ -21,7 +22,7 @@ import { positive, record, result } from "../guards.js";
  * ```
  */
 export function laplacePressure(input: { readonly interfacialTension: number; readonly diameter: number }): number {
-  const { interfacialTension, diameter } = record(input, "input");
+  const { interfacialTension, diameter } = record(input, "input", known.laplacePressure);
   const tension = positive(interfacialTension, "interfacialTension");
   return result((4 * tension) / positive(diameter, "diameter"), "pressure difference");
 }

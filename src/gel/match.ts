@@ -4,6 +4,7 @@ import { fraction, positive, record, refuse, result, temperature } from "../guar
 import type { Beyond } from "../laws/beyond.js";
 import { root } from "../numeric/root.js";
 import { indexOfGlycerinWater, indexRange } from "./glycerin-water.js";
+import * as known from "./known.js";
 import { indexAt } from "./refractive-index.js";
 
 /** What is dissolved in the glycerin and water, as a surfactant's solids. */
@@ -82,7 +83,7 @@ export function glycerinForIndexMatch(input: {
   readonly solids?: DissolvedSolids;
   readonly beyond?: Beyond;
 }): IndexMatch {
-  const { oil, temperature: warmth, mismatch, solids, beyond } = record(input, "input");
+  const { oil, temperature: warmth, mismatch, solids, beyond } = record(input, "input", known.glycerinForIndexMatch);
   const at = within(warmth, beyond);
   const wanted = indexAt(oil, at, "oil");
   const outer = outerOf(solids);
@@ -131,7 +132,7 @@ export function temperatureForIndexMatch(input: {
   readonly solids?: DissolvedSolids;
   readonly beyond?: Beyond;
 }): number {
-  const { oil, massFractionGlycerin, solids, beyond } = record(input, "input");
+  const { oil, massFractionGlycerin, solids, beyond } = record(input, "input", known.temperatureForIndexMatch);
   const share = fraction(massFractionGlycerin, "massFractionGlycerin");
   const outer = outerOf(solids);
   const over = (at: number): number => indexAt(oil, at, "oil") - outer(share, at);

@@ -4,6 +4,7 @@ import { vapourPressureAt } from "../laws/vapour-pressure.js";
 import { vapourPressures } from "../laws/vapour-pressures.js";
 import { integrate } from "../numeric/quadrature.js";
 import { root } from "../numeric/root.js";
+import * as known from "./known.js";
 import { type ByTwoLaws, glycerinAtHumidity, laws, moles, water } from "./water-activity.js";
 
 /** Gel former of glycerin and water that lies open in a room. */
@@ -128,6 +129,7 @@ export function uptakeDuration(
   const { massGlycerin, massFractionGlycerinEnd, waterActivityEnd, temperature, norrishConstant } = record(
     input,
     "input",
+    known.uptakeDuration,
   );
   if ((massFractionGlycerinEnd === undefined) === (waterActivityEnd === undefined))
     refuse(
@@ -186,7 +188,7 @@ export function uptakeDuration(
  * ```
  */
 export function waterTakenUpAfter(input: OpenGel & { readonly duration: number }): ByTwoLaws {
-  const { duration } = record(input, "input");
+  const { duration } = record(input, "input", known.waterTakenUpAfter);
   const time = notNegative(finite(duration, "duration"), "duration");
   const ways = waysOf(input);
   const by = (law: keyof ByTwoLaws): number => {

@@ -1,6 +1,7 @@
 import { finite, positive, record, refuse, result } from "../guards.js";
 import type { Band } from "../laws/band.js";
 import { root } from "../numeric/root.js";
+import * as known from "./known.js";
 
 /** Droplets packed beyond their closest packing. */
 export interface PackedDroplets {
@@ -80,6 +81,7 @@ function oilFor(scale: number, strength: number, factor: (oil: number) => number
  * ```
  */
 export function modulusOfDroplets(input: PackedDroplets): number {
+  record(input, "input", known.modulusOfDroplets);
   return strengthOf(input, modulusFactor, modulusFrom, "modulus");
 }
 
@@ -105,6 +107,7 @@ export function modulusOfDroplets(input: PackedDroplets): number {
  * ```
  */
 export function yieldStressOfDroplets(input: PackedDroplets): number {
+  record(input, "input", known.yieldStressOfDroplets);
   return strengthOf(input, yieldFactor, yieldFrom, "yield stress");
 }
 
@@ -126,7 +129,7 @@ export function yieldStressOfDroplets(input: PackedDroplets): number {
 export function oilFractionForModulus(
   input: Omit<PackedDroplets, "volumeFractionOil"> & { readonly modulus: number },
 ): number {
-  const { modulus } = record(input, "input");
+  const { modulus } = record(input, "input", known.oilFractionForModulus);
   return oilFor(scaleOf(input), positive(modulus, "modulus"), modulusFactor, modulusFrom);
 }
 
@@ -148,6 +151,6 @@ export function oilFractionForModulus(
 export function oilFractionForYieldStress(
   input: Omit<PackedDroplets, "volumeFractionOil"> & { readonly yieldStress: number },
 ): number {
-  const { yieldStress } = record(input, "input");
+  const { yieldStress } = record(input, "input", known.oilFractionForYieldStress);
   return oilFor(scaleOf(input), positive(yieldStress, "yieldStress"), yieldFactor, yieldFrom);
 }

@@ -1,5 +1,6 @@
 import { fraction, record } from "../guards.js";
 import type { GelAnswer } from "./answer.js";
+import * as known from "./known.js";
 import { volumeFractionClosestPacking } from "./volume-fraction.js";
 
 /** Random close packing of equal spheres, as measured. */
@@ -38,7 +39,7 @@ export function packingOf(input: {
   readonly volumeFractionOil: number;
   readonly volumeFractionOilMax?: number;
 }): Packing {
-  const { volumeFractionOil, volumeFractionOilMax } = record(input, "input");
+  const { volumeFractionOil, volumeFractionOilMax } = record(input, "input", known.packingOf);
   const oil = fraction(volumeFractionOil, "volumeFractionOil");
   const distances = { aboveRandom: oil - randomPacking, aboveClosest: oil - volumeFractionClosestPacking };
   return volumeFractionOilMax === undefined
@@ -67,7 +68,7 @@ export function checkOilFraction(input: {
   readonly volumeFractionOil: number;
   readonly volumeFractionOilMax?: number;
 }): GelAnswer<"maximum-oil-fraction"> {
-  const { volumeFractionOil, volumeFractionOilMax } = record(input, "input");
+  const { volumeFractionOil, volumeFractionOilMax } = record(input, "input", known.checkOilFraction);
   const oil = fraction(volumeFractionOil, "volumeFractionOil");
   const answer = { id: "maximum-oil-fraction", figure: { min: oil, max: oil } } as const;
   if (volumeFractionOilMax === undefined) return { ...answer, verdict: "not-known", side: "none" };

@@ -1,4 +1,5 @@
 import { fraction, notNegative, positive, record, result } from "../guards.js";
+import * as known from "./known.js";
 
 /** Gel former and the oil that it gels, both in one unit. */
 export interface GelFormerAndOil {
@@ -25,7 +26,7 @@ export interface GelFormerAndOil {
  * ```
  */
 export function ratioOf(input: GelFormerAndOil): number {
-  const { gelFormer, oil } = record(input, "input");
+  const { gelFormer, oil } = record(input, "input", known.ratioOf);
   return result(notNegative(oil, "oil") / positive(gelFormer, "gelFormer"), "ratio");
 }
 
@@ -45,7 +46,7 @@ export function ratioOf(input: GelFormerAndOil): number {
  * ```
  */
 export function ratioOfShare(input: { readonly shareGelFormer: number }): number {
-  const { shareGelFormer } = record(input, "input");
+  const { shareGelFormer } = record(input, "input", known.ratioOfShare);
   const share = positive(fraction(shareGelFormer, "shareGelFormer"), "shareGelFormer");
   return result((1 - share) / share, "ratio");
 }
@@ -66,7 +67,7 @@ export function ratioOfShare(input: { readonly shareGelFormer: number }): number
  * ```
  */
 export function shareOfRatio(input: { readonly ratio: number }): number {
-  return 1 / (1 + notNegative(record(input, "input").ratio, "ratio"));
+  return 1 / (1 + notNegative(record(input, "input", known.shareOfRatio).ratio, "ratio"));
 }
 
 /**
@@ -86,7 +87,7 @@ export function shareOfRatio(input: { readonly ratio: number }): number {
  * ```
  */
 export function massesForTotal(input: { readonly total: number; readonly ratio: number }): GelFormerAndOil {
-  const { total, ratio } = record(input, "input");
+  const { total, ratio } = record(input, "input", known.massesForTotal);
   const whole = positive(total, "total");
   const share = notNegative(ratio, "ratio") + 1;
   return { gelFormer: whole / share, oil: whole * (ratio / share) };
@@ -109,7 +110,7 @@ export function massesForTotal(input: { readonly total: number; readonly ratio: 
  * ```
  */
 export function oilForGelFormer(input: { readonly gelFormer: number; readonly ratio: number }): number {
-  const { gelFormer, ratio } = record(input, "input");
+  const { gelFormer, ratio } = record(input, "input", known.oilForGelFormer);
   return result(positive(gelFormer, "gelFormer") * notNegative(ratio, "ratio"), "oil");
 }
 
@@ -130,6 +131,6 @@ export function oilForGelFormer(input: { readonly gelFormer: number; readonly ra
  * ```
  */
 export function gelFormerForOil(input: { readonly oil: number; readonly ratio: number }): number {
-  const { oil, ratio } = record(input, "input");
+  const { oil, ratio } = record(input, "input", known.gelFormerForOil);
   return result(positive(oil, "oil") / positive(ratio, "ratio"), "gel former");
 }

@@ -1,5 +1,6 @@
 import { refractiveIndex } from "../formula/refraction.js";
 import { positive, record, refuse, result } from "../guards.js";
+import * as known from "./known.js";
 import { mieEfficiency } from "./mie.js";
 
 /** Droplets or bubbles, and the light that meets them. */
@@ -69,6 +70,7 @@ function anomalous(size: number, ratio: number): number {
  * ```
  */
 export function scatteringEfficiency(input: Scatterer & { readonly theory?: ScatteringTheory }): number {
+  record(input, "input", known.scatteringEfficiency);
   const { size, ratio } = sizeOf(input);
   const { theory } = input;
   const chosen = theory ?? (size < mieFrom ? "rayleigh" : size <= mieTo ? "mie" : "anomalous diffraction");

@@ -1,4 +1,5 @@
 import { list, positive, record, refuse, result, temperature } from "../guards.js";
+import * as known from "./known.js";
 
 const kelvin = 273.15;
 
@@ -33,7 +34,7 @@ export interface DosePoint {
  * ```
  */
 export function temperatureAtDose(input: { readonly dose: number; readonly points: readonly DosePoint[] }): number {
-  const { dose, points } = record(input, "input");
+  const { dose, points } = record(input, "input", known.temperatureAtDose);
   positive(dose, "dose");
   const sorted = list(points, "points", 1)
     .map((point, i) => {

@@ -1,5 +1,6 @@
 import { positive, record, result, temperature } from "../guards.js";
 import { kelvin } from "../laws/compile-viscosity.js";
+import * as known from "./known.js";
 
 /** Diffusivity of water vapour in air at 0 °C and one atmosphere [m²/s]: 0.083 m²/h. */
 const diffusivity = 0.083 / 3600;
@@ -24,7 +25,7 @@ const diffusivity = 0.083 / 3600;
  * ```
  */
 export function stillAirCoefficient(input: { readonly gap: number; readonly temperature: number }): number {
-  const { gap, temperature: warmth } = record(input, "input");
+  const { gap, temperature: warmth } = record(input, "input", known.stillAirCoefficient);
   const relative = (temperature(warmth, "temperature") + kelvin) / 273.15;
   return result((diffusivity * relative ** 1.81) / positive(gap, "gap"), "coefficient");
 }

@@ -1,4 +1,5 @@
 import { fraction, positive, record, result } from "../guards.js";
+import * as known from "./known.js";
 
 /** Droplets of oil and what covers them. */
 export interface Coverage {
@@ -37,7 +38,7 @@ function activeShare(strength: number | undefined): number {
  * ```
  */
 export function interfaceOfDroplets(input: { readonly volumeOil: number; readonly diameter: number }): number {
-  const { volumeOil, diameter } = record(input, "input");
+  const { volumeOil, diameter } = record(input, "input", known.interfaceOfDroplets);
   return result((6 * positive(volumeOil, "volumeOil")) / positive(diameter, "diameter"), "interface");
 }
 
@@ -64,8 +65,8 @@ export function interfaceOfDroplets(input: { readonly volumeOil: number; readonl
 export function surfactantForDroplets(
   input: Coverage & { readonly volumeOil: number; readonly diameter: number },
 ): SurfactantNeeded {
-  const { adsorption, strength } = record(input, "input");
-  const active = result(interfaceOfDroplets(input) * positive(adsorption, "adsorption"), "surfactant");
+  const { adsorption, strength, ...droplets } = record(input, "input", known.surfactantForDroplets);
+  const active = result(interfaceOfDroplets(droplets) * positive(adsorption, "adsorption"), "surfactant");
   return { active, asSupplied: result(active / activeShare(strength), "surfactant") };
 }
 
@@ -90,7 +91,7 @@ export function surfactantForDroplets(
 export function smallestDroplet(
   input: Coverage & { readonly volumeOil: number; readonly massSurfactant: number },
 ): number {
-  const { volumeOil, massSurfactant, adsorption, strength } = record(input, "input");
+  const { volumeOil, massSurfactant, adsorption, strength } = record(input, "input", known.smallestDroplet);
   const active = activeShare(strength) * positive(massSurfactant, "massSurfactant");
   const covered = positive(adsorption, "adsorption") * positive(volumeOil, "volumeOil");
   return result((6 * covered) / positive(active, "massSurfactant times strength"), "diameter");

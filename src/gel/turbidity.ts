@@ -1,5 +1,6 @@
 import { fraction, notNegative, positive, record, result } from "../guards.js";
 import type { Band } from "../laws/band.js";
+import * as known from "./known.js";
 import { type Scatterer, scatteringEfficiency, sizeOf } from "./scattering.js";
 
 /** Air stirred in, as bubbles. */
@@ -63,23 +64,24 @@ export const turbidityBand: Band = { by: "factor", min: 0.1, max: 10, basis: "ju
 export function turbidity(
   input: Scatterer & { readonly volumeFractionOil: number; readonly air?: AirBubbles },
 ): Turbidity {
-  const { volumeFractionOil, diameter, air } = record(input, "input");
+  const { volumeFractionOil, air, ...droplets } = record(input, "input", known.turbidity);
+  const { diameter } = droplets;
   const oil = fraction(volumeFractionOil, "volumeFractionOil");
-  const { ratio, wave } = sizeOf(input);
+  const { ratio, wave } = sizeOf(droplets);
   const length = wave * (3 / 8) * diameter;
   const contrast = (ratio - 1) ** 2 * oil * (1 - oil);
   return {
-    independent: result((1.5 * oil * scatteringEfficiency(input)) / diameter, "turbidity"),
+    independent: result((1.5 * oil * scatteringEfficiency(droplets)) / diameter, "turbidity"),
     twoPhase: result(2 * wave * contrast * length ** 3 * overDirections(2 * length * length), "turbidity"),
-    air: air === undefined ? 0 : byAir(input, air),
+    air: air === undefined ? 0 : byAir(droplets, air),
   };
 }
 
-function byAir(input: Scatterer, air: AirBubbles): number {
+function byAir(droplets: Scatterer, air: AirBubbles): number {
   const { volumeFraction, diameter } = record(air, "air");
   const held = fraction(volumeFraction, "air.volumeFraction");
   const efficiency = scatteringEfficiency({
-    ...input,
+    ...droplets,
     diameter: positive(diameter, "air.diameter"),
     refractiveIndexDroplet: 1,
   });
@@ -103,6 +105,6 @@ function byAir(input: Scatterer, air: AirBubbles): number {
  * ```
  */
 export function transmittance(input: { readonly turbidity: number; readonly depth: number }): number {
-  const { turbidity: per, depth } = record(input, "input");
+  const { turbidity: per, depth } = record(input, "input", known.transmittance);
   return Math.exp(-result(notNegative(per, "turbidity") * notNegative(depth, "depth"), "turbidity times depth"));
 }

@@ -1,4 +1,5 @@
 import { fraction, positive, record, result } from "../guards.js";
+import * as known from "./known.js";
 
 /**
  * The share of the volume that equal spheres fill at their closest, π/(3√2) or about 0.7405.
@@ -37,7 +38,7 @@ export interface PhaseDensities {
  * ```
  */
 export function volumeFractionOfOil(input: PhaseDensities & { readonly massFractionOil: number }): number {
-  const { massFractionOil, densityOil, densityGelFormer } = record(input, "input");
+  const { massFractionOil, densityOil, densityGelFormer } = record(input, "input", known.volumeFractionOfOil);
   const oil = fraction(massFractionOil, "massFractionOil") / positive(densityOil, "densityOil");
   const gelFormer = (1 - massFractionOil) / positive(densityGelFormer, "densityGelFormer");
   return result(oil / (oil + gelFormer), "volume fraction of oil");
@@ -61,7 +62,7 @@ export function volumeFractionOfOil(input: PhaseDensities & { readonly massFract
  * ```
  */
 export function massFractionOfOil(input: PhaseDensities & { readonly volumeFractionOil: number }): number {
-  const { volumeFractionOil, densityOil, densityGelFormer } = record(input, "input");
+  const { volumeFractionOil, densityOil, densityGelFormer } = record(input, "input", known.massFractionOfOil);
   const oil = fraction(volumeFractionOil, "volumeFractionOil") * positive(densityOil, "densityOil");
   const gelFormer = (1 - volumeFractionOil) * positive(densityGelFormer, "densityGelFormer");
   return result(oil / (oil + gelFormer), "mass fraction of oil");

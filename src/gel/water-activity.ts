@@ -2,6 +2,7 @@ import { finite, fraction, positive, record, refuse, temperature } from "../guar
 import type { Band } from "../laws/band.js";
 import { kelvin } from "../laws/compile-viscosity.js";
 import { root } from "../numeric/root.js";
+import * as known from "./known.js";
 
 /** Molar mass of water [kg/mol]. */
 export const water = 0.0180153;
@@ -91,7 +92,7 @@ export function waterActivity(input: {
   readonly temperature: number;
   readonly norrishConstant?: number;
 }): ByTwoLaws {
-  const { massFractionGlycerin, temperature: warmth, norrishConstant } = record(input, "input");
+  const { massFractionGlycerin, temperature: warmth, norrishConstant } = record(input, "input", known.waterActivity);
   const { norrish, wilson } = laws(warmth, norrishConstant);
   const x = moles(fraction(massFractionGlycerin, "massFractionGlycerin"));
   return { norrish: norrish(x), wilson: wilson(x) };
@@ -120,7 +121,7 @@ export function glycerinAtHumidity(input: {
   readonly temperature: number;
   readonly norrishConstant?: number;
 }): ByTwoLaws {
-  const { relativeHumidity, temperature: warmth, norrishConstant } = record(input, "input");
+  const { relativeHumidity, temperature: warmth, norrishConstant } = record(input, "input", known.glycerinAtHumidity);
   const { norrish, wilson } = laws(warmth, norrishConstant);
   const humidity = fraction(relativeHumidity, "relativeHumidity");
   const solved = (law: Law): number => root((w) => law(moles(w)) - humidity, 0, 1, "glycerin", 1e-15);
@@ -155,13 +156,14 @@ export function waterTakenUp(input: {
   readonly temperature: number;
   readonly norrishConstant?: number;
 }): ByTwoLaws {
-  const { massGlycerin, massWater, relativeHumidity } = record(input, "input");
+  const { massGlycerin, massWater, ...room } = record(input, "input", known.waterTakenUp);
+  const { relativeHumidity } = room;
   const held = positive(massGlycerin, "massGlycerin");
   const had = finite(massWater, "massWater");
   if (had < 0) refuse("input", "massWater", had, "0 or more");
   if (!(positive(relativeHumidity, "relativeHumidity") < 1))
     refuse("input", "relativeHumidity", relativeHumidity, "below 1: in saturated air there is no end");
-  const atRest = glycerinAtHumidity(input);
+  const atRest = glycerinAtHumidity(room);
   const gain = (share: number): number => {
     const taken = held * ((1 - share) / share) - had;
     return Number.isFinite(taken) ? taken : refuse("range", "relativeHumidity", relativeHumidity, "further from 1");

@@ -2,6 +2,7 @@ import { positive, record, result } from "../guards.js";
 import { root } from "../numeric/root.js";
 import { diluting, type EmulsionPhases } from "./emulsion-gel.js";
 import { strengthOf } from "./gel-with-water.js";
+import * as known from "./known.js";
 import { oilFractionForYieldStress, type PackedDroplets, yieldFrom } from "./packed-strength.js";
 import { randomPacking } from "./packing.js";
 
@@ -48,7 +49,7 @@ import { randomPacking } from "./packing.js";
 export function waterUntilFlowing(
   input: EmulsionPhases & Omit<PackedDroplets, "volumeFractionOil"> & { readonly stress: number },
 ): { readonly min: number; readonly value?: number; readonly max: number } {
-  const { diameter, interfacialTension, stress, massOil, densityOil } = record(input, "input");
+  const { diameter, interfacialTension, stress, massOil, densityOil } = record(input, "input", known.waterUntilFlowing);
   const pull = positive(stress, "stress");
   const at = diluting(input);
   const droplets = { diameter, interfacialTension };

@@ -2,6 +2,7 @@ import { fraction, positive, record, refuse, result } from "../guards.js";
 import { root } from "../numeric/root.js";
 import { diluting, type EmulsionGel } from "./emulsion-gel.js";
 import { hazing, type MismatchDoubt } from "./gel-with-water.js";
+import * as known from "./known.js";
 
 /** Up to how many times its own mass of water a gel is followed. */
 const dilution = 9;
@@ -54,7 +55,11 @@ const steps = 200;
 export function waterUntilMilky(
   input: EmulsionGel & MismatchDoubt & { readonly depth: number; readonly transmittanceMin: number },
 ): { readonly min: number; readonly max: number | null } {
-  const { depth, transmittanceMin, massOil, massGlycerin, massWater, solids } = record(input, "input");
+  const { depth, transmittanceMin, massOil, massGlycerin, massWater, solids } = record(
+    input,
+    "input",
+    known.waterUntilMilky,
+  );
   const clear = fraction(transmittanceMin, "transmittanceMin");
   if (clear === 0 || clear === 1) refuse("input", "transmittanceMin", clear, "between 0 and 1");
   const limit = result(-Math.log(clear) / positive(depth, "depth"), "turbidity");

@@ -2,6 +2,7 @@ import { list, record, refuse, result, temperature } from "../guards.js";
 import { root } from "../numeric/root.js";
 import { rootBeyond } from "../numeric/root-beyond.js";
 import { anyLaw, type Charge, compilePart, heatGiven, type Part } from "./charge.js";
+import * as known from "./known.js";
 
 /** No addition and no melt is looked for hotter than this [K above the least temperature of the mix]. */
 const hottest = 1000;
@@ -41,7 +42,7 @@ export function largestAddition(input: {
   readonly addition: Omit<Charge, "mass">;
   readonly temperatureMin: number;
 }): number {
-  const { melt, addition, temperatureMin } = record(input, "input");
+  const { melt, addition, temperatureMin } = record(input, "input", known.largestAddition);
   const min = temperature(temperatureMin, "temperatureMin");
   const spare = result(heatGiven(melt, "melt")(min), "heat of the melt");
   if (spare < 0)
@@ -96,7 +97,7 @@ export function additionTemperatureMin(input: {
   readonly temperatureStored?: number;
   readonly temperatureMin: number;
 }): number {
-  const { melt, addition, temperatureStored, temperatureMin } = record(input, "input");
+  const { melt, addition, temperatureStored, temperatureMin } = record(input, "input", known.additionTemperatureMin);
   const min = temperature(temperatureMin, "temperatureMin");
   const spare = result(heatGiven(melt, "melt")(min), "heat of the melt");
   const { heatBetween } = compilePart(addition, "addition");
@@ -152,7 +153,7 @@ export function meltTemperatureMin(input: {
   readonly addition: Charge;
   readonly temperatureMin: number;
 }): number {
-  const { melt, addition, temperatureMin } = record(input, "input");
+  const { melt, addition, temperatureMin } = record(input, "input", known.meltTemperatureMin);
   const min = temperature(temperatureMin, "temperatureMin");
   const parts = list(melt, "melt", 1).map((part, i) => compilePart(part, `melt[${i}]`));
   const cold = compilePart(addition, "addition");

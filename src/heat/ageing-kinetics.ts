@@ -1,6 +1,7 @@
-import { notNegative, positive, record, refuse, result, show, temperature } from "../guards.js";
+import { notNegative, positive, refuse, result, show, temperature, variant } from "../guards.js";
 import { arrheniusExponent } from "../laws/arrhenius.js";
 import { gasConstant } from "../laws/compile-viscosity.js";
+import * as known from "./known.js";
 
 /** How much faster a material changes where it is warmer, as plain data. */
 export type AgeingKinetics =
@@ -41,7 +42,7 @@ export type AgeingKinetics =
  */
 export function relativeRateFunction(ageingKinetics: AgeingKinetics): (temperature: number) => number {
   const reference = temperature(
-    record(ageingKinetics, "ageingKinetics").temperatureReference,
+    variant(ageingKinetics, "ageingKinetics", "law", known.ageingKinetics).temperatureReference,
     "ageingKinetics.temperatureReference",
   );
   switch (ageingKinetics.law) {

@@ -1,6 +1,7 @@
 import { record, wholeNumber } from "../guards.js";
 import { root } from "../numeric/root.js";
 import { type BiotNumber, bendOf, biotOf, type ConductionShape, wave } from "./conduction-shape.js";
+import * as known from "./known.js";
 
 /** One term of the conduction series. */
 export interface ConductionRoot {
@@ -67,7 +68,7 @@ export function conductionRoot(input: {
   readonly biot: BiotNumber;
   readonly order?: number;
 }): ConductionRoot {
-  const { shape, biot, order = 1 } = record(input, "input");
+  const { shape, biot, order = 1 } = record(input, "input", known.conductionRoot);
   const bend = bendOf(shape);
   const number = biotOf(biot);
   wholeNumber(order, "order", 1, 1e6);

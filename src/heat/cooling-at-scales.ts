@@ -1,4 +1,5 @@
 import { list, positive, record, refuse, result, temperature } from "../guards.js";
+import * as known from "./known.js";
 
 /** What cooling is like at one scale. */
 export interface CoolingAtScale {
@@ -70,6 +71,7 @@ export function coolingAtScales(input: {
   const { masses, temperatureAmbient, temperatureStart, temperatureAddition, temperatureSetting } = record(
     input,
     "input",
+    known.coolingAtScales,
   );
   const density = positive(input.density, "density");
   const specificHeat = positive(input.specificHeat, "specificHeat");

@@ -1,4 +1,5 @@
 import { notNegative, positive, record, refuse, result, temperature } from "../guards.js";
+import * as known from "./known.js";
 
 /**
  * How long a charge takes to come to a temperature in a room, by Newton's law of cooling.
@@ -35,7 +36,11 @@ export function coolingTime(input: {
   readonly temperatureStart: number;
   readonly temperatureEnd: number;
 }): number {
-  const { heatCapacity, conductance, temperatureAmbient, temperatureStart, temperatureEnd } = record(input, "input");
+  const { heatCapacity, conductance, temperatureAmbient, temperatureStart, temperatureEnd } = record(
+    input,
+    "input",
+    known.coolingTime,
+  );
   const capacity = positive(heatCapacity, "heatCapacity");
   const loss = positive(conductance, "conductance");
   const ambient = temperature(temperatureAmbient, "temperatureAmbient");
@@ -86,7 +91,11 @@ export function temperatureAfterCooling(input: {
   readonly temperatureStart: number;
   readonly duration: number;
 }): number {
-  const { heatCapacity, conductance, temperatureAmbient, temperatureStart, duration } = record(input, "input");
+  const { heatCapacity, conductance, temperatureAmbient, temperatureStart, duration } = record(
+    input,
+    "input",
+    known.temperatureAfterCooling,
+  );
   const ambient = temperature(temperatureAmbient, "temperatureAmbient");
   const timeConstants =
     notNegative(duration, "duration") *
@@ -124,7 +133,7 @@ export function coolingTimeAtScale(input: {
   readonly volumeAtScale: number;
   readonly limitedBy: "surface" | "conduction";
 }): number {
-  const { duration, volume, volumeAtScale, limitedBy } = record(input, "input");
+  const { duration, volume, volumeAtScale, limitedBy } = record(input, "input", known.coolingTimeAtScale);
   if (limitedBy !== "surface" && limitedBy !== "conduction")
     refuse("input", "limitedBy", limitedBy, '"surface" or "conduction"');
   const lengths = Math.cbrt(positive(volumeAtScale, "volumeAtScale") / positive(volume, "volume"));

@@ -1,5 +1,6 @@
 import { fraction, notNegative, positive, record, refuse, result, temperature } from "../guards.js";
 import { gasConstant, kelvin } from "../laws/compile-viscosity.js";
+import * as known from "./known.js";
 
 /** How fast air carries vapour off, and the numbers it was found from. */
 export interface EvaporationCoefficient {
@@ -45,7 +46,7 @@ export function evaporationCoefficient(input: {
   readonly kinematicViscosity: number;
   readonly diffusivity: number;
 }): EvaporationCoefficient {
-  const { airVelocity, length, kinematicViscosity, diffusivity } = record(input, "input");
+  const { airVelocity, length, kinematicViscosity, diffusivity } = record(input, "input", known.evaporationCoefficient);
   const along = positive(length, "length");
   const viscosity = positive(kinematicViscosity, "kinematicViscosity");
   const spread = positive(diffusivity, "diffusivity");
@@ -94,7 +95,7 @@ export interface Surface {
  * ```
  */
 export function evaporationFlux(input: Surface & { readonly coefficient: number }): number {
-  const { molarMass, coefficient } = record(input, "input");
+  const { molarMass, coefficient } = record(input, "input", known.evaporationFlux);
   const { excess, thermal } = drive(input);
   return result(
     (notNegative(coefficient, "coefficient") * positive(molarMass, "molarMass") * excess) / thermal,
@@ -124,7 +125,7 @@ export function evaporationFlux(input: Surface & { readonly coefficient: number 
  * ```
  */
 export function evaporationFluxMax(input: Surface & { readonly accommodation?: number }): number {
-  const { molarMass, accommodation = 1 } = record(input, "input");
+  const { molarMass, accommodation = 1 } = record(input, "input", known.evaporationFluxMax);
   const { excess, thermal } = drive(input);
   return result(
     fraction(accommodation, "accommodation") *

@@ -3,6 +3,7 @@ import type { Beyond } from "../laws/beyond.js";
 import { gasConstant, kelvin } from "../laws/compile-viscosity.js";
 import { compileVapourPressure, type VapourPressureLaw } from "../laws/vapour-pressure.js";
 import { root } from "../numeric/root.js";
+import * as known from "./known.js";
 import { alongSegments, type Segment } from "./segments.js";
 
 /** A loss of the volatile part, and what the figure rests on. */
@@ -69,7 +70,7 @@ export function evaporationOverRun(input: {
   readonly lossMeasured?: number;
   readonly beyond?: Beyond;
 }): EvaporationOverRun {
-  const { lossMeasured, beyond } = record(input, "input");
+  const { lossMeasured, beyond } = record(input, "input", known.evaporationOverRun);
   const volatile = record(input.volatile, "volatile");
   const rest = record(input.rest, "rest");
   const mass = positive(volatile.mass, "volatile.mass");

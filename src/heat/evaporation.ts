@@ -1,4 +1,5 @@
 import { fraction, notNegative, positive, record, refuse, result } from "../guards.js";
+import * as known from "./known.js";
 
 /**
  * The share of a mass that was lost, from a weighing before and after: evaporation on heating, or loss on drying.
@@ -17,7 +18,7 @@ import { fraction, notNegative, positive, record, refuse, result } from "../guar
  * ```
  */
 export function lossFraction(input: { readonly massBefore: number; readonly massAfter: number }): number {
-  const { massBefore, massAfter } = record(input, "input");
+  const { massBefore, massAfter } = record(input, "input", known.lossFraction);
   const whole = positive(massBefore, "massBefore");
   const left = notNegative(massAfter, "massAfter");
   if (left > whole) refuse("input", "massAfter", left, `not more than massBefore (${whole})`);
@@ -44,7 +45,7 @@ export function lossFraction(input: { readonly massBefore: number; readonly mass
  * ```
  */
 export function chargeForEvaporation(input: { readonly delivered: number; readonly lossFraction: number }): number {
-  const { delivered, lossFraction: loss } = record(input, "input");
+  const { delivered, lossFraction: loss } = record(input, "input", known.chargeForEvaporation);
   const wanted = positive(delivered, "delivered");
   if (fraction(loss, "lossFraction") === 1) refuse("input", "lossFraction", loss, "a fraction below 1");
   return result(wanted / (1 - loss), "charge");
@@ -67,6 +68,6 @@ export function chargeForEvaporation(input: { readonly delivered: number; readon
  * ```
  */
 export function massAfterEvaporation(input: { readonly charge: number; readonly lossFraction: number }): number {
-  const { charge, lossFraction: loss } = record(input, "input");
+  const { charge, lossFraction: loss } = record(input, "input", known.massAfterEvaporation);
   return positive(charge, "charge") * (1 - fraction(loss, "lossFraction"));
 }

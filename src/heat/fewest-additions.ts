@@ -1,6 +1,7 @@
 import { list, record, refuse, result, temperature } from "../guards.js";
 import { largestAddition } from "./additions.js";
 import { anyLaw, type Charge, compilePart, type Part } from "./charge.js";
+import * as known from "./known.js";
 import { mixingTemperature } from "./mixing-temperature.js";
 
 /** In how many parts an addition goes in, and how cold the mix becomes at its coldest. */
@@ -58,7 +59,7 @@ export function fewestAdditions(input: {
   readonly addition: Charge;
   readonly temperatureMin: number | ((massAdded: number) => number);
 }): EqualAdditions {
-  const { melt, temperatureMelt, addition, temperatureMin } = record(input, "input");
+  const { melt, temperatureMelt, addition, temperatureMin } = record(input, "input", known.fewestAdditions);
   const warm = temperature(temperatureMelt, "temperatureMelt");
   const inside = list(melt, "melt", 1).map((part, i) => {
     compilePart(part, `melt[${i}]`);

@@ -1,6 +1,7 @@
 import { finite, list, positive, record, refuse, result, show, temperature } from "../guards.js";
 import { root } from "../numeric/root.js";
 import { studentT } from "../numeric/student.js";
+import * as known from "./known.js";
 
 /** One look at the thermometer. */
 export interface TemperatureReading {
@@ -75,7 +76,12 @@ export function fitConductance(input: {
   readonly heatCapacity: number;
   readonly confidence?: number;
 }): FittedConductance {
-  const { readings, temperatureAmbient, heatCapacity, confidence = 0.95 } = record(input, "input");
+  const {
+    readings,
+    temperatureAmbient,
+    heatCapacity,
+    confidence = 0.95,
+  } = record(input, "input", known.fitConductance);
   const ambient = temperature(temperatureAmbient, "temperatureAmbient");
   const capacity = positive(heatCapacity, "heatCapacity");
   if (!(typeof confidence === "number" && confidence > 0 && confidence < 1))

@@ -2,6 +2,7 @@ import { list, record, result, temperature } from "../guards.js";
 import type { Beyond } from "../laws/beyond.js";
 import type { SpecificHeatLaw } from "../laws/compile-specific-heat.js";
 import { type CompiledPart, compilePart, type Part } from "./charge.js";
+import * as known from "./known.js";
 
 /**
  * The heat capacity of a charge as a function of temperature, for a segment: melting on the way is in it.
@@ -31,7 +32,7 @@ export function heatCapacityFunction(input: {
   readonly parts: readonly Part[];
   readonly beyond?: Beyond;
 }): (temperature: number) => number {
-  const { parts, beyond } = record(input, "input");
+  const { parts, beyond } = record(input, "input", known.heatCapacityFunction);
   // A segment asks for it at hundreds of temperatures: what is constant is summed once, and parts of one law as one.
   let constant = 0;
   const varying = new Map<SpecificHeatLaw, CompiledPart>();
@@ -80,7 +81,7 @@ export function heatCapacityFunction(input: {
  * ```
  */
 export function heatCapacityBreakpoints(input: { readonly parts: readonly Part[] }): readonly number[] {
-  return list(record(input, "input").parts, "parts", 1)
+  return list(record(input, "input", known.heatCapacityBreakpoints).parts, "parts", 1)
     .flatMap((part, i) => compilePart(part, `parts[${i}]`).breakpoints)
     .sort((one, other) => one - other);
 }

@@ -1,4 +1,5 @@
 import { list, positive, record, result, temperature } from "../guards.js";
+import * as known from "./known.js";
 
 /** How a part melts: at one temperature, which is an idealisation of a melting range. */
 export interface Melting {
@@ -57,7 +58,7 @@ export function heatToWarm(input: {
   readonly temperatureStart: number;
   readonly temperatureEnd: number;
 }): HeatToWarm {
-  const { parts, temperatureStart, temperatureEnd } = record(input, "input");
+  const { parts, temperatureStart, temperatureEnd } = record(input, "input", known.heatToWarm);
   const start = temperature(temperatureStart, "temperatureStart");
   const end = temperature(temperatureEnd, "temperatureEnd");
   let sensible = 0;

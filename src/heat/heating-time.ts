@@ -1,4 +1,5 @@
 import { notNegative, positive, record, refuse, result, temperature } from "../guards.js";
+import * as known from "./known.js";
 
 /** What melts on the way, for the charge as a whole. */
 export interface MeltingOnTheWay {
@@ -73,6 +74,7 @@ export function heatingTime(input: {
   const { power, conductance, temperatureAmbient, temperatureStart, temperatureEnd, heatCapacity, melting } = record(
     input,
     "input",
+    known.heatingTime,
   );
   const heating = notNegative(power, "power");
   const loss = notNegative(conductance, "conductance");

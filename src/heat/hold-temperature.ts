@@ -1,5 +1,6 @@
 import { notNegative, record, refuse, result, temperature } from "../guards.js";
 import { compileHeatBalance, type HeatBalance } from "./heat-balance.js";
+import * as known from "./known.js";
 
 /** What it takes to keep a vessel at its temperature. */
 export interface Hold {
@@ -41,7 +42,7 @@ export interface Hold {
 export function holdTemperature(
   input: HeatBalance & { readonly temperature: number; readonly duration: number },
 ): Hold {
-  const { sourceAt, lossAt } = compileHeatBalance(record(input, "input"));
+  const { sourceAt, lossAt } = compileHeatBalance(record(input, "input", known.holdTemperature));
   const at = temperature(input.temperature, "temperature");
   const duration = notNegative(input.duration, "duration");
   const power = result(lossAt(at), "heat loss");

@@ -1,6 +1,7 @@
 import { finite, list, notNegative, positive, record, refuse, result, show, temperature } from "../guards.js";
 import type { Band } from "../laws/band.js";
 import { type Beyond, extending } from "../laws/beyond.js";
+import * as known from "./known.js";
 import type { StirredCorrelation } from "./stirred-correlations.js";
 
 /**
@@ -88,7 +89,7 @@ export interface InsideCoefficient {
 export function insideCoefficient(
   input: StirredHeatTransfer & { readonly viscosity: number; readonly viscosityWall: number; readonly beyond?: Beyond },
 ): InsideCoefficient {
-  const { viscosity, viscosityWall, beyond } = record(input, "input");
+  const { viscosity, viscosityWall, beyond } = record(input, "input", known.insideCoefficient);
   return compileStirred(input, beyond)(positive(viscosity, "viscosity"), positive(viscosityWall, "viscosityWall"));
 }
 
@@ -128,7 +129,7 @@ export function insideCoefficient(
 export function insideCoefficientFunction(
   input: StirredHeatTransfer & { readonly viscosity: (temperature: number) => number; readonly beyond?: Beyond },
 ): (temperatureBulk: number, temperatureWall: number) => number {
-  const { viscosity, beyond } = record(input, "input");
+  const { viscosity, beyond } = record(input, "input", known.insideCoefficientFunction);
   if (typeof viscosity !== "function")
     refuse("input", "viscosity", show(viscosity), "a function of temperature, as of viscosityFunction");
   const insideAt = compileStirred(input, beyond);

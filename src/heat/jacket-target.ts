@@ -1,5 +1,6 @@
 import { notNegative, positive, record, refuse, result, temperature } from "../guards.js";
 import { root } from "../numeric/root.js";
+import * as known from "./known.js";
 
 /** A batch that is to come to a temperature in a wanted time. */
 export interface TimeTarget {
@@ -46,7 +47,11 @@ export function mediumTemperatureForDuration(
     readonly temperatureMax?: number;
   },
 ): number {
-  const { duration, heatCapacity, conductance, temperatureMin, temperatureMax } = record(input, "input");
+  const { duration, heatCapacity, conductance, temperatureMin, temperatureMax } = record(
+    input,
+    "input",
+    known.mediumTemperatureForDuration,
+  );
   const timeConstant = positive(heatCapacity, "heatCapacity") / positive(conductance, "conductance");
   const start = temperature(input.temperatureStart, "temperatureStart");
   const end = temperature(input.temperatureEnd, "temperatureEnd");
@@ -105,7 +110,7 @@ export function batchMassForDuration(
     readonly heatCapacityVessel?: number;
   },
 ): number {
-  const { conductance, specificHeat, heatCapacityVessel = 0 } = record(input, "input");
+  const { conductance, specificHeat, heatCapacityVessel = 0 } = record(input, "input", known.batchMassForDuration);
   const timeConstants = timeConstantsOf(input, input.temperatureMedium);
   const vessel = notNegative(heatCapacityVessel, "heatCapacityVessel");
   const through = positive(conductance, "conductance");
@@ -154,7 +159,11 @@ export function capacityFlowForDuration(
     readonly temperatureInlet: number;
   },
 ): number {
-  const { duration, heatCapacity, conductance, temperatureInlet } = record(input, "input");
+  const { duration, heatCapacity, conductance, temperatureInlet } = record(
+    input,
+    "input",
+    known.capacityFlowForDuration,
+  );
   const wall = positive(conductance, "conductance");
   const timeConstants = timeConstantsOf(input, temperatureInlet);
   const capacity = positive(heatCapacity, "heatCapacity");

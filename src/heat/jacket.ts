@@ -1,4 +1,5 @@
 import { positive, record, refuse, result, temperature } from "../guards.js";
+import * as known from "./known.js";
 
 /**
  * What a jacket conducts when its medium flows through and comes out at another temperature than it went in.
@@ -20,7 +21,7 @@ import { positive, record, refuse, result, temperature } from "../guards.js";
  * ```
  */
 export function jacketConductance(input: { readonly conductance: number; readonly capacityFlow: number }): number {
-  const { conductance, capacityFlow } = record(input, "input");
+  const { conductance, capacityFlow } = record(input, "input", known.jacketConductance);
   const flow = positive(capacityFlow, "capacityFlow");
   return result(-flow * Math.expm1(-positive(conductance, "conductance") / flow), "conductance of the jacket");
 }
@@ -82,6 +83,7 @@ export function jacketTime(input: {
   const { heatCapacity, conductance, capacityFlow, temperatureInlet, temperatureStart, temperatureEnd } = record(
     input,
     "input",
+    known.jacketTime,
   );
   const capacity = positive(heatCapacity, "heatCapacity");
   const wall = positive(conductance, "conductance");

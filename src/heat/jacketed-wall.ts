@@ -1,6 +1,7 @@
 import { positive, record, refuse, result, temperature } from "../guards.js";
 import { root } from "../numeric/root.js";
 import { rootBeyond } from "../numeric/root-beyond.js";
+import * as known from "./known.js";
 
 /** A wall with a batch on one side and the medium of a jacket on the other. */
 export interface JacketedWall {
@@ -41,7 +42,11 @@ export function jacketedWall(input: {
   readonly heatTransferCoefficient: number | ((temperatureWall: number) => number);
   readonly heatTransferCoefficientJacket: number;
 }): JacketedWall {
-  const { temperatureBulk, temperatureJacket, heatTransferCoefficient: given } = record(input, "input");
+  const {
+    temperatureBulk,
+    temperatureJacket,
+    heatTransferCoefficient: given,
+  } = record(input, "input", known.jacketedWall);
   const bulk = temperature(temperatureBulk, "temperatureBulk");
   const jacket = temperature(temperatureJacket, "temperatureJacket");
   const outside = positive(input.heatTransferCoefficientJacket, "heatTransferCoefficientJacket");
@@ -81,7 +86,7 @@ export function jacketCoefficient(input: {
   readonly area: number;
   readonly heatTransferCoefficient: number;
 }): number {
-  const { conductance, area, heatTransferCoefficient } = record(input, "input");
+  const { conductance, area, heatTransferCoefficient } = record(input, "input", known.jacketCoefficient);
   const overall = positive(conductance, "conductance") / positive(area, "area");
   const inside = positive(heatTransferCoefficient, "heatTransferCoefficient");
   const left = 1 - overall / inside;
@@ -123,7 +128,11 @@ export function batchTemperatureAtWall(input: {
   readonly heatTransferCoefficient: number | ((temperatureBulk: number) => number);
   readonly heatTransferCoefficientJacket: number;
 }): number {
-  const { temperatureWall, temperatureJacket, heatTransferCoefficient: given } = record(input, "input");
+  const {
+    temperatureWall,
+    temperatureJacket,
+    heatTransferCoefficient: given,
+  } = record(input, "input", known.batchTemperatureAtWall);
   const wall = temperature(temperatureWall, "temperatureWall");
   const jacket = temperature(temperatureJacket, "temperatureJacket");
   if (jacket >= wall) refuse("input", "temperatureJacket", jacket, `below temperatureWall (${wall} °C)`);

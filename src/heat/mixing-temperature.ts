@@ -1,6 +1,7 @@
 import { list, positive, record, result, temperature } from "../guards.js";
 import { root } from "../numeric/root.js";
 import { anyLaw, type Charge, heatGiven } from "./charge.js";
+import * as known from "./known.js";
 
 /**
  * The temperature at which charges of different temperature meet, before anything is lost to the room.
@@ -34,7 +35,7 @@ import { anyLaw, type Charge, heatGiven } from "./charge.js";
  * ```
  */
 export function mixingTemperature(input: { readonly charges: readonly Charge[] }): number {
-  const { charges } = record(input, "input");
+  const { charges } = record(input, "input", known.mixingTemperature);
   return anyLaw(list(charges, "charges", 1)) ? byLaw(charges) : closedForm(charges);
 }
 

@@ -1,4 +1,5 @@
 import { fraction, positive, record } from "../guards.js";
+import * as known from "./known.js";
 
 /**
  * The mole fraction of a volatile part in an oil, by which it evaporates.
@@ -25,7 +26,7 @@ export function moleFraction(input: {
   readonly molarMass: number;
   readonly molarMassRest: number;
 }): number {
-  const { massFraction, molarMass, molarMassRest } = record(input, "input");
+  const { massFraction, molarMass, molarMassRest } = record(input, "input", known.moleFraction);
   const share = fraction(massFraction, "massFraction");
   const ratio = positive(molarMass, "molarMass") / positive(molarMassRest, "molarMassRest");
   return share === 0 ? 0 : share / (share + (1 - share) * ratio);

@@ -1,5 +1,6 @@
-import { notNegative, refuse, result, show, temperature, wholeNumber } from "../guards.js";
+import { notNegative, record, refuse, result, show, temperature, wholeNumber } from "../guards.js";
 import type { SegmentEnd, TemperatureHistory } from "../transient/index.js";
+import * as known from "./known.js";
 import { type CoolingPack, compilePack } from "./pack.js";
 import { timeUntil } from "./pack-cooling-time.js";
 
@@ -37,6 +38,7 @@ import { timeUntil } from "./pack-cooling-time.js";
  * ```
  */
 export function packCoolingCurve(input: CoolingPack & SegmentEnd & { readonly segments?: number }): TemperatureHistory {
+  record(input, "input", known.packCoolingCurve);
   const pack = compilePack(input);
   const { duration, temperatureEnd, segments = 100 } = input;
   if ((duration === undefined) === (temperatureEnd === undefined))

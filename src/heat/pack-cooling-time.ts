@@ -1,5 +1,6 @@
-import { refuse, result, temperature } from "../guards.js";
+import { record, refuse, result, temperature } from "../guards.js";
 import { root } from "../numeric/root.js";
+import * as known from "./known.js";
 import { type CompiledPack, type CoolingPack, compilePack } from "./pack.js";
 
 /** The time after which a checked pack has come to a temperature [s]. */
@@ -58,5 +59,6 @@ export function timeUntil({ start, ambient, unit, leftAt }: CompiledPack, end: n
  * ```
  */
 export function packCoolingTime(input: CoolingPack & { readonly temperatureEnd: number }): number {
+  record(input, "input", known.packCoolingTime);
   return timeUntil(compilePack(input), temperature(input.temperatureEnd, "temperatureEnd"));
 }

@@ -1,4 +1,5 @@
 import { notNegative, record, result } from "../guards.js";
+import * as known from "./known.js";
 import { type CoolingPack, compilePack } from "./pack.js";
 
 /**
@@ -34,6 +35,6 @@ import { type CoolingPack, compilePack } from "./pack.js";
  */
 export function packTemperature(input: CoolingPack & { readonly duration: number }): number {
   const { start, ambient, leftAt } = compilePack(input);
-  const left = leftAt(notNegative(record(input, "input").duration, "duration"));
+  const left = leftAt(notNegative(record(input, "input", known.packTemperature).duration, "duration"));
   return result(ambient + (start - ambient) * left, "pack temperature");
 }

@@ -1,4 +1,5 @@
 import { notNegative, positive, record, refuse, result, temperature } from "../guards.js";
+import * as known from "./known.js";
 import { logMean } from "./log-mean.js";
 
 /** How long a plate takes whose temperature and power are limited. */
@@ -54,7 +55,7 @@ export function plateHeatingTime(input: {
   readonly temperatureEnd: number;
   readonly heatCapacity: number;
 }): PlateHeatingTime {
-  const { powerMax, temperatureStart, temperatureEnd, heatCapacity } = record(input, "input");
+  const { powerMax, temperatureStart, temperatureEnd, heatCapacity } = record(input, "input", known.plateHeatingTime);
   const heater = temperature(input.temperatureHeater, "temperatureHeater");
   const conductance = positive(input.conductanceHeater, "conductanceHeater");
   const loss = notNegative(input.conductance, "conductance");

@@ -3,6 +3,7 @@ import { compileHeatLoss } from "../laws/heat-loss.js";
 import { root } from "../numeric/root.js";
 import type { CoolingVessel } from "../transient/cooling-segment.js";
 import { runSegment } from "../transient/segment.js";
+import * as known from "./known.js";
 
 /**
  * The power that brings a vessel to a temperature in a wanted time, against any loss to the room.
@@ -43,7 +44,11 @@ export function powerForDuration(
     readonly powerMax?: number;
   },
 ): number {
-  const { temperatureStart, temperatureEnd, heatCapacity, breakpoints, powerMax } = record(input, "input");
+  const { temperatureStart, temperatureEnd, heatCapacity, breakpoints, powerMax } = record(
+    input,
+    "input",
+    known.powerForDuration,
+  );
   const start = temperature(temperatureStart, "temperatureStart");
   const end = temperature(temperatureEnd, "temperatureEnd");
   if (!(end > start)) refuse("input", "temperatureEnd", end, `above temperatureStart (${start} °C)`);

@@ -1,6 +1,7 @@
 import { fraction, notNegative, record, result } from "../guards.js";
 import { history } from "./conduction-history.js";
 import { type BiotNumber, bendOf, biotOf, type ConductionShape } from "./conduction-shape.js";
+import * as known from "./known.js";
 
 /**
  * How much of the temperature difference is left at a place inside a slab, a long cylinder or a sphere: 1 at the start,
@@ -31,7 +32,7 @@ export function relativeTemperature(input: {
   readonly fourier: number;
   readonly position?: number;
 }): number {
-  const { shape, biot, fourier, position = 0 } = record(input, "input");
+  const { shape, biot, fourier, position = 0 } = record(input, "input", known.relativeTemperature);
   const left = history(bendOf(shape), biotOf(biot), fraction(position, "position"));
   return result(left(notNegative(fourier, "fourier")), "relative temperature");
 }
@@ -61,7 +62,7 @@ export function meanRelativeTemperature(input: {
   readonly biot: BiotNumber;
   readonly fourier: number;
 }): number {
-  const { shape, biot, fourier } = record(input, "input");
+  const { shape, biot, fourier } = record(input, "input", known.meanRelativeTemperature);
   const left = history(bendOf(shape), biotOf(biot), "mean");
   return result(left(notNegative(fourier, "fourier")), "mean relative temperature");
 }

@@ -1,5 +1,6 @@
 import { positive, record, result, temperature } from "../guards.js";
 import { compileDensity, type DensityLaw } from "../laws/density.js";
+import * as known from "./known.js";
 
 /** How much smaller a content is once it has cooled. */
 export interface Shrinkage {
@@ -49,7 +50,11 @@ export function shrinkage(input: {
   readonly temperatureFill: number;
   readonly temperatureEnd: number;
 }): Shrinkage {
-  const { density, volume, areaCrossSection, temperatureFill, temperatureEnd } = record(input, "input");
+  const { density, volume, areaCrossSection, temperatureFill, temperatureEnd } = record(
+    input,
+    "input",
+    known.shrinkage,
+  );
   const densityOf = compileDensity(density, "density");
   const filled = positive(volume, "volume");
   const area = positive(areaCrossSection, "areaCrossSection");

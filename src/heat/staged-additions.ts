@@ -3,6 +3,7 @@ import type { HeatLossLaw } from "../laws/heat-loss.js";
 import type { SegmentEnd } from "../transient/segment.js";
 import { type Charge, compilePart, type Part } from "./charge.js";
 import type { HeatSource } from "./heat-source.js";
+import * as known from "./known.js";
 import { mixingTemperature } from "./mixing-temperature.js";
 import { vesselSegment } from "./vessel-segment.js";
 
@@ -90,7 +91,7 @@ export function stagedAdditions(input: {
     heatLoss,
     temperatureAmbient,
     stages,
-  } = record(input, "input");
+  } = record(input, "input", known.stagedAdditions);
   const parts = [...list(melt, "melt", 1)];
   const compiled = parts.map((part, i) => compilePart(part, `melt[${i}]`));
   let mass = compiled.reduce((sum, part) => sum + part.mass, 0);

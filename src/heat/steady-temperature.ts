@@ -2,6 +2,7 @@ import { finite, notNegative, positive, record, refuse, result, temperature } fr
 import type { HeatLossLaw } from "../laws/heat-loss.js";
 import { balanceBetween, compileHeatBalance, type HeatBalance } from "./heat-balance.js";
 import type { HeatSource } from "./heat-source.js";
+import * as known from "./known.js";
 
 /** No vessel is looked for beyond this [K above the room]. */
 const hottest = 10000;
@@ -33,7 +34,7 @@ export function steadyTemperature(input: {
   readonly heatLoss: number | HeatLossLaw;
   readonly temperatureAmbient: number;
 }): number {
-  const { heatSource, heatLoss, temperatureAmbient } = record(input, "input");
+  const { heatSource, heatLoss, temperatureAmbient } = record(input, "input", known.steadyTemperature);
   const power = typeof heatSource === "object" ? undefined : notNegative(heatSource, "heatSource");
   const conductance = typeof heatLoss === "object" ? undefined : positive(heatLoss, "heatLoss");
   if (power !== undefined && conductance !== undefined)

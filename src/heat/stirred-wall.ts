@@ -4,6 +4,7 @@ import { viscosityFunction } from "../laws/viscosity.js";
 import type { ViscosityLaw } from "../laws/viscosity-law.js";
 import { compileStirred, type StirredHeatTransfer } from "./inside-coefficient.js";
 import { type JacketedWall, jacketedWall } from "./jacketed-wall.js";
+import * as known from "./known.js";
 
 /** The wall between a stirred batch and its jacket. */
 export interface StirredWall extends JacketedWall {
@@ -57,7 +58,7 @@ export function stirredWall(
     readonly beyond?: Beyond;
   },
 ): StirredWall {
-  const { beyond } = record(input, "input");
+  const { beyond } = record(input, "input", known.stirredWall);
   const viscosityOf = viscosityFunction(input.viscosity, beyond === undefined ? {} : { beyond });
   const insideAt = compileStirred(input, beyond);
   const temperatureBulk = temperature(input.temperatureBulk, "temperatureBulk");

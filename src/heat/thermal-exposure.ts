@@ -1,5 +1,6 @@
 import { record, temperature } from "../guards.js";
 import { type AgeingKinetics, relativeRateFunction } from "./ageing-kinetics.js";
+import * as known from "./known.js";
 import { alongSegments, type Segment } from "./segments.js";
 
 /** What a material has been through. */
@@ -47,7 +48,7 @@ export function thermalExposure(input: {
   readonly ageingKinetics: AgeingKinetics;
   readonly temperatureAbove?: number;
 }): ThermalExposure {
-  const { segments, ageingKinetics, temperatureAbove } = record(input, "input");
+  const { segments, ageingKinetics, temperatureAbove } = record(input, "input", known.thermalExposure);
   const equivalentTime = relativeRateFunction(ageingKinetics);
   if (temperatureAbove === undefined) {
     const { duration, temperatureMax, totals } = alongSegments(segments, { equivalentTime }, []);

@@ -8,6 +8,7 @@ import {
   compileHeatBalance,
   type HeatBalance,
 } from "./heat-balance.js";
+import * as known from "./known.js";
 
 /** A vessel that is heated or cooled on purpose while it loses heat to the room. */
 export interface HeatedVessel extends HeatBalance {
@@ -31,7 +32,7 @@ export type Energy = "energySupplied" | "energyLost";
  * `rateMax` never turns: where the loss alone is faster, the heat source is off.
  *
  * @param input - Start [°C], heat capacity [J/K], heat source, heat-loss law, room [°C], largest rate [K/s], rates [1/s] and
- *   breakpoints [°C]; and either `temperatureEnd` [°C] or `duration` [s].
+ *   breakpoints [°C]; and either `temperatureEnd` [°C] or `duration` [s]. A segment of a history may be handed in with its `kind`.
  * @returns The end [°C], the duration [s] and the totals, `energySupplied` and `energyLost` [J] among them; in cooling both count as they flow, so that what a jacket takes is negative.
  * @throws CalculationError `input` where an argument is out of range; `unreachable` where heat source and loss hold each other before the end; `range` where a law ends before.
  * @source bergman-2011 section 5.3
@@ -50,9 +51,10 @@ export type Energy = "energySupplied" | "energyLost";
  * ```
  */
 export function vesselSegment<Name extends string = never>(
-  input: HeatedVessel & Pick<SegmentInput<Name>, "rates" | "breakpoints"> & SegmentEnd,
+  input: HeatedVessel & Pick<SegmentInput<Name>, "rates" | "breakpoints"> & SegmentEnd & { readonly kind?: "vessel" },
 ): SegmentResult<Name | Energy> {
-  const end = record(input, "input").temperatureEnd;
+  const end = record(input, "input", known.vesselSegment).temperatureEnd;
+  if (input.kind !== undefined && input.kind !== "vessel") refuse("input", "kind", input.kind, '"vessel", or nothing');
   const { sourceAt, lossAt, segment } = laidOut(
     input,
     end === undefined ? undefined : temperature(end, "temperatureEnd"),

@@ -1,6 +1,7 @@
 import { list, record, refuse, temperature } from "../guards.js";
 import { timesOfPassing } from "../transient/segment.js";
 import type { SegmentInput } from "../transient/track.js";
+import * as known from "./known.js";
 import { type HeatedVessel, laidOut } from "./vessel-segment.js";
 
 /**
@@ -33,7 +34,7 @@ import { type HeatedVessel, laidOut } from "./vessel-segment.js";
 export function vesselTimes(
   input: HeatedVessel & Pick<SegmentInput<never>, "breakpoints"> & { readonly temperatures: readonly number[] },
 ): readonly number[] {
-  const temperatures = list(record(input, "input").temperatures, "temperatures", 1).map((at, i) =>
+  const temperatures = list(record(input, "input", known.vesselTimes).temperatures, "temperatures", 1).map((at, i) =>
     temperature(at, `temperatures[${i}]`),
   );
   const end = temperatures[temperatures.length - 1] as number;

@@ -1,4 +1,5 @@
 import { positive, record, refuse, result, temperature } from "../guards.js";
+import * as known from "./known.js";
 
 /** A wall that may be no hotter, or no colder, than a limit. */
 export interface WallLimit {
@@ -29,7 +30,11 @@ export interface WallLimit {
  * ```
  */
 export function heatFlowAtWall(input: WallLimit & { readonly area: number }): number {
-  const { temperatureBulk, temperatureWall, heatTransferCoefficient, area } = record(input, "input");
+  const { temperatureBulk, temperatureWall, heatTransferCoefficient, area } = record(
+    input,
+    "input",
+    known.heatFlowAtWall,
+  );
   return result(
     positive(heatTransferCoefficient, "heatTransferCoefficient") *
       positive(area, "area") *
@@ -65,6 +70,7 @@ export function jacketTemperatureAtWall(input: WallLimit & { readonly heatTransf
   const { temperatureBulk, temperatureWall, heatTransferCoefficient, heatTransferCoefficientJacket } = record(
     input,
     "input",
+    known.jacketTemperatureAtWall,
   );
   const wall = temperature(temperatureWall, "temperatureWall");
   const ratio =

@@ -1,5 +1,6 @@
 import { finite, positive, record, refuse, result, temperature } from "../guards.js";
 import { rootBeyond } from "../numeric/root-beyond.js";
+import * as known from "./known.js";
 
 /** No wall is looked for farther from the batch than this [K]. */
 const farthest = 1000;
@@ -29,7 +30,7 @@ export function wallTemperature(input: {
   readonly area: number;
   readonly heatTransferCoefficient: number | ((temperatureWall: number) => number);
 }): number {
-  const { temperatureBulk, heatFlow, area, heatTransferCoefficient } = record(input, "input");
+  const { temperatureBulk, heatFlow, area, heatTransferCoefficient } = record(input, "input", known.wallTemperature);
   const bulk = temperature(temperatureBulk, "temperatureBulk");
   const flux = finite(heatFlow, "heatFlow") / positive(area, "area");
   const wall =

@@ -8,6 +8,7 @@ import {
   certifiedLines,
   shortfallsOf,
 } from "./certified-line.js";
+import * as known from "./known.js";
 
 /** A figure that a standard wants to be large. */
 export type CertifiedGoal = Exclude<CertifiedFigure, "petrochemical moieties of product" | "other of product">;
@@ -61,7 +62,7 @@ export function certificationShortfalls(input: {
   readonly lines: readonly CertifiedLine[];
   readonly figure: CertifiedGoal;
 }): readonly CertificationShortfall[] {
-  const { lines, figure } = record(input, "input");
+  const { lines, figure } = record(input, "input", known.certificationShortfalls);
   if (!goals.includes(figure)) refuse("input", "figure", figure, `one of ${goals.join(", ")}`);
   return shortfallsOf(certifiedLines(lines), figure)
     .filter(({ max }) => compare(max, nought) > 0)

@@ -14,6 +14,7 @@ import {
   certifiedLines,
   figureOf,
 } from "./certified-line.js";
+import * as known from "./known.js";
 
 /** What a standard asks of one type of product. */
 export interface CertifiedThreshold {
@@ -102,7 +103,7 @@ export function certifiedShares(input: {
   readonly productType?: string;
   readonly table?: CertifiedTable;
 }): CertifiedShares {
-  const { lines, productType, table } = record(input, "input");
+  const { lines, productType, table } = record(input, "input", known.certifiedShares);
   const read = certifiedLines(lines);
   if ((productType === undefined) !== (table === undefined))
     refuse("input", productType === undefined ? "productType" : "table", undefined, "both, or neither");

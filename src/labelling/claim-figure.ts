@@ -4,6 +4,7 @@ import { exactShare } from "../units/exact.js";
 import { compare, hundred, nearestDouble, nought, one, over, roundedDown, times, total } from "../units/rational.js";
 import { withShares } from "./amounts.js";
 import type { LabellingCaution } from "./caution.js";
+import * as known from "./known.js";
 
 /** What a claimed figure is a share of. */
 export type ClaimBasis = "whole product" | "without water" | "without water and salt";
@@ -81,7 +82,7 @@ export function claimFigure(input: {
   readonly basis: ClaimBasis;
   readonly decimals?: number;
 }): ClaimFigure {
-  const { lines, basis, decimals = 0 } = record(input, "input");
+  const { lines, basis, decimals = 0 } = record(input, "input", known.claimFigure);
   if (typeof basis !== "string" || !Object.hasOwn(leftOut, basis))
     refuse("input", "basis", basis, `one of ${Object.keys(leftOut).join(", ")}`);
   wholeNumber(decimals, "decimals", 0, 6);

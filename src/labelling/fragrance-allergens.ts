@@ -3,6 +3,7 @@ import { record } from "../guards.js";
 import { compare, nearestDouble } from "../units/rational.js";
 import { type AllergenTable, allergenTotals, type ProductUse } from "./allergen-totals.js";
 import type { LabellingCaution } from "./caution.js";
+import * as known from "./known.js";
 import { type LabelLine, openLines } from "./line.js";
 
 /** An ingredient or a substance with its share of the product. */
@@ -73,7 +74,7 @@ export function fragranceAllergens(input: {
   readonly use: ProductUse;
   readonly table: AllergenTable;
 }): FragranceAllergens {
-  const { lines, ...list } = record(input, "input");
+  const { lines, ...list } = record(input, "input", known.fragranceAllergens);
   const { found, threshold, ...totals } = allergenTotals(openLines(lines), list);
   const all = found.map(({ name, share, sources }) => ({
     above: compare(share, threshold) > 0,

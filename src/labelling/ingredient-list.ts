@@ -6,6 +6,7 @@ import { compare, nearestDouble } from "../units/rational.js";
 import { type AllergenTable, type AllergenTotals, allergenTotals, type ProductUse } from "./allergen-totals.js";
 import type { LabellingCaution } from "./caution.js";
 import type { NamedShare } from "./fragrance-allergens.js";
+import * as known from "./known.js";
 import { type LabelLine, openLines } from "./line.js";
 
 /** By which rule ingredients follow one another, with the place and the day for which it holds. */
@@ -90,7 +91,7 @@ export function ingredientList(input: {
   readonly rule?: OrderRule;
   readonly allergens?: { readonly use: ProductUse; readonly table: AllergenTable };
 }): IngredientList {
-  const { lines, rule = euIngredientOrder, allergens } = record(input, "input");
+  const { lines, rule = euIngredientOrder, allergens } = record(input, "input", known.ingredientList);
   const { orderedAbove, exactly } = record(rule, "rule");
   const border = exactShare(orderedAbove, "rule.orderedAbove");
   if (exactly !== "ordered" && exactly !== "any order")

@@ -4,6 +4,7 @@ import { list, record, refuse } from "../guards.js";
 import { exactShare, withinWhole } from "../units/exact.js";
 import { compare, nearestDouble, plus, total } from "../units/rational.js";
 import type { LabellingCaution } from "./caution.js";
+import * as known from "./known.js";
 
 /**
  * What a glitter or scrub particle is made of. Whether a polymer counts as natural, degradable or soluble is proved by the
@@ -102,7 +103,7 @@ export function microplasticFlag(input: {
   readonly date: string;
   readonly table: ParticleTable;
 }): MicroplasticFlag {
-  const { particles, productType, date, table } = record(input, "input");
+  const { particles, productType, date, table } = record(input, "input", known.microplasticFlag);
   const dated = readDatedTable(table, "table");
   const day = readDate(date, "date");
   const row = rowFor(table.rows, productType);

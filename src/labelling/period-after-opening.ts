@@ -1,6 +1,7 @@
 import { readName } from "../formula/ingredient-name.js";
 import { finite, list, record, refuse, result } from "../guards.js";
 import type { LabellingCaution } from "./caution.js";
+import * as known from "./known.js";
 
 /** A change that an opened pack undergoes, measured or computed by the caller. */
 export interface ChangeAfterOpening {
@@ -77,7 +78,7 @@ const month = 2_629_800;
  * ```
  */
 export function periodAfterOpening(input: { readonly changes: readonly ChangeAfterOpening[] }): PeriodAfterOpening {
-  const changes = list(record(input, "input").changes, "changes", 1).map((change, i) =>
+  const changes = list(record(input, "input", known.periodAfterOpening).changes, "changes", 1).map((change, i) =>
     limitOf(change, `changes[${i}]`),
   );
   let first: PeriodAfterOpening["first"];

@@ -1,4 +1,5 @@
 import { positive, record, refuse, result, temperature } from "../guards.js";
+import * as known from "./known.js";
 
 /** What natural convection asks of the air, or of another gas near its place. */
 export interface AirProperties {
@@ -45,7 +46,7 @@ export function airAt(at: number, pressure: number): AirProperties {
  * ```
  */
 export function airProperties(input: { readonly temperature: number; readonly pressure?: number }): AirProperties {
-  const { temperature: at, pressure = 101325 } = record(input, "input");
+  const { temperature: at, pressure = 101325 } = record(input, "input", known.airProperties);
   const air = airAt(temperature(at, "temperature"), positive(pressure, "pressure"));
   result(air.kinematicViscosity, "kinematic viscosity");
   return air;

@@ -1,5 +1,6 @@
 import { finite, record, refuse, result } from "../guards.js";
 import type { Interval } from "./interval.js";
+import * as known from "./known.js";
 
 /**
  * How sure a correlation or a property is: between which ends the true figure is to be expected.
@@ -38,7 +39,7 @@ export interface Band {
  * ```
  */
 export function bandAround(input: { readonly value: number; readonly band: Band }): Interval {
-  const { value: given, band } = record(input, "input");
+  const { value: given, band } = record(input, "input", known.bandAround);
   const value = finite(given, "value");
   const { by, min, max } = record(band, "band");
   if (by !== "factor" && by !== "difference") refuse("input", "band.by", by, '"factor" or "difference"');

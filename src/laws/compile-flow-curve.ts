@@ -1,6 +1,7 @@
-import { notNegative, positive, record, refuse, result, show } from "../guards.js";
+import { notNegative, positive, refuse, result, show, variant } from "../guards.js";
 import { root } from "../numeric/root.js";
 import type { FlowCurve } from "./flow-curve.js";
+import * as known from "./known.js";
 
 /** A flow curve that has been checked, ready to be evaluated; rates and stresses are taken as they come. */
 export interface CompiledFlowCurve {
@@ -43,7 +44,7 @@ function carreau(zero: number, infinite: number, time: number, index: number, be
 
 /** Checks a curve, which faults call `path`. */
 export function compileFlowCurve(curve: FlowCurve, path: string): CompiledFlowCurve {
-  record(curve, path);
+  variant(curve, path, "law", known.flowCurve);
   const above = (value: number, name: string): number => positive(value, `${path}.${name}`);
   switch (curve.law) {
     case "newton": {

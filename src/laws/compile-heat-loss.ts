@@ -1,13 +1,14 @@
-import { fraction, list, notNegative, positive, record, refuse, show } from "../guards.js";
+import { fraction, list, notNegative, positive, record, refuse, show, variant } from "../guards.js";
 import { root } from "../numeric/root.js";
 import type { HeatLossLaw, LayersLoss, SurfaceLoss } from "./heat-loss-law.js";
+import * as known from "./known.js";
 import { compileConvection, type Loss } from "./natural-convection.js";
 
 /** Stefan–Boltzmann constant [W/(m²·K⁴)], rounded from the exact value of the SI of 2019. */
 const stefanBoltzmann = 5.670374419e-8;
 
 function compileSurface(law: SurfaceLoss, path: string, extended: boolean): Loss {
-  record(law, path);
+  variant(law, path, "law", known.surfaceLoss);
   switch (law.law) {
     case "newton": {
       const conductance = notNegative(law.conductance, `${path}.conductance`);
@@ -45,7 +46,7 @@ export function compileLayers(law: LayersLoss, path: string): { readonly loss: L
   const resistance = list(law.layers, `${path}.layers`, 1).reduce(
     (passed, layer, i) => {
       const at = `${path}.layers[${i}]`;
-      const { thickness, conductivity } = record(layer, at);
+      const { thickness, conductivity } = record(layer, at, known.layer);
       return passed + positive(thickness, `${at}.thickness`) / positive(conductivity, `${at}.conductivity`);
     },
     inside === undefined ? 0 : 1 / positive(inside, `${path}.heatTransferCoefficientInside`),
@@ -70,13 +71,13 @@ export function compileLayers(law: LayersLoss, path: string): { readonly loss: L
 }
 
 function compilePart(law: SurfaceLoss | LayersLoss, path: string): Loss {
-  record(law, path);
+  variant(law, path, "law", known.heatLossPart);
   return law.law === "layers" ? compileLayers(law, path).loss : compileSurface(law, path, false);
 }
 
 /** The law as a function of both temperatures, named `path` in its faults. */
 export function compileHeatLoss(law: HeatLossLaw, path: string): (temperature: number, ambient: number) => number {
-  record(law, path);
+  variant(law, path, "law", known.heatLoss);
   const loss =
     law.law === "sum"
       ? sum(list(law.parts, `${path}.parts`, 1).map((part, i) => compilePart(part, `${path}.parts[${i}]`)))

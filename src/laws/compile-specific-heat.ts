@@ -1,5 +1,6 @@
-import { notNegative, positive, record, refuse, show, temperature } from "../guards.js";
+import { notNegative, positive, refuse, show, temperature, variant } from "../guards.js";
 import type { Beyond } from "./beyond.js";
+import * as known from "./known.js";
 import { checkCoefficients, compileRange, type LawRange, matter, polynomial, shifted } from "./polynomial.js";
 
 /** A specific heat without melting. */
@@ -59,7 +60,7 @@ const melted: readonly number[] = [0, 0, 0, 10, -15, 6];
 const melting: readonly number[] = [0, 0, 30, -60, 30];
 
 function coefficientsOf(law: SmoothSpecificHeatLaw, path: string): readonly number[] {
-  record(law, path);
+  variant(law, path, "law", known.smoothSpecificHeat);
   switch (law.law) {
     case "constant":
       return [positive(law.specificHeat, `${path}.specificHeat`)];
@@ -117,7 +118,7 @@ export function compileSpecificHeat(
   path: string,
   beyond?: Beyond | undefined,
 ): CompiledSpecificHeat {
-  const pieces = piecesOf(record(law, path), beyond, path);
+  const pieces = piecesOf(variant(law, path, "law", known.specificHeat), beyond, path);
   const specificHeatOf = (at: number): number => {
     temperature(at, "temperature");
     let i = 0;

@@ -1,6 +1,7 @@
-import { finite, list, positive, record, refuse, show, temperature } from "../guards.js";
+import { finite, list, positive, record, refuse, show, temperature, variant } from "../guards.js";
 import { curveAt, type MonotoneCurve, monotoneCurve } from "../numeric/monotone-curve.js";
 import { type Beyond, extending } from "./beyond.js";
+import * as known from "./known.js";
 import type { MeltLaw, ViscosityLaw, ViscosityReading } from "./viscosity-law.js";
 
 /** Molar gas constant [J/(mol·K)], exact since 2019. */
@@ -52,7 +53,6 @@ function smooth(viscosityOf: CompiledViscosity["viscosityOf"]): CompiledViscosit
 }
 
 function compileMelt(law: MeltLaw, extended: boolean, path: string): CompiledViscosity {
-  record(law, path);
   switch (law.law) {
     case "constant": {
       const viscosity = positive(law.viscosity, `${path}.viscosity`);
@@ -94,9 +94,11 @@ function compileMelt(law: MeltLaw, extended: boolean, path: string): CompiledVis
 /** Checks a law, which faults call `path`, and makes it a function that gives a positive finite viscosity or throws. */
 export function compileViscosity(law: ViscosityLaw, beyond: Beyond | undefined, path: string): CompiledViscosity {
   const extended = extending(beyond);
-  record(law, path);
+  variant(law, path, "law", known.viscosity);
   const setting = law.law === "setting";
-  const melt = setting ? compileMelt(law.melt, extended, `${path}.melt`) : compileMelt(law, extended, path);
+  const melt = setting
+    ? compileMelt(variant(law.melt, `${path}.melt`, "law", known.melt), extended, `${path}.melt`)
+    : compileMelt(law, extended, path);
   const temperatureSetting = setting ? temperature(law.temperatureSetting, `${path}.temperatureSetting`) : -kelvin;
   const steepness = setting ? positive(law.steepness, `${path}.steepness`) : 0;
   return {

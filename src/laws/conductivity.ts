@@ -1,5 +1,6 @@
-import { positive, record, refuse, show } from "../guards.js";
+import { positive, record, refuse, show, variant } from "../guards.js";
 import type { Beyond } from "./beyond.js";
+import * as known from "./known.js";
 import { checkCoefficients, compilePolynomial, type LawRange } from "./polynomial.js";
 
 /** How thermal conductivity depends on temperature, as plain data. */
@@ -17,7 +18,7 @@ export type ConductivityLaw =
     } & LawRange);
 
 function compileConductivity(law: ConductivityLaw, beyond: Beyond | undefined): (temperature: number) => number {
-  record(law, "law");
+  variant(law, "law", "law", known.conductivity);
   switch (law.law) {
     case "constant":
       return compilePolynomial([positive(law.conductivity, "law.conductivity")], 0, {}, beyond, "law", "conductivity");
@@ -50,7 +51,7 @@ export function conductivityFunction(
   law: ConductivityLaw,
   options: { readonly beyond?: Beyond } = {},
 ): (temperature: number) => number {
-  return compileConductivity(law, record(options, "options").beyond);
+  return compileConductivity(law, record(options, "options", known.conductivityFunctionOptions).beyond);
 }
 
 /**
@@ -76,6 +77,6 @@ export function conductivityAt(input: {
   readonly temperature: number;
   readonly beyond?: Beyond;
 }): number {
-  const { law, temperature, beyond } = record(input, "input");
+  const { law, temperature, beyond } = record(input, "input", known.conductivityAt);
   return compileConductivity(law, beyond)(temperature);
 }

@@ -1,5 +1,6 @@
-import { finite, positive, record, refuse, show, temperature } from "../guards.js";
+import { finite, positive, record, refuse, show, temperature, variant } from "../guards.js";
 import type { Beyond } from "./beyond.js";
+import * as known from "./known.js";
 import { checkCoefficients, compilePolynomial, type LawRange } from "./polynomial.js";
 
 /** How density depends on temperature, as plain data. */
@@ -28,7 +29,7 @@ export type DensityLaw =
 
 /** The law as a function, named `path` in its faults. */
 export function compileDensity(law: DensityLaw, path: string, beyond?: Beyond): (temperature: number) => number {
-  record(law, path);
+  variant(law, path, "law", known.density);
   switch (law.law) {
     case "constant":
       return compilePolynomial([positive(law.density, `${path}.density`)], 0, {}, beyond, path, "density");
@@ -66,7 +67,7 @@ export function densityFunction(
   law: DensityLaw,
   options: { readonly beyond?: Beyond } = {},
 ): (temperature: number) => number {
-  return compileDensity(law, "law", record(options, "options").beyond);
+  return compileDensity(law, "law", record(options, "options", known.densityFunctionOptions).beyond);
 }
 
 /**
@@ -93,6 +94,6 @@ export function densityAt(input: {
   readonly temperature: number;
   readonly beyond?: Beyond;
 }): number {
-  const { law, temperature: at, beyond } = record(input, "input");
+  const { law, temperature: at, beyond } = record(input, "input", known.densityAt);
   return compileDensity(law, "law", beyond)(at);
 }

@@ -1,6 +1,7 @@
 import { record, result } from "../guards.js";
 import type { Beyond } from "./beyond.js";
 import { compileSpecificHeat, type SpecificHeatLaw } from "./compile-specific-heat.js";
+import * as known from "./known.js";
 
 /**
  * The heat that a kilogram takes up from one temperature to another, melting included.
@@ -37,6 +38,6 @@ export function enthalpyBetween(input: {
   readonly temperatureEnd: number;
   readonly beyond?: Beyond;
 }): number {
-  const { law, temperatureStart, temperatureEnd, beyond } = record(input, "input");
+  const { law, temperatureStart, temperatureEnd, beyond } = record(input, "input", known.enthalpyBetween);
   return result(compileSpecificHeat(law, "law", beyond).heatBetween(temperatureStart, temperatureEnd), "enthalpy");
 }

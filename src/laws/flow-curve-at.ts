@@ -1,6 +1,7 @@
 import { notNegative, record, result } from "../guards.js";
 import { compileFlowCurve, viscosityAtRate } from "./compile-flow-curve.js";
 import type { FlowCurve } from "./flow-curve.js";
+import * as known from "./known.js";
 
 /**
  * The shear stress of a fluid at a shear rate.
@@ -25,7 +26,7 @@ import type { FlowCurve } from "./flow-curve.js";
  * ```
  */
 export function shearStressAt(input: { readonly curve: FlowCurve; readonly shearRate: number }): number {
-  const { curve, shearRate } = record(input, "input");
+  const { curve, shearRate } = record(input, "input", known.shearStressAt);
   return result(compileFlowCurve(curve, "curve").stressOf(notNegative(shearRate, "shearRate")), "stress");
 }
 
@@ -48,7 +49,7 @@ export function shearStressAt(input: { readonly curve: FlowCurve; readonly shear
  * ```
  */
 export function apparentViscosityAt(input: { readonly curve: FlowCurve; readonly shearRate: number }): number {
-  const { curve, shearRate } = record(input, "input");
+  const { curve, shearRate } = record(input, "input", known.apparentViscosityAt);
   return viscosityAtRate(compileFlowCurve(curve, "curve"), notNegative(shearRate, "shearRate"));
 }
 
@@ -70,7 +71,7 @@ export function apparentViscosityAt(input: { readonly curve: FlowCurve; readonly
  * ```
  */
 export function shearRateAt(input: { readonly curve: FlowCurve; readonly stress: number }): number {
-  const { curve, stress } = record(input, "input");
+  const { curve, stress } = record(input, "input", known.shearRateAt);
   return result(compileFlowCurve(curve, "curve").rateOf(notNegative(stress, "stress")), "shear rate");
 }
 

@@ -1,6 +1,7 @@
 import { record, refuse, result, show, temperature } from "../guards.js";
 import { compileHeatLoss, compileLayers } from "./compile-heat-loss.js";
 import type { HeatLossLaw, LayersLoss } from "./heat-loss-law.js";
+import * as known from "./known.js";
 
 export { compileHeatLoss } from "./compile-heat-loss.js";
 export type { HeatLossLaw } from "./heat-loss-law.js";
@@ -63,7 +64,7 @@ export function heatLossAt(input: {
   readonly temperature: number;
   readonly temperatureAmbient: number;
 }): number {
-  const { law, temperature: at, temperatureAmbient } = record(input, "input");
+  const { law, temperature: at, temperatureAmbient } = record(input, "input", known.heatLossAt);
   return heatLossFunction(law, temperatureAmbient)(at);
 }
 
@@ -98,8 +99,8 @@ export function outerTemperature(input: {
   readonly temperature: number;
   readonly temperatureAmbient: number;
 }): number {
-  const { law, temperature: at, temperatureAmbient } = record(input, "input");
-  if (record(law, "law").law !== "layers") refuse("input", "law.law", show(law.law), '"layers"');
+  const { law, temperature: at, temperatureAmbient } = record(input, "input", known.outerTemperature);
+  if (record(law, "law", known.layers).law !== "layers") refuse("input", "law.law", show(law.law), '"layers"');
   const ambient = temperature(temperatureAmbient, "temperatureAmbient");
   const excess = temperature(at, "temperature") - ambient;
   const { shareOutside, loss } = compileLayers(law, "law");

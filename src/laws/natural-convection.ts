@@ -3,6 +3,7 @@ import { type AirProperties, airAt } from "./air.js";
 import { extending } from "./beyond.js";
 import { gravity } from "./gravity.js";
 import type { ConvectionLoss } from "./heat-loss-law.js";
+import * as known from "./known.js";
 import { curvature, horizontal, horizontalRange, ranged, vertical, verticalRange } from "./nusselt.js";
 
 /** Heat lost [W] where a surface is `excess` [K] warmer than the room at `ambient` [°C]. */
@@ -10,7 +11,7 @@ export type Loss = (excess: number, ambient: number) => number;
 
 /** The properties, if all are above zero. */
 function checkAir(air: AirProperties, path: string): AirProperties {
-  const { conductivity, kinematicViscosity, prandtl } = record(air, path);
+  const { conductivity, kinematicViscosity, prandtl } = record(air, path, known.air);
   positive(conductivity, `${path}.conductivity`);
   positive(kinematicViscosity, `${path}.kinematicViscosity`);
   positive(prandtl, `${path}.prandtl`);
@@ -77,7 +78,7 @@ export function rayleighNumber(input: {
   readonly length: number;
   readonly air?: AirProperties;
 }): number {
-  const { temperatureSurface, temperatureAmbient, length, air } = record(input, "input");
+  const { temperatureSurface, temperatureAmbient, length, air } = record(input, "input", known.rayleighNumber);
   const ambient = temperature(temperatureAmbient, "temperatureAmbient");
   const excess = finite(temperature(temperatureSurface, "temperatureSurface") - ambient, "temperatureSurface");
   const film = ambient + excess / 2;

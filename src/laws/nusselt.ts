@@ -1,5 +1,6 @@
 import { notNegative, positive, record, refuse, result, show } from "../guards.js";
 import { type Beyond, extending } from "./beyond.js";
+import * as known from "./known.js";
 
 /** Which way a horizontal surface looks. A surface colder than the room counts as warm and looking the other way. */
 export type Facing = "up" | "down";
@@ -69,7 +70,7 @@ export function nusseltVerticalPlate(input: {
   readonly prandtl: number;
   readonly beyond?: Beyond;
 }): number {
-  const { rayleigh, prandtl, beyond } = record(input, "input");
+  const { rayleigh, prandtl, beyond } = record(input, "input", known.nusseltVerticalPlate);
   const number = ranged(notNegative(rayleigh, "rayleigh"), verticalRange, extending(beyond));
   return result(vertical(number, positive(prandtl, "prandtl")), "Nusselt number");
 }
@@ -104,7 +105,7 @@ export function nusseltVerticalCylinder(input: {
   readonly diameter: number;
   readonly beyond?: Beyond;
 }): number {
-  const { rayleigh, prandtl, height, diameter, beyond } = record(input, "input");
+  const { rayleigh, prandtl, height, diameter, beyond } = record(input, "input", known.nusseltVerticalCylinder);
   const extended = extending(beyond);
   const number = ranged(positive(rayleigh, "rayleigh"), verticalRange, extended);
   if (!extended && !(positive(prandtl, "prandtl") >= 0.01 && prandtl <= 100))
@@ -141,7 +142,7 @@ export function nusseltHorizontalPlate(input: {
   readonly facing: Facing;
   readonly beyond?: Beyond;
 }): number {
-  const { rayleigh, facing, beyond } = record(input, "input");
+  const { rayleigh, facing, beyond } = record(input, "input", known.nusseltHorizontalPlate);
   const side = facingOf(facing, "facing");
   const number = ranged(notNegative(rayleigh, "rayleigh"), horizontalRange[side], extending(beyond));
   return result(horizontal(number, side), "Nusselt number");

@@ -1,6 +1,7 @@
 import { record } from "../guards.js";
 import type { Beyond } from "./beyond.js";
 import { compileSpecificHeat, type SpecificHeatLaw } from "./compile-specific-heat.js";
+import * as known from "./known.js";
 
 /**
  * The specific-heat law as a function of temperature, checked once and then fit for hot loops.
@@ -28,7 +29,8 @@ export function specificHeatFunction(
   law: SpecificHeatLaw,
   options: { readonly beyond?: Beyond } = {},
 ): (temperature: number) => number {
-  return compileSpecificHeat(law, "law", record(options, "options").beyond).specificHeatOf;
+  return compileSpecificHeat(law, "law", record(options, "options", known.specificHeatFunctionOptions).beyond)
+    .specificHeatOf;
 }
 
 /**
@@ -54,7 +56,7 @@ export function specificHeatAt(input: {
   readonly temperature: number;
   readonly beyond?: Beyond;
 }): number {
-  const { law, temperature, beyond } = record(input, "input");
+  const { law, temperature, beyond } = record(input, "input", known.specificHeatAt);
   return compileSpecificHeat(law, "law", beyond).specificHeatOf(temperature);
 }
 

@@ -3,6 +3,7 @@ import { curvePlace } from "../numeric/monotone-curve.js";
 import { root } from "../numeric/root.js";
 import { type Beyond, extending } from "./beyond.js";
 import { compileViscosity, fitReadings, gasConstant, kelvin } from "./compile-viscosity.js";
+import * as known from "./known.js";
 import type { MeltLaw, ViscosityLaw } from "./viscosity-law.js";
 
 /**
@@ -29,7 +30,7 @@ export function temperatureAtViscosity(input: {
   readonly viscosity: number;
   readonly beyond?: Beyond;
 }): number {
-  const { law, viscosity, beyond } = record(input, "input");
+  const { law, viscosity, beyond } = record(input, "input", known.temperatureAtViscosity);
   const { viscosityOf, readings } = compileViscosity(law, beyond, "law");
   const wanted = Math.log(positive(viscosity, "viscosity"));
   if (law.law !== "setting") return ofMelt(law, wanted, extending(beyond));

@@ -1,6 +1,7 @@
-import { finite, list, record, refuse, result, show, temperature } from "../guards.js";
+import { finite, list, record, refuse, result, show, temperature, variant } from "../guards.js";
 import { type Beyond, extending } from "./beyond.js";
 import { kelvin } from "./compile-viscosity.js";
+import * as known from "./known.js";
 
 /** Between which temperatures the constants of a vapour pressure were fitted. */
 export interface FittedRange {
@@ -67,7 +68,7 @@ export function compileVapourPressure(
   path: string,
 ): (temperature: number) => number {
   const extended = extending(beyond);
-  const { temperatureMin, temperatureMax } = record(law, path);
+  const { temperatureMin, temperatureMax } = variant(law, path, "law", known.vapourPressure);
   const min = temperature(temperatureMin, `${path}.temperatureMin`);
   const max = temperature(temperatureMax, `${path}.temperatureMax`);
   if (max <= min) refuse("input", `${path}.temperatureMax`, max, `above temperatureMin (${min} °C)`);
@@ -100,6 +101,6 @@ export function vapourPressureAt(input: {
   readonly temperature: number;
   readonly beyond?: Beyond;
 }): number {
-  const { law, temperature: at, beyond } = record(input, "input");
+  const { law, temperature: at, beyond } = record(input, "input", known.vapourPressureAt);
   return compileVapourPressure(law, beyond, "law")(at);
 }

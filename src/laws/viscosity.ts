@@ -1,6 +1,7 @@
 import { record } from "../guards.js";
 import type { Beyond } from "./beyond.js";
 import { compileViscosity } from "./compile-viscosity.js";
+import * as known from "./known.js";
 import type { ViscosityLaw } from "./viscosity-law.js";
 
 /**
@@ -29,7 +30,7 @@ export function viscosityFunction(
   law: ViscosityLaw,
   options: { readonly beyond?: Beyond } = {},
 ): (temperature: number) => number {
-  return compileViscosity(law, record(options, "options").beyond, "law").viscosityOf;
+  return compileViscosity(law, record(options, "options", known.viscosityFunctionOptions).beyond, "law").viscosityOf;
 }
 
 /**
@@ -58,7 +59,7 @@ export function viscosityAt(input: {
   readonly temperature: number;
   readonly beyond?: Beyond;
 }): number {
-  const { law, temperature, beyond } = record(input, "input");
+  const { law, temperature, beyond } = record(input, "input", known.viscosityAt);
   return compileViscosity(law, beyond, "law").viscosityOf(temperature);
 }
 

@@ -1,4 +1,5 @@
 import { record, refuse } from "../guards.js";
+import * as known from "./known.js";
 import { type CheckedOil, checkOil, type OilToAdd, type VesselWithOil } from "./oil-to-add.js";
 import { type Portions, portionsOf } from "./portions.js";
 
@@ -55,7 +56,7 @@ const slack = 1e-12;
 export function additionSchedule(
   input: OilToAdd & { readonly form?: ScheduleForm; readonly increment?: number },
 ): readonly Addition[] {
-  const { form = "largest", increment } = record(input, "input");
+  const { form = "largest", increment } = record(input, "input", known.additionSchedule);
   const oil = checkOil(input);
   const portions = portionsOf(oil.massToAdd, increment);
   if (form === "largest") return largest(oil, portions);

@@ -1,4 +1,5 @@
 import { fraction, list, positive, record, result } from "../guards.js";
+import * as known from "./known.js";
 import { type CompiledOilLaw, compileOilLaw, type OilLaw } from "./oil-law.js";
 
 /** How long the gel takes with each addition. */
@@ -57,7 +58,7 @@ export function additionTimes(
     }[];
   },
 ): readonly AdditionTime[] {
-  const { additions, rateMax } = record(input, "input");
+  const { additions, rateMax } = record(input, "input", known.additionTimes);
   const { at } = compileIncorporationTime(input);
   const rate = rateMax === undefined ? Number.POSITIVE_INFINITY : positive(rateMax, "rateMax");
   let time = 0;

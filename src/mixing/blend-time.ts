@@ -1,6 +1,7 @@
 import { positive, record, refuse, result } from "../guards.js";
 import type { Band } from "../laws/band.js";
 import type { StirredVessel } from "./impeller.js";
+import * as known from "./known.js";
 import { impellerReynolds, type Stirring } from "./reynolds.js";
 import { vesselDiameter } from "./sizes.js";
 
@@ -87,9 +88,9 @@ export function blendTime(
     readonly uniformity?: number;
   },
 ): BlendTime {
-  const { vessel, uniformity = 0.95 } = record(input, "input");
-  const reynolds = impellerReynolds(input);
-  const { speed, viscosity, density } = input;
+  const { vessel, uniformity = 0.95 } = record(input, "input", known.blendTime);
+  const { speed, impeller, viscosity, density } = input;
+  const reynolds = impellerReynolds({ speed, impeller, viscosity, density });
   if (!(reynolds >= blendReynoldsMin))
     refuse(
       "range",
@@ -131,7 +132,7 @@ export function blendTime(
  * ```
  */
 export function blendTimeByRevolutions(input: { readonly revolutions: number; readonly speed: number }): number {
-  const { revolutions, speed } = record(input, "input");
+  const { revolutions, speed } = record(input, "input", known.blendTimeByRevolutions);
   return result(positive(revolutions, "revolutions") / positive(speed, "speed"), "blend time");
 }
 
@@ -154,6 +155,6 @@ export function blendTimeByRevolutions(input: { readonly revolutions: number; re
  * ```
  */
 export function ribbonRevolutions(input: { readonly laminarPowerConstant: number }): number {
-  const { laminarPowerConstant } = record(input, "input");
+  const { laminarPowerConstant } = record(input, "input", known.ribbonRevolutions);
   return result(896_000 * positive(laminarPowerConstant, "laminarPowerConstant") ** -1.69, "revolutions");
 }

@@ -4,6 +4,7 @@ import type { Beyond } from "../laws/beyond.js";
 import type { Interval } from "../laws/interval.js";
 import { root } from "../numeric/root.js";
 import type { StirredVessel } from "./impeller.js";
+import * as known from "./known.js";
 import { diameterAround, type ImpellerSize, impellerDiameter, type VesselSize } from "./sizes.js";
 import { compileStirring, type StirredBatch } from "./stirring.js";
 
@@ -93,7 +94,11 @@ export function cavern(input: {
   readonly vessel: VesselSize;
   readonly heightToDiameter?: number;
 }): Cavern {
-  const { powerNumber, speed, impeller, density, yieldStress, vessel, heightToDiameter } = record(input, "input");
+  const { powerNumber, speed, impeller, density, yieldStress, vessel, heightToDiameter } = record(
+    input,
+    "input",
+    known.cavern,
+  );
   const slender = slenderness(heightToDiameter);
   const blades = impellerDiameter(impeller);
   const wall = diameterAround(vessel, blades);
@@ -144,7 +149,7 @@ export function speedToMoveGelAtWall(
     readonly beyond?: Beyond;
   },
 ): number {
-  const { vessel, heightToDiameter, beyond, ...batch } = record(input, "input");
+  const { vessel, heightToDiameter, beyond, ...batch } = record(input, "input", known.speedToMoveGelAtWall);
   const slender = slenderness(heightToDiameter);
   const around = record(vessel, "vessel");
   const stirred = isFilled(around) ? { ...batch, vessel: around } : batch;

@@ -2,6 +2,7 @@ import { positive, record, refuse, result } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
 import type { Impeller } from "./impeller.js";
 import { constantOf } from "./impeller-constants.js";
+import * as known from "./known.js";
 import { reynoldsTurbulent } from "./regime.js";
 
 /** What an impeller moves. */
@@ -46,7 +47,7 @@ export function circulation(input: {
   readonly reynolds: number;
   readonly beyond?: Beyond;
 }): Circulation {
-  const { impeller, speed, volume, reynolds, beyond } = record(input, "input");
+  const { impeller, speed, volume, reynolds, beyond } = record(input, "input", known.circulation);
   const extended = extending(beyond);
   const flowNumber = constantOf(impeller, "flowNumber", "impeller");
   if (positive(reynolds, "reynolds") < reynoldsTurbulent && !extended)

@@ -2,6 +2,7 @@ import { notNegative, positive, record, refuse, result } from "../guards.js";
 import { integrate } from "../numeric/quadrature.js";
 import { root } from "../numeric/root.js";
 import { compileIncorporationTime, type Incorporation } from "./addition-times.js";
+import * as known from "./known.js";
 import { checkOil, type OilToAdd, type VesselWithOil } from "./oil-to-add.js";
 
 /** Oil that is streamed in: what would be one addition goes in over the time that its incorporation takes. */
@@ -76,7 +77,7 @@ function compile(input: OilFeed) {
  * ```
  */
 export function feedDuration(input: OilFeed): number {
-  const { oil, timeFor } = compile(record(input, "input"));
+  const { oil, timeFor } = compile(record(input, "input", known.feedDuration));
   return timeFor(oil.massToAdd);
 }
 
@@ -103,7 +104,7 @@ export function feedDuration(input: OilFeed): number {
  * ```
  */
 export function feedAt(input: OilFeed & { readonly time: number }): FeedMoment {
-  const { time } = record(input, "input");
+  const { time } = record(input, "input", known.feedAt);
   const at = notNegative(time, "time");
   const { oil, rateAt, timeFor } = compile(input);
   const duration = timeFor(oil.massToAdd);

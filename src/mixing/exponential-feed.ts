@@ -1,4 +1,5 @@
 import { notNegative, positive, record, refuse, result } from "../guards.js";
+import * as known from "./known.js";
 
 /** A stream of oil that grows with what is in the vessel. */
 export interface ExponentialFeed {
@@ -40,7 +41,7 @@ export function exponentialFeed(input: {
   readonly duration: number;
   readonly time?: number;
 }): ExponentialFeed {
-  const { massStart, massEnd, duration, time } = record(input, "input");
+  const { massStart, massEnd, duration, time } = record(input, "input", known.exponentialFeed);
   const start = positive(massStart, "massStart");
   const end = positive(massEnd, "massEnd");
   if (!(end > start)) refuse("input", "massEnd", end, `above massStart, ${start}`);

@@ -1,5 +1,6 @@
 import { notNegative, positive, record, result } from "../guards.js";
 import { root } from "../numeric/root.js";
+import * as known from "./known.js";
 import { type CompiledBottom, compileBottom, type VesselShape } from "./vessel-bottom.js";
 
 function volumeTo({ diameter, depth, below }: CompiledBottom, level: number): number {
@@ -28,7 +29,7 @@ function volumeTo({ diameter, depth, below }: CompiledBottom, level: number): nu
  * ```
  */
 export function volumeAtLevel(input: { readonly vessel: VesselShape; readonly level: number }): number {
-  const { vessel, level } = record(input, "input");
+  const { vessel, level } = record(input, "input", known.volumeAtLevel);
   return result(volumeTo(compileBottom(vessel, "vessel"), notNegative(level, "level")), "volume");
 }
 
@@ -49,7 +50,7 @@ export function volumeAtLevel(input: { readonly vessel: VesselShape; readonly le
  * ```
  */
 export function levelOfVolume(input: { readonly vessel: VesselShape; readonly volume: number }): number {
-  const { vessel, volume } = record(input, "input");
+  const { vessel, volume } = record(input, "input", known.levelOfVolume);
   const bottom = compileBottom(vessel, "vessel");
   const filled = notNegative(volume, "volume");
   const inBottom = bottom.below(bottom.depth);
@@ -86,6 +87,6 @@ export function minimumWorkingVolume(input: {
   readonly heightTop: number;
   readonly cover: number;
 }): number {
-  const { vessel, heightTop, cover } = record(input, "input");
+  const { vessel, heightTop, cover } = record(input, "input", known.minimumWorkingVolume);
   return volumeAtLevel({ vessel, level: positive(heightTop, "heightTop") + notNegative(cover, "cover") });
 }

@@ -1,5 +1,6 @@
 import { fraction, positive, record, refuse, result } from "../guards.js";
 import type { FlowCurve } from "../laws/flow-curve.js";
+import * as known from "./known.js";
 import type { OilPoint } from "./oil-law.js";
 import { readingsAlongOil } from "./readings-along-oil.js";
 
@@ -50,21 +51,21 @@ export function flowCurveAtOil(input: {
   readonly volumeFractionOil: number;
   readonly readings: GelReadings;
 }): Extract<FlowCurve, { law: "power-law" | "herschel-bulkley" }> {
-  const { volumeFractionOil, readings } = record(input, "input");
+  const { volumeFractionOil, readings } = record(input, "input", known.flowCurveAtOil);
   const oil = fraction(volumeFractionOil, "volumeFractionOil");
   const { shearRate, viscosity, flowIndex, yieldStress } = record(readings, "readings");
   const rate = positive(shearRate, "readings.shearRate");
   const read = (points: readonly OilPoint[], name: keyof GelReadings, as: "logarithm" | "value"): number | undefined =>
     readingsAlongOil(points, `readings.${name}`, as)(oil);
-  const known = (value: number | undefined, name: keyof GelReadings): number =>
+  const needed = (value: number | undefined, name: keyof GelReadings): number =>
     value ??
     refuse("range", "volumeFractionOil", oil, `an oil fraction between the first and the last of readings.${name}`);
-  const stress = rate * known(read(viscosity, "viscosity", "logarithm"), "viscosity");
-  const index = known(read(flowIndex, "flowIndex", "value"), "flowIndex");
+  const stress = rate * needed(read(viscosity, "viscosity", "logarithm"), "viscosity");
+  const index = needed(read(flowIndex, "flowIndex", "value"), "flowIndex");
   const yields = yieldStress && read(yieldStress, "yieldStress", "logarithm");
   // Below the first reading it has none yet; above the last it has one that nobody read.
   if (yieldStress && yields === undefined && oil > (yieldStress.at(-1)?.volumeFractionOil ?? 1))
-    known(yields, "yieldStress");
+    needed(yields, "yieldStress");
   const flowing = stress - (yields ?? 0);
   if (!(flowing > 0))
     refuse("input", "readings.yieldStress", yields, `below ${stress} Pa, the stress at the shear rate of the readings`);

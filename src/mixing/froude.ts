@@ -1,5 +1,6 @@
 import { positive, record, result } from "../guards.js";
 import { gravity } from "../laws/gravity.js";
+import * as known from "./known.js";
 import { diameterAround, type ImpellerSize, impellerDiameter, type VesselSize } from "./sizes.js";
 
 /**
@@ -22,7 +23,7 @@ import { diameterAround, type ImpellerSize, impellerDiameter, type VesselSize } 
  * ```
  */
 export function impellerFroude(input: { readonly speed: number; readonly impeller: ImpellerSize }): number {
-  const { speed, impeller } = record(input, "input");
+  const { speed, impeller } = record(input, "input", known.impellerFroude);
   return result((positive(speed, "speed") ** 2 * impellerDiameter(impeller)) / gravity, "Froude number");
 }
 
@@ -53,9 +54,9 @@ export function vortexDepthMax(input: {
   readonly impeller: ImpellerSize;
   readonly vessel: VesselSize;
 }): number {
-  const { vessel } = record(input, "input");
-  const froude = impellerFroude(input);
-  const { diameter } = input.impeller;
+  const { speed, impeller, vessel } = record(input, "input", known.vortexDepthMax);
+  const froude = impellerFroude({ speed, impeller });
+  const { diameter } = impeller;
   const share = diameter / diameterAround(vessel, diameter);
   return result(Math.PI ** 2 * froude * diameter * (1 - (share * share) / 2), "depth of the vortex");
 }

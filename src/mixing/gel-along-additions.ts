@@ -1,4 +1,5 @@
 import { fraction, list, positive, record, result } from "../guards.js";
+import * as known from "./known.js";
 import type { OilPoint } from "./oil-law.js";
 import { readingsAlongOil } from "./readings-along-oil.js";
 
@@ -46,7 +47,7 @@ export function gelAlongAdditions(input: {
   readonly yieldStress?: readonly OilPoint[];
   readonly torquePerViscosity?: number;
 }): readonly GelThen[] {
-  const { additions, viscosity, yieldStress, torquePerViscosity } = record(input, "input");
+  const { additions, viscosity, yieldStress, torquePerViscosity } = record(input, "input", known.gelAlongAdditions);
   const thickness = viscosity === undefined ? undefined : readingsAlongOil(viscosity, "viscosity", "logarithm");
   const strength = yieldStress === undefined ? undefined : readingsAlongOil(yieldStress, "yieldStress", "logarithm");
   const turning = torquePerViscosity === undefined ? undefined : positive(torquePerViscosity, "torquePerViscosity");

@@ -1,4 +1,5 @@
 import { notNegative, positive, record, result } from "../guards.js";
+import * as known from "./known.js";
 
 /**
  * The heat that stirring leaves in a batch: all of its power, since no other work is done on it.
@@ -24,7 +25,7 @@ export function heatOfStirring(input: {
   readonly mass: number;
   readonly specificHeat: number;
 }): { readonly heat: number; readonly temperatureRise: number } {
-  const { power, duration, mass, specificHeat } = record(input, "input");
+  const { power, duration, mass, specificHeat } = record(input, "input", known.heatOfStirring);
   const heat = result(notNegative(power, "power") * notNegative(duration, "duration"), "heat");
   const capacity = positive(mass, "mass") * positive(specificHeat, "specificHeat");
   return { heat, temperatureRise: result(heat / capacity, "temperature rise") };

@@ -1,6 +1,7 @@
 import { positive, record, refuse, result, show } from "../guards.js";
 import type { Interval } from "../laws/interval.js";
 import type { Impeller } from "./impeller.js";
+import * as known from "./known.js";
 
 /** What is known of a kind of impeller, where anything is: each as a range, since published figures differ. */
 export interface KnownConstants {
@@ -111,6 +112,6 @@ export const nameOf = ({ kind }: Impeller): string => (kind === "other" ? "impel
  * ```
  */
 export function stirringShearRate(input: { readonly impeller: Impeller; readonly speed: number }): number {
-  const { impeller, speed } = record(input, "input");
+  const { impeller, speed } = record(input, "input", known.stirringShearRate);
   return result(constantOf(impeller, "metznerOttoConstant", "impeller") * positive(speed, "speed"), "shear rate");
 }

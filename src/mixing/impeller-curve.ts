@@ -1,6 +1,7 @@
 import { positive, record, refuse } from "../guards.js";
 import type { Impeller, StirredVessel } from "./impeller.js";
 import { knownOf, nameOf } from "./impeller-constants.js";
+import * as known from "./known.js";
 import type { PowerCurve } from "./power-curve.js";
 import { compilePower } from "./power-number.js";
 import { ribbonConstant } from "./ribbon-power-constant.js";
@@ -62,7 +63,7 @@ function diameterOf(vessel: StirredVessel, path: string): number {
  * ```
  */
 export function powerCurveOf(input: { readonly impeller: Impeller; readonly vessel?: StirredVessel }): PowerCurve {
-  const { impeller, vessel } = record(input, "input");
+  const { impeller, vessel } = record(input, "input", known.powerCurveOf);
   const curve = curveOf(impeller, vessel);
   compilePower(curve, "impeller.power", true);
   return curve;

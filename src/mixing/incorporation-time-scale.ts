@@ -1,4 +1,5 @@
 import { positive, record, refuse, result } from "../guards.js";
+import * as known from "./known.js";
 
 /**
  * What is kept from bench to plant while the gel takes up an addition of oil. None of them is proven: the caller
@@ -41,7 +42,7 @@ export type IncorporationTimeScale =
  * ```
  */
 export function incorporationTimeScale(input: IncorporationTimeScale): number {
-  const scale = record(input, "input");
+  const scale = record(input, "input", known.incorporationTimeScale);
   switch (scale.keeps) {
     case "time":
       return 1;

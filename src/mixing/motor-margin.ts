@@ -1,4 +1,5 @@
 import { positive, record, refuse, result } from "../guards.js";
+import * as known from "./known.js";
 
 /** How much of a drive an impeller leaves unused. */
 export interface MotorMargin {
@@ -40,7 +41,7 @@ export function motorMargin(input: {
   readonly efficiency?: number;
   readonly torqueMax?: number;
 }): MotorMargin {
-  const { power, speed, powerMotor, efficiency = 1, torqueMax } = record(input, "input");
+  const { power, speed, powerMotor, efficiency = 1, torqueMax } = record(input, "input", known.motorMargin);
   const taken = positive(power, "power");
   const passed = positive(efficiency, "efficiency");
   if (passed > 1) refuse("input", "efficiency", passed, "above 0 and up to 1");

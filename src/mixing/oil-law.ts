@@ -1,5 +1,6 @@
 import { finite, fraction, list, positive, record, refuse } from "../guards.js";
 import { polyline } from "../numeric/polyline.js";
+import * as known from "./known.js";
 
 /** One thing that was tried at one oil fraction. */
 export interface OilPoint {
@@ -112,7 +113,7 @@ function compileTable(points: readonly OilPoint[], path: string): CompiledOilLaw
  * ```
  */
 export function interpolateAtOilFraction(input: { readonly law: OilLaw; readonly volumeFractionOil: number }): number {
-  const { law, volumeFractionOil } = record(input, "input");
+  const { law, volumeFractionOil } = record(input, "input", known.interpolateAtOilFraction);
   const { at } = compileOilLaw(law, "law");
   return at(fraction(volumeFractionOil, "volumeFractionOil"));
 }

@@ -4,6 +4,7 @@ import type { Interval } from "../laws/interval.js";
 import type { Impeller, StirredVessel } from "./impeller.js";
 import { knownOf } from "./impeller-constants.js";
 import { powerCurveOf } from "./impeller-curve.js";
+import * as known from "./known.js";
 import { ribbonPowerBand } from "./ribbon-power-constant.js";
 
 /** Kamei and Hiraoka's correlation against other correlations and sheets, from creeping to turbulent flow. */
@@ -57,7 +58,7 @@ export function powerBandOf(input: {
   readonly vessel?: StirredVessel;
   readonly reynolds: number;
 }): Band {
-  const { impeller, vessel, reynolds } = record(input, "input");
+  const { impeller, vessel, reynolds } = record(input, "input", known.powerBandOf);
   const at = positive(reynolds, "reynolds");
   const { law } = powerCurveOf(vessel === undefined ? { impeller } : { impeller, vessel });
   if (impeller.power !== undefined) return own;

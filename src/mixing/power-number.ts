@@ -2,6 +2,7 @@ import { list, positive, record, refuse, result, show } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
 import { polyline } from "../numeric/polyline.js";
 import { compileBlades } from "./kamei-hiraoka.js";
+import * as known from "./known.js";
 import type { PowerCurve } from "./power-curve.js";
 import { reynoldsLaminar, reynoldsTurbulent } from "./regime.js";
 
@@ -94,7 +95,7 @@ export function powerNumber(input: {
   readonly reynolds: number;
   readonly beyond?: Beyond;
 }): number {
-  const { power, reynolds, beyond } = record(input, "input");
+  const { power, reynolds, beyond } = record(input, "input", known.powerNumber);
   const numberAt = compilePower(power, "power", extending(beyond));
   return result(numberAt(positive(reynolds, "reynolds")), "power number");
 }

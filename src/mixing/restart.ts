@@ -1,5 +1,6 @@
 import { positive, record, refuse, result } from "../guards.js";
 import { type Addition, additionSchedule } from "./addition-schedule.js";
+import * as known from "./known.js";
 import type { OilLaw } from "./oil-law.js";
 
 /** What it takes to feed a failed mass into fresh gel former. */
@@ -61,7 +62,11 @@ export function restartAfterOvershoot(input: {
   readonly increment?: number;
   readonly volumeFractionOilMax?: number;
 }): Restart {
-  const { failed, massFresh, oilPerGelFormer, densityOil, densityGelFormer, ...rest } = record(input, "input");
+  const { failed, massFresh, oilPerGelFormer, densityOil, densityGelFormer, ...rest } = record(
+    input,
+    "input",
+    known.restartAfterOvershoot,
+  );
   const gelFormer = positive(record(failed, "failed").massGelFormer, "failed.massGelFormer");
   const oil = positive(failed.massOil, "failed.massOil");
   const fresh = positive(massFresh, "massFresh");

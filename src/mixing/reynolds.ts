@@ -1,4 +1,5 @@
 import { positive, record, result } from "../guards.js";
+import * as known from "./known.js";
 import { type ImpellerSize, impellerDiameter } from "./sizes.js";
 
 /** What turns, how fast, and in what: the arguments that most of stirring asks for. */
@@ -34,7 +35,7 @@ export interface Stirring {
  * ```
  */
 export function impellerReynolds(input: Stirring): number {
-  const { speed, impeller, density, viscosity } = record(input, "input");
+  const { speed, impeller, density, viscosity } = record(input, "input", known.impellerReynolds);
   return result(
     (positive(density, "density") * positive(speed, "speed") * impellerDiameter(impeller) ** 2) /
       positive(viscosity, "viscosity"),

@@ -1,5 +1,6 @@
 import { positive, record, refuse, result, wholeNumber } from "../guards.js";
 import type { Band } from "../laws/band.js";
+import * as known from "./known.js";
 import { impellerDiameter, type VesselSize, vesselDiameter } from "./sizes.js";
 
 /** The sizes of a helical ribbon. */
@@ -48,7 +49,7 @@ export const ribbonPowerBand: Band = {
  * ```
  */
 export function ribbonPowerConstant(input: { readonly impeller: RibbonSize; readonly vessel: VesselSize }): number {
-  const { impeller, vessel } = record(input, "input");
+  const { impeller, vessel } = record(input, "input", known.ribbonPowerConstant);
   return ribbonConstant(impeller, vesselDiameter(vessel), "impeller");
 }
 

@@ -1,5 +1,6 @@
 import { list, positive, record, result } from "../guards.js";
 import type { Beyond } from "../laws/beyond.js";
+import * as known from "./known.js";
 import { type ScaleCriterion, scaleCriteria, speedThatKeeps } from "./scale-criterion.js";
 import { compilePlant, type PlantOfScaleUp } from "./scale-plant.js";
 import type { StirredBatch } from "./stirring.js";
@@ -84,7 +85,7 @@ export function scaleUp(
       readonly beyond?: Beyond;
     },
 ): ScaleUp {
-  const { criteria = scaleCriteria, beyond } = record(input, "input");
+  const { criteria = scaleCriteria, beyond } = record(input, "input", known.scaleUp);
   const speed = positive(input.speed, "speed");
   const bench = stirringAtScale(input, positive(input.volume, "volume"), beyond).full(speed);
   const plant = compilePlant(input, beyond);

@@ -1,5 +1,6 @@
 import { list, positive, record, refuse, result } from "../guards.js";
 import { type Addition, additionsMax } from "./addition-schedule.js";
+import * as known from "./known.js";
 import { checkOil } from "./oil-to-add.js";
 import { portionsOf } from "./portions.js";
 
@@ -53,7 +54,7 @@ export function scheduleAtScale(input: {
   readonly increment?: number;
   readonly volumeFractionOilMax?: number;
 }): readonly Addition[] {
-  const { bench, massGelFormer, massToAdd, increment, ...rest } = record(input, "input");
+  const { bench, massGelFormer, massToAdd, increment, ...rest } = record(input, "input", known.scheduleAtScale);
   const steps = readBench(bench);
   const ratio = positive(massGelFormer, "massGelFormer") / bench.massGelFormer;
   const max = result(ratio * (steps.at(-1)?.oil ?? 0), "oil to add");

@@ -2,6 +2,7 @@ import { positive, record, result } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
 import type { Impeller, StirredVessel } from "./impeller.js";
 import { curveOf } from "./impeller-curve.js";
+import * as known from "./known.js";
 import { compilePower } from "./power-number.js";
 
 /**
@@ -33,7 +34,7 @@ export function stirringPowerFunction(input: {
   readonly speed: number;
   readonly beyond?: Beyond;
 }): (viscosity: number) => number {
-  const { impeller, vessel, density, speed, beyond } = record(input, "input");
+  const { impeller, vessel, density, speed, beyond } = record(input, "input", known.stirringPowerFunction);
   const numberAt = compilePower(curveOf(impeller, vessel), "impeller.power", extending(beyond));
   const { diameter } = impeller;
   const swirl = positive(density, "density") * positive(speed, "speed") * diameter * diameter;

@@ -5,6 +5,7 @@ import type { FlowCurve } from "../laws/flow-curve.js";
 import type { Impeller, StirredVessel } from "./impeller.js";
 import { constantOf, impellerConstants } from "./impeller-constants.js";
 import { curveOf } from "./impeller-curve.js";
+import * as known from "./known.js";
 import { type CompiledPowerCurve, compilePower } from "./power-number.js";
 import { type Regime, regimeAt } from "./regime.js";
 
@@ -109,6 +110,6 @@ export function compileStirring(batch: StirredBatch, beyond: Beyond | undefined,
  * ```
  */
 export function stirring(input: StirredBatch & { readonly speed: number; readonly beyond?: Beyond }): StirredState {
-  const { speed, beyond } = record(input, "input");
+  const { speed, beyond } = record(input, "input", known.stirring);
   return compileStirring(input, beyond).at(positive(speed, "speed"));
 }

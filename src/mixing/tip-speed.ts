@@ -1,4 +1,5 @@
 import { positive, record, result } from "../guards.js";
+import * as known from "./known.js";
 import { type ImpellerSize, impellerDiameter } from "./sizes.js";
 
 /**
@@ -18,6 +19,6 @@ import { type ImpellerSize, impellerDiameter } from "./sizes.js";
  * ```
  */
 export function tipSpeed(input: { readonly speed: number; readonly impeller: ImpellerSize }): number {
-  const { speed, impeller } = record(input, "input");
+  const { speed, impeller } = record(input, "input", known.tipSpeed);
   return result(Math.PI * positive(speed, "speed") * impellerDiameter(impeller), "tip speed");
 }

@@ -1,5 +1,6 @@
 import { positive, record, result } from "../guards.js";
 import { levelOfVolume } from "./filling.js";
+import * as known from "./known.js";
 import { compileBottom, type VesselShape } from "./vessel-bottom.js";
 
 /** The bottom of a vessel by itself, up to where the wall is upright. */
@@ -31,7 +32,7 @@ export interface BottomGeometry {
  * ```
  */
 export function bottomGeometry(input: { readonly vessel: VesselShape }): BottomGeometry {
-  const { vessel } = record(input, "input");
+  const { vessel } = record(input, "input", known.bottomGeometry);
   const { depth, below, wetted } = compileBottom(vessel, "vessel");
   return { depth, volume: result(below(depth), "volume"), area: result(wetted(depth), "area") };
 }
@@ -68,7 +69,7 @@ export interface VesselFilling {
  * ```
  */
 export function vesselFilling(input: { readonly vessel: VesselShape; readonly volume: number }): VesselFilling {
-  const { vessel, volume } = record(input, "input");
+  const { vessel, volume } = record(input, "input", known.vesselFilling);
   const { diameter, depth, wetted, radius } = compileBottom(vessel, "vessel");
   const level = levelOfVolume({ vessel, volume: positive(volume, "volume") });
   const inBottom = Math.min(level, depth);

@@ -1,4 +1,5 @@
 import { notNegative, positive, record, refuse } from "../guards.js";
+import * as known from "./known.js";
 
 /** The natural origin index of a substance that was made from natural and other parts. */
 export interface DerivedIndex {
@@ -40,7 +41,7 @@ export function indexByMolarMass(input: {
   readonly molarMassNatural: number;
   readonly molarMass: number;
 }): DerivedIndex {
-  const { molarMassNatural, molarMass } = record(input, "input");
+  const { molarMassNatural, molarMass } = record(input, "input", known.indexByMolarMass);
   return derived(
     notNegative(molarMassNatural, "molarMassNatural"),
     positive(molarMass, "molarMass"),
@@ -73,7 +74,7 @@ export function indexByRenewableCarbon(input: {
   readonly carbonRenewable: number;
   readonly carbonTotal: number;
 }): DerivedIndex {
-  const { carbonRenewable, carbonTotal } = record(input, "input");
+  const { carbonRenewable, carbonTotal } = record(input, "input", known.indexByRenewableCarbon);
   return derived(
     notNegative(carbonRenewable, "carbonRenewable"),
     positive(carbonTotal, "carbonTotal"),

@@ -1,4 +1,5 @@
 import { fraction, notNegative, positive, record, refuse, result } from "../guards.js";
+import * as known from "./known.js";
 
 /** The plant material that goes into the extraction. */
 export interface ExtractedPlant {
@@ -76,7 +77,7 @@ export function extractIndex(input: {
   readonly plant: ExtractedPlant;
   readonly solvents: ExtractionSolvents;
 }): ExtractIndices {
-  const { plant, solvents } = record(input, "input");
+  const { plant, solvents } = record(input, "input", known.extractIndex);
   const { mass, organicShare, freshPerDried = 1 } = record(plant, "plant");
   const { water = 0, natural = 0, organic = 0, derivedNatural = 0, derivedOrganic = 0 } = record(solvents, "solvents");
   const dried = positive(mass, "plant.mass");

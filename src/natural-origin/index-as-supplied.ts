@@ -1,4 +1,5 @@
 import { fraction, record } from "../guards.js";
+import * as known from "./known.js";
 
 /**
  * The index of a material as it is supplied, from the index of its active part and that of its carrier.
@@ -25,7 +26,7 @@ export function indexAsSupplied(input: {
   readonly strength: number;
   readonly carrierIndex: number;
 }): number {
-  const { index, strength, carrierIndex } = record(input, "input");
+  const { index, strength, carrierIndex } = record(input, "input", known.indexAsSupplied);
   const active = fraction(strength, "strength");
   return active * fraction(index, "index") + (1 - active) * fraction(carrierIndex, "carrierIndex");
 }

@@ -1,5 +1,6 @@
 import { fraction, record, refuse } from "../guards.js";
 import { contentOf, type IndexName, type Ingredient, indexName, type Line, linesOf, massOf } from "./ingredient.js";
+import * as known from "./known.js";
 
 /** How far an ingredient can be raised. */
 export interface LargestShare {
@@ -55,7 +56,13 @@ export function largestShare(input: {
   readonly claim: number;
   readonly content?: IndexName;
 }): LargestShare {
-  const { ingredients, ingredient, replacing, claim, content = "naturalOrigin" } = record(input, "input");
+  const {
+    ingredients,
+    ingredient,
+    replacing,
+    claim,
+    content = "naturalOrigin",
+  } = record(input, "input", known.largestShare);
   const lines = linesOf(ingredients);
   const index = indexName(content);
   fraction(claim, "claim");

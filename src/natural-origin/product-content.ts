@@ -1,5 +1,6 @@
 import { record } from "../guards.js";
 import { type ContentBounds, contentOf, type IndexName, type Ingredient, type Line, linesOf } from "./ingredient.js";
+import * as known from "./known.js";
 
 /** One content of a product, as fractions from 0 to 1. */
 export interface Content {
@@ -45,7 +46,7 @@ export interface Content {
 export function productContent(input: {
   readonly ingredients: readonly Ingredient[];
 }): Readonly<Record<IndexName, Content>> {
-  const lines = linesOf(record(input, "input").ingredients);
+  const lines = linesOf(record(input, "input", known.productContent).ingredients);
   const rest = lines.filter((line) => !line.water);
   const bounds = (of: readonly Line[], index: IndexName): ContentBounds => ({
     min: contentOf(of, index, "min"),

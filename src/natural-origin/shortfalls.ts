@@ -1,5 +1,6 @@
 import { record } from "../guards.js";
 import { type IndexName, type Ingredient, indexName, linesOf, massOf } from "./ingredient.js";
+import * as known from "./known.js";
 
 /** What one ingredient keeps a figure from being 1. */
 export interface Shortfall {
@@ -44,7 +45,7 @@ export function shortfalls(input: {
   readonly ingredients: readonly Ingredient[];
   readonly content?: IndexName;
 }): readonly Shortfall[] {
-  const { ingredients, content = "naturalOrigin" } = record(input, "input");
+  const { ingredients, content = "naturalOrigin" } = record(input, "input", known.shortfalls);
   const lines = linesOf(ingredients);
   const index = indexName(content);
   const mass = massOf(lines);

@@ -1,4 +1,5 @@
 import { fraction, positive, record, refuse, result, show } from "../guards.js";
+import * as known from "./known.js";
 
 /** How much of an antioxidant, as it is supplied, brings an oil to a wanted content. */
 export interface AntioxidantDose {
@@ -50,7 +51,7 @@ export function antioxidantDose(input: {
     strength,
     lossOnDrying = 0,
     inPlaceOf = "oil",
-  } = record(input, "input");
+  } = record(input, "input", known.antioxidantDose);
   const oil = positive(massOil, "massOil");
   const wanted = fraction(massFractionTarget, "massFractionTarget");
   const held = fraction(massFractionPresent, "massFractionPresent");

@@ -1,5 +1,6 @@
 import { CalculationError, type Fault } from "../error.js";
 import { finite, list, notNegative, record, refuse, show, temperature } from "../guards.js";
+import * as known from "./known.js";
 import { entriesOf, type Profile, type ProfileRanges, type Range, range } from "./profile.js";
 import type { Provenance, RangeAtTemperature, StandardOil } from "./standard-oil.js";
 
@@ -79,7 +80,7 @@ export function checkCertificate(input: {
   readonly oil: StandardOil;
   readonly certificate: Certificate;
 }): readonly CertificateAnswer[] {
-  const { oil, certificate } = record(input, "input");
+  const { oil, certificate } = record(input, "input", known.checkCertificate);
   const { profile: limits, read, standard } = record(oil, "oil");
   const {
     profile = {},

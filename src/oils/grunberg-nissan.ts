@@ -1,5 +1,6 @@
 import { finite, list, positive, record, refuse, result } from "../guards.js";
 import { fractionsOf, meanOf } from "./fractions.js";
+import * as known from "./known.js";
 import { viscosityAt } from "./viscosity-means.js";
 
 /** A liquid of a blend, by moles. */
@@ -41,7 +42,7 @@ export function viscosityByGrunbergNissan(input: {
   readonly parts: readonly MolarPart[];
   readonly interactions?: readonly Interaction[];
 }): number {
-  const { parts, interactions = [] } = record(input, "input");
+  const { parts, interactions = [] } = record(input, "input", known.viscosityByGrunbergNissan);
   const fractions = fractionsOf(parts, "moles");
   const seen = new Set<number>();
   const excess = list(interactions, "interactions").reduce((sum, interaction, i) => {
@@ -87,7 +88,7 @@ export function grunbergNissanTerm(input: {
   readonly parts: readonly MolarPart[];
   readonly viscosityBlend: number;
 }): number {
-  const { parts, viscosityBlend } = record(input, "input");
+  const { parts, viscosityBlend } = record(input, "input", known.grunbergNissanTerm);
   const fractions = fractionsOf(parts, "moles");
   const [first = 0, second = 0] = fractions;
   if (fractions.length !== 2 || first * second === 0)

@@ -1,5 +1,6 @@
 import { notNegative, record, refuse } from "../guards.js";
 import { fractionsOf, meanOf } from "./fractions.js";
+import * as known from "./known.js";
 
 /**
  * The HLB of a blend of nonionic surfactants: their mean by mass.
@@ -22,7 +23,7 @@ import { fractionsOf, meanOf } from "./fractions.js";
 export function hlbOfBlend(input: {
   readonly parts: readonly { readonly mass: number; readonly hlb: number }[];
 }): number {
-  const { parts } = record(input, "input");
+  const { parts } = record(input, "input", known.hlbOfBlend);
   return meanOf(fractionsOf(parts, "mass"), (i) => notNegative(parts[i]?.hlb, `parts[${i}].hlb`));
 }
 
@@ -47,7 +48,7 @@ export function hlbOfBlend(input: {
 export function requiredHlb(input: {
   readonly parts: readonly { readonly mass: number; readonly requiredHlb: number }[];
 }): number {
-  const { parts } = record(input, "input");
+  const { parts } = record(input, "input", known.requiredHlb);
   return meanOf(fractionsOf(parts, "mass"), (i) => notNegative(parts[i]?.requiredHlb, `parts[${i}].requiredHlb`));
 }
 
@@ -73,7 +74,7 @@ export function surfactantShare(input: {
   readonly hlbFirst: number;
   readonly hlbSecond: number;
 }): number {
-  const { hlb, hlbFirst, hlbSecond } = record(input, "input");
+  const { hlb, hlbFirst, hlbSecond } = record(input, "input", known.surfactantShare);
   const first = notNegative(hlbFirst, "hlbFirst");
   const second = notNegative(hlbSecond, "hlbSecond");
   if (first === second) refuse("input", "hlbSecond", second, "an HLB other than that of the first");

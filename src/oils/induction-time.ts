@@ -1,4 +1,5 @@
 import { list, positive, record, refuse, result, temperature } from "../guards.js";
+import * as known from "./known.js";
 import { type StraightLine, straightLine } from "./straight-line.js";
 
 /** An induction time that was measured. */
@@ -66,7 +67,7 @@ export function inductionTime(input: {
   readonly temperature: number;
   readonly confidence?: number;
 }): InductionTime {
-  const { readings, temperature: wanted, confidence = 0.95 } = record(input, "input");
+  const { readings, temperature: wanted, confidence = 0.95 } = record(input, "input", known.inductionTime);
   if (!(positive(confidence, "confidence") < 1)) refuse("input", "confidence", confidence, "above 0 and below 1");
   const warmth = temperature(wanted, "temperature");
   const checked = list(readings, "readings", 2).map((reading, i) => {

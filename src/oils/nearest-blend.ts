@@ -1,4 +1,5 @@
 import { record, refuse, result } from "../guards.js";
+import * as known from "./known.js";
 import { checked, distanceBetween, type SolubilityParameters, solubilityOfBlend, straight } from "./solubility.js";
 
 /** The blend of two liquids that comes nearest to a target. */
@@ -39,7 +40,7 @@ export function nearestBlend(input: {
   readonly second: SolubilityParameters;
   readonly target: SolubilityParameters;
 }): NearestBlend {
-  const { first, second, target } = record(input, "input");
+  const { first, second, target } = record(input, "input", known.nearestBlend);
   const one = checked(first, "first");
   const other = checked(second, "second");
   const aim = checked(target, "target");

@@ -1,4 +1,5 @@
 import { fraction, list, notNegative, record, refuse, result, show } from "../guards.js";
+import * as known from "./known.js";
 
 /** An oil, and the heat it goes through in one order of work and in the other. */
 export interface HeatedOil {
@@ -56,7 +57,7 @@ export interface OxidationBurden {
  * ```
  */
 export function oxidationRanking(input: { readonly oils: readonly HeatedOil[] }): readonly OxidationBurden[] {
-  const burdens = list(record(input, "input").oils, "oils", 1).map((oil, i) => {
+  const burdens = list(record(input, "input", known.oxidationRanking).oils, "oils", 1).map((oil, i) => {
     const at = `oils[${i}]`;
     const { name, oxidisability, massFraction, equivalentTime, equivalentTimeOffHeat } = record(oil, at);
     if (typeof name !== "string" || name === "") refuse("input", `${at}.name`, show(name), "a name");

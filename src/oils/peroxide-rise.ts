@@ -1,4 +1,5 @@
 import { finite, list, notNegative, positive, record, refuse, result } from "../guards.js";
+import * as known from "./known.js";
 import { bends, straightLine } from "./straight-line.js";
 
 /** A peroxide value and when it was measured. */
@@ -50,7 +51,7 @@ export function peroxideRise(input: {
   readonly readings: readonly PeroxideReading[];
   readonly confidence?: number;
 }): PeroxideRise {
-  const { readings, confidence = 0.95 } = record(input, "input");
+  const { readings, confidence = 0.95 } = record(input, "input", known.peroxideRise);
   if (!(positive(confidence, "confidence") < 1)) refuse("input", "confidence", confidence, "above 0 and below 1");
   const points = list(readings, "readings", 4).map((reading, i) => {
     const at = `readings[${i}]`;

@@ -1,5 +1,6 @@
 import { record } from "../guards.js";
 import { fractionsOf } from "./fractions.js";
+import * as known from "./known.js";
 import { type Profile, sharesOf } from "./profile.js";
 import { ratioOf } from "./ratio.js";
 import { perMass } from "./values-of-acids.js";
@@ -31,7 +32,7 @@ export function profileOfBlend(input: {
   readonly parts: readonly { readonly mass: number; readonly profile: Profile }[];
   readonly sumTolerance?: number;
 }): Profile {
-  const { parts, sumTolerance } = record(input, "input");
+  const { parts, sumTolerance } = record(input, "input", known.profileOfBlend);
   const masses = fractionsOf(parts, "mass");
   const blend: Record<string, number> = {};
   let sum = 0;

@@ -2,6 +2,7 @@ import { CalculationError, type Fault } from "../error.js";
 import { record, result } from "../guards.js";
 import type { Band } from "../laws/band.js";
 import { extremesOf, feasible } from "./extremes.js";
+import * as known from "./known.js";
 import { entriesOf, type Profile, type ProfileRanges, type Range, sharesOf } from "./profile.js";
 import { type Ratio, ratioOf } from "./ratio.js";
 import { type ProfileValues, valuesOfAcids } from "./values-of-acids.js";
@@ -53,7 +54,7 @@ export type ProfileValueRanges = { readonly [Value in keyof ProfileValues]: Rang
  * ```
  */
 export function profileValues(input: { readonly profile: Profile; readonly sumTolerance?: number }): ProfileValues {
-  const { profile, sumTolerance } = record(input, "input");
+  const { profile, sumTolerance } = record(input, "input", known.profileValues);
   const shares = sharesOf(Object.entries(record(profile, "profile")), sumTolerance);
   const acids = shares.map(({ acid }) => acid);
   const percentages = shares.map(({ value }) => value);
@@ -84,7 +85,7 @@ export function profileValues(input: { readonly profile: Profile; readonly sumTo
 export function profileValueRanges(input: { readonly ranges: ProfileRanges }): ProfileValueRanges {
   const faults: Fault[] = [];
   const entries = entriesOf(
-    Object.entries(record(record(input, "input").ranges, "ranges")),
+    Object.entries(record(record(input, "input", known.profileValueRanges).ranges, "ranges")),
     "ranges",
     faults,
     faultOfLimits,

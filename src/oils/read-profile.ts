@@ -1,5 +1,6 @@
 import { record } from "../guards.js";
 import { shorthandOf } from "./fatty-acid.js";
+import * as known from "./known.js";
 import { type Profile, sharesOf } from "./profile.js";
 
 /** A profile as the other functions of the room take it. */
@@ -31,7 +32,7 @@ export function readProfile(input: {
   readonly percentages: Readonly<Record<string, number>>;
   readonly sumTolerance?: number;
 }): ReadProfile {
-  const { percentages, sumTolerance } = record(input, "input");
+  const { percentages, sumTolerance } = record(input, "input", known.readProfile);
   const named = Object.entries(record(percentages, "percentages")).map(
     ([key, value]) => [shorthandOf(key) ?? key, value] as const,
   );

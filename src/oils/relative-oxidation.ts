@@ -1,5 +1,6 @@
 import { notNegative, positive, record, refuse, result } from "../guards.js";
 import { fractionsOf, meanOf } from "./fractions.js";
+import * as known from "./known.js";
 
 /** How readily a blend oxidises beside a reference, and which oils make it so. */
 export interface RelativeOxidation {
@@ -35,7 +36,7 @@ export function relativeOxidation(input: {
   readonly parts: readonly { readonly mass: number; readonly oxidisability: number }[];
   readonly oxidisabilityReference?: number;
 }): RelativeOxidation {
-  const { parts, oxidisabilityReference = 1 } = record(input, "input");
+  const { parts, oxidisabilityReference = 1 } = record(input, "input", known.relativeOxidation);
   const masses = fractionsOf(parts, "mass");
   const each = masses.map((mass, i) => mass * notNegative(parts[i]?.oxidisability, `parts[${i}].oxidisability`));
   const oxidisability = result(

@@ -1,5 +1,6 @@
 import { notNegative, positive, record, result } from "../guards.js";
 import { fractionsOf, meanOf } from "./fractions.js";
+import * as known from "./known.js";
 
 /** Hansen solubility parameters at 25 °C [MPa^½]. */
 export interface SolubilityParameters {
@@ -61,7 +62,7 @@ export function distanceBetween(first: SolubilityParameters, second: SolubilityP
 export function solubilityOfBlend(input: {
   readonly parts: readonly { readonly volume: number; readonly parameters: SolubilityParameters }[];
 }): SolubilityParameters {
-  const { parts } = record(input, "input");
+  const { parts } = record(input, "input", known.solubilityOfBlend);
   const volumes = fractionsOf(parts, "volume");
   const all = parts.map(({ parameters }, i) => checked(parameters, `parts[${i}].parameters`));
   const mean = (of: keyof SolubilityParameters) =>
@@ -98,7 +99,7 @@ export function solubilityDistance(input: {
   readonly second: SolubilityParameters;
   readonly interactionRadius?: number;
 }): SolubilityDistance {
-  const { first, second, interactionRadius } = record(input, "input");
+  const { first, second, interactionRadius } = record(input, "input", known.solubilityDistance);
   const distance = distanceBetween(checked(first, "first"), checked(second, "second"));
   if (interactionRadius === undefined) return { distance };
   return { distance, ratio: result(distance / positive(interactionRadius, "interactionRadius"), "ratio") };

@@ -1,6 +1,7 @@
 import { densityOfMixture } from "../formula/mixture.js";
 import { refractiveIndexOfMixture } from "../formula/refraction.js";
 import { list, notNegative, positive, record, refuse, result, show, temperature } from "../guards.js";
+import * as known from "./known.js";
 import { viscosityByArrhenius } from "./viscosity-means.js";
 
 /** What is known of an oil; what is left out stays unknown in the table. `profileValues` gives several of the figures. */
@@ -117,7 +118,7 @@ export function substitute(input: {
   readonly by: OilProperties;
   readonly temperature: number;
 }): Substitution {
-  const { parts, replaced, by, temperature: warmth } = record(input, "input");
+  const { parts, replaced, by, temperature: warmth } = record(input, "input", known.substitute);
   temperature(warmth, "temperature");
   const before = list(parts, "parts", 1).map((part, i) => checked(part, `parts[${i}]`));
   const names = before.map(({ oil }) => oil.name);

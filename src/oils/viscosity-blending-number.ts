@@ -1,5 +1,6 @@
 import { positive, record, refuse, result } from "../guards.js";
 import { fractionsOf, meanOf } from "./fractions.js";
+import * as known from "./known.js";
 
 /** One mm²/s in m²/s. */
 const squareMillimetre = 1e-6;
@@ -22,7 +23,7 @@ const squareMillimetre = 1e-6;
  * ```
  */
 export function viscosityBlendingNumber(input: { readonly kinematicViscosity: number }): number {
-  return numberOf(record(input, "input").kinematicViscosity, "kinematicViscosity");
+  return numberOf(record(input, "input", known.viscosityBlendingNumber).kinematicViscosity, "kinematicViscosity");
 }
 
 /**
@@ -44,7 +45,7 @@ export function viscosityBlendingNumber(input: { readonly kinematicViscosity: nu
 export function viscosityByBlendingNumber(input: {
   readonly parts: readonly { readonly mass: number; readonly kinematicViscosity: number }[];
 }): number {
-  const { parts } = record(input, "input");
+  const { parts } = record(input, "input", known.viscosityByBlendingNumber);
   const mean = meanOf(fractionsOf(parts, "mass"), (i) =>
     numberOf(parts[i]?.kinematicViscosity, `parts[${i}].kinematicViscosity`),
   );

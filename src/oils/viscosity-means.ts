@@ -1,6 +1,7 @@
 import { positive, record, result } from "../guards.js";
 import type { Band } from "../laws/band.js";
 import { fractionsOf, meanOf } from "./fractions.js";
+import * as known from "./known.js";
 
 /**
  * How sure a blend's viscosity is by each rule, against 84 measured blends of an alcohol with squalane and with hexadecane.
@@ -40,7 +41,7 @@ export const blendViscosityBands: Readonly<
 export function viscosityByArrhenius(input: {
   readonly parts: readonly { readonly share: number; readonly viscosity: number }[];
 }): number {
-  const { parts } = record(input, "input");
+  const { parts } = record(input, "input", known.viscosityByArrhenius);
   const logarithm = meanOf(fractionsOf(parts, "share"), (i) => Math.log(viscosityAt(parts, i)));
   return result(Math.exp(logarithm), "viscosity");
 }
@@ -63,7 +64,7 @@ export function viscosityByArrhenius(input: {
 export function viscosityByKendallMonroe(input: {
   readonly parts: readonly { readonly moles: number; readonly viscosity: number }[];
 }): number {
-  const { parts } = record(input, "input");
+  const { parts } = record(input, "input", known.viscosityByKendallMonroe);
   return result(meanOf(fractionsOf(parts, "moles"), (i) => Math.cbrt(viscosityAt(parts, i))) ** 3, "viscosity");
 }
 

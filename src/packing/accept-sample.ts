@@ -2,6 +2,7 @@ import { finite, list, positive, record, refuse, result } from "../guards.js";
 import { slack } from "../numeric/decimal.js";
 import { momentsOf } from "../numeric/moments.js";
 import { type BatchTest, readTest } from "./batch-test.js";
+import * as known from "./known.js";
 
 /** What a measured sample says of its batch. */
 export interface SampleVerdict {
@@ -64,7 +65,7 @@ export function acceptSample(input: {
   readonly contents: readonly number[];
   readonly contentsSecond?: readonly number[];
 }): SampleVerdict {
-  const { test, nominal, tolerableError, contents, contentsSecond } = record(input, "input");
+  const { test, nominal, tolerableError, contents, contentsSecond } = record(input, "input", known.acceptSample);
   const plan = readTest(test, "test");
   const wanted = positive(nominal, "nominal");
   const error = positive(tolerableError, "tolerableError");

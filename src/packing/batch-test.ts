@@ -1,5 +1,6 @@
 import { fraction, list, notNegative, record, refuse, wholeNumber } from "../guards.js";
 import { stepsDown } from "../numeric/decimal.js";
+import * as known from "./known.js";
 import type { LegalSource } from "./legal-table.js";
 
 /** How an inspector tests a batch of packs: counts and limits. */
@@ -55,7 +56,7 @@ export interface BatchTestTable extends LegalSource {
  * ```
  */
 export function batchTestFor(input: { readonly table: BatchTestTable; readonly packs: number }): BatchTest {
-  const { table, packs } = record(input, "input");
+  const { table, packs } = record(input, "input", known.batchTestFor);
   const count = wholeNumber(packs, "packs", 1);
   const row = list(record(table, "table").rows, "table.rows", 1).find((one, i) => {
     const { packsMin, packsMax } = record(one, `table.rows[${i}]`);
@@ -94,7 +95,7 @@ export function allPacksTest(input: {
   readonly shareDefectiveMax: number;
   readonly noneBeyondTwo?: boolean;
 }): BatchTest {
-  const { packs, shareDefectiveMax, noneBeyondTwo = false } = record(input, "input");
+  const { packs, shareDefectiveMax, noneBeyondTwo = false } = record(input, "input", known.allPacksTest);
   const sampleSize = wholeNumber(packs, "packs", 1, 1000);
   const defectivesMax = stepsDown(sampleSize * fraction(shareDefectiveMax, "shareDefectiveMax"));
   return readTest({ sampleSize, defectivesMax, mean: { sampleSize, factor: 0 }, noneBeyondTwo }, "input");

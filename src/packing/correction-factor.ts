@@ -1,5 +1,6 @@
 import { record, result, wholeNumber, within } from "../guards.js";
 import { studentT } from "../numeric/student.js";
+import * as known from "./known.js";
 
 /**
  * The factor by which a test lets the mean of a sample fall below nominal, from its confidence.
@@ -21,7 +22,7 @@ import { studentT } from "../numeric/student.js";
  * ```
  */
 export function correctionFactor(input: { readonly sampleSize: number; readonly confidence: number }): number {
-  const { sampleSize, confidence } = record(input, "input");
+  const { sampleSize, confidence } = record(input, "input", known.correctionFactor);
   const size = wholeNumber(sampleSize, "sampleSize", 2, 1000);
   const share = within(confidence, "confidence", 0.5, 1);
   return result(studentT(2 * share - 1, size - 1) / Math.sqrt(size), "correction factor");

@@ -1,5 +1,6 @@
 import { list, positive, record, refuse, show } from "../guards.js";
 import { increment, multiple, stepsUp } from "../numeric/decimal.js";
+import * as known from "./known.js";
 import type { LegalGrade, LegalSource } from "./legal-table.js";
 
 /** How far short a single pack may be, by its nominal quantity, as the law prints it. */
@@ -58,7 +59,7 @@ export function tolerableError(input: {
   readonly nominal: number;
   readonly by: "mass" | "volume";
 }): TolerableError {
-  const { table, nominal, by } = record(input, "input");
+  const { table, nominal, by } = record(input, "input", known.tolerableError);
   const { nominalMin, rows, roundUpTo, act, grade } = record(table, "table");
   if (by !== "mass" && by !== "volume") refuse("input", "by", show(by), '"mass" or "volume"');
   if (typeof act !== "string" || act === "") refuse("input", "table.act", show(act), "a text");

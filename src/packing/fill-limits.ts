@@ -1,4 +1,5 @@
 import { notNegative, positive, record, result, wholeNumber } from "../guards.js";
+import * as known from "./known.js";
 
 /** Between which readings a filling is left alone. */
 export interface FillLimits {
@@ -50,7 +51,14 @@ export function fillLimits(input: {
   readonly spreadTare?: number;
   readonly deviations?: number;
 }): FillLimits {
-  const { massFill, spread, sampleSize, massTare = 0, spreadTare = 0, deviations = 3 } = record(input, "input");
+  const {
+    massFill,
+    spread,
+    sampleSize,
+    massTare = 0,
+    spreadTare = 0,
+    deviations = 3,
+  } = record(input, "input", known.fillLimits);
   const gross = positive(massFill, "massFill") + notNegative(massTare, "massTare");
   const one = Math.hypot(notNegative(spread, "spread"), notNegative(spreadTare, "spreadTare"));
   const wide = positive(deviations, "deviations") * one;

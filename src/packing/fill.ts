@@ -1,5 +1,6 @@
 import { positive, record, result, temperature } from "../guards.js";
 import { compileDensity, type DensityLaw } from "../laws/density.js";
+import * as known from "./known.js";
 
 /** A nominal volume refers to 20 °C, whatever the temperature of filling. */
 const temperatureNominal = 20;
@@ -27,7 +28,7 @@ export function fillMass(input: {
   readonly density: DensityLaw;
   readonly temperature?: number;
 }): number {
-  const { volume, density, temperature: at = temperatureNominal } = record(input, "input");
+  const { volume, density, temperature: at = temperatureNominal } = record(input, "input", known.fillMass);
   const densityOf = compileDensity(density, "density");
   return result(positive(volume, "volume") * densityOf(temperature(at, "temperature")), "mass");
 }
@@ -58,7 +59,7 @@ export function fillerVolume(input: {
   readonly density: DensityLaw;
   readonly temperatureFill: number;
 }): number {
-  const { mass, density, temperatureFill } = record(input, "input");
+  const { mass, density, temperatureFill } = record(input, "input", known.fillerVolume);
   const densityOf = compileDensity(density, "density");
   return result(positive(mass, "mass") / densityOf(temperature(temperatureFill, "temperatureFill")), "volume");
 }
@@ -86,7 +87,7 @@ export function volumeExpansion(input: {
   readonly temperatureStart: number;
   readonly temperatureEnd: number;
 }): number {
-  const { density, temperatureStart, temperatureEnd } = record(input, "input");
+  const { density, temperatureStart, temperatureEnd } = record(input, "input", known.volumeExpansion);
   const densityOf = compileDensity(density, "density");
   const before = densityOf(temperature(temperatureStart, "temperatureStart"));
   const after = densityOf(temperature(temperatureEnd, "temperatureEnd"));

@@ -3,6 +3,7 @@ import { atmosphere } from "../laws/atmosphere.js";
 import { kelvin } from "../laws/compile-viscosity.js";
 import { compileDensity, type DensityLaw } from "../laws/density.js";
 import { root } from "../numeric/root.js";
+import * as known from "./known.js";
 
 /** The gas above the product, when it is closed and at the hottest storage. */
 export interface HeadSpace {
@@ -63,7 +64,7 @@ export function headSpace(input: {
   readonly vapourPressureClosing?: number;
   readonly vapourPressureMax?: number;
 }): HeadSpace {
-  const { volumePack, mass, density, temperatureClosing, temperatureMax } = record(input, "input");
+  const { volumePack, mass, density, temperatureClosing, temperatureMax } = record(input, "input", known.headSpace);
   const { pressureClosing = atmosphere, vapourPressureClosing = 0, vapourPressureMax = 0 } = input;
   const densityOf = compileDensity(density, "density");
   const pack = positive(volumePack, "volumePack");

@@ -1,4 +1,5 @@
 import { notNegative, positive, record, refuse, result, wholeNumber } from "../guards.js";
+import * as known from "./known.js";
 
 /** What overfill gives away. */
 export interface OverfillCost {
@@ -38,7 +39,7 @@ export function overfillCost(input: {
   readonly price: number;
   readonly packs: number;
 }): OverfillCost {
-  const { massFill, nominal, price, packs } = record(input, "input");
+  const { massFill, nominal, price, packs } = record(input, "input", known.overfillCost);
   const massPerPack = positive(massFill, "massFill") - positive(nominal, "nominal");
   if (massPerPack < 0) refuse("input", "massFill", massFill, "not below nominal");
   const each = notNegative(price, "price");

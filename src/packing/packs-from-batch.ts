@@ -1,5 +1,6 @@
 import { fraction, notNegative, positive, record, refuse, result } from "../guards.js";
 import { stepsDown } from "../numeric/decimal.js";
+import * as known from "./known.js";
 
 /** Packs that a batch yields. */
 export interface PacksFromBatch {
@@ -38,7 +39,7 @@ export function packsFromBatch(input: {
   readonly massKept?: number;
   readonly shareRejected?: number;
 }): PacksFromBatch {
-  const { massBatch, massFill, massKept = 0, shareRejected = 0 } = record(input, "input");
+  const { massBatch, massFill, massKept = 0, shareRejected = 0 } = record(input, "input", known.packsFromBatch);
   const batch = positive(massBatch, "massBatch");
   const each = positive(massFill, "massFill");
   const kept = notNegative(massKept, "massKept");

@@ -1,6 +1,7 @@
 import { notNegative, positive, record } from "../guards.js";
 import { logGamma } from "../numeric/log-gamma.js";
 import { type BatchTest, readTest } from "./batch-test.js";
+import * as known from "./known.js";
 import { meanPasses } from "./mean-test.js";
 import { truncated } from "./truncated.js";
 
@@ -90,7 +91,7 @@ export function shareRejected(input: {
   readonly massFill: number;
   readonly spread: number;
 }): number {
-  const { test, nominal, tolerableError, massFill, spread } = record(input, "input");
+  const { test, nominal, tolerableError, massFill, spread } = record(input, "input", known.shareRejected);
   const plan = readTest(test, "test");
   const wanted = positive(nominal, "nominal");
   const error = positive(tolerableError, "tolerableError");

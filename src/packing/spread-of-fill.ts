@@ -1,5 +1,6 @@
 import { list, notNegative, record, refuse, result } from "../guards.js";
 import { momentsOf } from "../numeric/moments.js";
+import * as known from "./known.js";
 
 /** What gross weighings and tares tell of the fill. */
 export interface SpreadOfFill {
@@ -48,7 +49,7 @@ export function spreadOfFill(input: {
   readonly gross: readonly number[];
   readonly tare: readonly number[];
 }): SpreadOfFill {
-  const { gross, tare } = record(input, "input");
+  const { gross, tare } = record(input, "input", known.spreadOfFill);
   const full = weighed(gross, "gross");
   const empty = weighed(tare, "tare");
   const variance = full.variance - empty.variance;

@@ -2,6 +2,7 @@ import { notNegative, positive, record, refuse, result, show } from "../guards.j
 import { normalQuantile } from "../numeric/normal.js";
 import { root } from "../numeric/root.js";
 import { type BatchTest, readTest } from "./batch-test.js";
+import * as known from "./known.js";
 import { inDeviations, rejected } from "./share-rejected.js";
 
 /** A mean fill to aim at. */
@@ -56,7 +57,7 @@ export function targetFill(input: {
   readonly spread: number;
   readonly shareRejectedMax: number;
 }): TargetFill {
-  const { test, nominal, tolerableError, spread, shareRejectedMax } = record(input, "input");
+  const { test, nominal, tolerableError, spread, shareRejectedMax } = record(input, "input", known.targetFill);
   const plan = readTest(test, "test");
   const wanted = positive(nominal, "nominal");
   const error = positive(tolerableError, "tolerableError");
@@ -111,7 +112,11 @@ export function targetByRules(input: {
   readonly shareBeyondOneMax: number;
   readonly shareBeyondTwoMax: number;
 }): number {
-  const { nominal, tolerableError, spread, shareBeyondOneMax, shareBeyondTwoMax } = record(input, "input");
+  const { nominal, tolerableError, spread, shareBeyondOneMax, shareBeyondTwoMax } = record(
+    input,
+    "input",
+    known.targetByRules,
+  );
   const wanted = positive(nominal, "nominal");
   const error = positive(tolerableError, "tolerableError");
   const deviation = notNegative(spread, "spread");

@@ -1,5 +1,6 @@
 import { positive, record, refuse, result, temperature } from "../guards.js";
 import { compileDensity, type DensityLaw } from "../laws/density.js";
+import * as known from "./known.js";
 
 /** A fill in two pours. */
 export interface TopUp {
@@ -46,7 +47,7 @@ export function topUp(input: {
   readonly temperatureFill: number;
   readonly temperatureTopUp: number;
 }): TopUp {
-  const { massFill, volumeMark, density, temperatureFill, temperatureTopUp } = record(input, "input");
+  const { massFill, volumeMark, density, temperatureFill, temperatureTopUp } = record(input, "input", known.topUp);
   const mass = positive(massFill, "massFill");
   const mark = positive(volumeMark, "volumeMark");
   const densityOf = compileDensity(density, "density");

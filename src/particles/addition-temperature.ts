@@ -1,6 +1,7 @@
 import { positive, record, refuse, temperature } from "../guards.js";
 import { root } from "../numeric/root.js";
 import { type CoolingVessel, cool } from "../transient/cooling-segment.js";
+import * as known from "./known.js";
 import { type Suspension, velocityCurve } from "./velocity-curve.js";
 
 /** When particles may go in. */
@@ -54,7 +55,11 @@ export interface AdditionTemperature {
 export function additionTemperature(
   input: Suspension & CoolingVessel & { readonly temperatureEnd: number; readonly settlingAllowed: number },
 ): AdditionTemperature {
-  const { temperatureStart, temperatureEnd, heatCapacity, heatLoss, temperatureAmbient } = record(input, "input");
+  const { temperatureStart, temperatureEnd, heatCapacity, heatLoss, temperatureAmbient } = record(
+    input,
+    "input",
+    known.additionTemperature,
+  );
   const allowed = positive(input.settlingAllowed, "settlingAllowed");
   const start = temperature(temperatureStart, "temperatureStart");
   const end = temperature(temperatureEnd, "temperatureEnd");

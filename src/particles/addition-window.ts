@@ -3,6 +3,7 @@ import { compileViscosity } from "../laws/compile-viscosity.js";
 import { temperatureAtViscosity } from "../laws/temperature-at-viscosity.js";
 import { type CoolingVessel, cool } from "../transient/cooling-segment.js";
 import { additionTemperature } from "./addition-temperature.js";
+import * as known from "./known.js";
 import type { Suspension } from "./velocity-curve.js";
 
 /** Between which temperatures, and how long off the heat, particles may go in. */
@@ -66,9 +67,10 @@ export function additionWindow(
       readonly stirrableViscosityMax: number;
     },
 ): AdditionWindow {
-  const { viscosity: law, stirrableViscosityMax, beyond, temperatureStart, temperatureEnd } = record(input, "input");
+  const { stirrableViscosityMax, ...settling } = record(input, "input", known.additionWindow);
+  const { viscosity: law, beyond, temperatureStart, temperatureEnd } = settling;
   const max = positive(stirrableViscosityMax, "stirrableViscosityMax");
-  const { temperature: temperatureMax, durationUntil: durationUntilOpen } = additionTemperature(input);
+  const { temperature: temperatureMax, durationUntil: durationUntilOpen } = additionTemperature(settling);
   const { viscosityOf } = compileViscosity(law, "extend", "viscosity");
   // Readings that end before the melt is too thick, or begin when it already is, need not be inverted.
   let temperatureMin = temperatureEnd;

@@ -2,6 +2,7 @@ import { fraction, positive, record, refuse, result, show, temperature } from ".
 import type { Beyond } from "../laws/beyond.js";
 import { kelvin } from "../laws/compile-viscosity.js";
 import { type AntoineLaw, compileVapourPressure } from "../laws/vapour-pressure.js";
+import * as known from "./known.js";
 
 /** The volatile part of a liquid. */
 export interface VolatilePart {
@@ -45,6 +46,7 @@ function compile(input: VolatilePart): {
  * ```
  */
 export function boilingPressure(input: VolatilePart & { readonly temperature: number }): number {
+  record(input, "input", known.boilingPressure);
   const { share, pressureAt } = compile(input);
   return result(share * pressureAt(input.temperature), "pressure");
 }
@@ -69,6 +71,7 @@ export function boilingPressure(input: VolatilePart & { readonly temperature: nu
  * ```
  */
 export function boilingTemperature(input: VolatilePart & { readonly pressure: number }): number {
+  record(input, "input", known.boilingTemperature);
   const { share, pressureAt } = compile(input);
   const { logarithm, constantA, constantB, constantC } = input.vapourPressure;
   const natural = Math.log(positive(input.pressure, "pressure") / share);

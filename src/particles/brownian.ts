@@ -1,6 +1,7 @@
 import { positive, record, refuse, result, temperature } from "../guards.js";
 import { kelvin } from "../laws/compile-viscosity.js";
 import { gravity } from "../laws/gravity.js";
+import * as known from "./known.js";
 
 /** Boltzmann constant [J/K], exact since 2019. */
 const boltzmann = 1.380649e-23;
@@ -27,7 +28,7 @@ export function brownianDiffusivity(input: {
   readonly viscosity: number;
   readonly temperature: number;
 }): number {
-  const { diameter, viscosity, temperature: warmth } = record(input, "input");
+  const { diameter, viscosity, temperature: warmth } = record(input, "input", known.brownianDiffusivity);
   const resistance = 3 * Math.PI * positive(viscosity, "viscosity") * positive(diameter, "diameter");
   return result((boltzmann * (temperature(warmth, "temperature") + kelvin)) / resistance, "diffusivity");
 }
@@ -77,6 +78,7 @@ export function pecletNumber(input: {
   readonly densityFluid: number;
   readonly temperature: number;
 }): number {
+  record(input, "input", known.pecletNumber);
   const { weight, energy, diameter } = forces(input);
   return result((weight * diameter) / (2 * energy), "Péclet number");
 }
@@ -106,6 +108,7 @@ export function sedimentationLength(input: {
   readonly densityFluid: number;
   readonly temperature: number;
 }): number {
+  record(input, "input", known.sedimentationLength);
   const { weight, energy } = forces(input);
   if (weight === 0)
     refuse("unreachable", "densityParticle", input.densityParticle, "a density other than the liquid's");

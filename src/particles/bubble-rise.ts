@@ -1,6 +1,7 @@
 import { notNegative, positive, record, refuse, result, show } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
 import { gravity } from "../laws/gravity.js";
+import * as known from "./known.js";
 import { withinReynolds } from "./reynolds-limit.js";
 import { stokes } from "./stokes-velocity.js";
 
@@ -70,7 +71,7 @@ export function bubbleRise(input: Bubble & { readonly viscosity: number }): {
   readonly velocity: number;
   readonly reynolds: number;
 } {
-  const { viscosity } = record(input, "input");
+  const { viscosity } = record(input, "input", known.bubbleRise);
   const thickness = positive(viscosity, "viscosity");
   const velocity = result(driveOf(input) / thickness, "velocity");
   return { velocity, reynolds: reynoldsOf(input, velocity, thickness) };

@@ -3,6 +3,7 @@ import { atmosphere } from "../laws/atmosphere.js";
 import { gravity } from "../laws/gravity.js";
 import { root } from "../numeric/root.js";
 import { type Bubble, driveOf, reynoldsOf } from "./bubble-rise.js";
+import * as known from "./known.js";
 
 /** A layer that bubbles have to leave, at one temperature. */
 export interface Layer {
@@ -69,7 +70,7 @@ function checkSurface(input: Bubble & Layer, pressure: number, pressureOfDiamete
  * ```
  */
 export function clearingTime(input: Bubble & Layer & { readonly pressure?: number }): number {
-  const { pressure } = record(input, "input");
+  const { pressure } = record(input, "input", known.clearingTime);
   const { timeAt, unchanged, pressureOfDiameter } = timeOver(input);
   checkSurface(input, pressure === undefined ? pressureOfDiameter : positive(pressure, "pressure"), pressureOfDiameter);
   return pressure === undefined ? unchanged : timeAt(pressure);
@@ -96,7 +97,7 @@ export function clearingTime(input: Bubble & Layer & { readonly pressure?: numbe
  * ```
  */
 export function pressureToClear(input: Bubble & Layer & { readonly duration: number }): number {
-  const { duration } = record(input, "input");
+  const { duration } = record(input, "input", known.pressureToClear);
   const wanted = positive(duration, "duration");
   const { timeAt, unchanged, pressureOfDiameter } = timeOver(input);
   const min = timeAt(0);

@@ -3,6 +3,7 @@ import type { Band } from "../laws/band.js";
 import { type Beyond, extending } from "../laws/beyond.js";
 import { compileDrag } from "./compile-drag.js";
 import type { DragLaw } from "./drag-law.js";
+import * as known from "./known.js";
 import { withinReynolds } from "./reynolds-limit.js";
 
 /**
@@ -51,7 +52,7 @@ export function dragCoefficient(input: {
   readonly drag: DragLaw;
   readonly beyond?: Beyond;
 }): number {
-  const { reynolds, drag, beyond } = record(input, "input");
+  const { reynolds, drag, beyond } = record(input, "input", known.dragCoefficient);
   const extended = extending(beyond);
   const { creeping, factorAt, limit, name } = compileDrag(drag, extended);
   const at = withinReynolds(positive(reynolds, "reynolds"), limit, name, extended);

@@ -1,6 +1,7 @@
 import { positive, record, result } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
 import { gravity } from "../laws/gravity.js";
+import * as known from "./known.js";
 import { withinReynolds } from "./reynolds-limit.js";
 import { stokes } from "./stokes-velocity.js";
 
@@ -35,7 +36,11 @@ export function dropVelocity(input: {
   readonly viscosity: number;
   readonly beyond?: Beyond;
 }): { readonly velocity: number; readonly reynolds: number } {
-  const { diameter, densityDrop, densityFluid, viscosityDrop, viscosity, beyond } = record(input, "input");
+  const { diameter, densityDrop, densityFluid, viscosityDrop, viscosity, beyond } = record(
+    input,
+    "input",
+    known.dropVelocity,
+  );
   const width = positive(diameter, "diameter");
   const fluid = positive(densityFluid, "densityFluid");
   const outside = positive(viscosity, "viscosity");

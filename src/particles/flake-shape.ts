@@ -1,4 +1,5 @@
 import { positive, record, refuse, result } from "../guards.js";
+import * as known from "./known.js";
 
 /** The shape of a flake, in the numbers that drag laws ask for. */
 export interface FlakeShape {
@@ -31,7 +32,7 @@ export interface FlakeShape {
  * ```
  */
 export function flakeShape(input: { readonly diameter: number; readonly thickness: number }): FlakeShape {
-  const { diameter, thickness } = record(input, "input");
+  const { diameter, thickness } = record(input, "input", known.flakeShape);
   const width = positive(diameter, "diameter");
   const height = positive(thickness, "thickness");
   if (height > width) refuse("input", "thickness", height, `at most the diameter, ${width} m`);
@@ -67,7 +68,7 @@ export function flakeOfVolume(input: {
   readonly diameter: number;
   readonly thickness: number;
 }): FlakeShape & { readonly width: number } {
-  const { diameter, thickness } = record(input, "input");
+  const { diameter, thickness } = record(input, "input", known.flakeOfVolume);
   const sphere = positive(diameter, "diameter");
   const height = positive(thickness, "thickness");
   const width = result(sphere * Math.sqrt((2 * sphere) / (3 * height)), "width");

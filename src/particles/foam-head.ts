@@ -1,5 +1,6 @@
 import { fraction, positive, record, refuse, result } from "../guards.js";
 import { atmosphere } from "../laws/atmosphere.js";
+import * as known from "./known.js";
 
 /** A liquid with gas in it, before a vacuum is drawn. */
 export interface Foam {
@@ -39,6 +40,7 @@ function checked(input: Foam): { readonly height: number; readonly gas: number; 
  * ```
  */
 export function foamHead(input: Foam & { readonly pressure: number }): number {
+  record(input, "input", known.foamHead);
   const { height, gas, before } = checked(input);
   return result(height * (1 - gas + (gas * before) / positive(input.pressure, "pressure")), "height");
 }
@@ -60,6 +62,7 @@ export function foamHead(input: Foam & { readonly pressure: number }): number {
  * ```
  */
 export function pressureForFoamHead(input: Foam & { readonly levelMax: number }): number {
+  record(input, "input", known.pressureForFoamHead);
   const { height, gas, before } = checked(input);
   const room = positive(input.levelMax, "levelMax") / height - 1 + gas;
   if (!(room > 0))

@@ -1,5 +1,6 @@
 import { fraction, notNegative, record, refuse } from "../guards.js";
 import type { Band } from "../laws/band.js";
+import * as known from "./known.js";
 
 /** Above this share of the volume the particles touch rather than settle past one another. */
 const volumeFractionMax = 0.5;
@@ -49,6 +50,6 @@ export const hinderedFactorBand: Band = {
  * ```
  */
 export function hinderedFactor(input: { readonly volumeFraction: number; readonly reynolds?: number }): number {
-  const { volumeFraction, reynolds = 0 } = record(input, "input");
+  const { volumeFraction, reynolds = 0 } = record(input, "input", known.hinderedFactor);
   return compileHindrance(volumeFraction)(notNegative(reynolds, "reynolds"));
 }

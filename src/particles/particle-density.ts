@@ -1,4 +1,5 @@
 import { fraction, list, positive, record, refuse, result } from "../guards.js";
+import * as known from "./known.js";
 
 /** A part of a particle, by mass. */
 export interface ParticlePart {
@@ -28,7 +29,7 @@ export interface ParticlePart {
 export function compositeDensity(input: { readonly parts: readonly ParticlePart[] }): number {
   let mass = 0;
   let volume = 0;
-  list(record(input, "input").parts, "parts", 1).forEach((part, i) => {
+  list(record(input, "input", known.compositeDensity).parts, "parts", 1).forEach((part, i) => {
     const { massFraction, density } = record(part, `parts[${i}]`);
     mass += fraction(massFraction, `parts[${i}].massFraction`);
     volume += massFraction / positive(density, `parts[${i}].density`);
@@ -61,7 +62,7 @@ export function coatedSphereDensity(input: {
   readonly densityCore: number;
   readonly densityCoat: number;
 }): number {
-  const { diameterCore, thicknessCoat, densityCore, densityCoat } = record(input, "input");
+  const { diameterCore, thicknessCoat, densityCore, densityCoat } = record(input, "input", known.coatedSphereDensity);
   const width = positive(diameterCore, "diameterCore");
   const share = (width / (width + 2 * positive(thicknessCoat, "thicknessCoat"))) ** 3;
   const core = positive(densityCore, "densityCore");

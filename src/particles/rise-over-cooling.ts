@@ -8,6 +8,7 @@ import { root } from "../numeric/root.js";
 import { type CoolingVessel, cool } from "../transient/cooling-segment.js";
 import type { SegmentEnd, SegmentResult } from "../transient/segment.js";
 import { type BubbleSurface, fasterBy } from "./bubble-rise.js";
+import * as known from "./known.js";
 import { withinReynolds } from "./reynolds-limit.js";
 import { stokes } from "./stokes-velocity.js";
 
@@ -87,6 +88,7 @@ function compileRise(input: BubbleInMelt & CoolingVessel): (until: SegmentEnd) =
  * ```
  */
 export function riseOverCooling(input: BubbleInMelt & CoolingVessel & SegmentEnd): BubbleRise {
+  record(input, "input", known.riseOverCooling);
   const { totals, duration, temperatureEnd } = compileRise(input)(input);
   return { distance: totals.distance, duration, temperatureEnd };
 }
@@ -122,7 +124,7 @@ export function riseOverCooling(input: BubbleInMelt & CoolingVessel & SegmentEnd
 export function clearingOverCooling(
   input: BubbleInMelt & CoolingVessel & { readonly temperatureEnd: number; readonly depth: number },
 ): { readonly duration: number; readonly temperature: number } {
-  const { depth, temperatureStart, temperatureEnd } = record(input, "input");
+  const { depth, temperatureStart, temperatureEnd } = record(input, "input", known.clearingOverCooling);
   const wanted = positive(depth, "depth");
   const end = temperature(temperatureEnd, "temperatureEnd");
   const rise = compileRise(input);

@@ -1,6 +1,7 @@
 import { fraction, list, positive, record, refuse } from "../guards.js";
 import { type CoolingVessel, cool } from "../transient/cooling-segment.js";
 import type { SegmentEnd } from "../transient/segment.js";
+import * as known from "./known.js";
 import { type Suspension, velocityCurve } from "./velocity-curve.js";
 
 /** Particles of nearly one size, as a sieve or a size analysis gives them. */
@@ -65,7 +66,7 @@ export function settlingBySize(
     CoolingVessel &
     SegmentEnd & { readonly sizes: readonly SizeClass[]; readonly settlingAllowed: number },
 ): SettlingBySize {
-  const { sizes, settlingAllowed, beyond } = record(input, "input");
+  const { sizes, settlingAllowed, beyond } = record(input, "input", known.settlingBySize);
   const allowed = positive(settlingAllowed, "settlingAllowed");
   let whole = 0;
   const curves = list(sizes, "sizes", 1).map((size, i) => {

@@ -1,6 +1,7 @@
 import { record } from "../guards.js";
 import { type CoolingVessel, cool } from "../transient/cooling-segment.js";
 import type { SegmentEnd } from "../transient/segment.js";
+import * as known from "./known.js";
 import { type Suspension, velocityCurve } from "./velocity-curve.js";
 
 /** How far particles have moved while a vessel cooled. */
@@ -57,7 +58,10 @@ export interface Settling {
  * ```
  */
 export function settlingOverCooling(input: Suspension & CoolingVessel & SegmentEnd): Settling {
-  const { velocityAt, reynoldsAt, breakpoints } = velocityCurve(input, record(input, "input").beyond);
+  const { velocityAt, reynoldsAt, breakpoints } = velocityCurve(
+    input,
+    record(input, "input", known.settlingOverCooling).beyond,
+  );
   const { temperatureEnd, duration, totals } = cool(input, input, { distance: velocityAt }, breakpoints);
   return {
     distance: totals.distance,

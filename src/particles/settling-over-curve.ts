@@ -3,6 +3,7 @@ import { curveAt, monotoneCurve } from "../numeric/monotone-curve.js";
 import { integrate, nodes } from "../numeric/quadrature.js";
 import { root } from "../numeric/root.js";
 import type { TemperatureHistory } from "../transient/index.js";
+import * as known from "./known.js";
 import type { Settling } from "./settling-over-cooling.js";
 import { type Suspension, velocityCurve } from "./velocity-curve.js";
 
@@ -68,7 +69,7 @@ function temperatureCurve(trace: TemperatureHistory): (time: number) => number {
  * ```
  */
 export function settlingOverCurve(input: Suspension & TemperatureHistory): SettlingOverCurve {
-  const { times, beyond } = record(input, "input");
+  const { times, beyond } = record(input, "input", known.settlingOverCurve);
   const { velocityAt, reynoldsAt, breakpoints } = velocityCurve(input, beyond);
   const temperatureAt = temperatureCurve(input);
   const edges: number[] = [];

@@ -1,6 +1,7 @@
 import { positive, record, result } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
 import { gravity } from "../laws/gravity.js";
+import * as known from "./known.js";
 import { withinReynolds } from "./reynolds-limit.js";
 
 /** Stokes' law is used below this Reynolds number, and a fault calls it by this name. */
@@ -37,7 +38,7 @@ export function stokesVelocity(input: {
   readonly viscosity: number;
   readonly beyond?: Beyond;
 }): { readonly velocity: number; readonly reynolds: number } {
-  const { diameter, densityParticle, densityFluid, viscosity, beyond } = record(input, "input");
+  const { diameter, densityParticle, densityFluid, viscosity, beyond } = record(input, "input", known.stokesVelocity);
   const width = positive(diameter, "diameter");
   const fluid = positive(densityFluid, "densityFluid");
   const thickness = positive(viscosity, "viscosity");

@@ -1,5 +1,6 @@
 import { notNegative, positive, record, refuse, result } from "../guards.js";
 import { gravity } from "../laws/gravity.js";
+import * as known from "./known.js";
 import { yieldBand } from "./yield-stress-to-suspend.js";
 
 /** Up to where a set gel holds particles: three values, because published criteria differ. */
@@ -49,7 +50,7 @@ export function largestSuspendedDiameter(input: {
   readonly densityParticle: number;
   readonly densityFluid: number;
 }): SuspendedUpTo {
-  const { yieldStress, densityParticle, densityFluid } = record(input, "input");
+  const { yieldStress, densityParticle, densityFluid } = record(input, "input", known.largestSuspendedDiameter);
   const stress = notNegative(yieldStress, "yieldStress");
   const difference = Math.abs(positive(densityParticle, "densityParticle") - positive(densityFluid, "densityFluid"));
   if (difference === 0)
@@ -79,7 +80,7 @@ export function largestSuspendedDensityDifference(input: {
   readonly yieldStress: number;
   readonly diameter: number;
 }): SuspendedUpTo {
-  const { yieldStress, diameter } = record(input, "input");
+  const { yieldStress, diameter } = record(input, "input", known.largestSuspendedDensityDifference);
   const stress = notNegative(yieldStress, "yieldStress");
   return carriedBy(stress, positive(diameter, "diameter") * gravity, "density difference");
 }

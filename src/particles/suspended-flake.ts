@@ -1,5 +1,6 @@
 import { notNegative, positive, record, refuse, result } from "../guards.js";
 import { gravity } from "../laws/gravity.js";
+import * as known from "./known.js";
 
 /**
  * The yield stress that holds a flake in a set gel, even edge on, where least of the gel is in its way.
@@ -26,7 +27,7 @@ export function yieldStressToSuspendFlake(input: {
   readonly densityParticle: number;
   readonly densityFluid: number;
 }): number {
-  const { thickness, densityParticle, densityFluid } = record(input, "input");
+  const { thickness, densityParticle, densityFluid } = record(input, "input", known.yieldStressToSuspendFlake);
   const difference = Math.abs(positive(densityParticle, "densityParticle") - positive(densityFluid, "densityFluid"));
   return result((difference * gravity * positive(thickness, "thickness")) / 2, "yield stress");
 }
@@ -54,7 +55,7 @@ export function thickestSuspendedFlake(input: {
   readonly densityParticle: number;
   readonly densityFluid: number;
 }): number {
-  const { yieldStress, densityParticle, densityFluid } = record(input, "input");
+  const { yieldStress, densityParticle, densityFluid } = record(input, "input", known.thickestSuspendedFlake);
   const stress = notNegative(yieldStress, "yieldStress");
   const difference = Math.abs(positive(densityParticle, "densityParticle") - positive(densityFluid, "densityFluid"));
   if (difference === 0)

@@ -2,6 +2,7 @@ import { positive, record, result } from "../guards.js";
 import { temperatureAtViscosity } from "../laws/temperature-at-viscosity.js";
 import type { ViscosityLaw } from "../laws/viscosity-law.js";
 import { type Bubble, driveOf, reynoldsOf } from "./bubble-rise.js";
+import * as known from "./known.js";
 
 /** How deep a layer is and how soon it is to be clear. */
 export interface ClearingTarget {
@@ -27,7 +28,7 @@ export interface ClearingTarget {
  * ```
  */
 export function viscosityToClear(input: Bubble & ClearingTarget): number {
-  const { depth, duration } = record(input, "input");
+  const { depth, duration } = record(input, "input", known.viscosityToClear);
   const velocity = positive(depth, "depth") / positive(duration, "duration");
   const viscosity = result(driveOf(input) / velocity, "viscosity");
   reynoldsOf(input, velocity, positive(viscosity, "viscosity"));
@@ -55,6 +56,7 @@ export function viscosityToClear(input: Bubble & ClearingTarget): number {
  * ```
  */
 export function temperatureToClear(input: Bubble & ClearingTarget & { readonly viscosity: ViscosityLaw }): number {
-  const { viscosity: law, beyond } = record(input, "input");
-  return temperatureAtViscosity({ law, viscosity: viscosityToClear(input), ...(beyond && { beyond }) });
+  const { viscosity: law, ...target } = record(input, "input", known.temperatureToClear);
+  const { beyond } = target;
+  return temperatureAtViscosity({ law, viscosity: viscosityToClear(target), ...(beyond && { beyond }) });
 }

@@ -3,6 +3,7 @@ import { type Beyond, extending } from "../laws/beyond.js";
 import { gravity } from "../laws/gravity.js";
 import { compileDrag, shareOfStokes } from "./compile-drag.js";
 import type { DragLaw } from "./drag-law.js";
+import * as known from "./known.js";
 
 /**
  * How fast one particle sinks or rises, by any drag law: coarse grains in a thin melt, and flakes in thick oil.
@@ -36,7 +37,11 @@ export function terminalVelocity(input: {
   readonly drag: DragLaw;
   readonly beyond?: Beyond;
 }): { readonly velocity: number; readonly reynolds: number } {
-  const { diameter, densityParticle, densityFluid, viscosity, drag, beyond } = record(input, "input");
+  const { diameter, densityParticle, densityFluid, viscosity, drag, beyond } = record(
+    input,
+    "input",
+    known.terminalVelocity,
+  );
   const extended = extending(beyond);
   const width = positive(diameter, "diameter");
   const fluid = positive(densityFluid, "densityFluid");

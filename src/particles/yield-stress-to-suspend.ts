@@ -1,5 +1,6 @@
 import { positive, record, result } from "../guards.js";
 import { gravity } from "../laws/gravity.js";
+import * as known from "./known.js";
 
 /** Yield stress over weight of a sphere, τ/(Δρ g d): what was computed, and how far measured values spread around it. */
 export const yieldBand: YieldStressToSuspend = {
@@ -45,7 +46,7 @@ export function yieldStressToSuspend(input: {
   readonly densityParticle: number;
   readonly densityFluid: number;
 }): YieldStressToSuspend {
-  const { diameter, densityParticle, densityFluid } = record(input, "input");
+  const { diameter, densityParticle, densityFluid } = record(input, "input", known.yieldStressToSuspend);
   const difference = Math.abs(positive(densityParticle, "densityParticle") - positive(densityFluid, "densityFluid"));
   const weight = result(difference * gravity * positive(diameter, "diameter"), "yield stress");
   return {

@@ -1,4 +1,5 @@
 import { list, record, refuse, show } from "../guards.js";
+import * as known from "./known.js";
 import { preparedRun, type RunInput } from "./prepare.js";
 import { questions } from "./questions/index.js";
 import { type Answer, answersTo, type Question } from "./questions/question.js";
@@ -57,7 +58,7 @@ import { type Answer, answersTo, type Question } from "./questions/question.js";
  * ```
  */
 export function answerQuestions(input: RunInput & { readonly questions?: readonly string[] }): readonly Answer[] {
-  const { questions: wanted } = record(input, "input");
+  const { questions: wanted } = record(input, "input", known.answerQuestions);
   const asked =
     wanted === undefined ? questions : list(wanted, "questions").map((id, i) => questionOf(id, `questions[${i}]`));
   const run = preparedRun(input);

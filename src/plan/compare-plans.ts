@@ -13,6 +13,7 @@ import {
   readParticles,
 } from "./differences.js";
 import type { NotKnown } from "./figure.js";
+import * as known from "./known.js";
 import type { Cost, Lots, WeighingLine } from "./parts/batch.js";
 import type { ScaleMetrics } from "./parts/scale.js";
 
@@ -107,7 +108,7 @@ export function comparePlans(input: {
   readonly labels?: readonly string[];
   readonly documents?: readonly unknown[];
 }): PlanComparison {
-  const { plans, labels, documents = [] } = record(input, "input");
+  const { plans, labels, documents = [] } = record(input, "input", known.comparePlans);
   const each = list(plans, "plans", 1).map((plan, i) => readScale(plan, `plans[${i}]`));
   list(documents, "documents");
   if (documents.length > 0 && documents.length !== each.length)

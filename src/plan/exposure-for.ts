@@ -7,9 +7,10 @@ import {
   massFractionForMargin,
   systemicExposure,
 } from "../exposure/index.js";
-import { refuse } from "../guards.js";
+import { record, refuse } from "../guards.js";
 import type { NotKnown } from "./figure.js";
 import { type Job, namesOf } from "./job.js";
+import * as known from "./known.js";
 import { linesOf, listingNameOf, shareText } from "./label-lines.js";
 import { changedJob, type RunInput } from "./prepare.js";
 import { by, orNotKnown, otherwise, where } from "./unknown.js";
@@ -84,6 +85,7 @@ export interface PlanExposure {
  * ```
  */
 export function exposureFor(input: RunInput): PlanExposure {
+  record(input, "input", known.exposureFor);
   const { job } = changedJob(input);
   const { formula, exposure } = job;
   if (!exposure)

@@ -1,4 +1,4 @@
-import { refuse } from "../guards.js";
+import { record, refuse } from "../guards.js";
 import type { ClaimFigure, FragranceAllergens, IngredientList, MicroplasticFlag } from "../labelling/index.js";
 import {
   type CertificationShortfall,
@@ -13,6 +13,7 @@ import {
 import type { ClaimedIndex } from "./documents/label.js";
 import type { NotKnown } from "./figure.js";
 import { type Job, namesOf } from "./job.js";
+import * as known from "./known.js";
 import { certifiedLines, claimLines, labelLines, linesOf, particlesIn } from "./label-lines.js";
 import { changedJob, type RunInput } from "./prepare.js";
 import { by, orNotKnown, stated } from "./unknown.js";
@@ -93,6 +94,7 @@ export interface PlanLabel {
  * ```
  */
 export function labelFor(input: RunInput): PlanLabel {
+  record(input, "input", known.labelFor);
   const { job } = changedJob(input);
   const { formula } = job;
   const label = labelOf(job);

@@ -2,6 +2,7 @@ import { record, refuse, show } from "../guards.js";
 import { questionOf } from "./answer-questions.js";
 import { type Change, changed } from "./change.js";
 import type { LeverCode } from "./codes.js";
+import * as known from "./known.js";
 import { possibly } from "./masses.js";
 import { nearest, partThatHolds } from "./nearest.js";
 import { changedJob, type RunInput, runOf } from "./prepare.js";
@@ -72,7 +73,7 @@ export interface Remedy {
 export function remedies(
   input: RunInput & { readonly answer: { readonly id: string; readonly of: Subject } },
 ): readonly Remedy[] {
-  const { id, of } = record(record(input, "input").answer, "answer");
+  const { id, of } = record(record(input, "input", known.remedies).answer, "answer");
   return remediesOf(changedJob(input), questionOf(id, "answer.id"), record(of, "answer.of"));
 }
 

@@ -1,3 +1,5 @@
+import { record } from "../guards.js";
+import * as known from "./known.js";
 import { inDocument } from "./masses.js";
 import { type Plan, planOf } from "./plan.js";
 import { preparedRun, type RunInput, runOf } from "./prepare.js";
@@ -112,5 +114,6 @@ export function runPlan(document: unknown): Plan {
  * ```
  */
 export function runPrepared(input: RunInput): Plan {
+  record(input, "input", known.runPrepared);
   return planOf(preparedRun(input));
 }

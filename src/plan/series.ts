@@ -1,4 +1,6 @@
+import { record } from "../guards.js";
 import { type Segment, vesselSegment } from "../heat/index.js";
+import * as known from "./known.js";
 import { preparedRun, type RunInput } from "./prepare.js";
 import type { Run } from "./state.js";
 import { otherwise } from "./unknown.js";
@@ -152,5 +154,6 @@ function pointsOf(segment: Segment): readonly (readonly [number, number])[] {
  * ```
  */
 export function planSeries(input: RunInput): PlanSeries {
+  record(input, "input", known.planSeries);
   return seriesOf(preparedRun(input));
 }

@@ -4,6 +4,7 @@ import { questionOf } from "./answer-questions.js";
 import type { Change } from "./change.js";
 import { type Flip, flipsOf } from "./flips.js";
 import { namesOf } from "./job.js";
+import * as known from "./known.js";
 import { possibly } from "./masses.js";
 import { costOfBatch, lotsOf } from "./parts/batch.js";
 import { type ScaleMetrics, scaleMetricsOf } from "./parts/scale.js";
@@ -122,7 +123,7 @@ export interface SweepInput {
  * ```
  */
 export function sweep(input: SweepInput): Sweep {
-  const { prepared, rows: wanted, questions: ids } = record(input, "input");
+  const { prepared, rows: wanted, questions: ids } = record(input, "input", known.sweep);
   const questions =
     ids === undefined ? allQuestions : list(ids, "questions").map((id, i) => questionOf(id, `questions[${i}]`));
   const rows = list(wanted, "rows", 1).map((row, i) => runRow(prepared, row, questions, `rows[${i}]`));

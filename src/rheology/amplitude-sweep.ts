@@ -1,4 +1,5 @@
 import { fraction, list, positive, record, refuse, result } from "../guards.js";
+import * as known from "./known.js";
 
 /** A point of an oscillation with growing amplitude, at one frequency. */
 export interface SweepReading {
@@ -51,7 +52,7 @@ export function sweepYieldStresses(input: { readonly points: readonly SweepReadi
   readonly yieldPoint: number;
   readonly flowPoint: number;
 } {
-  const { points, drop = 0.05 } = record(input, "input");
+  const { points, drop = 0.05 } = record(input, "input", known.sweepYieldStresses);
   const kept = 1 - fraction(drop, "drop");
   if (!(kept > 0 && kept < 1)) refuse("input", "drop", drop, "between 0 and 1");
   const readings = list(points, "points", 2)

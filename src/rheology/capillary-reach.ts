@@ -1,4 +1,5 @@
 import { finite, positive, record, refuse, result } from "../guards.js";
+import * as known from "./known.js";
 
 /** A groove that is open at the top, with upright sides: a line of the skin, a seam. */
 export interface Groove {
@@ -66,7 +67,7 @@ function pullOf({ surfaceTension, contactAngle = 0, groove }: CapillaryPull): nu
  * ```
  */
 export function capillaryReach(input: CapillaryPull & { readonly yieldStress: number }): number {
-  const { yieldStress } = record(input, "input");
+  const { yieldStress } = record(input, "input", known.capillaryReach);
   const pull = pullOf(input);
   const strength = positive(yieldStress, "yieldStress");
   return pull > 0 ? result(pull / strength, "distance") : 0;
@@ -94,7 +95,7 @@ export function capillaryReach(input: CapillaryPull & { readonly yieldStress: nu
  * ```
  */
 export function yieldStressForReach(input: CapillaryPull & { readonly distance: number }): number {
-  const { distance } = record(input, "input");
+  const { distance } = record(input, "input", known.yieldStressForReach);
   const pull = pullOf(input);
   const reach = positive(distance, "distance");
   return pull > 0 ? result(pull / reach, "yield stress") : 0;

@@ -1,6 +1,7 @@
 import { record, refuse, result } from "../guards.js";
 import { leastSquares } from "../numeric/least-squares.js";
 import { type FlowReading, flowReadings } from "./flow-reading.js";
+import * as known from "./known.js";
 
 /**
  * Casson's yield stress and plastic viscosity by the straight line through the roots, as chocolate makers have it.
@@ -30,7 +31,7 @@ export function cassonRegression(input: { readonly points: readonly FlowReading[
   readonly plasticViscosity: number;
   readonly determination: number;
 } {
-  const readings = flowReadings(record(input, "input").points, 2);
+  const readings = flowReadings(record(input, "input", known.cassonRegression).points, 2);
   const roots = Float64Array.from(readings, ({ stress }) => Math.sqrt(stress));
   const line = leastSquares(
     [roots.map(() => 1), Float64Array.from(readings, ({ shearRate }) => Math.sqrt(shearRate))],

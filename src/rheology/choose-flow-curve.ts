@@ -3,6 +3,7 @@ import { list, positive, record, refuse, result } from "../guards.js";
 import { type FlowFit, fitFlowCurve, type Weighting } from "./fit-flow-curve.js";
 import type { FlowModel } from "./flow-forms.js";
 import { type FlowReading, flowReadings } from "./flow-reading.js";
+import * as known from "./known.js";
 
 /** A model that could be fitted, and how it compares with the others. */
 export interface FlowCandidate {
@@ -114,7 +115,7 @@ export function chooseFlowCurve(input: {
   readonly viscosityInfinite?: number;
   readonly scatter?: number;
 }): FlowChoice {
-  const { points, models = usual, scatter, ...options } = record(input, "input");
+  const { points, models = usual, scatter, ...options } = record(input, "input", known.chooseFlowCurve);
   if (scatter !== undefined) positive(scatter, "scatter");
   const readings = flowReadings(points, 1);
   const weighed: { readonly fit: FlowFit; readonly criterion: number }[] = [];

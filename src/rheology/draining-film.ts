@@ -3,6 +3,7 @@ import { compileFlowCurve } from "../laws/compile-flow-curve.js";
 import type { FlowCurve } from "../laws/flow-curve.js";
 import { root } from "../numeric/root.js";
 import { flowMoment } from "./flow-moment.js";
+import * as known from "./known.js";
 import { pullAlong } from "./slope.js";
 
 /** A film that has drained for some time. */
@@ -47,7 +48,7 @@ export function drainedFilm(input: {
   readonly duration: number;
   readonly inclination?: number;
 }): DrainedFilm {
-  const { curve, density, distance, duration, inclination } = record(input, "input");
+  const { curve, density, distance, duration, inclination } = record(input, "input", known.drainedFilm);
   const { stressOf } = compileFlowCurve(curve, "curve");
   const pull = positive(density, "density") * pullAlong(inclination);
   const long = positive(distance, "distance");

@@ -2,6 +2,7 @@ import { positive, record, result } from "../guards.js";
 import { compileFlowCurve } from "../laws/compile-flow-curve.js";
 import type { FlowCurve } from "../laws/flow-curve.js";
 import { flowMoment } from "./flow-moment.js";
+import * as known from "./known.js";
 import { pullAlong } from "./slope.js";
 
 /** How an even film runs down a slope. */
@@ -44,7 +45,7 @@ export function filmFlow(input: {
   readonly thickness: number;
   readonly inclination?: number;
 }): FilmFlow {
-  const { curve, density, thickness, inclination } = record(input, "input");
+  const { curve, density, thickness, inclination } = record(input, "input", known.filmFlow);
   const deep = positive(thickness, "thickness");
   const stressWall = result(positive(density, "density") * pullAlong(inclination) * deep, "wall stress");
   const shearRateWall = result(compileFlowCurve(curve, "curve").rateOf(stressWall), "wall shear rate");

@@ -2,6 +2,7 @@ import { record, refuse, result } from "../guards.js";
 import { gasConstant, kelvin } from "../laws/compile-viscosity.js";
 import type { MeltLaw, ViscosityReading } from "../laws/viscosity-law.js";
 import { leastSquares } from "../numeric/least-squares.js";
+import * as known from "./known.js";
 import { type ViscosityFit, viscosityFit, viscosityReadings } from "./viscosity-fit.js";
 
 /** A viscosity law by two constants. */
@@ -32,7 +33,7 @@ export type AndradeLaw = Extract<MeltLaw, { readonly law: "andrade" }>;
  * ```
  */
 export function fitAndrade(input: { readonly points: readonly ViscosityReading[] }): ViscosityFit<AndradeLaw> {
-  const readings = viscosityReadings(record(input, "input").points, 2);
+  const readings = viscosityReadings(record(input, "input", known.fitAndrade).points, 2);
   const inverse = Float64Array.from(readings, ({ temperature }) => 1 / (gasConstant * (temperature + kelvin)));
   const logs = Float64Array.from(readings, ({ viscosity }) => Math.log(viscosity));
   const line = leastSquares([logs.map(() => 1), inverse], logs);

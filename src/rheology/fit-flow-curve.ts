@@ -4,6 +4,7 @@ import type { FlowCurve } from "../laws/flow-curve.js";
 import { fitForm } from "./fit-form.js";
 import { type FlowModel, flowForm } from "./flow-forms.js";
 import { type FlowReading, flowReadings } from "./flow-reading.js";
+import * as known from "./known.js";
 import { refuseUnseen } from "./unseen.js";
 
 /** Which residuals are made small: `"relative"` those in parts of each stress, `"absolute"` those in Pa. */
@@ -89,7 +90,7 @@ export function fitFlowCurve(input: {
   readonly weighting?: Weighting;
   readonly viscosityInfinite?: number;
 }): FlowFit {
-  const { model, points, weighting = "relative", viscosityInfinite } = record(input, "input");
+  const { model, points, weighting = "relative", viscosityInfinite } = record(input, "input", known.fitFlowCurve);
   if (viscosityInfinite !== undefined) notNegative(viscosityInfinite, "viscosityInfinite");
   if (weighting !== "relative" && weighting !== "absolute")
     refuse("input", "weighting", show(weighting), '"relative" or "absolute"');

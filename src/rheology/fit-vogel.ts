@@ -3,6 +3,7 @@ import type { MeltLaw, ViscosityReading } from "../laws/viscosity-law.js";
 import { curveFit, type Fittable } from "../numeric/curve-fit.js";
 import { leastSquares } from "../numeric/least-squares.js";
 import type { Weighting } from "./fit-flow-curve.js";
+import * as known from "./known.js";
 import { type ViscosityFit, viscosityFit, viscosityReadings } from "./viscosity-fit.js";
 
 /** A viscosity law by three constants. */
@@ -83,7 +84,7 @@ export function fitVogel(input: {
   readonly points: readonly ViscosityReading[];
   readonly weighting?: Weighting;
 }): ViscosityFit<VogelLaw> {
-  const { points, weighting = "relative" } = record(input, "input");
+  const { points, weighting = "relative" } = record(input, "input", known.fitVogel);
   if (weighting !== "relative" && weighting !== "absolute")
     refuse("input", "weighting", show(weighting), '"relative" or "absolute"');
   const readings = viscosityReadings(points, 3);

@@ -3,6 +3,7 @@ import { compileFlowCurve } from "../laws/compile-flow-curve.js";
 import { confidenceFactor } from "../numeric/student.js";
 import type { FlowFit } from "./fit-flow-curve.js";
 import { flowForm } from "./flow-forms.js";
+import * as known from "./known.js";
 
 /** What a fitted flow curve says at a shear rate, and how well it knows it. */
 export interface FittedStress {
@@ -45,7 +46,7 @@ export function fittedStressAt(input: {
   readonly shearRate: number;
   readonly confidence?: number;
 }): FittedStress {
-  const { fit, shearRate, confidence } = record(input, "input");
+  const { fit, shearRate, confidence } = record(input, "input", known.fittedStressAt);
   const { model, curve, parameters, covariance, degreesOfFreedom, shearRateMin, shearRateMax } = record(fit, "fit");
   const limits = confidenceFactor(confidence, degreesOfFreedom, "fit.degreesOfFreedom");
   const rate = positive(shearRate, "shearRate");

@@ -2,6 +2,7 @@ import { finite, list, record, refuse, result, show, temperature as warmth } fro
 import { compileViscosity, gasConstant, kelvin } from "../laws/compile-viscosity.js";
 import type { AndradeLaw } from "./fit-andrade.js";
 import type { VogelLaw } from "./fit-vogel.js";
+import * as known from "./known.js";
 import type { ViscosityFit } from "./viscosity-fit.js";
 
 /** What a fitted viscosity law says at a temperature, and how well it knows it. */
@@ -52,7 +53,7 @@ export function fittedViscosityAt(input: {
   readonly fit: ViscosityFit<AndradeLaw | VogelLaw>;
   readonly temperature: number;
 }): FittedViscosity {
-  const { fit, temperature } = record(input, "input");
+  const { fit, temperature } = record(input, "input", known.fittedViscosityAt);
   const { law, covariance, temperatureMin, temperatureMax } = record(fit, "fit");
   const viscosity = compileViscosity(law, "extend", "fit.law").viscosityOf(temperature);
   const slopes = slopesOf(law, temperature);

@@ -1,4 +1,5 @@
 import { fraction, positive, record, refuse, result } from "../guards.js";
+import * as known from "./known.js";
 
 /** Brush marks in a film: even waves, low beside the film. */
 export interface Ripple {
@@ -44,7 +45,7 @@ function drive({ surfaceTension, thickness, wavelength }: Ripple): { readonly ra
  * ```
  */
 export function levellingTime(input: Ripple & { readonly viscosity: number; readonly remaining?: number }): number {
-  const { viscosity, remaining = 1 / Math.E } = record(input, "input");
+  const { viscosity, remaining = 1 / Math.E } = record(input, "input", known.levellingTime);
   if (!(fraction(remaining, "remaining") > 0 && remaining < 1))
     refuse("input", "remaining", remaining, "between 0 and 1");
   const time = positive(viscosity, "viscosity") / drive(input).rate;
@@ -73,6 +74,6 @@ export function levellingTime(input: Ripple & { readonly viscosity: number; read
  * ```
  */
 export function residualBrushMark(input: Ripple & { readonly yieldStress: number }): number {
-  const { yieldStress } = record(input, "input");
+  const { yieldStress } = record(input, "input", known.residualBrushMark);
   return result(positive(yieldStress, "yieldStress") / drive(input).stress, "amplitude");
 }

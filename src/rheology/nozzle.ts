@@ -3,6 +3,7 @@ import { compileFlowCurve, viscosityAtRate } from "../laws/compile-flow-curve.js
 import type { FlowCurve } from "../laws/flow-curve.js";
 import { root } from "../numeric/root.js";
 import { flowMoment } from "./flow-moment.js";
+import * as known from "./known.js";
 
 /** How a fluid is sheared in a nozzle, a needle or a pipe. */
 export interface NozzleFlow {
@@ -49,7 +50,7 @@ export function nozzleFlow(input: {
   readonly diameter: number;
   readonly flowRate: number;
 }): NozzleFlow {
-  const { curve, diameter, flowRate } = record(input, "input");
+  const { curve, diameter, flowRate } = record(input, "input", known.nozzleFlow);
   const radius = positive(diameter, "diameter") / 2;
   const compiled = compileFlowCurve(curve, "curve");
   const flow = result(positive(flowRate, "flowRate") / (Math.PI * radius ** 3), "flow");
@@ -95,7 +96,7 @@ export function flowThroughNozzle(input: {
   readonly diameter: number;
   readonly pressureGradient: number;
 }): number {
-  const { curve, diameter, pressureGradient } = record(input, "input");
+  const { curve, diameter, pressureGradient } = record(input, "input", known.flowThroughNozzle);
   const radius = positive(diameter, "diameter") / 2;
   const stressWall = result((radius * positive(pressureGradient, "pressureGradient")) / 2, "wall stress");
   const rate = result(compileFlowCurve(curve, "curve").rateOf(stressWall), "wall shear rate");

@@ -1,6 +1,7 @@
 import { positive, record, refuse, result } from "../guards.js";
 import { compileFlowCurve, viscosityAtRate } from "../laws/compile-flow-curve.js";
 import type { FlowCurve } from "../laws/flow-curve.js";
+import * as known from "./known.js";
 
 /**
  * The Ohnesorge number of a spray: how much viscosity damps the break-up of a jet into drops.
@@ -33,7 +34,7 @@ export function ohnesorgeNumber(input: {
   readonly surfaceTension: number;
   readonly diameter: number;
 }): number {
-  const { curve, shearRate, density, surfaceTension, diameter } = record(input, "input");
+  const { curve, shearRate, density, surfaceTension, diameter } = record(input, "input", known.ohnesorgeNumber);
   const compiled = compileFlowCurve(curve, "curve");
   if (compiled.yieldStress > 0) {
     const expected = "a fluid without yield stress: with one, no number says whether a jet breaks up";

@@ -1,4 +1,5 @@
 import { fraction, notNegative, positive, record, refuse, result } from "../guards.js";
+import * as known from "./known.js";
 
 /** Density of raw linseed oil as the method of test takes it [kg/m³]. */
 const linseed = 930;
@@ -25,7 +26,7 @@ export function oilAbsorption(input: {
   readonly massPigment: number;
   readonly densityOil?: number;
 }): number {
-  const { volumeOil, massPigment, densityOil = linseed } = record(input, "input");
+  const { volumeOil, massPigment, densityOil = linseed } = record(input, "input", known.oilAbsorption);
   const oil = positive(volumeOil, "volumeOil") * positive(densityOil, "densityOil");
   return result((100 * oil) / positive(massPigment, "massPigment"), "oil absorption");
 }
@@ -54,7 +55,7 @@ export function wettingOil(input: {
   readonly oilAbsorption: number;
   readonly densityOil?: number;
 }): number {
-  const { massPigment, oilAbsorption: absorption, densityOil = linseed } = record(input, "input");
+  const { massPigment, oilAbsorption: absorption, densityOil = linseed } = record(input, "input", known.wettingOil);
   const volume = (positive(massPigment, "massPigment") * positive(absorption, "oilAbsorption")) / (100 * linseed);
   return result(volume * positive(densityOil, "densityOil"), "oil");
 }
@@ -83,7 +84,11 @@ export function packedFraction(input: {
   readonly densityPigment: number;
   readonly densityLinseed?: number;
 }): number {
-  const { oilAbsorption: absorption, densityPigment, densityLinseed = linseed } = record(input, "input");
+  const {
+    oilAbsorption: absorption,
+    densityPigment,
+    densityLinseed = linseed,
+  } = record(input, "input", known.packedFraction);
   const oil = (positive(absorption, "oilAbsorption") / 100) * positive(densityPigment, "densityPigment");
   return result(1 / (1 + oil / positive(densityLinseed, "densityLinseed")), "packed fraction");
 }
@@ -112,7 +117,7 @@ export function letDown(input: {
   readonly pigmentInPaste: number;
   readonly pigmentInBase?: number;
 }): { readonly paste: number; readonly base: number } {
-  const { mass, pigment, pigmentInPaste, pigmentInBase = 0 } = record(input, "input");
+  const { mass, pigment, pigmentInPaste, pigmentInBase = 0 } = record(input, "input", known.letDown);
   const whole = positive(mass, "mass");
   const wanted = fraction(pigment, "pigment");
   const paste = fraction(pigmentInPaste, "pigmentInPaste");

@@ -1,6 +1,7 @@
 import { list, positive, record, refuse, show } from "../guards.js";
 import { compileFlowCurve, viscosityAtRate } from "../laws/compile-flow-curve.js";
 import type { FlowCurve } from "../laws/flow-curve.js";
+import * as known from "./known.js";
 
 /** Something that is done with a gel, and how fast it is sheared by it. */
 export interface ShearInUse {
@@ -55,7 +56,7 @@ export function viscositiesInUse(input: {
   readonly curve: FlowCurve;
   readonly uses?: readonly ShearInUse[];
 }): readonly ViscosityInUse[] {
-  const { curve, uses = shearRatesInUse } = record(input, "input");
+  const { curve, uses = shearRatesInUse } = record(input, "input", known.viscositiesInUse);
   const compiled = compileFlowCurve(curve, "curve");
   return list(uses, "uses").map((one, i) => {
     const { use, shearRate } = record(one, `uses[${i}]`);

@@ -1,5 +1,6 @@
 import { fraction, positive, record, refuse, result } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
+import * as known from "./known.js";
 
 /** Einstein's intrinsic viscosity of hard spheres [-]. */
 const spheres = 2.5;
@@ -37,7 +38,7 @@ function loose(volumeFraction: number, packed: number): number {
  * ```
  */
 export function einsteinViscosity(input: { readonly volumeFraction: number; readonly beyond?: Beyond }): number {
-  const { volumeFraction, beyond } = record(input, "input");
+  const { volumeFraction, beyond } = record(input, "input", known.einsteinViscosity);
   return 1 + spheres * within(volumeFraction, 0.02, beyond);
 }
 
@@ -60,7 +61,7 @@ export function einsteinViscosity(input: { readonly volumeFraction: number; read
  * ```
  */
 export function batchelorViscosity(input: { readonly volumeFraction: number; readonly beyond?: Beyond }): number {
-  const { volumeFraction, beyond } = record(input, "input");
+  const { volumeFraction, beyond } = record(input, "input", known.batchelorViscosity);
   const share = within(volumeFraction, 0.1, beyond);
   return 1 + spheres * share + 6.2 * share * share;
 }
@@ -86,7 +87,7 @@ export function maronPierceViscosity(input: {
   readonly volumeFraction: number;
   readonly volumeFractionPacked: number;
 }): number {
-  const { volumeFraction, volumeFractionPacked } = record(input, "input");
+  const { volumeFraction, volumeFractionPacked } = record(input, "input", known.maronPierceViscosity);
   return result(loose(volumeFraction, volumeFractionPacked) ** -2, "relative viscosity");
 }
 
@@ -112,7 +113,11 @@ export function kriegerDoughertyViscosity(input: {
   readonly volumeFractionPacked: number;
   readonly intrinsicViscosity?: number;
 }): number {
-  const { volumeFraction, volumeFractionPacked, intrinsicViscosity = spheres } = record(input, "input");
+  const {
+    volumeFraction,
+    volumeFractionPacked,
+    intrinsicViscosity = spheres,
+  } = record(input, "input", known.kriegerDoughertyViscosity);
   const gap = loose(volumeFraction, volumeFractionPacked);
   const power = -positive(intrinsicViscosity, "intrinsicViscosity") * volumeFractionPacked;
   return result(gap ** power, "relative viscosity");
@@ -140,7 +145,11 @@ export function loadAtViscosity(input: {
   readonly volumeFractionPacked: number;
   readonly intrinsicViscosity?: number;
 }): number {
-  const { relativeViscosity, volumeFractionPacked, intrinsicViscosity = spheres } = record(input, "input");
+  const {
+    relativeViscosity,
+    volumeFractionPacked,
+    intrinsicViscosity = spheres,
+  } = record(input, "input", known.loadAtViscosity);
   const packed = positive(fraction(volumeFractionPacked, "volumeFractionPacked"), "volumeFractionPacked");
   const thicker = positive(relativeViscosity, "relativeViscosity");
   if (thicker < 1) refuse("input", "relativeViscosity", thicker, "1 or more: particles thicken");

@@ -1,4 +1,5 @@
 import { positive, record, result } from "../guards.js";
+import * as known from "./known.js";
 import { pullAlong } from "./slope.js";
 
 /**
@@ -25,7 +26,7 @@ export function thickestFilm(input: {
   readonly density: number;
   readonly inclination?: number;
 }): number {
-  const { yieldStress, density, inclination } = record(input, "input");
+  const { yieldStress, density, inclination } = record(input, "input", known.thickestFilm);
   const weight = positive(density, "density") * pullAlong(inclination);
   return result(positive(yieldStress, "yieldStress") / weight, "film thickness");
 }
@@ -52,7 +53,7 @@ export function yieldStressForFilm(input: {
   readonly density: number;
   readonly inclination?: number;
 }): number {
-  const { thickness, density, inclination } = record(input, "input");
+  const { thickness, density, inclination } = record(input, "input", known.yieldStressForFilm);
   const weight = positive(density, "density") * pullAlong(inclination);
   return result(positive(thickness, "thickness") * weight, "yield stress");
 }

@@ -2,6 +2,7 @@ import { finite, list, positive, record, refuse, result, temperature } from "../
 import { type Beyond, extending } from "../laws/beyond.js";
 import { kelvin } from "../laws/compile-viscosity.js";
 import { leastSquares } from "../numeric/least-squares.js";
+import * as known from "./known.js";
 
 /** A kinematic viscosity that was read at a temperature. */
 export interface KinematicReading {
@@ -58,7 +59,7 @@ export function fitWalther(input: {
   readonly points: readonly KinematicReading[];
   readonly beyond?: Beyond;
 }): WaltherLine {
-  const { points, beyond } = record(input, "input");
+  const { points, beyond } = record(input, "input", known.fitWalther);
   const extended = extending(beyond);
   const rows = list(points, "points", 2).map((point, i) => {
     const at = `points[${i}]`;
@@ -101,7 +102,7 @@ export function waltherViscosityAt(input: {
   readonly temperature: number;
   readonly beyond?: Beyond;
 }): number {
-  const { intercept, slope, temperature: warmth, beyond } = record(input, "input");
+  const { intercept, slope, temperature: warmth, beyond } = record(input, "input", known.waltherViscosityAt);
   const extended = extending(beyond);
   const power =
     10 **

@@ -3,6 +3,7 @@ import { record, refuse } from "../guards.js";
 import { cassonRegression } from "./casson-regression.js";
 import { fitFlowCurve, type Weighting } from "./fit-flow-curve.js";
 import { type FlowReading, flowReadings } from "./flow-reading.js";
+import * as known from "./known.js";
 
 /** By which reading of a flow curve a yield stress is meant: see `yieldStresses`. */
 export type YieldConvention =
@@ -68,7 +69,7 @@ export function yieldStresses(input: {
   readonly points: readonly FlowReading[];
   readonly weighting?: Weighting;
 }): readonly YieldStress[] {
-  const { points, ...options } = record(input, "input");
+  const { points, ...options } = record(input, "input", known.yieldStresses);
   const readings = flowReadings(points, 1);
   const fitted = (model: "herschel-bulkley" | "bingham" | "casson") => (): number => {
     const { curve } = fitFlowCurve({ ...options, points: readings, model });

@@ -1,5 +1,6 @@
 import { record, refuse } from "../guards.js";
 import type { Plan } from "../plan/index.js";
+import * as known from "./known.js";
 import { additionNumbers, answerNumbers, timelineNumbers, weighingNumbers } from "./numbers.js";
 import { render, type Sheet, type Wording } from "./render.js";
 import { csvTable, type Table } from "./table.js";
@@ -54,7 +55,7 @@ const tables: { readonly [Name in CsvTable]: (sheet: Sheet) => Table } = {
  * ```
  */
 export function toCsv(input: { readonly plan: Plan; readonly table: CsvTable } & Wording): string {
-  const { plan, table, ...wording } = record(input, "input");
+  const { plan, table, ...wording } = record(input, "input", known.toCsv);
   const build = Object.hasOwn(tables, table)
     ? tables[table]
     : refuse("input", "table", table, Object.keys(tables).join(", "));

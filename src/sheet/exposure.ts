@@ -1,6 +1,7 @@
 import { record } from "../guards.js";
 import type { PlanExposure } from "../plan/index.js";
 import { list, section, text } from "./blocks.js";
+import * as known from "./known.js";
 import { renderNamed, type Wording, type Written, whyNot } from "./render.js";
 import { markdownOf } from "./to-markdown.js";
 
@@ -40,7 +41,7 @@ import { markdownOf } from "./to-markdown.js";
  * ```
  */
 export function exposureToMarkdown(input: { readonly exposure: PlanExposure } & Wording): string {
-  const { exposure, ...wording } = record(input, "input");
+  const { exposure, ...wording } = record(input, "input", known.exposureToMarkdown);
   return renderNamed(exposure, wording, exposureOf, "exposure");
 }
 

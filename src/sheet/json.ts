@@ -1,5 +1,6 @@
 import { record } from "../guards.js";
 import type { Plan } from "../plan/index.js";
+import * as known from "./known.js";
 import { soundly } from "./sound.js";
 import { version } from "./version.js";
 
@@ -40,6 +41,6 @@ import { version } from "./version.js";
  * ```
  */
 export function toJson(input: { readonly plan: Plan }): string {
-  const plan = record(record(input, "input").plan, "plan");
+  const plan = record(record(input, "input", known.toJson).plan, "plan");
   return soundly([plan], ([sound]) => `${JSON.stringify({ library: `gelwright ${version}`, ...sound }, null, 2)}\n`);
 }

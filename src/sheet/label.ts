@@ -1,6 +1,7 @@
 import { record } from "../guards.js";
 import type { PlanLabel } from "../plan/index.js";
 import { type Block, list, section, text } from "./blocks.js";
+import * as known from "./known.js";
 import { renderNamed, type Wording, type Written, whyNot } from "./render.js";
 import { markdownOf } from "./to-markdown.js";
 
@@ -44,7 +45,7 @@ import { markdownOf } from "./to-markdown.js";
  * ```
  */
 export function labelToMarkdown(input: { readonly label: PlanLabel } & Wording): string {
-  const { label, ...wording } = record(input, "input");
+  const { label, ...wording } = record(input, "input", known.labelToMarkdown);
   return renderNamed(label, wording, draftOf, "label");
 }
 

@@ -1,6 +1,7 @@
 import { record } from "../guards.js";
 import type { Plan } from "../plan/index.js";
 import { batchSheet } from "./batch-sheet.js";
+import * as known from "./known.js";
 import { render, type Wording } from "./render.js";
 import { markdownOf } from "./to-markdown.js";
 
@@ -44,6 +45,6 @@ import { markdownOf } from "./to-markdown.js";
  * ```
  */
 export function toMarkdown(input: { readonly plan: Plan } & Wording): string {
-  const { plan, ...wording } = record(input, "input");
+  const { plan, ...wording } = record(input, "input", known.toMarkdown);
   return render(plan, wording, (sheet) => markdownOf(batchSheet(sheet)));
 }

@@ -1,6 +1,7 @@
 import { record } from "../guards.js";
 import type { Plan, PlanPacks } from "../plan/index.js";
 import { type Block, form, list, section, text } from "./blocks.js";
+import * as known from "./known.js";
 import { render, type Sheet, type Wording, whyNot } from "./render.js";
 import { markdownOf } from "./to-markdown.js";
 
@@ -93,7 +94,7 @@ const samples = 12;
  * ```
  */
 export function fillCheckToMarkdown(input: { readonly plan: Plan } & Wording): string {
-  const { plan, ...wording } = record(input, "input");
+  const { plan, ...wording } = record(input, "input", known.fillCheckToMarkdown);
   return render(plan, wording, formOf);
 }
 

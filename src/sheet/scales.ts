@@ -1,6 +1,7 @@
 import { record } from "../guards.js";
 import { comparePlans } from "../plan/compare-plans.js";
 import type { Plan, PlanAtScale, PlanComparison } from "../plan/index.js";
+import * as known from "./known.js";
 import { renderAll, type Sheet, type Wording } from "./render.js";
 import { questionOf } from "./tables.js";
 import { markdownTable } from "./to-markdown.js";
@@ -49,7 +50,7 @@ export function scalesToMarkdown(
     readonly documents?: readonly unknown[];
   } & Wording,
 ): string {
-  const { plans, labels, documents, ...wording } = record(input, "input");
+  const { plans, labels, documents, ...wording } = record(input, "input", known.scalesToMarkdown);
   return renderAll(plans, wording, (sheets) => {
     const [first] = sheets as readonly [Sheet, ...Sheet[]];
     const found = comparePlans({

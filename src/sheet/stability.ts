@@ -1,6 +1,7 @@
 import { record } from "../guards.js";
 import type { Plan, PlanStability, PlanStorage } from "../plan/index.js";
 import { type Block, form, list, section, table, text } from "./blocks.js";
+import * as known from "./known.js";
 import { render, type Sheet, type Wording, whyNot } from "./render.js";
 import type { Table } from "./table.js";
 import { markdownOf } from "./to-markdown.js";
@@ -63,7 +64,7 @@ function takenOf(sheet: Sheet, { samples, mass, notKnown }: PlanStability): stri
  * ```
  */
 export function stabilityToMarkdown(input: { readonly plan: Plan } & Wording): string {
-  const { plan, ...wording } = record(input, "input");
+  const { plan, ...wording } = record(input, "input", known.stabilityToMarkdown);
   return render(plan, wording, planOfTest);
 }
 

@@ -1,5 +1,6 @@
 import { record } from "../guards.js";
 import type { Answer, Flip, Sweep, SweepColumn, SweepFigures, SweepRow } from "../plan/index.js";
+import * as known from "./known.js";
 import type { Sheet, Wording } from "./render.js";
 import { figuresOf } from "./scales.js";
 import { soundly } from "./sound.js";
@@ -50,7 +51,7 @@ type Written = Pick<Sheet, "words" | "say">;
  * ```
  */
 export function sweepToMarkdown(input: { readonly sweep: Sweep } & Wording): string {
-  const { sweep, words: own = {}, formats = {} } = record(input, "input");
+  const { sweep, words: own = {}, formats = {} } = record(input, "input", known.sweepToMarkdown);
   const words = wordsWith(own);
   record(formats, "formats");
   return soundly([record(sweep, "sweep")], (sound) => {

@@ -1,5 +1,6 @@
 import { fraction, notNegative, positive, record, refuse, result, show } from "../guards.js";
 import { gravity } from "../laws/gravity.js";
+import * as known from "./known.js";
 
 /** Random close packing of equal spheres: from here on drops press on one another. */
 const packed = 0.64;
@@ -21,7 +22,7 @@ const packed = 0.64;
  * ```
  */
 export function relativeCentrifugalForce(input: { readonly speed: number; readonly radius: number }): number {
-  const { speed, radius } = record(input, "input");
+  const { speed, radius } = record(input, "input", known.relativeCentrifugalForce);
   const angular = 2 * Math.PI * notNegative(speed, "speed");
   return result((angular * angular * positive(radius, "radius")) / gravity, "relative centrifugal force");
 }
@@ -45,7 +46,7 @@ export function relativeCentrifugalForce(input: { readonly speed: number; readon
  * ```
  */
 export function centrifugeSpeed(input: { readonly relativeCentrifugalForce: number; readonly radius: number }): number {
-  const { relativeCentrifugalForce: force, radius } = record(input, "input");
+  const { relativeCentrifugalForce: force, radius } = record(input, "input", known.centrifugeSpeed);
   const square = (positive(force, "relativeCentrifugalForce") * gravity) / positive(radius, "radius");
   return result(Math.sqrt(square) / (2 * Math.PI), "speed");
 }
@@ -127,6 +128,7 @@ export function gravityTime(input: {
   const { speed, radiusMin, radiusMax, duration, yieldStress, volumeFractionDispersed, newtonian } = record(
     input,
     "input",
+    known.gravityTime,
   );
   const turning = positive(speed, "speed");
   const near = positive(radiusMin, "radiusMin");

@@ -1,4 +1,5 @@
 import { finite, positive, record, result } from "../guards.js";
+import * as known from "./known.js";
 
 /** A colour as a spectrophotometer gives it, in the CIE 1976 L*a*b* space. */
 export interface LabColour {
@@ -40,7 +41,7 @@ function labOf(colour: LabColour, path: string): LabColour {
  * ```
  */
 export function colourDifference1976(input: { readonly first: LabColour; readonly second: LabColour }): number {
-  const { first, second } = record(input, "input");
+  const { first, second } = record(input, "input", known.colourDifference1976);
   const one = labOf(first, "first");
   const other = labOf(second, "second");
   return result(Math.hypot(other.lightness - one.lightness, other.a - one.a, other.b - one.b), "colour difference");
@@ -89,7 +90,7 @@ export function colourDifference2000(input: {
     readonly hue?: number;
   };
 }): number {
-  const { first, second, weights = {} } = record(input, "input");
+  const { first, second, weights = {} } = record(input, "input", known.colourDifference2000);
   const one = labOf(first, "first");
   const other = labOf(second, "second");
   const { lightness: kL = 1, chroma: kC = 1, hue: kH = 1 } = record(weights, "weights");

@@ -2,6 +2,7 @@ import { positive, record, result, temperature } from "../guards.js";
 import type { Interval } from "../laws/interval.js";
 import { through } from "./interval.js";
 import { type AgeingKinetics, accelerationOf } from "./kinetics.js";
+import * as known from "./known.js";
 import { between, readTransitions, type Transition } from "./transition.js";
 
 /** What has to hold for storage at one temperature to stand for storage at another. */
@@ -98,7 +99,7 @@ function storage(input: ComparedStorage, durationBy: (acceleration: number) => n
  * ```
  */
 export function equivalentStorage(input: ComparedStorage & { readonly duration: number }): EquivalentStorage {
-  const time = positive(record(input, "input").duration, "duration");
+  const time = positive(record(input, "input", known.equivalentStorage).duration, "duration");
   return storage(input, (acceleration) => time * acceleration);
 }
 
@@ -125,6 +126,6 @@ export function equivalentStorage(input: ComparedStorage & { readonly duration: 
  * ```
  */
 export function storageFor(input: ComparedStorage & { readonly durationReference: number }): EquivalentStorage {
-  const time = positive(record(input, "input").durationReference, "durationReference");
+  const time = positive(record(input, "input", known.storageFor).durationReference, "durationReference");
   return storage(input, (acceleration) => time / acceleration);
 }

@@ -1,8 +1,9 @@
-import { record, refuse, result, show } from "../guards.js";
+import { refuse, result, show, variant } from "../guards.js";
 import { arrheniusExponent } from "../laws/arrhenius.js";
 import { gasConstant } from "../laws/compile-viscosity.js";
 import type { Interval } from "../laws/interval.js";
 import { positiveInterval, through } from "./interval.js";
+import * as known from "./known.js";
 
 /** How much faster a chemical change goes where it is warmer, with its doubt. */
 export type AgeingKinetics =
@@ -21,7 +22,7 @@ export type AgeingKinetics =
 
 /** How many times faster it goes at one temperature than at another [°C], with the bounds that the kinetics give. */
 export function accelerationOf(kinetics: AgeingKinetics): (hot: number, reference: number) => Interval {
-  record(kinetics, "kinetics");
+  variant(kinetics, "kinetics", "law", known.ageingKinetics);
   switch (kinetics.law) {
     case "arrhenius": {
       const energy = positiveInterval(kinetics.activationEnergy, "kinetics.activationEnergy");

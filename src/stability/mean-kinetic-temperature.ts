@@ -1,6 +1,7 @@
 import { list, positive, record, refuse, result, temperature } from "../guards.js";
 import { arrheniusExponent } from "../laws/arrhenius.js";
 import { gasConstant, kelvin } from "../laws/compile-viscosity.js";
+import * as known from "./known.js";
 import { between, readTransitions, type Transition } from "./transition.js";
 
 /** Heat of activation by the convention of the pharmacopoeia [J/mol]: with it ΔH/R is 10 000 K. */
@@ -46,7 +47,11 @@ export function meanKineticTemperature(input: {
   readonly activationEnergy?: number;
   readonly transitions?: readonly Transition[];
 }): number {
-  const { readings, activationEnergy = activationEnergyUsual, transitions } = record(input, "input");
+  const {
+    readings,
+    activationEnergy = activationEnergyUsual,
+    transitions,
+  } = record(input, "input", known.meanKineticTemperature);
   const steepness = positive(activationEnergy, "activationEnergy") / gasConstant;
   const stretches = list(readings, "readings", 1).map((reading, i) => {
     const at = `readings[${i}]`;

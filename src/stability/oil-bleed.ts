@@ -1,4 +1,5 @@
 import { notNegative, positive, record, refuse, result } from "../guards.js";
+import * as known from "./known.js";
 
 /** Oil that left a gel, by weighing. */
 export interface OilBleed {
@@ -50,6 +51,7 @@ export function oilBleed(input: {
   const { massVessel, massFilled, massCollectorBefore, massCollectorAfter, uncertaintyWeighing } = record(
     input,
     "input",
+    known.oilBleed,
   );
   const gel = positive(massFilled, "massFilled") - notNegative(massVessel, "massVessel");
   if (!(gel > 0)) refuse("input", "massFilled", massFilled, "above massVessel");

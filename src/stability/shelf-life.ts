@@ -1,6 +1,7 @@
 import { finite, list, notNegative, record, refuse, result, show, within } from "../guards.js";
 import { root } from "../numeric/root.js";
 import { studentT } from "../numeric/student.js";
+import * as known from "./known.js";
 import { type LotFit, type LotReadings, type PoolingTest, poolLots, type ShelfLifeModel } from "./pooling.js";
 
 /** A shelf life by regression. */
@@ -100,7 +101,13 @@ export function shelfLife(input: {
   readonly significance?: number;
   readonly scatter?: "pooled" | "by lot";
 }): ShelfLife {
-  const { lots, limits, confidence = 0.95, significance = 0.25, scatter = "pooled" } = record(input, "input");
+  const {
+    lots,
+    limits,
+    confidence = 0.95,
+    significance = 0.25,
+    scatter = "pooled",
+  } = record(input, "input", known.shelfLife);
   const { min, max } = record(limits, "limits");
   if (min === undefined && max === undefined) refuse("input", "limits", "no limit", "min, max or both");
   const sides = [

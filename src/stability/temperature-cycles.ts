@@ -1,4 +1,5 @@
 import { list, positive, record, result, temperature, wholeNumber } from "../guards.js";
+import * as known from "./known.js";
 import { between, readTransitions, type Transition } from "./transition.js";
 
 /** One stay of a cycle. */
@@ -72,7 +73,7 @@ export function temperatureCycles(input: {
   readonly temperatureStart: number;
   readonly transitions?: readonly Transition[];
 }): TemperatureCycles {
-  const { stays, cycles, temperatureStart, transitions } = record(input, "input");
+  const { stays, cycles, temperatureStart, transitions } = record(input, "input", known.temperatureCycles);
   const count = wholeNumber(cycles, "cycles", 1, 1000);
   const start = temperature(temperatureStart, "temperatureStart");
   const checked = list(stays, "stays", 2).map((stay, i) => {
@@ -82,7 +83,7 @@ export function temperatureCycles(input: {
       duration: positive(duration, `stays[${i}].duration`),
     };
   });
-  const known = readTransitions(transitions);
+  const named = readTransitions(transitions);
   const one = result(
     checked.reduce((sum, { duration }) => sum + duration, 0),
     "duration of a cycle",
@@ -96,8 +97,8 @@ export function temperatureCycles(input: {
     }
   }
   const path = [start, ...steps.map(({ temperature: at }) => at)];
-  const crossings = known.map((transition) => ({ name: transition.name, count: timesThrough(transition, path) }));
-  const touched = between(known, Math.min(...path), Math.max(...path));
+  const crossings = named.map((transition) => ({ name: transition.name, count: timesThrough(transition, path) }));
+  const touched = between(named, Math.min(...path), Math.max(...path));
   return { steps, duration: result(count * one, "duration"), crossings, withoutTransition: touched.length === 0 };
 }
 

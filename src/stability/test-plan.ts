@@ -1,6 +1,7 @@
 import { list, notNegative, positive, record, refuse, result, show, temperature, wholeNumber } from "../guards.js";
 import { type EquivalentStorage, equivalentStorage } from "./equivalent-storage.js";
 import type { AgeingKinetics } from "./kinetics.js";
+import * as known from "./known.js";
 import type { Transition } from "./transition.js";
 
 const day = 86_400;
@@ -94,7 +95,7 @@ export function testPlan(input: {
   readonly kinetics?: AgeingKinetics;
   readonly transitions?: readonly Transition[];
 }): TestPlan {
-  const { conditions, massPack, temperatureReference, kinetics, transitions } = record(input, "input");
+  const { conditions, massPack, temperatureReference, kinetics, transitions } = record(input, "input", known.testPlan);
   const mass = positive(massPack, "massPack");
   if ((temperatureReference === undefined) !== (kinetics === undefined))
     refuse("input", "kinetics", show(kinetics), "kinetics and temperatureReference together, or neither");

@@ -1,6 +1,7 @@
 import { finite, list, record, refuse, result } from "../guards.js";
 import type { Interval } from "../laws/interval.js";
 import { confidenceFactor } from "../numeric/student.js";
+import * as known from "./known.js";
 import { fitColumns } from "./line.js";
 
 /** A value and when it was measured. */
@@ -46,7 +47,7 @@ export interface Trend {
  * ```
  */
 export function trend(input: { readonly readings: readonly TimedReading[]; readonly confidence?: number }): Trend {
-  const { readings, confidence } = record(input, "input");
+  const { readings, confidence } = record(input, "input", known.trend);
   const points = list(readings, "readings", 3).map((reading, i) => {
     const { time, value } = record(reading, `readings[${i}]`);
     return { time: finite(time, `readings[${i}].time`), value: finite(value, `readings[${i}].value`) };

@@ -1,6 +1,7 @@
 import { list, notNegative, positive, record, result } from "../guards.js";
 import type { Interval } from "../laws/interval.js";
 import { through } from "./interval.js";
+import * as known from "./known.js";
 import { type Trend, trend } from "./trend.js";
 
 /** How the viscosity of a product moves in storage. */
@@ -50,7 +51,7 @@ export function viscosityDrift(input: {
   readonly duration: number;
   readonly confidence?: number;
 }): ViscosityDrift {
-  const { readings, duration, confidence } = record(input, "input");
+  const { readings, duration, confidence } = record(input, "input", known.viscosityDrift);
   const after = notNegative(duration, "duration");
   const logarithms = list(readings, "readings", 3).map((reading, i) => {
     const { time, viscosity } = record(reading, `readings[${i}]`);

@@ -2,6 +2,7 @@ import { finite, list, record, refuse, result, within } from "../guards.js";
 import type { Interval } from "../laws/interval.js";
 import { type Moments, momentsOf } from "../numeric/moments.js";
 import { studentBeyond, studentTOf } from "../numeric/tails.js";
+import * as known from "./known.js";
 
 /** Whether two sets of readings differ in their mean. */
 export interface WelchTest {
@@ -52,7 +53,7 @@ export function welchTest(input: {
   readonly second: readonly number[];
   readonly confidence?: number;
 }): WelchTest {
-  const { first, second, confidence = 0.95 } = record(input, "input");
+  const { first, second, confidence = 0.95 } = record(input, "input", known.welchTest);
   const level = within(confidence, "confidence", 0, 1);
   const one = readSet(first, "first");
   const other = readSet(second, "second");

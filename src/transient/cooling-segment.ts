@@ -1,5 +1,6 @@
 import { record, temperature } from "../guards.js";
 import { compileHeatLoss, type HeatLossLaw } from "../laws/heat-loss.js";
+import * as known from "./known.js";
 import { runSegment, type SegmentEnd, type SegmentResult } from "./segment.js";
 import type { SegmentInput } from "./track.js";
 
@@ -41,7 +42,7 @@ export interface CoolingVessel {
 export function coolingSegment<Name extends string = never>(
   input: CoolingVessel & Pick<SegmentInput<Name>, "rates" | "breakpoints"> & SegmentEnd,
 ): SegmentResult<Name> {
-  return cool(record(input, "input"), input, input.rates, input.breakpoints);
+  return cool(record(input, "input", known.coolingSegment), input, input.rates, input.breakpoints);
 }
 
 /** The same for rooms above, which bring rates of their own to a vessel that they were given. */

@@ -1,4 +1,5 @@
 import { finite, notNegative, record, refuse, result, temperature } from "../guards.js";
+import * as known from "./known.js";
 import { march } from "./march.js";
 import { callback, layTrack, type SegmentInput } from "./track.js";
 
@@ -59,7 +60,7 @@ export interface SegmentResult<Name extends string> {
 export function transientSegment<Name extends string = never>(
   input: SegmentInput<Name> & SegmentEnd,
 ): SegmentResult<Name> {
-  return runSegment(input, record(input, "input"));
+  return runSegment(input, record(input, "input", known.transientSegment));
 }
 
 /** A segment whose end stands in another object than the rest of it. */

@@ -1,4 +1,5 @@
 import { record } from "../guards.js";
+import * as known from "./known.js";
 import { runSegment } from "./segment.js";
 import type { SegmentInput } from "./track.js";
 
@@ -26,5 +27,5 @@ import type { SegmentInput } from "./track.js";
  * ```
  */
 export function temperatureAfter(input: SegmentInput<string> & { readonly duration: number }): number {
-  return runSegment(input, { duration: record(input, "input").duration }).temperatureEnd;
+  return runSegment(input, { duration: record(input, "input", known.temperatureAfter).duration }).temperatureEnd;
 }

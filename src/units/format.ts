@@ -1,5 +1,6 @@
 import { record, refuse, show, wholeNumber } from "../guards.js";
 import { convertAt } from "./convert.js";
+import * as known from "./known.js";
 import { dimensionsWith, type Unit } from "./unit.js";
 
 /**
@@ -26,7 +27,7 @@ export function formatQuantity<U extends Unit>(
   unit: U,
   options: { readonly significantDigits?: number } = {},
 ): `${number} ${U}` {
-  const { significantDigits } = record(options, "options");
+  const { significantDigits } = record(options, "options", known.formatQuantityOptions);
   if (dimensionsWith(unit).length === 0) return refuse("input", "unit", show(unit), "a unit such as kg or Pa·s");
   convertAt(value, unit, unit, "value");
   if (significantDigits === undefined) return `${value} ${unit}`;

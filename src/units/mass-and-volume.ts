@@ -1,4 +1,5 @@
 import { notNegative, positive, record, result } from "../guards.js";
+import * as known from "./known.js";
 
 /**
  * What a volume weighs.
@@ -17,7 +18,7 @@ import { notNegative, positive, record, result } from "../guards.js";
  * ```
  */
 export function massOfVolume(input: { readonly volume: number; readonly density: number }): number {
-  const { volume, density } = record(input, "input");
+  const { volume, density } = record(input, "input", known.massOfVolume);
   return result(notNegative(volume, "volume") * positive(density, "density"), "mass");
 }
 
@@ -38,6 +39,6 @@ export function massOfVolume(input: { readonly volume: number; readonly density:
  * ```
  */
 export function volumeOfMass(input: { readonly mass: number; readonly density: number }): number {
-  const { mass, density } = record(input, "input");
+  const { mass, density } = record(input, "input", known.volumeOfMass);
   return result(notNegative(mass, "mass") / positive(density, "density"), "volume");
 }

@@ -1,6 +1,5 @@
-import { refuse, show } from "../guards.js";
+import { didYouMean, nearest, refuse, show } from "../guards.js";
 import { convertAt } from "./convert.js";
-import { didYouMean, nearest } from "./nearest.js";
 import { plainSpelling } from "./spelling.js";
 import { baseUnit, type Dimension, dimensionsWith, factorsOf, showUnit, siName, type Unit, unitsOf } from "./unit.js";
 

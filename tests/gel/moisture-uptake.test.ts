@@ -4,6 +4,7 @@ import { vapourPressureAt, vapourPressures } from "gelwright/laws";
 import { expect, test } from "vitest";
 import { between } from "../support/between.js";
 import { march } from "../support/ode.js";
+import { without } from "../support/without.js";
 
 const temperature = 25;
 const film = {
@@ -40,7 +41,7 @@ test("the time to a composition, and the composition after that time, are each o
   fc.assert(
     fc.property(between(0.3, 0.9), between(0.1, 0.9), between(0.05, 0.95), (glycerin, relativeHumidity, way) => {
       const gel = { ...film, massGlycerin: 0.01 * glycerin, massWater: 0.01 * (1 - glycerin), relativeHumidity };
-      const rest = waterTakenUp(gel).wilson;
+      const rest = waterTakenUp(without(gel, "area", "coefficient")).wilson;
       fc.pre(Math.abs(rest) >= 1e-5);
       const water = gel.massWater + way * rest;
       const massFractionGlycerinEnd = gel.massGlycerin / (gel.massGlycerin + water);
@@ -59,7 +60,7 @@ test("the time to a composition, and the composition after that time, are each o
 
 test("in the end it is what an open gel takes up, a wet gel dries, and nothing happens in no time", () => {
   const long = waterTakenUpAfter({ ...film, duration: 1e8 });
-  expect(long.norrish).toBeCloseTo(waterTakenUp(film).norrish, 12);
+  expect(long.norrish).toBeCloseTo(waterTakenUp(without(film, "area", "coefficient")).norrish, 12);
   expect(waterTakenUpAfter({ ...film, massWater: 0.02, duration: 3600 }).wilson).toBeLessThan(0);
   expect(waterTakenUpAfter({ ...film, duration: 0 }).wilson).toBe(0);
 });

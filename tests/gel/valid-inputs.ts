@@ -44,6 +44,8 @@ const rinsed = {
   beyond: "extend",
 };
 
+const { oil: _, ...withoutIndex } = rinsed;
+
 export const validInputs: ValidInputs = {
   ratioOf: [[{ gelFormer: 8, oil: 88 }]],
   ratioOfShare: [[{ shareGelFormer: 0.08 }]],
@@ -146,8 +148,8 @@ export const validInputs: ValidInputs = {
   ],
   waterUntilMilky: [[{ ...rinsed, depth: 2e-4, transmittanceMin: 0.5, mismatchUncertainty: 0.0004 }]],
   waterUntilFlowing: [
-    [{ ...rinsed, interfacialTension: 0.005, stress: 30 }],
-    [{ ...rinsed, interfacialTension: 0.005, stress: 3 }],
+    [{ ...withoutIndex, interfacialTension: 0.005, stress: 30 }],
+    [{ ...withoutIndex, interfacialTension: 0.005, stress: 3 }],
   ],
   fitDoseResponse: [[{ trials, confidence: 0.9 }], [{ trials, threshold: 0.02 }]],
   strengthAtDose: [[{ fit, dose: 0.07, confidence: 0.9, beyond: "extend" }]],

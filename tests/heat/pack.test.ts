@@ -9,6 +9,7 @@ import {
 } from "gelwright/heat";
 import { expect, test } from "vitest";
 import { between } from "../support/between.js";
+import { without } from "../support/without.js";
 
 const gel = { conductivity: 0.17, density: 910, specificHeat: 2050, temperatureStart: 60, temperatureAmbient: 20 };
 const diffusivity = gel.conductivity / (gel.density * gel.specificHeat);
@@ -51,7 +52,9 @@ test("at any place in a jar, too", () => {
     fc.property(between(0, 0.035), between(0, 0.03), between(0.001, 0.999), (radial, axial, share) => {
       const input = { ...jar, where: { radial, axial }, temperatureEnd: 20 + 40 * share };
       const duration = packCoolingTime(input);
-      expect(Math.abs(packTemperature({ ...input, duration }) - input.temperatureEnd)).toBeLessThan(4e-8);
+      expect(
+        Math.abs(packTemperature(without({ ...input, duration }, "temperatureEnd")) - input.temperatureEnd),
+      ).toBeLessThan(4e-8);
     }),
   );
 });

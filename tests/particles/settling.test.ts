@@ -4,6 +4,7 @@ import { additionTemperature, hinderedFactor, settlingOverCooling, stokesVelocit
 import { expect, test } from "vitest";
 import { between } from "../support/between.js";
 import { march } from "../support/ode.js";
+import { without } from "../support/without.js";
 
 const off = (actual: number, expected: number) => Math.abs(actual / expected - 1);
 
@@ -72,8 +73,32 @@ test("at a constant viscosity the way is velocity times time", () => {
         viscosity: { law: "constant", viscosity: 0.4 },
       } as const;
       const settled = settlingOverCooling({ ...oil, temperatureEnd });
-      const alone = stokesVelocity({ ...oil, densityFluid: 905, viscosity: 0.4 });
-      const velocity = alone.velocity * hinderedFactor(of);
+      const alone = stokesVelocity(
+        without(
+          { ...oil, densityFluid: 905, viscosity: 0.4 },
+          "volumeFraction",
+          "heatCapacity",
+          "heatLoss",
+          "temperatureAmbient",
+          "temperatureStart",
+        ),
+      );
+      const velocity =
+        alone.velocity *
+        hinderedFactor(
+          without(
+            of,
+            "diameter",
+            "densityParticle",
+            "densityFluid",
+            "viscosity",
+            "heatCapacity",
+            "heatLoss",
+            "temperatureAmbient",
+            "temperatureStart",
+            "beyond",
+          ),
+        );
       expect(off(settled.distance, velocity * settled.duration)).toBeLessThan(1e-13);
       expect(off(settled.velocityStart, velocity)).toBeLessThan(1e-14);
       expect(off(settled.reynoldsStart, alone.reynolds)).toBeLessThan(1e-13);

@@ -17,15 +17,21 @@ const setting = {
   temperatureAmbient: 20,
   temperatureStart: 85,
 };
-const read = {
-  ...setting,
+const readMelt = {
   densityFluid: { law: "constant", density: 905 },
   viscosity: { law: "readings", points: readings },
   beyond: "extend",
 };
+const read = {
+  ...setting,
+  ...readMelt,
+};
 
 const bubble = { diameter: 100e-6, densityFluid: 910, densityGas: 1.2, surface: "mobile" };
 const { diameter: _, densityParticle: __, volumeFraction: ___, ...melting } = setting;
+/** A suspension whose temperature over time is given, so that nothing is asked of the vessel. */
+const { heatCapacity: _c, heatLoss: _l, temperatureAmbient: _a, temperatureStart: _s, ...suspension } = setting;
+const { diameter: _d, ...ofAnySize } = setting;
 const foam = { level: 0.4, volumeFractionGas: 0.05, pressureBefore: 101325 };
 const water = {
   vapourPressure: {
@@ -70,8 +76,8 @@ export const validInputs: ValidInputs = {
   ],
   yieldStressToSuspend: [[{ diameter: 200e-6, densityParticle: 1400, densityFluid: 910 }]],
   settlingOverCurve: [
-    [{ ...setting, times: [0, 600, 1800, 7200], temperatures: [85, 80, 60, 30] }],
-    [{ ...read, times: [0, 600, 1800], temperatures: [70, 70, 30] }],
+    [{ ...suspension, times: [0, 600, 1800, 7200], temperatures: [85, 80, 60, 30] }],
+    [{ ...suspension, ...readMelt, times: [0, 600, 1800], temperatures: [70, 70, 30] }],
   ],
   dragCoefficient: drags.map((drag) => [{ reynolds: 0.05, drag, beyond: "throw" }]),
   terminalVelocity: drags.map((drag) => [{ ...grain, drag }]),
@@ -98,7 +104,7 @@ export const validInputs: ValidInputs = {
   settlingBySize: [
     [
       {
-        ...setting,
+        ...ofAnySize,
         temperatureStart: 60,
         temperatureEnd: 30,
         settlingAllowed: 0.005,

@@ -4,6 +4,7 @@ import { additionWindow, settlingBySize, settlingOverCooling, terminalVelocity }
 import { expect, test } from "vitest";
 import { between } from "../support/between.js";
 import { march } from "../support/ode.js";
+import { without } from "../support/without.js";
 
 const off = (actual: number, expected: number) => Math.abs(actual / expected - 1);
 const melt = { law: "vogel-fulcher-tammann", lnFactor: -9.5, coefficient: 900, temperatureVogel: -110 } as const;
@@ -55,7 +56,9 @@ test("the window agrees with odex, marching temperature and way in time (1e-8)",
       const window = additionWindow(job);
       fc.pre(window.temperatureMax < 62);
       // Three stretches, so that no step crosses the breakpoint at the setting temperature.
-      const untilSets = settlingOverCooling({ ...job, beyond: "extend", temperatureEnd: 62 }).duration;
+      const untilSets = settlingOverCooling(
+        without({ ...job, beyond: "extend", temperatureEnd: 62 }, "settlingAllowed", "stirrableViscosityMax"),
+      ).duration;
       const hot = marched(85, untilSets, job);
       const open = marched(hot.temperature, window.durationUntilOpen - untilSets, job);
       const closed = marched(hot.temperature, window.durationUntilClosed - untilSets, job);
@@ -63,7 +66,9 @@ test("the window agrees with odex, marching temperature and way in time (1e-8)",
       expect(off(open.temperature, window.temperatureMax)).toBeLessThan(1e-8);
       expect(off(closed.temperature, window.temperatureMin)).toBeLessThan(1e-8);
       expect(off(viscosityAt({ law: job.viscosity, temperature: closed.temperature }), mu)).toBeLessThan(1e-8);
-      const whole = settlingOverCooling({ ...job, beyond: "extend" }).duration;
+      const whole = settlingOverCooling(
+        without({ ...job, beyond: "extend" }, "settlingAllowed", "stirrableViscosityMax"),
+      ).duration;
       const settled = marched(open.temperature, whole - window.durationUntilOpen, job);
       expect(off(settled.temperature, 30)).toBeLessThan(1e-8);
       expect(off(settled.distance, s)).toBeLessThan(1e-8);
@@ -98,11 +103,25 @@ test("coarse grains settle over a segment by Schiller and Naumann as odex finds 
     fc.property(between(5e-4, 2e-3), between(64, 75), (diameter, temperatureEnd) => {
       const grain = { ...glitter, diameter, temperatureEnd, volumeFraction: 0, beyond: "extend" } as const;
       const drag = { law: "schiller-naumann" } as const;
-      const { distance, duration, reynoldsStart } = settlingOverCooling({ ...grain, drag });
+      const { distance, duration, reynoldsStart } = settlingOverCooling(
+        without({ ...grain, drag }, "settlingAllowed", "stirrableViscosityMax"),
+      );
       const viscosity = viscosityFunction(grain.viscosity);
       const density = densityFunction(grain.densityFluid);
       const velocity = (at: number) =>
-        terminalVelocity({ ...grain, densityFluid: density(at), viscosity: viscosity(at), drag }).velocity;
+        terminalVelocity(
+          without(
+            { ...grain, densityFluid: density(at), viscosity: viscosity(at), drag },
+            "temperatureEnd",
+            "volumeFraction",
+            "heatCapacity",
+            "heatLoss",
+            "temperatureAmbient",
+            "temperatureStart",
+            "settlingAllowed",
+            "stirrableViscosityMax",
+          ),
+        ).velocity;
       const [, share = Number.NaN] = march(
         (_, [at = Number.NaN]) => [(-12 * (at - 20) * duration) / capacityAt(at), (velocity(at) * duration) / distance],
         [85, 0],
@@ -111,7 +130,9 @@ test("coarse grains settle over a segment by Schiller and Naumann as odex finds 
       );
       expect(off(share, 1)).toBeLessThan(1e-8);
       expect(reynoldsStart).toBeGreaterThan(0.1);
-      expect(distance).toBeLessThan(settlingOverCooling(grain).distance);
+      expect(distance).toBeLessThan(
+        settlingOverCooling(without(grain, "settlingAllowed", "stirrableViscosityMax")).distance,
+      );
     }),
     { numRuns: 15 },
   );
@@ -119,10 +140,18 @@ test("coarse grains settle over a segment by Schiller and Naumann as odex finds 
 
 test("the steps of the hindrance, which nobody names to the quadrature, cost less than 1e-5", () => {
   const grain = { ...glitter, diameter: 1e-3, volumeFraction: 0.05, drag: { law: "cheng" } } as const;
-  const whole = settlingOverCooling({ ...grain, temperatureEnd: 63 });
+  const whole = settlingOverCooling(
+    without({ ...grain, temperatureEnd: 63 }, "settlingAllowed", "stirrableViscosityMax"),
+  );
   let pieces = 0;
   for (let from = 85; from > 63; from -= 0.125)
-    pieces += settlingOverCooling({ ...grain, temperatureStart: from, temperatureEnd: from - 0.125 }).distance;
+    pieces += settlingOverCooling(
+      without(
+        { ...grain, temperatureStart: from, temperatureEnd: from - 0.125 },
+        "settlingAllowed",
+        "stirrableViscosityMax",
+      ),
+    ).distance;
   expect(off(whole.distance, pieces)).toBeLessThan(1e-5);
 });
 
@@ -132,8 +161,12 @@ test("each class settles as it would alone, and the share counts those beyond wh
   fc.assert(
     fc.property(between(0.001, 0.5), between(45, 85), (settlingAllowed, temperatureStart) => {
       const job = { ...glitter, temperatureStart, settlingAllowed };
-      const { distances, massFractionBeyond, duration } = settlingBySize({ ...job, sizes });
-      const alone = sizes.map(({ diameter }) => settlingOverCooling({ ...job, diameter }));
+      const { distances, massFractionBeyond, duration } = settlingBySize(
+        without({ ...job, sizes }, "diameter", "stirrableViscosityMax"),
+      );
+      const alone = sizes.map(({ diameter }) =>
+        settlingOverCooling(without({ ...job, diameter }, "settlingAllowed", "stirrableViscosityMax")),
+      );
       alone.forEach((one, i) => {
         expect(off(distances[i] ?? Number.NaN, one.distance)).toBeLessThan(1e-11);
         expect(off(duration, one.duration)).toBeLessThan(1e-12);
@@ -146,5 +179,7 @@ test("each class settles as it would alone, and the share counts those beyond wh
 });
 
 test("shares that do not make a whole are refused", () => {
-  expect(() => settlingBySize({ ...glitter, sizes: sizes.slice(1) })).toThrow("mass fractions that sum to 0.75");
+  expect(() =>
+    settlingBySize(without({ ...glitter, sizes: sizes.slice(1) }, "diameter", "stirrableViscosityMax")),
+  ).toThrow("mass fractions that sum to 0.75");
 });

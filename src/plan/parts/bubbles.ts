@@ -153,11 +153,11 @@ function riseIn(run: Run, { before: { charge }, segments }: Moment, temperatureS
 export function riseInPack(run: Run): { readonly distance: number; readonly depth: number } {
   const { height: depth } = stated(run.job.pack?.content, "pack-cooling");
   const { charge, temperature } = fillingOf(run).after;
-  const { sets, ...melt } = meltOf(gelOf(run).charge);
+  const { sets, viscosity, densityFluid } = meltOf(gelOf(run).charge);
   if (temperature() <= sets) return { distance: 0, depth };
   const { diameter } = bubbleOf(airAsked(run));
   const curve = packCooling(charge, temperature(), run.scaled).curve(sets);
-  const bubble = { ...melt, diameter, densityParticle: densityOfAir, beyond: "extend" } as const;
+  const bubble = { viscosity, densityFluid, diameter, densityParticle: densityOfAir, beyond: "extend" } as const;
   return { distance: Math.abs(by("bubble-rise", () => settlingOverCurve({ ...bubble, ...curve })).distance), depth };
 }
 

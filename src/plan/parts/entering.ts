@@ -5,7 +5,7 @@ import type { LawCode } from "../codes.js";
 import { remembered } from "../setting.js";
 import type { Run, State } from "../state.js";
 import { by } from "../unknown.js";
-import { type CoolingMelt, meltOf } from "./melt.js";
+import { meltOf } from "./melt.js";
 
 /** Up to here a flake is thin enough for the disc without a rim; a spheroid of the same volume and width from here on. */
 const thinnest = 0.1;
@@ -57,10 +57,8 @@ export const enteringIn: (run: Run) => readonly Entering[] = remembered((run: Ru
 });
 
 /** The melt with the particles in it, as the kernels take it. */
-export function suspensionOf(
-  charge: Charge,
-  { diameter, density: densityParticle, ...shape }: Particle,
-): CoolingMelt & Suspension {
+export function suspensionOf(charge: Charge, { diameter, density: densityParticle, ...shape }: Particle): Suspension {
   const { law: drag } = dragOf({ diameter, density: densityParticle, ...shape });
-  return { ...meltOf(charge), diameter, densityParticle, volumeFraction: charge.grains(), drag };
+  const { viscosity, densityFluid } = meltOf(charge);
+  return { viscosity, densityFluid, diameter, densityParticle, volumeFraction: charge.grains(), drag };
 }

@@ -73,7 +73,7 @@ export function rinseOffNotes(run: Run): readonly Note[] {
         const density = charge.density(temperature);
         // What pulls at the film is its own weight on an upright wall.
         const stress = by("film-runs-off", () => yieldStressForFilm({ thickness, density }));
-        const gel = gelOfKilogram(charge, temperature);
+        const { oil: _, mismatchUncertainty: __, ...gel } = gelOfKilogram(charge, temperature);
         return by("film-runs-off", () => waterUntilFlowing({ ...gel, interfacialTension, stress }));
       }),
       along: orNotKnown(() => alongWater(charge, temperature)),

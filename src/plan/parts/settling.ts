@@ -1,5 +1,5 @@
 import type { Particle } from "../../formula/index.js";
-import { settlingOverCooling, settlingOverCurve } from "../../particles/index.js";
+import { type Suspension, settlingOverCooling, settlingOverCurve } from "../../particles/index.js";
 import type { TemperatureHistory } from "../../transient/index.js";
 import { type Basis, between, exactly, type Figure } from "../figure.js";
 import { packCooling } from "../pack.js";
@@ -9,7 +9,7 @@ import { levelAt } from "../stirred.js";
 import { by, type Cell, cell, otherwise, type Reason, stated } from "../unknown.js";
 import { gelOf } from "./droplets.js";
 import { dragOf, type Entering, suspensionOf } from "./entering.js";
-import { byReadings } from "./melt.js";
+import { byReadings, meltOf } from "./melt.js";
 import { fillingOf, lastState } from "./moments.js";
 import { traceOf } from "./passing.js";
 
@@ -94,7 +94,7 @@ function waysBefore({ run, particle, place, before, after }: Entering): readonly
     .slice(off + 1, Math.max(0, place))
     .filter(({ step }) => !stirs.has(step.do))
     .flatMap((moment): readonly Way[] => {
-      const trace = traceOf(moment.segments(), suspension.sets + cooled);
+      const trace = traceOf(moment.segments(), meltOf(after.charge).sets + cooled);
       const temperatures = trace.temperatures.map((temperature) => temperature - cooled);
       return alongTrace(suspension, { times: trace.times, temperatures });
     });
@@ -109,7 +109,7 @@ function wayIn(moment: Moment, particle: Particle): readonly Way[] {
   const stands = keepsStill(moment) && end >= start;
   if (end >= start && !stands) return [];
   const suspension = suspensionOf(charge, particle);
-  const { sets } = suspension;
+  const { sets, ...cooling } = meltOf(charge);
   if (start <= sets) return [];
   const temperatureEnd = Math.max(end, sets);
   const isJacketed = ("with" in step && step.with === "jacket") || "jacketAt" in step || step.do === "hold";
@@ -119,7 +119,14 @@ function wayIn(moment: Moment, particle: Particle): readonly Way[] {
       const temperatureStart = Math.min(start, from);
       if (temperatureStart <= temperatureEnd) return 0;
       return by("settling", () =>
-        settlingOverCooling({ ...suspension, diameter, beyond: "extend", temperatureStart, temperatureEnd }),
+        settlingOverCooling({
+          ...cooling,
+          ...suspension,
+          diameter,
+          beyond: "extend",
+          temperatureStart,
+          temperatureEnd,
+        }),
       ).distance;
     },
   ];
@@ -132,7 +139,7 @@ function keepsStill({ step, before }: Moment): boolean {
 }
 
 /** What particles do along a curve of temperature that falls or stays level. */
-function alongTrace(suspension: ReturnType<typeof suspensionOf>, trace: TemperatureHistory): readonly Way[] {
+function alongTrace(suspension: Suspension, trace: TemperatureHistory): readonly Way[] {
   const { times, temperatures } = trace;
   if (times.length < 2) return [];
   const settled = (diameter: number, part: TemperatureHistory): readonly number[] =>
@@ -173,7 +180,7 @@ function alongTrace(suspension: ReturnType<typeof suspensionOf>, trace: Temperat
 function wayInPack(run: Run, particle: Particle, isFirst: boolean): Way {
   const { charge } = gelOf(run);
   const suspension = suspensionOf(charge, particle);
-  const { sets } = suspension;
+  const { sets } = meltOf(charge);
   const hasSet = otherwise(
     () => lastState(run).temperature() <= sets && !lastState(run).inPacks,
     () => false,

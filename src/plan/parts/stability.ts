@@ -114,8 +114,7 @@ export function transitionsOf(run: Run): readonly Transition[] {
 /** What the time in a storage stands for. */
 function equivalentOf(run: Run, temperature: number, days: number): Interval {
   const { ageing } = stabilityIn(run);
-  const kinetics = stated(ageing, "stability-ageing");
-  const { reference: temperatureReference } = kinetics;
+  const { reference: temperatureReference, ...kinetics } = stated(ageing, "stability-ageing");
   const transitions = transitionsOf(run);
   const found = by("equivalent-storage", () =>
     equivalentStorage({ temperature, duration: days * secondsPerDay, temperatureReference, kinetics, transitions }),

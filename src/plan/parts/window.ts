@@ -4,6 +4,7 @@ import type { FieldCode } from "../codes.js";
 import { remembered } from "../setting.js";
 import { by, otherwise, type Reason, stated, unknown } from "../unknown.js";
 import { type Entering, suspensionOf } from "./entering.js";
+import { meltOf } from "./melt.js";
 import { fillingTakesTime, heatOff } from "./moments.js";
 import { largestOf, settlingOf, type WhichPack } from "./settling.js";
 
@@ -49,9 +50,9 @@ function carriedFrom(entering: Entering, which: WhichPack, sets: number, warmest
 export const windowOf: (entering: Entering) => Window = remembered((entering: Entering): Window => {
   const { run, particle, place, before, after } = entering;
   const suspension = suspensionOf(after.charge, particle);
+  const { sets: temperatureEnd, ...melt } = meltOf(after.charge);
   const settlingAllowed = stated(run.job.bench.settlingAllowed, "bench-settling-max");
   const temperatureStart = heatOff(run, place).temperature();
-  const { sets: temperatureEnd } = suspension;
   // Off the heat it has set already.
   if (temperatureStart <= temperatureEnd)
     unknown("not-done", { ...(entering.number !== undefined && { step: entering.number }) });
@@ -66,7 +67,7 @@ export const windowOf: (entering: Entering) => Window = remembered((entering: En
   const { stirrableViscosityMax } = run.job.bench;
   if (stirrableViscosityMax === undefined)
     return { ...top, temperatureMin: temperatureEnd + cooled, openBy: "bench-stirrable-viscosity-max" };
-  const cooling = { ...suspension, temperatureStart, temperatureEnd, settlingAllowed };
+  const cooling = { ...melt, ...suspension, temperatureStart, temperatureEnd, settlingAllowed };
   const { temperatureMin } = by("window-for-adding", () => additionWindow({ ...cooling, stirrableViscosityMax }));
   return { ...top, temperatureMin: temperatureMin + cooled };
 });

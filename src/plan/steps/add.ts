@@ -169,7 +169,6 @@ function scheduleOf(step: Step, state: State, oil: readonly Content[], work: Wor
     massGelFormer: massOf(charge.outer()),
     ...densities,
     massToAdd: massOf(oil),
-    increment,
     ...(volumeFractionOilMax !== undefined && { volumeFractionOilMax }),
   };
   const rateMax = pump && pump.mass / pump.in;
@@ -196,7 +195,7 @@ function scheduleOf(step: Step, state: State, oil: readonly Content[], work: Wor
     return {
       ...common,
       ...timed(
-        by("addition-schedule", () => scheduleAtScale({ ...toAdd, bench })),
+        by("addition-schedule", () => scheduleAtScale({ ...toAdd, increment, bench })),
         how,
       ),
     };
@@ -206,7 +205,7 @@ function scheduleOf(step: Step, state: State, oil: readonly Content[], work: Wor
   return {
     ...common,
     ...timed(
-      by("addition-schedule", () => additionSchedule({ ...asked, form })),
+      by("addition-schedule", () => additionSchedule({ ...asked, increment, form })),
       how,
     ),
   };

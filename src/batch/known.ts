@@ -1,0 +1,27 @@
+// Written from the types by `npm run known`: which arguments an object needs, then which it may be given.
+import type { Known } from "../guards.js";
+
+export const chargeFor: Known = [["delivered", "lines", "allowances"], []];
+export const chooseBalance: Known = [["name", "mass", "balances"], ["tare"]];
+export const costOf: Known = [["lines", "delivered"], ["packs"]];
+export const deliveredFrom: Known = [["charge", "allowances"], []];
+export const filmAllowances: Known = [["thickness", "density", "diameter", "name"], ["bottom"]];
+export const filmMass: Known = [["thickness", "density", "area"], []];
+export const filmThickness: Known = [["yieldStress", "density"], []];
+export const minimumWeight: Known = [["standardDeviation", "increment"], ["uncertainty"]];
+export const orderLots: Known = [
+  ["lots", "stages"],
+  ["resources", "workingDay", "turnover"],
+];
+export const reconcile: Known = [["lines", "delivered", "accounted"], []];
+export const roundToBalances: Known = [["lines"], ["totalMin"]];
+export const scaleFormula: Known = [
+  ["formula", "batch"],
+  ["vessel", "yieldStress"],
+];
+export const splitIntoLots: Known = [
+  ["volumeMin", "volumeMax"],
+  ["volume", "mass", "density"],
+];
+export const target: Known = [[], ["mass", "volume", "density", "packs", "fillMass", "fillVolume"]];
+export const weighingTolerance: Known = [["mass", "increment", "relative"], ["massMax"]];
