@@ -1,5 +1,8 @@
+import { isOutside, rankOf } from "../../tests/support/check.js";
+import { nameOf, rooms } from "../../tests/support/rooms.js";
 import { type CheckFile, off, type RunCheck } from "./checks.js";
 import { constantsSection } from "./constants.js";
+import { functionNames, functionProofs } from "./functions.js";
 import { countsByKind, countsByQuality, gradeOf } from "./grades.js";
 import { table } from "./markdown.js";
 import { measuredSection } from "./measured.js";
@@ -16,6 +19,17 @@ function allowed({ relative, absolute }: RunCheck["check"]["tolerance"]): string
   return parts.length > 0 ? parts.join(" or ") : "nothing";
 }
 
+/** What went in, as long as it can be read at a glance. */
+function inputsOf({ inputs }: RunCheck["check"]): string {
+  const text =
+    inputs === undefined
+      ? ""
+      : JSON.stringify(inputs)
+          .replaceAll(/[{}"]/g, "")
+          .replaceAll(/([:,])/g, "$1 ");
+  return text === "" ? "" : `<br><small>With ${text.length > 240 ? `${text.slice(0, 240)} …` : text}</small>`;
+}
+
 function rowOf(run: RunCheck): string[] {
   const { check, worst, compared } = run;
   const [, ...what] = check.id.split("/");
@@ -23,39 +37,81 @@ function rowOf(run: RunCheck): string[] {
   const place = worst.path.split(".").slice(1).join(".");
   const one = share === 0 ? "one" : "the worst";
   const of = compared > 1 ? `<br><small>${place ? `${place}, ` : ""}${one} of ${compared}</small>` : "";
+  const key = check.bibliography === undefined ? "" : `, \`${check.bibliography}\``;
+  const note = check.note === undefined ? "" : `<br><small>${check.note}</small>`;
   return [
-    `\`${check.call.split(".")[1]}\`: ${what.join(", ").replaceAll("-", " ")}<br><small>${check.source} (${gradeOf(check)})</small>`,
+    `\`${check.call.split(".")[1]}\`: ${what.join(", ").replaceAll("-", " ")}<br><small>${check.source} (${gradeOf(check)})${key}</small>${note}${inputsOf(check)}`,
     String(worst.expected) + of,
     ours(worst.actual, worst.expected),
-    share === 0 ? "exact" : share.toExponential(0),
+    shareOff(share),
     allowed(check.tolerance),
     run.holds ? "holds" : "**does not hold**",
   ];
 }
 
-/** The page *Verification*: what is claimed is what was run. */
-export function verification(files: readonly CheckFile[]): string {
+const shareOff = (share: number) => (share === 0 ? "exact" : share.toExponential(0));
+
+/** Checks by the room of what they call, in the order of the rooms. */
+function byRoom(files: readonly CheckFile[]): ReadonlyMap<string, readonly CheckFile[]> {
+  const found = rooms.map((room) => {
+    const own = (run: RunCheck) => run.check.call.split(".")[0] === nameOf(room);
+    const some = files.map(({ name, checks }) => ({ name, checks: checks.filter(own) }));
+    return [room, some.filter(({ checks }) => checks.length > 0)] as const;
+  });
+  return new Map(found);
+}
+
+/** One row for each public function of a room: how it is proved, by what grade, how far off, within what. */
+function functionRows(room: string, files: readonly CheckFile[]): string[][] {
+  const runs = files.flatMap(({ checks }) => checks);
+  const proofs = functionProofs();
+  return functionNames(room).map((name) => {
+    const own = runs.filter(({ check }) => check.call.split(".")[1] === name);
+    const anchor = `<span id="${name.toLowerCase()}"></span>\`${name}\``;
+    const tests = proofs.get(`${room}.${name}`)?.tests ?? [];
+    if (own.length === 0)
+      return [
+        anchor,
+        `${tests.length > 0 ? `tests of what must be true of it: ${tests.join(", ")}` : "its example, run"}; damaged inputs`,
+        "",
+        "",
+        "",
+        "",
+      ];
+    const outside = own.filter(({ check }) => isOutside(check) && check.aside === undefined).length;
+    const surest = own.reduce((best, one) => (rankOf(one.check) < rankOf(best.check) ? one : best));
+    const worst = own.reduce((max, one) => (off(one.worst) > off(max.worst) ? one : max));
+    return [
+      anchor,
+      gradeOf(surest.check),
+      String(own.length),
+      String(outside || ""),
+      shareOff(off(worst.worst)),
+      allowed(worst.check.tolerance),
+    ];
+  });
+}
+
+/** The page *Verification* of a room: a row for each function, then each check. */
+export function roomVerification(room: string, all: readonly CheckFile[]): string {
+  const files = byRoom(all).get(room) ?? [];
   return [
-    "# Verification",
+    `# Verification: ${room}`,
     "",
-    "Every value that the tests hold the library to, and how far off it is, as found when this page was built: the number that is furthest off where a check compares several, as a share of the expected one. A published figure carries no more digits than were printed, so that a deviation of half its last digit is agreement.",
+    `Every public function of \`gelwright/${room}\` and what proves it, then every check value with what was found when this page was built. [Verification](verification.md) says what the grades mean, and counts all rooms.`,
     "",
-    "## How many there are",
+    "## Functions",
     "",
-    "*Published* is a figure printed in a source that a reader can get; a *reference library* holds the equation or the data by itself. These two come from outside. An *independent method* is our own work by another way than the code goes. The *same formula*, evaluated a second time, shows that the arithmetic is right, not that the equation is. *Common practice* and *from memory* show less. *Aside* counts what would swell the rest: each factor of a unit, roots of functions that have tables of their own, formulas that are the same for another subject, answers on pages that nobody vouches for.",
+    "The grade is that of the surest check; *off by* is the largest deviation of any, as a share of the value expected, beside what that check allows.",
     "",
-    ...countsByKind(files),
+    '<div class="proof">',
     "",
-    "The checks from outside by the sort of source. *First-hand* was read in the source itself, *second-hand* in somebody's restatement of it.",
+    ...table(["function", "proved by", "checks", "from outside", "off by", "allowed"], functionRows(room, files), 2),
     "",
-    ...countsByQuality(files),
-    "",
-    ...measuredSection(),
-    "",
-    ...constantsSection(),
+    "</div>",
     ...files.flatMap(({ name, checks }) => [
       "",
-      `## ${name}`,
+      `## Checks: ${name}`,
       "",
       '<div class="proof">',
       "",
@@ -64,4 +120,65 @@ export function verification(files: readonly CheckFile[]): string {
       "</div>",
     ]),
   ].join("\n");
+}
+
+/** Rooms with public functions, each of which has a page of its own. */
+export const provedRooms: readonly string[] = rooms.filter((room) => functionNames(room).length > 0);
+
+/** The page *Verification*: what is claimed is what was run, in sum. */
+export function verification(files: readonly CheckFile[]): string {
+  const runs = files.flatMap(({ checks }) => checks);
+  const failed = runs.filter(({ holds }) => !holds).length;
+  const outside = runs.filter(({ check }) => isOutside(check) && check.aside === undefined).length;
+  const numbers = runs.reduce((sum, { compared }) => sum + compared, 0);
+  const rows = [...byRoom(files)].filter(([room]) => provedRooms.includes(room));
+  return [
+    "# Verification",
+    "",
+    `**${runs.length} checks compare ${numbers} numbers; ${failed === 0 ? "all hold" : `${failed} do not hold`}.** ${outside} rest on a figure from outside: printed in a source that a reader can get, or computed by a library that holds the equation itself. They were run when this page was built.`,
+    "",
+    "## By room",
+    "",
+    "Each room has a page with a row for every function and every check. A function without a check value of its own is held by tests of what must be true of it (conservation, inverses, limits), by its executed example and by damaged inputs.",
+    "",
+    ...table(
+      ["room", "functions", "with a check", "checks", "from outside"],
+      rows.map(([room, some]) => {
+        const names = functionNames(room);
+        const checks = some.flatMap((file) => file.checks.map(({ check }) => check));
+        const checked = names.filter((name) => checks.some(({ call }) => call.split(".")[1] === name));
+        return [
+          `[${room}](verification-${room}.md)`,
+          String(names.length),
+          String(checked.length),
+          String(checks.length),
+          String(checks.filter((check) => isOutside(check) && check.aside === undefined).length),
+        ];
+      }),
+      1,
+    ),
+    "",
+    "## What the grades mean",
+    "",
+    "*Published* is a figure printed in a source that a reader can get; a *reference library* holds the equation or the data by itself. These two come from outside. An *independent method* is our own work by another way than the code goes. The *same formula*, evaluated a second time, shows that the arithmetic is right, not that the equation is. *Common practice* and *from memory* show less. *Aside* counts what would swell the rest: each factor of a unit, roots of functions that have tables of their own, formulas that are the same for another subject, answers on pages that nobody vouches for.",
+    "",
+    "A published figure carries no more digits than were printed, so that a deviation of half its last digit is agreement.",
+    "",
+    ...countsByKind(files),
+    "",
+    "The checks from outside by the sort of source. *First-hand* was read in the source itself, *second-hand* in somebody's restatement of it.",
+    "",
+    ...countsByQuality(files),
+    "",
+    "## Constants",
+    "",
+    "Each constant that ships was changed, and the checks were run on each change: [Constants](constants.md) says by what each is held, and which changes nothing notices.",
+    "",
+    ...measuredSection(),
+  ].join("\n");
+}
+
+/** The page *Constants*. */
+export function constantsPage(): string {
+  return ["# Constants", "", ...constantsSection().slice(2)].join("\n").replaceAll("\n### ", "\n## ");
 }

@@ -42,7 +42,11 @@ const shelves: readonly Shelf[] = [
       "how-sure",
     ],
   },
-  { category: "Proof", folder: "pages/", first: ["verification", "bibliography", "plan-questions"] },
+  {
+    category: "Proof",
+    folder: "pages/",
+    first: ["verification", "bibliography", "plan-questions", "glossary", "weight", "constants"],
+  },
 ];
 
 /** The heading under which the modules stand. */

@@ -1,0 +1,67 @@
+import { gzipSync } from "node:zlib";
+import { build } from "esbuild";
+import { rooms, root } from "../../tests/support/rooms.js";
+import { table } from "./markdown.js";
+
+/** What a bundle pays for some code of the built package, minified and gzipped [B]. */
+async function gzipped(code: string): Promise<number> {
+  const { outputFiles } = await build({
+    stdin: { contents: code, resolveDir: root },
+    bundle: true,
+    minify: true,
+    format: "esm",
+    write: false,
+    logLevel: "error",
+    tsconfigRaw: "{}",
+  });
+  return outputFiles.reduce((sum, file) => sum + gzipSync(file.contents, { level: 9 }).length, 0);
+}
+
+const inKilobytes = (bytes: number) => (bytes / 1000).toFixed(1);
+
+/** One function of a room that many need, to show what an import of it alone costs. */
+const single: readonly (readonly [room: string, name: string])[] = [
+  ["heat", "coolingTime"],
+  ["heat", "largestAddition"],
+  ["units", "convert"],
+  ["particles", "settlingOverCooling"],
+  ["packing", "fillMass"],
+  ["batch", "roundToBalances"],
+  ["natural-origin", "productContent"],
+  ["mixing", "scaleUp"],
+  ["oils", "profileValues"],
+];
+
+/** The page *Weight*: what each subpath adds to a bundle, measured as the page is built. */
+export async function weightPage(): Promise<string> {
+  const whole = await Promise.all(
+    rooms.map(async (room) => [
+      `\`gelwright/${room}\``,
+      inKilobytes(await gzipped(`export * from "./dist/${room}/index.js";`)),
+    ]),
+  );
+  const one = await Promise.all(
+    single.map(async ([room, name]) => [
+      `\`${name}\` of \`gelwright/${room}\``,
+      inKilobytes(await gzipped(`export { ${name} } from "./dist/${room}/index.js";`)),
+    ]),
+  );
+  const all = inKilobytes(await gzipped('export * from "./dist/index.js";'));
+  return [
+    "# Weight",
+    "",
+    "What the package adds to a page or an app: minified by esbuild and gzipped, its dependencies included, measured when this page was built. A bundler keeps only what is imported, so that a whole room is the most that a room can cost.",
+    "",
+    "## One function",
+    "",
+    ...table(["import", "kB"], one, 1),
+    "",
+    "## A whole room",
+    "",
+    `Rooms share code: two of them together weigh less than their sum. All of them weigh ${all} kB.`,
+    "",
+    ...table(["import", "kB"], whole, 1),
+    "",
+    "Node itself reads each subpath as one file from `dist/node`, without a bundler.",
+  ].join("\n");
+}
