@@ -1,5 +1,5 @@
 // Run after everything else that makes pages: reads the site and puts the search over it beside the other scripts.
-import { readFileSync, rmSync, writeFileSync } from "node:fs";
+import { copyFileSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { fileURLToPath } from "node:url";
 import { build, type Plugin } from "esbuild";
@@ -42,6 +42,9 @@ await build({
   plugins: [sections],
   banner: { js: `/* Contains MiniSearch 7. ${licence.trim()} */` },
 });
+
+copyFileSync(`${from}box/box.css`, `${assets}find.css`);
+copyFileSync(`${from}../front/front.css`, `${assets}front.css`);
 
 // The generator's own search is taken out of its pages, and its script would complain that it is not there.
 rmSync(`${assets}search.js`, { force: true });

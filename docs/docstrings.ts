@@ -123,8 +123,12 @@ function documented(checker: ts.TypeChecker, room: string, symbol: ts.Symbol, si
 /** The arguments that the docstring lists, or a positional one by itself. */
 function argumentsOf(checker: ts.TypeChecker, parameter: ts.Symbol, said: ReadonlyMap<string, string>): Described[] {
   const type = checker.getTypeOfSymbol(parameter);
+  // What a text or a list has by itself is no argument.
+  const isOurs = (property: ts.Symbol) =>
+    property.declarations?.some((one) => one.getSourceFile().fileName.startsWith(`${root}src/`)) ?? false;
   const listed = checker
     .getPropertiesOfType(type)
+    .filter(isOurs)
     .filter((property) => said.has(`${parameter.name}.${property.name}`) || docOf(checker, property) !== "");
   if (listed.length === 0)
     return [describe(type, { path: parameter.name, text: said.get(parameter.name) ?? "", optional: false })];

@@ -7,7 +7,7 @@ export function withSearch(html: string): string {
   const own = html
     .replace(
       /<script\b[^>]*id="tsd-search-script"[^>]*><\/script>/,
-      `<script defer src="${base}assets/find.js"></script>`,
+      `<link rel="stylesheet" href="${base}assets/find.css"/><script defer src="${base}assets/find.js"></script>`,
     )
     .replace(/<button id="tsd-search-trigger".*?<\/dialog>/s, () => searchControls);
   if (own.includes("tsd-search") || !own.includes("assets/find.js"))

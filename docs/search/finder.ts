@@ -175,6 +175,8 @@ export class Finder {
     let best = max;
     let found: string[] = [];
     for (const one of [...this.#known, ...meant.keys()]) {
+      // A slip seldom falls on the first letter.
+      if (one[0] !== stem[0]) continue;
       const apart = distance(stem, one, best);
       if (apart > best || apart === 0) continue;
       if (apart < best) found = [];

@@ -43,6 +43,17 @@ function excerptOf(text: string, stems: ReadonlySet<string>): readonly Piece[] {
   return pieces(shown, stems);
 }
 
+/** Hits as they are shown: a question that was shown already gives way to the name. */
+export function shown(hits: readonly Hit[]): readonly Found[] {
+  const seen = new Set<string>();
+  return hits.map((hit) => {
+    const { question, ...rest } = hit;
+    if (question === undefined || seen.has(question)) return foundOf(rest);
+    seen.add(question);
+    return foundOf(hit);
+  });
+}
+
 /** A hit in the words that are shown: the question that it answers where it answers one, else its name. */
 export function foundOf({ section, question, stems }: Hit): Found {
   const asked = new Set(stems);

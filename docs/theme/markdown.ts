@@ -7,12 +7,29 @@ import { docs } from "./documents.js";
 
 /** Equations become MathML while the site is built: no fonts, no script, no other host, and a bad one fails the build. */
 function equation(text: string, displayMode: boolean): string {
-  const math = katex.renderToString(text, { displayMode, output: "mathml", throwOnError: true, strict: "error" });
-  return displayMode ? `<div class="wide equation">${math}</div>` : math;
+  const options = { displayMode, output: "mathml", throwOnError: true, strict: "error" } as const;
+  if (!displayMode) return katex.renderToString(text, options);
+  const parts = besides(text).map((part) => `<div>${katex.renderToString(part, options)}</div>`);
+  return `<div class="wide equation">${parts.join("")}</div>`;
+}
+
+/** Equations that stand beside each other, by themselves: where there is no room they go below each other. */
+function besides(text: string): string[] {
+  const parts = text.split(/\\qquad/);
+  const isWhole = (part: string) => {
+    const count = (sign: RegExp) => part.match(sign)?.length ?? 0;
+    return (
+      part.trim() !== "" &&
+      count(/(?<!\\)\{/g) === count(/(?<!\\)\}/g) &&
+      count(/\\left\b/g) === count(/\\right\b/g) &&
+      count(/\\begin\b/g) === count(/\\end\b/g)
+    );
+  };
+  return parts.every(isWhole) ? parts : [text];
 }
 
 /** A figure stands in the page itself, so that it takes the page's colours, with its description beneath. */
-function figure(file: string): string {
+export function figure(file: string): string {
   const svg = readFileSync(file, "utf8").replace(/<style>.*?<\/style>/s, "");
   const description = /<desc\b[^>]*>(.*?)<\/desc>/s.exec(svg)?.[1] ?? "";
   return `<span class="figure"><span class="wide">${svg}</span><small>${description}</small></span>`;

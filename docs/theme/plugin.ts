@@ -1,6 +1,7 @@
 // What makes typedoc's site ours: pages with titles and an order, words in code marks that lead somewhere, a way to Try it.
 import { readFileSync } from "node:fs";
 import { basename } from "node:path";
+import MarkdownIt from "markdown-it";
 import {
   type Application,
   Converter,
@@ -9,11 +10,17 @@ import {
   KindRouter,
   PageEvent,
   type Reflection,
+  ReflectionKind,
 } from "typedoc";
+import { frontPage } from "../front/front.js";
+import { facts } from "../reference/facts.js";
+import { functionPage, type Inline } from "../reference/function-page.js";
+import { roomPage } from "../reference/room-page.js";
 import { withSearch } from "../search/controls.js";
 import { linkCode, linkSources, namesOf } from "./code-links.js";
 import { describe, docs, documents } from "./documents.js";
 import { addLandmarks } from "./landmarks.js";
+import { extendMarkdown } from "./markdown.js";
 
 const pages = new Map(documents.map((file) => [file, describe(file)]));
 /** File names of the pages, by which they are addressed; their titles may change. */
@@ -39,42 +46,44 @@ class Router extends KindRouter {
   }
 }
 
+/** A page of a function or a room with what the reader of docstrings, the questions and the checks add to it. */
+function referencePage(html: string, of: Reflection, inline: Inline): string {
+  if (of.kindOf(ReflectionKind.Module)) return roomPage(html, of.name, facts(), inline);
+  const documented = of.kindOf(ReflectionKind.Function) && facts().functions.get(`${of.parent?.name}.${of.name}`);
+  return documented ? functionPage(html, documented, facts(), inline) : html;
+}
+
 function finishPages(app: Application): void {
   const keys = Object.keys(JSON.parse(readFileSync(`${docs}bibliography.json`, "utf8")) as object);
+  const parser = new MarkdownIt();
+  extendMarkdown(parser);
+  const inline: Inline = (markdown) => parser.renderInline(markdown);
   app.renderer.on(PageEvent.END, (page) => {
     const { router } = app.renderer;
     if (!router || page.contents === undefined) return;
+    if (page.url === "index.html") {
+      page.contents = frontPage();
+      return;
+    }
     const from = page.model as Reflection;
     const room = fileNames.get(from) ?? page.url.split("/")[1]?.split(".")[0] ?? "";
     const names = [...namesOf(page.project, room)].filter(([, to]) => to !== from);
     const places = new Map(names.map(([name, to]) => [name, router.relativeUrl(from, to)]));
     const bibliography = router.baseRelativeUrl(from, "documents/bibliography.html");
     for (const key of keys) places.set(key, `${bibliography}#${key}`);
-    page.contents = withSearch(addLandmarks(linkSources(linkCode(page.contents, places), places)));
+    const own = referencePage(page.contents, from, inline);
+    page.contents = withSearch(addLandmarks(linkSources(linkCode(own, places), places)));
   });
 }
 
 /** The page on which a job can be run stands outside what typedoc knows. */
 const tryIt = "try-it/index.html";
 
-/** The first places to go from the front page, where a phone shows no list of pages. */
-const ways: readonly (readonly [string, string])[] = [
-  ["documents/start.html", "Start in five minutes"],
-  ["documents/questions.html", "Which function answers which question"],
-  [tryIt, "Try it"],
-  ["documents/verification.html", "Verification"],
-];
-
 function linkTryIt(app: Application): void {
   const { createElement } = JSX;
   app.renderer.hooks.on("sidebar.begin", (context) =>
     createElement("a", { class: "try-it", href: context.relativeURL(tryIt) }, "Try it"),
   );
-  app.renderer.hooks.on("content.begin", (context) => {
-    if (context.page.url !== "index.html") return createElement(JSX.Fragment, null);
-    const items = ways.map(([to, name]) => createElement("li", null, createElement("a", { href: to }, name)));
-    return createElement("nav", { "aria-label": "First steps" }, createElement("ul", { class: "ways" }, ...items));
-  });
 }
 
 export function load(app: Application): void {

@@ -1,3 +1,16 @@
+// An equation that is wider than its place is set smaller, down to where it can still be read.
+const shrink = () => {
+  for (const place of document.querySelectorAll(".equation > div")) {
+    const math = place.querySelector("math");
+    if (!math) continue;
+    math.style.fontSize = "";
+    const room = place.parentElement.clientWidth;
+    const wide = math.getBoundingClientRect().width;
+    if (room > 0 && wide > room) math.style.fontSize = `${Math.max(0.5, (0.98 * room) / wide)}em`;
+  }
+};
+new ResizeObserver(shrink).observe(document.documentElement);
+
 // What is wider than its place scrolls by itself, and then a keyboard must reach it.
 const fit = new ResizeObserver((entries) => {
   for (const { target } of entries)

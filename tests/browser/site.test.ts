@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync, statSync } from "node:fs";
 import * as gelwright from "gelwright";
 import type { Page } from "playwright-core";
 import { afterAll, expect, test } from "vitest";
@@ -101,4 +101,60 @@ test("every room has a question that it answers", () => {
     const names = Object.keys((gelwright as unknown as Record<string, object>)[nameOf(room)] ?? {});
     expect(names.filter((name) => asked.has(name)).length, `docs/guides/questions.md asks ${room}`).toBeGreaterThan(0);
   }
+});
+
+test("every page of a function leads to its theory, to related functions and to what proves it", () => {
+  const folder = `${root}docs/site/functions/`;
+  const pages = readdirSync(folder);
+  expect(pages.length).toBeGreaterThan(300);
+  const without = pages.filter((page) => {
+    const html = readFileSync(folder + page, "utf8");
+    const ways = ["theory", "related", "proved"].map(
+      (way) => new RegExp(`<dd class="${way}">(.*?)</dd>`, "s").exec(html)?.[1] ?? "",
+    );
+    return !ways.every((way) => way.includes('href="'));
+  });
+  expect(without).toEqual([]);
+});
+
+test("the arguments of every function stand in a table, each with what it is", () => {
+  const html = readFileSync(`${root}docs/site/functions/particles.additionWindow.html`, "utf8");
+  const rows = [...html.matchAll(/<tr><th scope="row"><code>(\w+)<\/code><\/th>(.*?)<\/tr>/gs)];
+  const row = rows.find(([, name]) => name === "diameter")?.[2] ?? "";
+  expect(row).toContain('data-label="unit">m<');
+  expect(row).toContain("above 0");
+  for (const [, name, cells = ""] of rows) expect(cells.replaceAll(/<[^>]+>/g, "").length, name).toBeGreaterThan(12);
+});
+
+test("every room begins with a paragraph, its questions and its functions", () => {
+  for (const room of rooms) {
+    const html = readFileSync(`${root}docs/site/modules/${room}.html`, "utf8");
+    const front = /<section class="tsd-panel room-front">(.*?)<\/section>/s.exec(html)?.[1] ?? "";
+    expect(front.replaceAll(/<[^>]+>/g, " ").length, room).toBeGreaterThan(100);
+    expect(front, room).toContain('<dl class="by-question">');
+  }
+});
+
+test("the front page with all that it takes weighs less than 150 kB, and installs as a user does", () => {
+  const html = readFileSync(`${root}docs/site/index.html`, "utf8");
+  const files = [...html.matchAll(/(?:src|href)="(assets\/[^"]+)"/g)].map(([, file = ""]) => file);
+  const bytes = [...files, "index.html"].reduce((sum, file) => sum + statSync(`${root}docs/site/${file}`).size, 0);
+  expect(files.length).toBeGreaterThan(1);
+  expect(bytes).toBeLessThan(150_000);
+  expect(html).toContain("npm install gelwright");
+});
+
+browserTest("no equation is wider than a phone", async () => {
+  await withPage(narrow, async (page) => {
+    const wide: string[] = [];
+    for (const one of [...documents.filter((file) => !file.includes("/")), "x/plan-questions.md"]) {
+      const address = `documents/${one.split("/").at(-1)?.replace(/md$/, "html")}`;
+      await page.goto(addressOf(address));
+      await page.waitForFunction("document.body.style.display !== 'none'");
+      await page.evaluate("new Promise(requestAnimationFrame)");
+      const beyond = `[...document.querySelectorAll(".equation")].filter((one) => one.scrollWidth > one.clientWidth + 1).map((one) => one.querySelector("annotation").textContent)`;
+      wide.push(...((await page.evaluate(beyond)) as string[]).map((text) => `${address}: ${text}`));
+    }
+    expect(wide).toEqual([]);
+  });
 });
