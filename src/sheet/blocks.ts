@@ -1,4 +1,4 @@
-import type { Table } from "./table.js";
+import type { Cell, Table } from "./table.js";
 
 /** A piece of a sheet, before it is Markdown or HTML. All text is plain: whoever writes it escapes it. */
 export type Block =
@@ -8,7 +8,7 @@ export type Block =
   | { readonly kind: "section"; readonly text: string }
   /** A paragraph: what is to be seen first of it in bold, or all of it in small. */
   | { readonly kind: "text"; readonly text: string; readonly strong?: string; readonly isSmall?: boolean }
-  | { readonly kind: "list"; readonly lines: readonly string[] }
+  | { readonly kind: "list"; readonly lines: readonly Cell[] }
   /** A table; of a form, with room to write in its empty cells. */
   | { readonly kind: "table"; readonly table: Table; readonly isForm?: boolean }
   /** A drawing, which Markdown leaves out. */
@@ -25,7 +25,7 @@ export function text(of: string): Block {
 }
 
 /** A list, if there are lines. */
-export function list(lines: readonly string[]): readonly Block[] {
+export function list(lines: readonly Cell[]): readonly Block[] {
   return lines.length === 0 ? [] : [{ kind: "list", lines }];
 }
 

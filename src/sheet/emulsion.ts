@@ -2,6 +2,7 @@ import type { NotKnown, PlanEmulsionGel, PlanSchedule } from "../plan/index.js";
 import { additionTable, speedTable, streamTable } from "./additions.js";
 import { type Block, form, list, section, table, text } from "./blocks.js";
 import { restsOn, type Sheet, whyNot } from "./render.js";
+import { type Cell, graded, gradeOf } from "./table.js";
 
 /** So much warmer than the room is not worth a sentence [K]. */
 const warmingMin = 0.05;
@@ -93,11 +94,11 @@ function timesOf(sheet: Sheet, { keeps, factor }: PlanSchedule): string {
 export function gelByDroplets(sheet: Sheet): readonly Block[] {
   const { plan, words } = sheet;
   if (!plan.emulsion) return [];
-  const lines = [...oilOf(sheet, plan.emulsion.gel), ...theoryOf(sheet, plan.emulsion.gel)];
+  const lines = [...oilOf(sheet, plan.emulsion.gel), ...graded("predicted", theoryOf(sheet, plan.emulsion.gel))];
   return section(words.labels.gelByDroplets, list(lines));
 }
 
-function oilOf(sheet: Sheet, { volumeFractionOil, droplets }: PlanEmulsionGel): readonly string[] {
+function oilOf(sheet: Sheet, { volumeFractionOil, droplets }: PlanEmulsionGel): readonly Cell[] {
   const { words, say } = sheet;
   const lines = words.lines.emulsion;
   const reason = ({ notKnown }: NotKnown): string => whyNot(sheet, notKnown);
@@ -107,10 +108,13 @@ function oilOf(sheet: Sheet, { volumeFractionOil, droplets }: PlanEmulsionGel): 
       : lines.oilNotKnown({ reason: reason(volumeFractionOil) }),
     "notKnown" in droplets
       ? lines.dropletsNotKnown({ reason: reason(droplets) })
-      : lines.droplets(
-          { diameter: droplets.diameter, basis: restsOn(sheet, droplets.basis, droplets.assumptions) },
-          say,
-        ),
+      : {
+          text: lines.droplets(
+            { diameter: droplets.diameter, basis: restsOn(sheet, droplets.basis, droplets.assumptions) },
+            say,
+          ),
+          grade: gradeOf(droplets.basis),
+        },
   ];
 }
 

@@ -4,9 +4,14 @@
  */
 const misleading = /[\p{Cc}\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069\u2028\u2029]/gu;
 
-/** Text of the documents on one line, with a mark in place of each character that is not to be seen. */
-export function oneLine(text: string): string {
-  return text.replace(/\s*[\r\n\t\u2028\u2029]+\s*/g, " ").replace(misleading, "\ufffd");
+/** Text with a mark in place of each character that is not to be seen; lines may break. */
+export function visible(text: string): string {
+  return text.replace(misleading, (letter) => (/[\r\n\t]/.test(letter) ? letter : "\ufffd"));
+}
+
+/** The same on one line. */
+function oneLine(text: string): string {
+  return visible(text.replace(/\s*[\r\n\t\u2028\u2029]+\s*/g, " "));
 }
 
 /** Text that Markdown prints as it is: no mark-up, no entity, no link. */

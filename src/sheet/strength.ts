@@ -3,7 +3,7 @@ import { airSection } from "./air.js";
 import { type Block, list, section, table } from "./blocks.js";
 import { particleLine } from "./particles.js";
 import { restsOn, type Sheet, whyNot } from "./render.js";
-import type { Table } from "./table.js";
+import { type Grade, type Graded, graded, gradeOf, type Table } from "./table.js";
 
 /** When to add particles, and what holds them: only what the documents say something about. */
 export function particlesOf(sheet: Sheet): readonly Block[] {
@@ -19,7 +19,14 @@ export function particlesOf(sheet: Sheet): readonly Block[] {
 /** What the set gel will be like. */
 export function gelOf(sheet: Sheet): readonly Block[] {
   const { plan, words } = sheet;
-  const gel = [...gelPointsOf(sheet), ...yieldStressOf(sheet), ...flowOf(sheet), ...filmOf(sheet)];
+  const gel = [
+    ...gelPointsOf(sheet),
+    ...yieldStressThatCounts(sheet),
+    ...graded("interpolated", yieldStressOfPoints(sheet)),
+    ...graded("predicted", trialsOf(sheet)),
+    ...graded("interpolated", flowOf(sheet)),
+    ...graded("predicted", filmOf(sheet)),
+  ];
   const uses = plan.flow && !("notKnown" in plan.flow) ? useTable(sheet, plan.flow) : undefined;
   return section(words.labels.gel, [...list(gel), ...(uses && uses.rows.length > 0 ? [table(uses)] : [])]);
 }
@@ -37,8 +44,15 @@ function hasMore(of: PlanParticle): boolean {
   );
 }
 
+/** How the temperature at which a gel sets or dissolves is come by. */
+const gradeByWay: { readonly [Way in PlanGelPoint["by"]]: Grade } = {
+  measured: "measured",
+  between: "interpolated",
+  ideal: "predicted",
+};
+
 /** Setting and dissolving in one sentence, if they rest on the same. */
-function gelPointsOf(sheet: Sheet): readonly string[] {
+function gelPointsOf(sheet: Sheet): readonly Graded[] {
   const { words, say } = sheet;
   const { gelPoint, gelPointOnLine, gelPoints, gelPointKinds, gelPointWays } = words.lines.gel;
   const told = ({ what: kind, temperature, line }: PlanGelPoint): string => {
@@ -49,24 +63,22 @@ function gelPointsOf(sheet: Sheet): readonly string[] {
   };
   const bases = ({ basis, by }: PlanGelPoint): string => `${restsOn(sheet, [basis])}, ${gelPointWays[by]}`;
   const points = sheet.plan.gelPoints;
-  return [...new Set(points.map(bases))].map((basis) => {
+  return [...new Set(points.map(bases))].flatMap((basis) => {
     const same = points.filter((point) => bases(point) === basis);
-    return gelPoints({ dose: same[0]?.dose ?? 0, points: same.map(told), basis }, say);
+    const [{ dose, by }] = same as unknown as readonly [PlanGelPoint];
+    return graded(gradeByWay[by], [gelPoints({ dose, points: same.map(told), basis }, say)]);
   });
 }
 
-/** The yield stress by all that says it, the one that counts first, and the dose for another. */
-function yieldStressOf(sheet: Sheet): readonly string[] {
-  return [...yieldStressThatCounts(sheet), ...yieldStressOfPoints(sheet), ...trialsOf(sheet)];
-}
-
-function yieldStressThatCounts(sheet: Sheet): readonly string[] {
+/** The yield stress that counts. */
+function yieldStressThatCounts(sheet: Sheet): readonly Graded[] {
   const { plan, words, say } = sheet;
   if (!plan.yieldStress) return [];
   const { min, value, max, basis: bases, assumptions } = plan.yieldStress;
   const basis = restsOn(sheet, bases, assumptions);
   const { yieldStress, yieldStressBetween } = words.lines.gel;
-  return [min === max ? yieldStress({ value, basis }, say) : yieldStressBetween({ min, value, max, basis }, say)];
+  const told = min === max ? yieldStress({ value, basis }, say) : yieldStressBetween({ min, value, max, basis }, say);
+  return graded(gradeOf(bases), [told]);
 }
 
 function yieldStressOfPoints({ plan: { flow }, words, say }: Sheet): readonly string[] {
@@ -135,7 +147,9 @@ function useTable({ words, say }: Sheet, { uses, nozzle }: Exclude<PlanFlow, Not
     rows: rows.map((row) => [
       row.name,
       say.shearRate(row.shearRate, 2),
-      row.beyondReadings ? words.lines.gel.viscosityBeyond(row, say) : say.pascalSeconds(row.viscosity, 2),
+      row.beyondReadings
+        ? { text: words.lines.gel.viscosityBeyond(row, say), grade: "predicted" }
+        : { text: say.pascalSeconds(row.viscosity, 2), grade: "interpolated" },
     ]),
   };
 }

@@ -1,3 +1,5 @@
+import { visible } from "./escape.js";
+
 /** How a figure is come by: read on an instrument, between such readings, or by a law. */
 export type Grade = "measured" | "interpolated" | "predicted";
 
@@ -16,6 +18,16 @@ export interface Table {
   readonly rows: readonly (readonly Cell[])[];
 }
 
+/** Lines whose figures are come by in one way. */
+export function graded(grade: Grade, lines: readonly string[]): readonly Graded[] {
+  return lines.map((text) => ({ text, grade }));
+}
+
+/** How a figure is come by that rests on these: a law makes it a prediction. */
+export function gradeOf(bases: readonly { readonly kind: string }[]): Grade {
+  return bases.some(({ kind }) => kind === "law") ? "predicted" : "measured";
+}
+
 /** What a cell says, without its look. */
 export function plainCell(cell: Cell): string {
   if (typeof cell === "string") return cell;
@@ -30,7 +42,7 @@ export function isLines(cell: Cell): cell is readonly string[] {
 /** A table as CSV after RFC 4180, which a spreadsheet opens without running anything that stands in it. */
 export function csvTable({ columns, rows }: Table): string {
   return [columns, ...rows.map((row) => row.map(plainCell))]
-    .map((cells) => `${cells.map(csvCell).join(",")}\r\n`)
+    .map((cells) => `${cells.map((cell) => csvCell(visible(cell))).join(",")}\r\n`)
     .join("");
 }
 

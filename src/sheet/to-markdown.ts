@@ -33,8 +33,8 @@ function paragraph({ text, strong, isSmall }: Extract<Block, { readonly kind: "t
 }
 
 /** Lines as a list with dots. */
-export function markdownList(lines: readonly string[]): string {
-  return lines.map((line) => `- ${markdownLine(line)}`).join("\n");
+export function markdownList(lines: readonly Cell[]): string {
+  return lines.map((line) => `- ${typeof line === "string" ? markdownLine(line) : cellOf(line)}`).join("\n");
 }
 
 /** A table; text of the documents cannot break out of its cell. */

@@ -39,9 +39,9 @@ export const airLines = {
     { min, max }: { readonly min: number | null | undefined; readonly max: number | null | undefined },
     say: Say,
   ): string =>
-    `The set gel holds bubbles up to ${say.millimetres(min, 2)} for good, and none above ${say.millimetres(max, 2)}; between the two it is not known.`,
+    `The set gel holds bubbles of up to ${say.millimetres(min, 2)} for good. Bubbles above ${say.millimetres(max, 2)} leave; between the two sizes it is not known.`,
   staysFrom: ({ step }: { readonly step: number }, say: Say): string =>
-    `From ${say.step(step)} on draw in no air: it would stay.`,
+    `From ${say.step(step)} on, draw in no air: it would not leave.`,
   toClear: (
     {
       within,
@@ -50,11 +50,11 @@ export const airLines = {
     }: { readonly within: number; readonly fromStep: number; readonly ways: readonly string[] },
     say: Say,
   ): string =>
-    `To be clear ${say.duration(within)} after ${say.step(fromStep)} the melt would have to be ${ways.join(", or ")}.`,
+    `For the air to leave within ${say.duration(within)} after ${say.step(fromStep)}, the melt has to be ${ways.join(", or ")}.`,
   outOfReach: ({ within, fromStep }: { readonly within: number; readonly fromStep: number }, say: Say): string =>
     `Neither warmth nor a vacuum clears the melt within ${say.duration(within)} after ${say.step(fromStep)}.`,
   clearsByItself: ({ within, fromStep }: { readonly within: number; readonly fromStep: number }, say: Say): string =>
-    `Kept as warm as it is after ${say.step(fromStep)}, the melt is clear within ${say.duration(within)} without a vacuum.`,
+    `If the melt is kept as warm as it is after ${say.step(fromStep)}, its air leaves within ${say.duration(within)} without a vacuum.`,
   keptWarm: ({ temperature }: { readonly temperature: number }, say: Say): string =>
     `kept at ${say.celsius(temperature)} or warmer`,
   underPressure: ({ pressure }: { readonly pressure: number }, say: Say): string =>

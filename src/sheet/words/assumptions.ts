@@ -8,12 +8,12 @@ export const assumptions: Words["assumptions"] = {
   "vessel-wall-left-out": "the vessel's wall is left out of the heat balance",
   "no-loss-while-charging": "no heat loss is counted while a phase is charged",
   "beyond-readings": "readings are extrapolated beyond their range",
-  "thickness-of-the-room": "the gel is taken as thick as the bench read it at room temperature",
+  "thickness-of-the-room": "the gel is taken to be as thick as the bench measured at room temperature",
   "latent-heat-of-setting-left-out": "the latent heat of setting is left out",
   "wall-as-thick-as-read":
     "at a wall beyond the viscosity readings the charge is taken to be as thick as where they end, which gives a bound",
   "yield-stress-alone": "only the yield stress is known, so the stirrer may move more of the gel",
-  "expansion-up-to-the-usual":
-    "a material that states no expansion is taken to expand by anything from nothing to 0.12 % per kelvin",
-  "droplets-packed-closer-than-seen": "the droplets are packed closer than any whose breakup in shear was measured",
+  "expansion-up-to-the-usual": "materials without a stated expansion are taken to expand by 0 to 0.12 % per kelvin",
+  "droplets-packed-closer-than-seen":
+    "the droplets are packed closer than in any published measurement of breakup in shear",
 };

@@ -49,13 +49,13 @@ export const uses: Words["uses"] = {
 /** What to know that no verdict is given on. */
 export const notes: Words["notes"] = {
   "atomises-by-trial": (note, say) =>
-    `Whether the gel breaks up into a spray, and how fine, has to be tried: no number predicts it.${say.given(note.yieldStress, (stress) => ` Its yield stress is ${say.pascals(stress)}.`)}${say.given(note.ohnesorge, (number) => ` Its Ohnesorge number at the nozzle is ${say.number(number, 2)}.`)}`,
+    `No number predicts whether the gel breaks up into a spray, and how fine. Try it.${say.given(note.yieldStress, (stress) => ` Its yield stress is ${say.pascals(stress)}.`)}${say.given(note.ohnesorge, (number) => ` Its Ohnesorge number at the nozzle is ${say.number(number, 2)}.`)}`,
   "bench-additions-beyond-shares": ({ addition, share, shareMax, count }, say) =>
-    `The bench contradicts itself: its addition ${say.count(addition)} was ${say.percent(share, 2)} of what was there, and the largest that it states for that is ${say.percent(shareMax, 2)} (such additions: ${say.count(count)}). Settle which of the two holds.`,
+    `The bench log contradicts itself: addition ${say.count(addition)} was ${say.percent(share, 2)} of what was in the vessel, but the log states at most ${say.percent(shareMax, 2)} there (additions above it: ${say.count(count)}). Find out which is right.`,
   "loss-out-of-the-ordinary": ({ of, share, shareMax }, say) =>
-    `A share that is out of the ordinary is lost on the way into the packs${say.given(share, (lost) => `, ${say.percent(lost, 2)} of what is weighed`)}${say.given(shareMax, (usual) => `, more than ${say.percent(usual, 2)}`)}${say.given(of, (name) => `, most of it to: ${name}`)}. Check the allowances, or scrape the vessel.`,
+    `More than usual is lost on the way into the packs${say.given(share, (lost) => `: ${say.percent(lost, 2)} of what is weighed`)}${say.given(shareMax, (usual) => ` (usual: up to ${say.percent(usual, 2)})`)}.${say.given(of, (name) => ` Most of it: ${name}.`)} Check the allowances, or scrape the vessel.`,
   "film-of-the-set-gel": () =>
-    "The film in the vessel counts as that of the set gel: the one of what the vessel is emptied of is not known. State its thickness.",
+    "The film left in the vessel is calculated for the set gel, because that of the melt is not known. State its thickness.",
   "rinse-off": ({ film, untilMilky, untilFlowing, along }, say, words) => {
     const share = (water: number | null | undefined): string =>
       water === null ? "more than it was followed to" : say.percent(water, 2);

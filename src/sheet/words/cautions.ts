@@ -13,25 +13,25 @@ function about(caution: Caution, say: Say): string {
 /** The usual cautions, each in full: they warn, and say of nothing that it does no harm. */
 export const cautions: Words["cautions"] = {
   "additions-not-hurried": () =>
-    "Never hurry an addition. Too much oil at once breaks the gel, and it may not be recoverable. If it turns thin, greasy or grainy, add nothing more, keep what is there, and ask the owner of the formula.",
+    "Do not hurry an addition. Too much oil at once breaks the gel, and the batch may be lost. If the gel turns thin, greasy or grainy, add nothing more, keep everything, and ask the owner of the formula.",
   "no-preservative": (caution, say) =>
-    `${about(caution, say)}no preservative is named in this formula, which contains water. A water activity below 0.75 lowers the risk and replaces no test.`,
+    `${about(caution, say)}this formula contains water and names no preservative. A water activity below 0.75 lowers the risk, but the product must still be tested.`,
   vacuum: () =>
-    "A vessel under vacuum must be built for it, and may be opened only once air has been let back in. Volatile materials boil and foam rises: watch it.",
+    "Draw a vacuum only on a vessel that is built for it, and let the air back in before you open it. Under vacuum volatile materials boil and foam rises: watch the level.",
   "water-kept-out": () =>
-    "Keep water out of vessel, filler and packs: a film of this gel turns milky under a little water. That is how it rinses off, and how a splash spoils it. Rinsed-off oil makes floors and drains slippery.",
+    "Keep vessel, filler and packs dry: a splash of water turns this gel milky. Oil that is rinsed off makes floors slippery.",
   "hot-oil": ({ temperatureMax, temperatureLeftOn }, say) =>
-    `Hot oil and melts burn skin and can ignite${say.given(temperatureMax, (hottest) => `; this charge reaches ${say.celsius(hottest)}`)}. Stay well below the lowest flash point, never leave heat unattended${say.given(temperatureLeftOn, (steady) => ` (left on, this heater goes on to about ${say.celsius(steady, 0)})`)}, keep water away, and wear eye, hand and arm protection.`,
+    `Hot oil and melts burn skin and can ignite.${say.given(temperatureMax, (hottest) => ` This charge reaches ${say.celsius(hottest)}.`)} Stay well below the lowest flash point and never leave heat unattended${say.given(temperatureLeftOn, (steady) => `: left on, this heater would bring the charge to about ${say.celsius(steady, 0)}`)}. Keep water away. Wear eye, hand and arm protection.`,
   stirrer: () =>
-    "A stirrer catches hands, sleeves and scrapers: keep them out while it turns, and switch it off and lock it out before anyone reaches in.",
-  dust: (caution, say) => `${about(caution, say)}fine dust. Use extraction where it is poured and wear a dust mask.`,
+    "Keep hands, sleeves and scrapers out while the stirrer turns. Switch it off and lock it out before anyone reaches in.",
+  dust: (caution, say) => `${about(caution, say)}fine dust. Pour it under extraction and wear a dust mask.`,
   "spray-inhaled": (caution, say) =>
-    `${about(caution, say)}sprayed mica, pigment and other particles can be inhaled. Whether this may be sold as a spray is for a qualified person to judge.`,
+    `${about(caution, say)}particles in a spray can be inhaled. A qualified person must decide whether this may be sold as a spray.`,
   sensitisers: (caution, say) =>
-    `${about(caution, say)}fragrances, essential oils and allergens can sensitise. Maximum levels and labelling are set by law and differ by place.`,
+    `${about(caution, say)}can sensitise the skin. The law sets maximum levels and labelling; it differs by place.`,
   preservation: (caution, say) =>
-    `${about(caution, say)}there is water in this product, so its preservation must be challenge-tested.`,
+    `${about(caution, say)}the product contains water, so its preservation must be challenge-tested.`,
   restriction: (caution, say) => `${about(caution, say)}${say.given(caution.text, (text) => text)}`,
   "arithmetic-only": () =>
-    "These figures are arithmetic on the readings given. Local codes, safety data sheets and qualified people come first.",
+    "These figures are calculated from the readings given. Local codes, safety data sheets and qualified people come first.",
 };

@@ -6,14 +6,14 @@ export const emulsionLines = {
   /** What is kept of the bench while an addition is taken up, behind the factor. */
   keeps: {
     time: "",
-    revolutions: ", so that the stirrer turns as often as it did there",
-    "tip travel": ", so that the stirrer's tip goes as far as it did there",
-    "energy per volume": ", so that each litre takes as much energy from the stirrer as it did there",
-    strain: ", so that the gel is sheared as much in all as it was there",
+    revolutions: " (the stirrer makes as many turns as at the bench)",
+    "tip travel": " (the tip of the stirrer travels as far as at the bench)",
+    "energy per volume": " (each litre takes as much energy as at the bench)",
+    strain: " (the total strain is that of the bench)",
   },
   speedsOf: {
-    bench: "the bench's",
-    plan: "this plan's",
+    bench: "at the bench",
+    plan: "in this plan",
     "tip-speed": "the same tip speed",
     "shear-rate": "the same shear rate",
     "power-per-volume": "the same power per volume",
@@ -24,41 +24,42 @@ export const emulsionLines = {
   additionsOf: ({ phase, step }: { readonly phase: string; readonly step: number }, say: Say): string =>
     `Additions of phase ${phase} (step ${say.count(step)})`,
   additionsOfStep: ({ step }: { readonly step: number }, say: Say): string => `Additions (step ${say.count(step)})`,
-  pour: (): string => "Pour one addition in a thin stream where the stirrer draws it in; then stir on and wait.",
+  pour: (): string => "Pour each addition in a thin stream where the stirrer draws it in. Then keep stirring and wait.",
   pourNoFaster: ({ rate }: { readonly rate: number }, say: Say): string =>
-    `Pour one addition in a thin stream where the stirrer draws it in, no faster than ${say.massRate(rate)}; then stir on and wait.`,
+    `Pour each addition in a thin stream where the stirrer draws it in, no faster than ${say.massRate(rate)}. Then keep stirring and wait.`,
   lookIn: ({ when }: { readonly when: string }): string =>
-    `Look at the gel at each row: it must be ${when}. If it is not, stop the pump, stir on, and look again.`,
+    `Look at the gel at each row: it must be ${when}. If it is not, stop the pump, keep stirring, and look again.`,
   tick: ({ when }: { readonly when: string }): string =>
-    `Tick the box when the gel is ${when}. Only then add the next. If it takes longer than the table says, wait longer; never make up for it with a larger addition.`,
+    `Tick the box when the gel is ${when}; only then make the next addition. If that takes longer than planned, wait. Never catch up with a larger addition.`,
   // From thinning to torque: common practice, no source.
   torque: ({ speed }: { readonly speed: number | undefined }, say: Say): string =>
-    `Torque is what the shaft takes${say.given(speed, (turns) => ` at ${say.rpm(turns)}`)} at the end of a row, without the friction of gear and seal. The watts, amperes or per cent that a drive shows go up and down with it. If they fall where the torque of the table stays or rises, the gel may be breaking: stop adding and look.`,
+    `Torque: at the shaft${say.given(speed, (turns) => ` at ${say.rpm(turns)}`)} at the end of each row, without friction in gear and seal. Power and current of the drive rise and fall with it. If they fall while the torque in the table does not, the gel may be breaking: stop adding and look.`,
   thickness: ({ shearRate }: { readonly shearRate: number | undefined }, say: Say): string =>
-    `Thickness is for whoever has a rheometer: what it reads${say.given(shearRate, (rate) => ` at ${say.shearRate(rate)}`)}, and the stress from which the gel flows. Without one, go by look and drive.`,
+    `Thickness: what a rheometer reads${say.given(shearRate, (rate) => ` at ${say.shearRate(rate)}`)}, and the stress at which the gel begins to flow.`,
   times: ({ kept }: { readonly kept: string }): string =>
-    `Times are an estimate for planning the day, no permission to go on. They are the bench's${kept}.`,
+    `Times are for planning only; go by the look of the gel. They are the bench's times${kept}.`,
   timesBy: ({ factor, kept }: { readonly factor: number; readonly kept: string }, say: Say): string =>
-    `Times are an estimate for planning the day, no permission to go on. They are the bench's, multiplied by ${say.number(factor)}${kept}.`,
+    `Times are for planning only; go by the look of the gel. They are the bench's times, multiplied by ${say.number(factor)}${kept}.`,
   timesAlong: (
     { first, last, kept }: { readonly first: number; readonly last: number; readonly kept: string },
     say: Say,
   ): string =>
-    `Times are an estimate for planning the day, no permission to go on. They are the bench's, multiplied by ${say.number(first)} at first and by ${say.number(last)} at the end${kept}.`,
+    `Times are for planning only; go by the look of the gel. They are the bench's times, multiplied by ${say.number(first)} at first and by ${say.number(last)} at the end${kept}.`,
   timesNotKnown: ({ reason }: { readonly reason: string }): string =>
     `Times are not known: ${reason}. Go by the look of the gel.`,
-  whatIsLeft: ({ mass }: { readonly mass: string }): string => `what is left, ${mass}`,
+  whatIsLeft: ({ mass }: { readonly mass: string }): string => `the rest, ${mass}`,
   flowsFrom: ({ yieldStress }: { readonly yieldStress: number }, say: Say): string =>
-    `flows from ${say.pascals(yieldStress, 2)}`,
+    `yields at ${say.pascals(yieldStress, 2)}`,
   oil: ({ fraction }: { readonly fraction: number }, say: Say): string =>
-    `Oil: ${say.percent(fraction)} by volume of oil and gel former.`,
+    `Oil: ${say.percent(fraction, 3)} of the volume of oil and gel former.`,
   droplets: ({ diameter, basis }: { readonly diameter: number; readonly basis: string }, say: Say): string =>
     `Droplets ${say.micrometres(diameter, 2)} across: ${basis}.`,
   yieldStressByTheory: ({ yieldStress }: { readonly yieldStress: number }, say: Say): string =>
-    `Yield stress by theory: ${say.pascals(yieldStress, 2)} (Princen and Kiss, from droplet size and interfacial tension).`,
+    `Yield stress predicted from droplet size and interfacial tension: ${say.pascals(yieldStress, 2)} (Princen and Kiss).`,
   modulusByTheory: ({ modulus }: { readonly modulus: number }, say: Say): string =>
-    `Shear modulus by theory: ${say.pascals(modulus, 2)} (Princen and Kiss).`,
-  oilNotKnown: ({ reason }: { readonly reason: string }): string => `Oil by volume is not known: ${reason}.`,
+    `Shear modulus predicted likewise: ${say.pascals(modulus, 2)} (Princen and Kiss).`,
+  oilNotKnown: ({ reason }: { readonly reason: string }): string =>
+    `The oil fraction by volume is not known: ${reason}.`,
   dropletsNotKnown: ({ reason }: { readonly reason: string }): string =>
     `The size of the droplets is not known: ${reason}.`,
   mismatchAt: (
@@ -74,5 +75,5 @@ export const emulsionLines = {
   ): string =>
     `The indices match in the room with ${say.kilograms(mass, 3)} more ${add} in the gel former of a lot${say.given(within, ({ min, max }) => ` (${say.kilograms(min, 3)} to ${say.kilograms(max, 3)} keep within what the bench allows)`)}. Oil is then ${say.percent(volumeFractionOil)} by volume; water activity and preservation change too.`,
   theoryNotKnown: ({ reason }: { readonly reason: string }): string =>
-    `Yield stress and shear modulus by theory are not known: ${reason}.`,
+    `Yield stress and shear modulus cannot be predicted: ${reason}.`,
 };

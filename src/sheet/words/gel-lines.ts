@@ -57,37 +57,37 @@ export const gelLines = {
     { width, thickness, diameter }: { readonly width: number; readonly thickness: number; readonly diameter: number },
     say: Say,
   ): string =>
-    `Flakes ${say.micrometres(width, 3)} wide and ${say.micrometres(thickness, 2)} thick, with the volume of balls of ${say.micrometres(diameter, 2)}.`,
+    `Flakes ${say.micrometres(width, 2)} wide and ${say.micrometres(thickness, 2)} thick (volume of a sphere of ${say.micrometres(diameter, 2)}).`,
   windowPackNotKnown: ({ reason }: { readonly reason: string }): string =>
     `The upper end may be lower: how far it settles in the pack is not known, because ${reason}.`,
   windowNotKnown: ({ reason }: { readonly reason: string }): string =>
     `When to stir it in is not known, because ${reason}.`,
   windowClosed: (of: { readonly temperatureMax: number; readonly temperatureMin: number }, say: Say): string =>
-    `There is no right temperature for it. The melt is too thin to carry it down to ${say.celsius(of.temperatureMax)} and too thick to stir it in from ${say.celsius(of.temperatureMin)} on.`,
+    `No temperature suits it: above ${say.celsius(of.temperatureMax)} the melt is too thin to carry it, below ${say.celsius(of.temperatureMin)} too thick to stir it in.`,
   window: (
     { temperatureMax, temperatureMin }: { readonly temperatureMax: number; readonly temperatureMin: number },
     say: Say,
-  ): string => `Stir it in while the melt shows ${say.celsius(temperatureMax)} to ${say.celsius(temperatureMin)}.`,
+  ): string => `Stir it in between ${say.celsius(temperatureMax)} and ${say.celsius(temperatureMin)}.`,
   windowTimes: ({ timeMin, timeMax }: { readonly timeMin: number; readonly timeMax: number }, say: Say): string =>
-    `That is ${say.duration(timeMin)} to ${say.duration(timeMax)} after the heat is off.`,
+    `That is ${say.range(say.duration(timeMin), say.duration(timeMax))} after the heat is off.`,
   windowOpenBy: ({ field }: { readonly field: string }): string =>
     `The lower end may be higher: ${field} is not known.`,
   goesIn: ({ temperature }: { readonly temperature: number }, say: Say): string =>
-    `By this plan it goes in at ${say.celsius(temperature)}.`,
+    `This plan adds it at ${say.celsius(temperature)}.`,
   goesInAfter: ({ temperature, time }: { readonly temperature: number; readonly time: number }, say: Say): string =>
-    `By this plan it goes in at ${say.celsius(temperature)}, ${say.duration(time)} after the heat is off.`,
+    `This plan adds it at ${say.celsius(temperature)}, ${say.duration(time)} after the heat is off.`,
   settles: ({ inVessel }: { readonly inVessel: number }, say: Say): string =>
     `Its largest particles settle ${say.millimetres(inVessel, 2)} in the vessel.`,
   settlesInBoth: ({ inVessel, inPack }: { readonly inVessel: number; readonly inPack: number }, say: Say): string =>
-    `Its largest particles settle ${say.millimetres(inVessel, 2)} in the vessel and ${say.millimetres(inPack, 2)} in a pack before it has set.`,
+    `Its largest particles settle ${say.millimetres(inVessel, 2)} in the vessel and ${say.millimetres(inPack, 2)} in a pack before the gel sets.`,
   settlesFurther: ({ share }: { readonly share: number }, say: Say): string =>
-    `${say.percent(share, 2)} of its mass settles further than allowed.`,
+    `Of its mass ${say.percent(share, 2)} settles further than allowed.`,
   held: ({ length, dimension }: { readonly length: number; readonly dimension: string }, say: Say): string =>
-    `The set gel will hold such particles up to ${say.millimetres(length, 2)} in ${dimension}.`,
+    `The set gel will hold particles of this kind up to ${say.millimetres(length, 2)} in ${dimension}.`,
   wet: ({ mass }: { readonly mass: number }, say: Say): string =>
-    `Wet it with ${say.kilograms(mass, 3)} or more of the oil that is weighed for this lot, not with extra oil.`,
+    `Wet it with at least ${say.kilograms(mass, 3)} of the oil weighed for this lot.`,
   wetAndThicken: ({ mass, factor }: { readonly mass: number; readonly factor: number }, say: Say): string =>
-    `Wet it with ${say.kilograms(mass, 3)} or more of the oil that is weighed for this lot, not with extra oil. By its oil absorption it makes the melt ${say.number(factor)} times as thick.`,
+    `Wet it with at least ${say.kilograms(mass, 3)} of the oil weighed for this lot. Its oil absorption suggests that it makes the melt ${say.number(factor)} times as thick.`,
   gelPoint: ({ what, temperature }: { readonly what: string; readonly temperature: number }, say: Say): string =>
     `${what} at ${say.celsius(temperature)}`,
   gelPointOnLine: (
@@ -98,7 +98,7 @@ export const gelLines = {
       max,
     }: { readonly what: string; readonly temperature: number; readonly min: number; readonly max: number },
     say: Say,
-  ): string => `${what} at ${say.celsius(temperature)} (${say.celsius(min)} to ${say.celsius(max)} at 95 %)`,
+  ): string => `${what} at ${say.celsius(temperature)} (${say.range(say.celsius(min), say.celsius(max))} at 95 %)`,
   gelPoints: (
     { dose, points, basis }: { readonly dose: number; readonly points: readonly string[]; readonly basis: string },
     say: Say,
@@ -106,7 +106,7 @@ export const gelLines = {
   yieldStress: ({ value, basis }: { readonly value: number; readonly basis: string }, say: Say): string =>
     `Yield stress ${say.pascals(value, 3)}: ${basis}.`,
   yieldStressBetween: ({ value, min, max, basis }: Estimated & { readonly basis: string }, say: Say): string =>
-    `Yield stress ${say.pascals(value, 3)} (${say.pascals(min, 3)} to ${say.pascals(max, 3)} at 95 %): ${basis}.`,
+    `Yield stress ${say.estimate({ value, min, max }, "stress", 3)} (95 %): ${basis}.`,
   yieldStressOfPoints: (
     { value, convention }: { readonly value: number; readonly convention: string },
     say: Say,
@@ -120,16 +120,16 @@ export const gelLines = {
     }: { readonly value: number; readonly convention: string; readonly min: number; readonly max: number },
     say: Say,
   ): string =>
-    `Flow curve: yield stress ${say.pascals(value, 3)} (${convention}, other conventions ${say.pascals(min, 2)} to ${say.pascals(max, 2)}).`,
+    `Flow curve: yield stress ${say.pascals(value, 3)} (${convention}, other conventions ${say.range(say.pascals(min, 2), say.pascals(max, 2))}).`,
   expected: (
     { kind, dose, value, min, max }: Estimated & { readonly kind: string; readonly dose: number },
     say: Say,
   ): string =>
-    `Trials: a ${kind} of ${say.pascals(value, 3)} (${say.pascals(min, 3)} to ${say.pascals(max, 3)} at 95 %) is expected at ${say.percent(dose, 3)} of gel former.`,
+    `Predicted from trials at ${say.percent(dose, 3)} of gel former: ${kind} ${say.estimate({ value, min, max }, "stress", 3)} (95 %).`,
   expectedNotKnown: ({ kind, reason }: { readonly kind: string; readonly reason: string }): string =>
-    `What dose gives which ${kind} is not known: ${reason}.`,
+    `The ${kind} to expect from the dose is not known: ${reason}.`,
   doseForTarget: ({ target, value, min, max }: Estimated & { readonly target: number }, say: Say): string =>
-    `For ${say.pascals(target, 3)} it takes ${say.percent(value, 3)} of gel former (${say.percent(min, 3)} to ${say.percent(max, 3)} at 95 %).`,
+    `Gel former for ${say.pascals(target, 3)}, predicted from trials: ${say.estimate({ value, min, max }, "mass-fraction", 3)} (95 %).`,
   doseNotKnown: ({ target, reason }: { readonly target: number; readonly reason: string }, say: Say): string =>
     `What dose gives ${say.pascals(target, 3)} is not known: ${reason}.`,
   flow: ({ temperature, model }: { readonly temperature: number; readonly model: string }, say: Say): string =>
@@ -146,7 +146,7 @@ export const gelLines = {
     say: Say,
   ): string => `${of.name} ${say.number(of.value.value)} ± ${say.number(of.value.standardError, 2)}${of.unit}`,
   nozzle: ({ pressureGradient }: { readonly pressureGradient: number }, say: Say): string =>
-    `The nozzle of the pack takes ${say.millibars(pressureGradient / 1000, 2)} for each millimetre of its length.`,
+    `The nozzle of the pack needs ${say.millibars(pressureGradient / 1000, 2)} for each millimetre of its length.`,
   filmThatStays: ({ thickness }: { readonly thickness: number }, say: Say): string =>
     `At rest, a film of up to ${say.millimetres(thickness, 2)} does not run down an upright wall.`,
   viscosityBeyond: ({ viscosity }: { readonly viscosity: number }, say: Say): string =>

@@ -29,7 +29,7 @@ export const heatLines = {
   stirring: ({ power, torque }: { readonly power: number; readonly torque: number }, say: Say): string =>
     `the stirrer takes ${say.watts(power, 2)} and ${say.newtonMetres(torque)} at the end`,
   fromTheRoom: ({ temperature }: { readonly temperature: number }, say: Say): string =>
-    `Everything goes in at room temperature, ${say.celsius(temperature)}: let oils and gel former stand in the room first.`,
+    `Let oils and gel former come to room temperature first: everything goes in at ${say.celsius(temperature)}.`,
   sets: ({ duration }: { readonly duration: number }, say: Say): string =>
     `Left to cool, the gel sets ${say.duration(duration)} after the last charge.`,
   setsAfterFilling: ({ duration, margin }: { readonly duration: number; readonly margin: number }, say: Say): string =>
@@ -37,11 +37,11 @@ export const heatLines = {
   setsBeforeFilling: ({ duration, margin }: { readonly duration: number; readonly margin: number }, say: Say): string =>
     `Left to cool, the gel sets ${say.duration(duration)} after the last charge, ${say.duration(-margin)} before the packs are full.`,
   warmed: ({ temperature }: { readonly temperature: number }, say: Say): string =>
-    `Stirring warms it to ${say.celsius(temperature)} at most.`,
+    `Stirring warms the gel to ${say.celsius(temperature)} at most.`,
   warmedBy: ({ temperature, loss }: { readonly temperature: number; readonly loss: string }, say: Say): string =>
-    `Stirring warms it to ${say.celsius(temperature)} at most, with ${loss}.`,
+    `Stirring warms the gel to ${say.celsius(temperature)} at most (${loss}).`,
   warmedNotKnown: ({ reason }: { readonly reason: string }): string =>
-    `How warm stirring makes it is not known: ${reason}.`,
+    `How far stirring warms the gel is not known: ${reason}.`,
   heatLeftOut: ({ steps, reason }: { readonly steps: readonly number[]; readonly reason: string }, say: Say): string =>
     `The heat of stirring in ${say.list(steps.map(say.step))} is left out: ${reason}.`,
   setThrough: ({ duration, basis }: { readonly duration: number; readonly basis: string }, say: Say): string =>
@@ -60,7 +60,7 @@ export const heatLines = {
   moveNotKnown: ({ reason }: { readonly reason: string }): string =>
     `When the packs may be moved is not known: ${reason}.`,
   sinks: ({ depth, mass }: { readonly depth: number; readonly mass: number }, say: Say): string =>
-    `The content sinks by ${say.millimetres(depth, 2)} as it cools; ${say.kilograms(mass, 2)} more in each pack would make up for it.`,
+    `The content sinks by ${say.millimetres(depth, 2)} as it cools; ${say.kilograms(mass, 2)} more in each pack makes up for that.`,
   exposure: (of: Exposed, say: Say): string =>
     `${of.material}: at most ${say.celsius(of.temperatureMax)}; above ${say.celsius(of.temperatureAbove)} for ${say.duration(of.durationAbove)} of ${say.duration(of.duration)}.`,
   exposureAsMuchAs: (of: Exposed & { readonly asMuch: string }, say: Say): string =>
@@ -73,7 +73,7 @@ export const heatLines = {
     `${material}: not known, because ${reason}.`,
   oil: (of: { readonly material: string; readonly oxidisability: number; readonly share: number }, say: Say): string =>
     `${of.material} (Cox value ${say.number(of.oxidisability, 2)}, ${say.percent(of.share, 3)} of the product)`,
-  oilWithout: ({ oil }: { readonly oil: string }): string => `${oil}: holds no acid that the Cox value counts.`,
+  oilWithout: ({ oil }: { readonly oil: string }): string => `${oil}: no fatty acid in it counts for the Cox value.`,
   oilOffHeat: (
     { oil, heat, share }: { readonly oil: string; readonly heat: string; readonly share: number },
     say: Say,
@@ -88,14 +88,14 @@ export const heatLines = {
     say: Say,
   ): string =>
     `${of.oil}: goes in on the heat; ${of.heat}, ${say.percent(of.share, 2)} of what the heat does to all oils. Charged off the heat: ${say.duration(of.offHeat)}, but the mix would come too near its setting temperature.`,
-  lossNotStated: ({ material }: { readonly material: string }): string => `${material}: no loss is made up for`,
+  lossNotStated: ({ material }: { readonly material: string }): string => `${material}: no extra is weighed in`,
   lossStated: ({ material, share }: { readonly material: string; readonly share: number }, say: Say): string =>
-    `${material}: ${say.percent(share)} is made up for, as stated`,
+    `${material}: ${say.percent(share)} extra is weighed in, as stated`,
   lossPredicted: (
     of: { readonly loss: string; readonly predicted: number; readonly max: number; readonly basis: string },
     say: Say,
   ): string =>
-    `${of.loss}; ${say.percent(of.predicted, 2)} is predicted, ${say.percent(of.max, 2)} at most: ${of.basis}.`,
+    `${of.loss}; predicted loss ${say.percent(of.predicted, 2)}, at most ${say.percent(of.max, 2)}: ${of.basis}.`,
   lossNotPredicted: ({ loss, reason }: { readonly loss: string; readonly reason: string }): string =>
-    `${loss}; none is predicted, because ${reason}.`,
+    `${loss}; the loss cannot be predicted, because ${reason}.`,
 };

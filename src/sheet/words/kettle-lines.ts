@@ -12,7 +12,7 @@ interface Waited {
 export const kettleLines = {
   // Weigh
   wetBeforehand: ({ material, mass }: { readonly material: string; readonly mass: number }, say: Say): string =>
-    `Make a paste of ${material} with at least ${say.kilograms(mass, 2)} of the oil that is weighed for this lot. Take no extra oil.`,
+    `Make a paste of ${material} with at least ${say.kilograms(mass, 3)} of the oil that is weighed for this lot. Take no extra oil.`,
   mixBeforehand: ({ phase }: { readonly phase: string }): string =>
     `Mix all of phase ${phase} before the start. Each addition is taken from this mix.`,
   mixForPump: ({ phase }: { readonly phase: string }): string =>

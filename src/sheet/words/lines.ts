@@ -1,6 +1,7 @@
 import { airLines } from "./air-lines.js";
 import { batchLines } from "./batch-lines.js";
 import { emulsionLines } from "./emulsion-lines.js";
+import { figureLines } from "./figure-lines.js";
 import { gelLines } from "./gel-lines.js";
 import { heatLines } from "./heat-lines.js";
 import { kettleLines } from "./kettle-lines.js";
@@ -21,6 +22,7 @@ export interface Lines {
   readonly packs: typeof packLines;
   readonly stability: typeof stabilityLines;
   readonly kettle: typeof kettleLines;
+  readonly figures: typeof figureLines;
   readonly label: typeof labelLines;
   readonly scales: typeof scaleLines;
   readonly measure: typeof measureLines;
@@ -37,6 +39,7 @@ export const lines: Lines = {
   packs: packLines,
   stability: stabilityLines,
   kettle: kettleLines,
+  figures: figureLines,
   label: labelLines,
   scales: scaleLines,
   measure: measureLines,

@@ -4,7 +4,7 @@ import type { Say } from "./types.js";
 /** Sentences about what goes into a pack. Masses in kg, volumes in m³, pressures in Pa, shares 0 to 1. */
 export const packLines = {
   limitedBy: {
-    nominal: "the nominal quantity itself is enough",
+    nominal: "the nominal quantity is enough",
     mean: "the test of the mean sets it",
     "single-packs": "the test of single packs sets it",
     "shares-of-packs": "the shares of short packs that are stated set it",
@@ -23,11 +23,11 @@ export const packLines = {
     }: { readonly mass: number; readonly share: FillTarget["shareRejected"]; readonly limit: string },
     say: Say,
   ): string =>
-    `Aim at ${say.kilograms(mass)} on average: ${limit}, and ${say.percent(share, 2)} of batches fail the test then.`,
+    `Aim at ${say.kilograms(mass)} on average: ${limit}. Then ${say.percent(share, 2)} of batches fail the test.`,
   aimStated: ({ mass }: { readonly mass: number }, say: Say): string =>
     `The fill is aimed at ${say.kilograms(mass)}, as stated.`,
   filler: ({ volume, temperature }: { readonly volume: Ends; readonly temperature: Ends }, say: Say): string =>
-    `Start a filler by volume at ${say.range(say.litres(volume.min, 4), say.litres(volume.max, 4))} (product of ${say.range(say.celsius(temperature.min), say.celsius(temperature.max))}), then correct it by weighing. The mass in the pack is the same warm and cold.`,
+    `Start a filler by volume at ${say.range(say.litres(volume.min, 4), say.litres(volume.max, 4))} (product of ${say.range(say.celsius(temperature.min), say.celsius(temperature.max))}), then correct it by weighing. The mass does not change as the pack cools.`,
   leaveAlone: (
     { single, mean, count }: { readonly single: Ends; readonly mean: Ends; readonly count: number },
     say: Say,
@@ -36,15 +36,15 @@ export const packLines = {
   headSpace: ({ temperature, share }: { readonly temperature: number; readonly share: Ends }, say: Say): string =>
     `At ${say.celsius(temperature)} the largest fill leaves ${say.range(say.percent(share.min, 2), say.percent(share.max, 2))} of the pack empty.`,
   overpressure: ({ pressure }: { readonly pressure: Ends }, say: Say): string =>
-    `A tight, rigid pack then is ${say.range(say.millibars(pressure.min, 2), say.millibars(pressure.max, 2))} above the air outside.`,
+    `Then the pressure in a tight, rigid pack is ${say.range(say.millibars(pressure.min, 2), say.millibars(pressure.max, 2))} above the air outside.`,
   twoPours: ({ first, second }: { readonly first: number; readonly second: number }, say: Say): string =>
     `One pour does not fit while it is warm: pour ${say.kilograms(first)}, and ${say.kilograms(second, 3)} once that has cooled, before a skin sets.`,
   packs: ({ count, massLeft }: { readonly count: number; readonly massLeft: number }, say: Say): string =>
     `The whole batch fills ${say.count(count)} packs and leaves ${say.kilograms(massLeft, 3)}.`,
   overfill: ({ massPerPack, mass }: { readonly massPerPack: number; readonly mass: number }, say: Say): string =>
-    `Above what the label states there are ${say.kilograms(massPerPack, 2)} in a pack, ${say.kilograms(mass, 3)} in all.`,
+    `Each pack holds ${say.kilograms(massPerPack, 2)} more than its label states, ${say.kilograms(mass, 3)} in all.`,
   overfillCost: ({ cost, currency }: { readonly cost: number; readonly currency: string }, say: Say): string =>
-    `Their materials cost ${say.money(cost)} ${currency}.`,
+    `Materials of that overfill cost ${say.money(cost)} ${currency}.`,
   notKnown: ({ reason }: { readonly reason: string }): string => `Not known: ${reason}.`,
   // The form
   formFor: ({ pack, formula }: { readonly pack: string; readonly formula: string }): string => `${pack}, ${formula}`,

@@ -27,7 +27,7 @@ function byLaw({ law, of }: Reason, say: Say, words: Codes): string {
 function ofCharge({ phases, dose }: Reason, say: Say): string {
   return [
     say.given(phases, (names) => ` for ${say.list(names.map((name) => `phase ${name}`))}`),
-    say.given(dose, (share) => ` at ${say.percent(share)} of gel former`),
+    say.given(dose, (share) => ` at ${say.percent(share, 3)} of gel former`),
   ].join("");
 }
 
@@ -54,7 +54,7 @@ export const reasons: Words["reasons"] = {
   "no-correlation": (reason, say, words) =>
     `no correlation is known for this kind of stirrer${byLaw(reason, say, words)}`,
   "nothing-there": (reason, say, words) =>
-    `there is nothing to compute it from${say.given(reason.field, () => ` (${fieldOf(reason, say, words)})`) || about(reason, say)}${inStep(reason, say)}`,
+    `there is nothing to calculate it from${say.given(reason.field, () => ` (${fieldOf(reason, say, words)})`) || about(reason, say)}${inStep(reason, say)}`,
   "not-done": (reason, say) => `no step of the process settles it${about(reason, say)}${inStep(reason, say)}`,
   contradiction: (reason, say, words) => `${fieldOf(reason, say, words)} contradicts another figure that is stated`,
   "no-method": (reason, say, words) =>
@@ -78,5 +78,5 @@ export function why(answer: Answer, say: Say, words: Words): string {
   const others = texts.length - shown.length;
   if (shown.length > 0) return `${shown.join("; ")}${others > 0 ? `; and ${say.count(others)} more` : ""}.`;
   const assumed = (answer.figure.assumptions ?? []).map((code) => words.assumptions[code]);
-  return `the figure may lie on either side of its limit${assumed.length > 0 ? `. Assumed: ${assumed.join("; ")}` : ""}.`;
+  return `the value may be on either side of the limit${assumed.length > 0 ? `. Assumed: ${assumed.join("; ")}` : ""}.`;
 }

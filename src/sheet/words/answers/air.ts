@@ -30,11 +30,11 @@ function underPressure(answer: Answer, say: Say): string {
 /** Air that leaves the melt or the gel, and what a vacuum does. */
 export const airAnswers: Each<Air, AnswerWords> = {
   "air-leaves": notBelow({
-    question: "Does the melt stand thin and long enough for its air to leave?",
+    question: "Does the melt stand thin long enough for its air to leave?",
     met: (answer, say) =>
       `Air that is in the melt from ${say.step(numberBeside(answer, "fromStep"))} on leaves it, in ${bubbles(answer, say)} or larger${say.given(numberBeside(answer, "durationToClear"), (time) => `, within ${say.duration(time)}`)}.${held(answer, say)}`,
     below: (answer, say) =>
-      `At no time does the melt stand thin and long enough for ${bubbles(answer, say)} to leave: they rise ${value(answer, say)} at most. Let it stand while it is thin, or draw in no air.${heldBySet(answer, say)}`,
+      `The melt never stands thin long enough for ${bubbles(answer, say)} to leave: they rise ${value(answer, say)}. Let it stand while it is thin, or draw in no air.${heldBySet(answer, say)}`,
     notKnown: (answer, say) => `Whether ${bubbles(answer, say)} leave the melt`,
     value: (answer, say) => `rise: ${value(answer, say)}`,
     limit: (answer, say) => `depth of the melt: ${say.interval(answer.limit.min, "length")}`,
@@ -43,7 +43,7 @@ export const airAnswers: Each<Air, AnswerWords> = {
     question: "Does the gel let its bubbles go while it is de-aerated?",
     met: (answer, say) => `The gel lets its bubbles go in ${step(answer, say)}.`,
     below: (answer, say) =>
-      `The gel holds its bubbles in ${step(answer, say)}, which are ${value(answer, say)} wide: stir slowly meanwhile so that all of it yields, draw less air in, or use a stronger vacuum.`,
+      `The gel holds its bubbles in ${step(answer, say)}, which are ${value(answer, say)} wide: stir slowly so that all of it yields, draw less air in, or use a stronger vacuum.`,
     notKnown: (answer, say) => `Whether the gel lets its bubbles go in ${step(answer, say)}`,
     value: (answer, say) => `bubble diameter: ${value(answer, say)}`,
     limit: (answer, say) => `larger than the largest that is held: ${say.interval(answer.limit.min, "length")}`,

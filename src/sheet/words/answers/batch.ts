@@ -26,8 +26,8 @@ export const batchAnswers: Each<Batch, AnswerWords> = {
   }),
   delivered: notBelow({
     question: "Does a lot deliver what was asked for?",
-    met: (answer, say) => `A lot delivers ${value(answer, say)} after every allowance, which is enough.`,
-    below: (answer, say) => `A lot delivers only ${value(answer, say)} after every allowance: less than asked for.`,
+    met: (answer, say) => `A lot delivers ${value(answer, say)} after all losses, which is enough.`,
+    below: (answer, say) => `A lot delivers only ${value(answer, say)} after all losses: less than asked for.`,
     notKnown: () => "Whether a lot delivers what was asked for",
     limit: (answer, say) =>
       `${limit(answer, say)}${say.given(numberBeside(answer, "packs"), (packs) => ` (${say.count(packs)} packs)`)}`,

@@ -14,7 +14,7 @@ type Emulsion = Extract<
 >;
 
 /** The closest packing is where droplets of one size begin to press one another flat. */
-const packing = "Droplets of one size press one another flat from 74 % by volume on.";
+const packing = "Above 74 % by volume droplets of one size press one another flat.";
 
 /** Both refractive indices, where they are known. */
 function indices(answer: Answer, say: Say): string {
@@ -34,7 +34,7 @@ function remedy(answer: Answer, say: Say): string {
   return say.given(
     numberBeside(answer, "massFractionToMatch"),
     (share) =>
-      ` A share of ${say.percent(share, 3)} of glycerin in glycerin and water would match, give or take ${say.percent(numberBeside(answer, "tolerance"), 2)}; it is ${say.percent(numberBeside(answer, "massFractionGlycerin"), 3)}.`,
+      ` A share of ${say.percent(share, 3)} of glycerin in glycerin and water would match, ± ${say.percent(numberBeside(answer, "tolerance"), 2)}; now it is ${say.percent(numberBeside(answer, "massFractionGlycerin"), 3)}.`,
   );
 }
 
@@ -68,7 +68,7 @@ export const emulsionAnswers: Each<Emulsion, AnswerWords> = {
     question: "Does the gel former alone cover the stirrer?",
     met: () => "The gel former covers the stirrer before the first oil goes in.",
     below: (answer, say) =>
-      `The gel former alone, ${value(answer, say)}, does not cover the stirrer: the first oil would not be stirred in. Use a smaller vessel, or start in one and move to the larger one.`,
+      `The gel former alone, ${value(answer, say)}, does not cover the stirrer: the first oil would not be stirred in. Use a smaller vessel, or begin in one and transfer.`,
     notKnown: () => "Whether the gel former alone covers the stirrer",
   }),
   "maximum-oil-fraction": notAbove({
@@ -87,13 +87,13 @@ export const emulsionAnswers: Each<Emulsion, AnswerWords> = {
     above: (answer, say) =>
       `An addition of ${phase(answer)} is too large (${say.place(answer.at)}): ${value(answer, say)} of what is in the vessel, more than the bench took up at once.`,
     notKnown: (answer) => `Whether every addition of ${phase(answer)} is within what the bench took up at once`,
-    meanwhile: "A stream, or portions that the bench did not make, have to be tried there first.",
+    meanwhile: "Try a stream, or portions of this size, at the bench first.",
     value: (answer, say) => `share of what is in the vessel: ${value(answer, say)} (${say.place(answer.at)})`,
   }),
   "surfactant-covers-droplets": notBelow({
     question: "Is there enough surfactant to cover the droplets?",
     met: (answer, say) =>
-      `There is enough surfactant${named(answer, say)} to cover droplets${droplets(answer, say)}; what dissolves or forms micelles comes on top.`,
+      `There is enough surfactant${named(answer, say)} to cover droplets${droplets(answer, say)}. Surfactant that dissolves or forms micelles is needed on top of it.`,
     below: (answer, say) =>
       `There is too little surfactant${named(answer, say)}, ${value(answer, say)}, to cover droplets${droplets(answer, say)}: they would coalesce.`,
     notKnown: () => "Whether there is enough surfactant to cover the droplets",
@@ -124,9 +124,9 @@ export const emulsionAnswers: Each<Emulsion, AnswerWords> = {
   "water-activity": notAbove({
     question: "Is the water activity below 0.75?",
     met: (answer, say) =>
-      `The water activity, ${value(answer, say)}, is below the figure under which a product counts as low microbiological risk. It replaces no test.`,
+      `The water activity, ${value(answer, say)}, is below the limit under which a product counts as low microbiological risk. It must still be tested.`,
     above: (answer, say) =>
-      `The water activity, ${value(answer, say)}, is not below the figure under which a product counts as low microbiological risk.`,
+      `The water activity, ${value(answer, say)}, is not below the limit under which a product counts as low microbiological risk.`,
     notKnown: () => "Whether the water activity is below 0.75",
     limit: (answer, say) => `below ${say.interval(answer.limit.max, "activity")}`,
   }),

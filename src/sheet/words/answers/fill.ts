@@ -9,9 +9,9 @@ export const fillAnswers: Each<Fill, AnswerWords> = {
   "fill-by-the-rules": notBelow({
     question: "Is the fill that is aimed at enough for the rules on its quantity?",
     met: (answer, say) =>
-      `The fill that is aimed at, ${value(answer, say)}, lets no more batches fail than stated, by the table of the documents.`,
+      `The fill that is aimed at, ${value(answer, say)}, lets no more batches fail the test than stated, by the table in the documents.`,
     below: (answer, say) =>
-      `The fill that is aimed at, ${value(answer, say)}, lets more batches fail than stated: aim at ${limit(answer, say)}.`,
+      `The fill that is aimed at, ${value(answer, say)}, lets more batches fail the test than stated: aim at ${limit(answer, say)}.`,
     notKnown: () => "Whether the fill that is aimed at is enough for the rules on its quantity",
   }),
   "fits-the-brim": notAbove({
@@ -26,14 +26,14 @@ export const fillAnswers: Each<Fill, AnswerWords> = {
     question: "Is head space left in the pack at its hottest storage?",
     met: (answer, say) => `At the hottest storage ${value(answer, say)} of the pack is left as head space.`,
     below: (answer, say) =>
-      `Too little head space at the hottest storage${say.given(numberBeside(answer, "temperature"), (at) => ` (${say.celsius(at)})`)}: ${value(answer, say)} of the pack. A product that fills a closed pack bursts it or lifts the closure.`,
+      `Too little head space at the hottest storage${say.given(numberBeside(answer, "temperature"), (at) => ` (${say.celsius(at)})`)}: ${value(answer, say)} of the pack. Product that fills a closed pack bursts it or lifts the closure.`,
     notKnown: () => "Whether head space is left in the pack at its hottest storage",
   }),
   "whole-packs": notBelow({
     question: "Does the batch fill the packs asked for, at the fill that is aimed at?",
     met: (answer, say) => `The batch fills ${value(answer, say)} packs.`,
     below: (answer, say) =>
-      `The batch fills only ${value(answer, say)} packs${say.given(numberBeside(answer, "mass"), (mass) => ` of ${say.kilograms(mass)}`)}: what is filled in above the label is missing. Ask for a larger batch, or narrow the spread of the filler.`,
+      `The batch fills only ${value(answer, say)} packs${say.given(numberBeside(answer, "mass"), (mass) => ` of ${say.kilograms(mass)}`)}, because each pack holds more than its label states. Make a larger batch, or narrow the spread of the filler.`,
     notKnown: () => "How many packs the batch fills",
   }),
 };

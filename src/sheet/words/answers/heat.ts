@@ -34,7 +34,7 @@ export const heatAnswers: Each<Heat, AnswerWords> = {
     question: "Does a material stay within its maximum temperature?",
     met: (answer, say) => `${material(answer, say)} stays within its maximum temperature.`,
     above: (answer, say) =>
-      `${material(answer, say)} reaches ${value(answer, say)} (${say.place(answer.at)}), above its maximum temperature: heat less, or charge it later.`,
+      `${material(answer, say)} gets warmer than its maximum temperature (${say.place(answer.at)}: ${value(answer, say)}). Heat less, or charge it later.`,
     notKnown: (answer, say) => `Whether ${material(answer, say)} stays within its maximum temperature`,
     value: valueBeyond,
   }),
@@ -43,7 +43,7 @@ export const heatAnswers: Each<Heat, AnswerWords> = {
     met: (answer, say) =>
       `${material(answer, say)} stays at least ${say.kelvins(answer.margin?.max)} below its flash point${where(answer, say)}.`,
     above: (answer, say) =>
-      `${material(answer, say)} comes too near its flash point${where(answer, say)}, at ${value(answer, say)} in ${say.step(answer.at.step)}: heat less, or charge it later.`,
+      `${material(answer, say)} comes too near its flash point${where(answer, say)} (${say.step(answer.at.step)}: ${value(answer, say)}). Heat less, or charge it later.`,
     notKnown: (answer, say) =>
       `Whether ${material(answer, say)} stays at least ${say.kelvins(answer.margin?.max)} below its flash point${where(answer, say)}`,
     value: valueBeyond,

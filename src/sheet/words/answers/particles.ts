@@ -18,11 +18,11 @@ export const particleAnswers: Each<Particles, AnswerWords> = {
     met: (answer, say) =>
       `${material(answer, say)} goes in when the gel is thick enough to carry it and thin enough to stir.`,
     below: (answer, say) =>
-      `${material(answer, say)} goes in too late, at ${value(answer, say)} in ${step(answer, say)}: the gel is too thick to stir it in.`,
+      `${material(answer, say)} goes in too late (${step(answer, say)}: ${value(answer, say)}). The gel is too thick to stir it in.`,
     above: (answer, say) =>
-      `${material(answer, say)} goes in too early, at ${value(answer, say)} in ${step(answer, say)}: it would sink before the gel sets. Let it cool further.`,
+      `${material(answer, say)} goes in too early (${step(answer, say)}: ${value(answer, say)}). It would sink before the gel sets: let the gel cool further.`,
     none: ({ limit, of }, say) =>
-      `There is no right time for ${say.material(of.material)}: the gel is too thin to carry it down to ${say.interval(limit.max, "temperature")} and too thick to stir it in from ${say.interval(limit.min, "temperature")} on.`,
+      `No temperature suits ${say.material(of.material)}: above ${say.interval(limit.max, "temperature")} the gel is too thin to carry it, below ${say.interval(limit.min, "temperature")} too thick to stir it in.`,
     notKnown: (answer, say) => `When ${material(answer, say)} may go in`,
     value: (answer, say) => `before it goes in: ${value(answer, say)}`,
     limit: ({ limit }, say) =>
@@ -39,7 +39,7 @@ export const particleAnswers: Each<Particles, AnswerWords> = {
   "particles-stay-suspended": notBelow({
     question: "Is the set gel strong enough to hold particles at rest?",
     met: (answer, say) =>
-      `The set gel is strong enough to hold ${material(answer, say)} at rest, as long as it stays as it is.`,
+      `The set gel is strong enough to hold ${material(answer, say)} at rest, as long as the gel does not change.`,
     below: (answer, say) => `The set gel is too weak to hold ${material(answer, say)}: it will sink in storage.`,
     notKnown: (answer, say) => `Whether the set gel holds ${material(answer, say)}`,
     value: (answer, say) => `yield stress: ${value(answer, say)}`,

@@ -40,9 +40,9 @@ export const settingAnswers: Each<Setting, AnswerWords> = {
     question: "Can a step reach the temperature that it asks for?",
     met: (answer, say) => `${atStart(step(answer, say))} reaches its temperature.`,
     below: (answer, say) =>
-      `${atStart(step(answer, say))} cannot be done as written: the heater brings the charge to ${value(answer, say)} and no higher.`,
+      `${atStart(step(answer, say))} cannot be done as written: the heater cannot bring the charge above ${value(answer, say)}.`,
     above: (answer, say) =>
-      `${atStart(step(answer, say))} cannot be done as written: the charge cools to ${value(answer, say)} and no lower.`,
+      `${atStart(step(answer, say))} cannot be done as written: the charge cannot cool below ${value(answer, say)}.`,
     notKnown: (answer, say) => `Whether ${step(answer, say)} reaches its temperature`,
   }),
   "gel-former-dissolves": notBelow({
@@ -50,35 +50,33 @@ export const settingAnswers: Each<Setting, AnswerWords> = {
     met: (answer, say) =>
       `The charge gets warmer than the temperature at which ${material(answer, say)} dissolves${atDose(answer, say)}.`,
     below: (answer, say) =>
-      `The charge does not reach the temperature at which ${material(answer, say)} dissolves${atDose(answer, say)}: it gets to ${value(answer, say)}, and lumps will stay.`,
+      `The charge does not reach the temperature at which ${material(answer, say)} dissolves${atDose(answer, say)} (it reaches ${value(answer, say)}): lumps will remain.`,
     notKnown: (answer, say) => `Whether ${material(answer, say)} dissolves`,
     value: valueAt,
     limit: (answer, say) => `dissolving temperature: ${limit(answer, say)}`,
   }),
   "above-setting": notBelow({
     question: "Does an addition leave the mix above its setting temperature?",
-    met: (answer, say) => `${atStart(phase(answer))} leaves the mix warm enough, at ${value(answer, say)}.`,
+    met: (answer, say) => `${atStart(phase(answer))} leaves the mix warm enough: ${value(answer, say)}.`,
     below: (answer, say) =>
-      `${atStart(phase(answer))} brings the mix to ${value(answer, say)} in ${step(answer, say)}, too near its setting temperature: warm the phase, heat the melt more, or add it in parts and reheat between them.`,
+      `${atStart(phase(answer))} cools the mix too near to its setting temperature (${step(answer, say)}: ${value(answer, say)}). Warm the phase, heat the melt more, or add the phase in parts and reheat in between.`,
     notKnown: (answer) => `Whether ${phase(answer)} leaves the mix warm enough`,
     limit: aboveSetting,
   }),
   "filled-before-it-sets": notBelow({
     question: "Are the packs full before the gel sets?",
-    met: (answer, say) =>
-      `The packs are full before the gel sets: the mix is at ${value(answer, say)} (${say.place(answer.at)}).`,
+    met: (answer, say) => `The packs are full before the gel sets (${say.place(answer.at)}: ${value(answer, say)}).`,
     below: (answer, say) =>
-      `The mix comes too near its setting temperature before the last pack is full, at ${value(answer, say)} (${say.place(answer.at)}): fill faster, or keep the vessel warm.`,
+      `The mix comes too near to its setting temperature before the last pack is full (${say.place(answer.at)}: ${value(answer, say)}). Fill faster, or keep the vessel warm.`,
     notKnown: () => "Whether the packs are full before the gel sets",
     value: valueAt,
     limit: aboveSetting,
   }),
   "pours-into-the-pack": notAbove({
     question: "Does the melt still run into the last pack?",
-    met: (answer, say) =>
-      `The melt runs into every pack: it is at ${value(answer, say)} at the thickest (${say.place(answer.at)}).`,
+    met: (answer, say) => `The melt runs into every pack (${say.place(answer.at)}: ${value(answer, say)}).`,
     above: (answer, say) =>
-      `The melt is too thick to run into the pack, at ${value(answer, say)} (${say.place(answer.at)}): fill faster, or warmer.`,
+      `The melt is too thick to run into the pack (${say.place(answer.at)}: ${value(answer, say)}). Fill faster, or warmer.`,
     notKnown: () => "Whether the melt still runs into the last pack",
     value: valueAt,
   }),
@@ -86,7 +84,7 @@ export const settingAnswers: Each<Setting, AnswerWords> = {
     question: "Does the cooled wall stay warm enough that no skin sets on it?",
     met: (answer, say) => `No skin sets on the cooled wall in ${step(answer, say)}.`,
     below: (answer, say) =>
-      `A skin sets on the cooled wall in ${step(answer, say)}, which falls to ${value(answer, say)}: use warmer coolant, or turn the jacket off earlier.`,
+      `A skin sets on the cooled wall (${step(answer, say)}: ${value(answer, say)}). Use warmer coolant, or turn the jacket off earlier.`,
     notKnown: (answer, say) => `Whether a skin sets on the cooled wall in ${step(answer, say)}`,
     value: (answer, say) => `at the coolant inlet, at the end of the step: ${value(answer, say)}`,
     limit: aboveSetting,

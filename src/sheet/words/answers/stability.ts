@@ -14,12 +14,12 @@ export const stabilityAnswers: Each<Stability, AnswerWords> = {
     notKnown: () => "Whether the allowance gives the samples of the stability test",
   }),
   "stored-below-transition": within({
-    question: "Is the product of the stability test the same material in every storage?",
+    question: "Does every storage of the stability test leave the product in the state in which it is used?",
     met: () => "No storage comes near a temperature at which the product sets, melts or clears.",
     below: (answer, say) =>
-      `Stored at ${value(answer, say)}${say.given(wordBeside(answer, "condition"), (name) => ` (${name})`)} the product is another material than in use: nothing follows from there by acceleration.`,
+      `Stored at ${value(answer, say)}${say.given(wordBeside(answer, "condition"), (name) => ` (${name})`)} the product is in another state than in use: this storage says nothing about normal storage.`,
     above: (answer, say) =>
-      `Stored at ${value(answer, say)}${say.given(wordBeside(answer, "condition"), (name) => ` (${name})`)} the product is at or beyond a temperature at which it sets, melts or clears: nothing follows from there by acceleration.`,
+      `Stored at ${value(answer, say)}${say.given(wordBeside(answer, "condition"), (name) => ` (${name})`)} the product is at or beyond a temperature at which it sets, melts or clears: this storage says nothing about normal storage.`,
     notKnown: () => "Whether a storage comes near a temperature at which the product sets, melts or clears",
   }),
 };

@@ -37,7 +37,7 @@ export const stirringAnswers: Each<Stirring, AnswerWords> = {
     question: "Does the gel at the wall move?",
     met: (answer, say) => `The gel moves as far as the wall in ${step(answer, say)}.`,
     below: (answer, say) =>
-      `The gel at the wall stands still (${say.place(answer.at)}): the stirrer moves ${value(answer, say)} of the diameter. What is at the wall mixes with nothing and lets no air go. Stir faster, use a wider stirrer or one that follows the wall, or bring the gel in from the wall by hand with the stirrer off.`,
+      `The gel at the wall stands still (${say.place(answer.at)}): the stirrer moves ${value(answer, say)} of the diameter. Gel at the wall is not mixed and keeps its air. Stir faster, use a wider stirrer or one that sweeps the wall, or scrape the wall by hand with the stirrer off.`,
     notKnown: (answer, say) => `Whether the gel moves as far as the wall in ${step(answer, say)}`,
     value: (answer, say) => `moved diameter: ${valueAt(answer, say)}`,
     limit: (answer, say) => `diameter of the vessel: ${say.interval(answer.limit.min, "length")}`,
@@ -46,7 +46,7 @@ export const stirringAnswers: Each<Stirring, AnswerWords> = {
     question: "Does the gel move up to the surface?",
     met: (answer, say) => `The gel moves up to the surface in ${step(answer, say)}.`,
     below: (answer, say) =>
-      `The gel near the surface stands still (${say.place(answer.at)}): the stirrer moves ${value(answer, say)} of the height. What lies on the surface is not mixed in. Stir faster, set the stirrer higher, or bring the gel down by hand with the stirrer off.`,
+      `The gel near the surface stands still (${say.place(answer.at)}): the stirrer moves ${value(answer, say)} of the height. Material on the surface is not mixed in. Stir faster, set the stirrer higher, or turn the gel over by hand with the stirrer off.`,
     notKnown: (answer, say) => `Whether the gel moves up to the surface in ${step(answer, say)}`,
     value: (answer, say) => `moved height: ${valueAt(answer, say)}`,
     limit: (answer, say) => `level of the charge: ${say.interval(answer.limit.min, "length")}`,
@@ -54,7 +54,7 @@ export const stirringAnswers: Each<Stirring, AnswerWords> = {
   "motor-power": notAbove({
     question: "Does the motor have enough power?",
     met: (answer, say) =>
-      `The motor has enough power in every step: the most that is needed is ${value(answer, say)}${atSpeed(answer, say)} (${say.place(answer.at)}).`,
+      `The motor has enough power in every step. The most that is needed: ${value(answer, say)}${atSpeed(answer, say)} (${say.place(answer.at)}).`,
     above: (answer, say) =>
       `The motor has too little power: the stirrer needs ${value(answer, say)}${atSpeed(answer, say)} (${say.place(answer.at)}). Stir more slowly.`,
     notKnown: (answer, say) => `Whether the motor has enough power (${say.place(answer.at)})`,
@@ -65,7 +65,7 @@ export const stirringAnswers: Each<Stirring, AnswerWords> = {
   "motor-torque": notAbove({
     question: "Does the motor have enough torque?",
     met: (answer, say) =>
-      `The motor has enough torque in every step: the most that is needed is ${value(answer, say)}${atSpeed(answer, say)} (${say.place(answer.at)}).`,
+      `The motor has enough torque in every step. The most that is needed: ${value(answer, say)}${atSpeed(answer, say)} (${say.place(answer.at)}).`,
     above: (answer, say) =>
       `The motor has too little torque: the stirrer needs ${value(answer, say)}${atSpeed(answer, say)} (${say.place(answer.at)}). Stir more slowly, or use a gear.`,
     notKnown: (answer, say) => `Whether the motor has enough torque (${say.place(answer.at)})`,
@@ -89,7 +89,7 @@ export const stirringAnswers: Each<Stirring, AnswerWords> = {
   }),
   "no-air-down-the-vortex": notAbove({
     question: "Does the vortex stay above the stirrer?",
-    met: () => "No vortex reaches the stirrer. Air that is folded in or poured in is not judged.",
+    met: () => "No vortex reaches the stirrer. Air that is folded in or poured in is not considered.",
     above: (answer, say) =>
       `The vortex reaches the stirrer (${say.place(answer.at)}) and draws air down: stir more slowly.`,
     notKnown: (answer, say) => `Whether a vortex draws air down to the stirrer (${say.place(answer.at)})`,
