@@ -2,6 +2,7 @@ import type { Plan } from "../plan/index.js";
 import { allowances, cost, naturalOrigin } from "./batch.js";
 import { type Block, list, section, table, text } from "./blocks.js";
 import { gelByDroplets, speedsOf } from "./emulsion.js";
+import { courseFigures } from "./figures.js";
 import { afterFillingOf, evaporationOf, exposuresOf, orderOfAddition } from "./heat.js";
 import { inUseOf } from "./in-use.js";
 import { packSection } from "./packs.js";
@@ -15,6 +16,8 @@ export function appendices(sheet: Sheet): readonly Block[] {
   const { labels } = sheet.words;
   return [
     { kind: "part", text: labels.appendices },
+    { kind: "text", text: labels.grades, isSmall: true },
+    ...courseFigures(sheet),
     ...orderOfLots(sheet),
     ...section(labels.answers, [table(answerTable(sheet))]),
     ...particlesOf(sheet),

@@ -1,5 +1,6 @@
 export { type CsvTable, toCsv } from "./csv.js";
 export { exposureToMarkdown } from "./exposure.js";
+export { toHtml } from "./html.js";
 export { toJson } from "./json.js";
 export { labelToMarkdown } from "./label.js";
 export { toMarkdown } from "./markdown.js";

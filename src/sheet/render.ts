@@ -1,5 +1,5 @@
 import { record } from "../guards.js";
-import type { AssumptionCode, Basis, Plan, Reason } from "../plan/index.js";
+import type { AssumptionCode, Basis, Plan, PlanSeries, Reason } from "../plan/index.js";
 import { soundly, soundlyOf } from "./sound.js";
 import { type SayOptions, sayWith } from "./words/say.js";
 import { type SomeWords, wordsWith } from "./words/some-words.js";
@@ -21,6 +21,8 @@ export interface Sheet {
   readonly plan: Plan;
   readonly words: Words;
   readonly say: Say;
+  /** The course of the batch against time, if the caller gives it, for drawings. */
+  readonly series?: PlanSeries;
 }
 
 /** Words and numbers, whatever is written. */

@@ -1,10 +1,11 @@
-import { exposureFor, labelFor, prepareJob, runPlan, sweep } from "gelwright/plan";
+import { exposureFor, labelFor, planSeries, prepareJob, runPlan, sweep } from "gelwright/plan";
 import { exampleJob } from "../support/example.js";
 import type { ValidInputs } from "../support/fuzz.js";
 
 const whole = runPlan(exampleJob());
 const prepared = prepareJob(exampleJob());
 const { vessel, materials } = whole.names;
+const series = planSeries({ prepared });
 
 /** Every ninth answer and every fourth step: damage to each leaf of a whole plan would take half an hour. */
 const answers = whole.answers.filter((_, at) => at % 9 === 0);
@@ -32,6 +33,7 @@ export const validInputs: ValidInputs = {
     [{ plan: { ...bare, timeline }, table: "timeline" }],
     [{ plan: { ...bare, answers, timeline }, table: "answers" }],
   ],
+  toHtml: [[{ plan: { ...bare, timeline }, series: { ...series, times: series.times.slice(0, 3) } }]],
   toJson: [[{ plan }]],
   scalesToMarkdown: [
     [{ plans: [{ names: { vessel, materials }, lots: whole.lots, scale: whole.scale, allowances: whole.allowances }] }],

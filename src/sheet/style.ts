@@ -1,0 +1,31 @@
+/** The look of a sheet: black on white, small enough for two A4 pages at the kettle, with lines to write on. */
+export const style: string = `
+@page{size:A4;margin:11mm 12mm 12mm}
+*{box-sizing:border-box}
+body{margin:0;background:#fff;color:#000;font:10pt/1.35 Arial,"Liberation Sans",Helvetica,"DejaVu Sans",sans-serif}
+main{max-width:190mm;margin:0 auto;padding:6mm}
+h1{font-size:1.5em;margin:0 0 .4em}
+h2{font-size:1.12em;margin:.8em 0 .2em;border-bottom:.5pt solid #000;break-after:avoid}
+p,ul,table,figure{margin:.25em 0}
+ul{padding-left:1.3em}
+li{break-inside:avoid}
+table{width:100%;border-collapse:collapse}
+th,td{border:.5pt solid #777;padding:.12em .35em;text-align:left;vertical-align:top;overflow-wrap:break-word}
+th{font-weight:600;background:#eee}
+thead{display:table-header-group}
+tr{break-inside:avoid}
+.form td{height:1.75em}
+.form td.empty{min-width:4.2em}
+.figure{white-space:nowrap}
+.small{font-size:.88em}
+figure{break-inside:avoid}
+figure svg{display:block;width:100%;height:auto}
+figcaption{font-size:.9em}
+@media screen and (max-width:700px){table{display:block;overflow-x:auto}}
+@media print{
+body{font-size:7.6pt;line-height:1.22}
+main{max-width:none;padding:0}
+h1.part{break-before:page}
+th{background:none}
+}
+`;
