@@ -90,7 +90,7 @@ const samples = 12;
  *   process: { name: "hot route", room: "20 °C", steps: [{ do: "charge", phase: "A" }, { do: "fill" }] },
  *   pack: { name: "jar", nominal: { mass: "50 g" }, fillTarget: "50.4 g", fillSpread: "0.6 g", tare: { mass: "40 g" } },
  * });
- * fillCheckToMarkdown({ plan }).split("\n")[5]; // => "- The mean of a sample, gross: 89.6 g to 91.2 g."
+ * fillCheckToMarkdown({ plan }).split("\n")[5]; // => "- The mean of a sample, gross: 89.6 to 91.2 g."
  * ```
  */
 export function fillCheckToMarkdown(input: { readonly plan: Plan } & Wording): string {
