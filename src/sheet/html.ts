@@ -1,6 +1,7 @@
 import { record } from "../guards.js";
 import type { Plan, PlanSeries } from "../plan/index.js";
 import { batchSheet } from "./batch-sheet.js";
+import * as known from "./known.js";
 import { render, type Sheet, type Wording } from "./render.js";
 import { soundlyOf } from "./sound.js";
 import { htmlOf } from "./to-html.js";
@@ -45,7 +46,7 @@ import { htmlOf } from "./to-html.js";
  * ```
  */
 export function toHtml(input: { readonly plan: Plan; readonly series?: PlanSeries } & Wording): string {
-  const { plan, series, ...wording } = record(input, "input");
+  const { plan, series, ...wording } = record(input, "input", known.toHtml);
   const write = (sheet: Sheet): string => htmlOf(batchSheet(sheet), sheet.words.labels.language);
   return render(plan, wording, (sheet) =>
     series === undefined

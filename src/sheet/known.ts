@@ -11,5 +11,6 @@ export const toCsv: Known = [
   ["plan", "table"],
   ["words", "formats"],
 ];
+export const toHtml: Known = [["plan"], ["series", "words", "formats"]];
 export const toJson: Known = [["plan"], []];
 export const toMarkdown: Known = [["plan"], ["words", "formats"]];

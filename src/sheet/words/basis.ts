@@ -62,12 +62,12 @@ export const notes: Words["notes"] = {
     const milky = orWhy(untilMilky, ({ min, max }) => `${share(min)} to ${share(max)}`, say, words);
     const flows = orWhy(untilFlowing, ({ min, max }) => `${share(min)} to ${share(max)}`, say, words);
     const wet = along && !("notKnown" in along) ? along.find(({ water }) => water >= 0.1) : undefined;
-    return `Rinsing off: a film${say.given(film, (thick) => ` of ${say.millimetres(thick, 2)}`)} turns to milk from so much water by mass of the gel: ${milky}; its own weight makes it flow off a wall from: ${flows}.${say.given(wet, (row) => ` With ${say.percent(row.water, 2)} of water the indices differ by ${say.number(Math.abs(row.mismatch), 2)}, and oil is ${say.percent(row.volumeFractionOil)} by volume.`)} How fast water gets in is not part of it.`;
+    return `Rinsing off: a film${say.given(film, (thick) => ` of ${say.millimetres(thick, 2)}`)} turns milky at this much water by mass of the gel: ${milky}. It flows off a wall under its own weight at: ${flows}.${say.given(wet, (row) => ` With ${say.percent(row.water, 2)} of water the indices differ by ${say.number(Math.abs(row.mismatch), 2)}, and oil is ${say.percent(row.volumeFractionOil)} by volume.`)} How fast the water gets in is not predicted.`;
   },
   "drawn-into-lines": ({ reach, thickness }, say, words) =>
-    `Fine lines: beside its film the gel may be drawn this far into a line that it wets, as long as it holds to the walls: ${orWhy(reach, (distance) => say.millimetres(distance, 2), say, words)}.${say.given(thickness, (thick) => ` A film of up to ${say.millimetres(thick, 2)} does not run.`)} Gels that slip on the walls go further.`,
+    `Fine lines: the gel may be drawn this far out of its film into a line that it wets: ${orWhy(reach, (distance) => say.millimetres(distance, 2), say, words)}.${say.given(thickness, (thick) => ` A film of up to ${say.millimetres(thick, 2)} does not run.`)} A gel that slips on the walls goes further.`,
   "water-after-opening": ({ water, duration, mismatch }, say, words) =>
-    `Once it is opened: a pack takes up this much water in ${say.duration(duration)}: ${orWhy(water, ({ min, max }) => `${say.kilograms(min, 2)} to ${say.kilograms(max, 2)}`, say, words)}.${say.given(mismatch, ({ min, max }) => ` The indices of oil and gel former then differ by ${say.number(min, 2)} to ${say.number(max, 2)}.`)} That is the most: in a jar the water still has to find its way down.`,
+    `Once opened, a pack takes up this much water in ${say.duration(duration)}: ${orWhy(water, ({ min, max }) => `${say.kilograms(min, 2)} to ${say.kilograms(max, 2)}`, say, words)}.${say.given(mismatch, ({ min, max }) => ` The indices of oil and gel former then differ by ${say.number(min, 2)} to ${say.number(max, 2)}.`)} This is an upper limit: in a jar the water still has to spread downwards.`,
 };
 
 /** A figure in words, or why it is not known. */

@@ -68,12 +68,12 @@ export const emulsionLines = {
   ): string =>
     `At ${say.celsius(temperature)} the refractive indices differ by ${say.number(Math.abs(mismatch), 2)}${say.given(max, (allowed) => `; the bench allows ${say.number(allowed, 2)}`)}.`,
   hazeAt: ({ temperature, path, min, max }: Record<"temperature" | "path" | "min" | "max", number>, say: Say): string =>
-    `At ${say.celsius(temperature)}, ${say.percent(min, 2)} to ${say.percent(max, 2)} of the light is scattered on ${say.millimetres(path, 2)} through the pack. This ranks gels and promises nothing; air is left out.`,
+    `At ${say.celsius(temperature)}, ${say.percent(min, 2)} to ${say.percent(max, 2)} of the light is scattered over ${say.millimetres(path, 2)} of gel (predicted, without air). Use it to rank gels only.`,
   correctWith: (
     { add, mass, within, volumeFractionOil }: Omit<ClarityCorrection, "within"> & { readonly within?: Ends },
     say: Say,
   ): string =>
-    `The indices match in the room with ${say.kilograms(mass, 3)} more ${add} in the gel former of a lot${say.given(within, ({ min, max }) => ` (${say.kilograms(min, 3)} to ${say.kilograms(max, 3)} keep within what the bench allows)`)}. Oil is then ${say.percent(volumeFractionOil)} by volume; water activity and preservation change too.`,
+    `The indices match at room temperature with ${say.kilograms(mass, 3)} more ${add} in the gel former of a lot${say.given(within, ({ min, max }) => ` (${say.kilograms(min, 3)} to ${say.kilograms(max, 3)} keep within what the bench allows)`)}. Oil is then ${say.percent(volumeFractionOil)} by volume; water activity and preservation change too.`,
   theoryNotKnown: ({ reason }: { readonly reason: string }): string =>
     `Yield stress and shear modulus cannot be predicted: ${reason}.`,
 };
