@@ -24,6 +24,7 @@ export type {
   Formula,
   FormulaDocument,
   FormulaLine,
+  FormulaPremix,
   LineDocument,
   Material,
   Particle,

@@ -1,7 +1,8 @@
-import type { FormulaLine } from "./types.js";
+import type { FormulaLine, FormulaPremix } from "./types.js";
 
 /** The lines of one premix, as shares of it. */
 export interface Premix {
+  readonly name: string;
   readonly lines: readonly { readonly material: string; readonly massFraction: number }[];
 }
 
@@ -56,4 +57,56 @@ export function open(lines: readonly FormulaLine[], premixes: ReadonlyMap<string
       });
     }
   return [...merged.values()];
+}
+
+/** The premixes that the phases use, at any depth: what of the opened lines each of them brings. One that others hold comes before them. */
+export function premixesOf(
+  lines: readonly FormulaLine[],
+  opened: readonly FormulaLine[],
+  premixes: ReadonlyMap<string, Premix>,
+): readonly FormulaPremix[] {
+  return [...new Set(lines.map(({ phase }) => phase))].flatMap((phase) => {
+    const own = lines.filter((line) => line.phase === phase);
+    const wholes = new Map(opened.filter((line) => line.phase === phase).map((line) => [line.material, line]));
+    // Each premix once, those that hold others first.
+    const order: string[] = [];
+    const visit = (key: string): void => {
+      const premix = premixes.get(key);
+      if (!premix || order.includes(key)) return;
+      for (const { material } of premix.lines) visit(material);
+      order.push(key);
+    };
+    for (const { material } of own) visit(material);
+    const shares = new Map<string, number>();
+    for (const { material, massFraction } of own) shares.set(material, (shares.get(material) ?? 0) + massFraction);
+    for (const key of [...order].reverse())
+      for (const { material, massFraction } of premixes.get(key)?.lines ?? [])
+        if (premixes.has(material))
+          shares.set(material, (shares.get(material) ?? 0) + (shares.get(key) ?? 0) * massFraction);
+    return order.flatMap((key): readonly FormulaPremix[] => {
+      const share = shares.get(key) ?? 0;
+      const premix = premixes.get(key);
+      if (!premix || !(share > 0)) return [];
+      const parts = premix.lines.filter(({ massFraction }) => massFraction > 0);
+      return [
+        {
+          key,
+          name: premix.name,
+          phase,
+          lines: parts.flatMap(({ material, massFraction }) => {
+            const whole = wholes.get(material)?.massFraction ?? 0;
+            return premixes.has(material) || !(whole > 0)
+              ? []
+              : [{ material, shareOfLine: Math.min(1, (share * massFraction) / whole) }];
+          }),
+          premixes: parts.flatMap(({ material, massFraction }) => {
+            const whole = shares.get(material) ?? 0;
+            return premixes.has(material) && whole > 0
+              ? [{ premix: material, shareOfPremix: Math.min(1, (share * massFraction) / whole) }]
+              : [];
+          }),
+        },
+      ];
+    });
+  });
 }

@@ -1,7 +1,7 @@
 import { type Draft, Findings, join } from "./document.js";
 import { checkMaterial, materialOf } from "./material.js";
 import type { MaterialDocument } from "./material-document.js";
-import { findCycle, open, type Premix } from "./premix.js";
+import { findCycle, open, type Premix, premixesOf } from "./premix.js";
 import type { Read } from "./read-type.js";
 import { formula as entry } from "./schema.js";
 import { type Placed, shares } from "./shares.js";
@@ -81,6 +81,7 @@ export function formulaFrom(draft: Draft<Read<FormulaDocument>>, at: string, fin
     checkNames(entries, known, findings);
     const { massFractions } = shares(entries, join(path, "lines"), strengthOf, findings);
     premixes.set(key, {
+      name: premix?.name ?? key,
       lines: entries.map(({ line }, i) => ({ material: line?.material ?? "", massFraction: massFractions[i] ?? 0 })),
     });
   }
@@ -107,11 +108,13 @@ export function formulaFrom(draft: Draft<Read<FormulaDocument>>, at: string, fin
     massFraction: massFractions[i] ?? 0,
     carrier: i === carrier,
   }));
+  const opened = cycle ? [] : open(lines, premixes);
   return {
     name: draft.name ?? "",
     materials,
     phases: phases.map((phase) => phase.name),
-    lines: cycle ? [] : open(lines, premixes),
+    lines: opened,
+    ...(premixes.size > 0 && !cycle && { premixes: premixesOf(lines, opened, premixes) }),
     claimNaturalOrigin: draft.claims?.naturalOrigin,
   };
 }

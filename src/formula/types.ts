@@ -142,6 +142,17 @@ export interface FormulaLine {
   readonly carrier: boolean;
 }
 
+/** A premix that a phase uses, and what of the phase's opened lines it brings. */
+export interface FormulaPremix {
+  readonly key: string;
+  readonly name: string;
+  readonly phase: string;
+  /** Its own materials: the share of what the phase holds of each that comes with this premix [0 to 1]. */
+  readonly lines: readonly { readonly material: string; readonly shareOfLine: number }[];
+  /** Premixes in it: the share of what the phase holds of each that goes into this one [0 to 1]. */
+  readonly premixes: readonly { readonly premix: string; readonly shareOfPremix: number }[];
+}
+
 /** A formula with every premix opened and every share known; the shares sum to 1. */
 export interface Formula {
   readonly name: string;
@@ -149,6 +160,8 @@ export interface Formula {
   readonly phases: readonly string[];
   /** In the order written, phase by phase. */
   readonly lines: readonly FormulaLine[];
+  /** Premixes that the phases use, phase by phase; one that another holds comes before it. */
+  readonly premixes?: readonly FormulaPremix[] | undefined;
   /** Claimed natural-origin content, 0 to 1. */
   readonly claimNaturalOrigin?: number | undefined;
 }

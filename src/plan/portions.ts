@@ -120,14 +120,24 @@ export function portionsOf(steps: readonly Charging[], { lot }: ScaledBatch): re
         phase,
         number: i + 1,
         of: parts.length,
-        lines: lines.map(({ material, mass, increment: step }) => {
-          const steps = Math.round(mass / step);
-          const own = Math.round(steps * after) - Math.round(steps * before);
-          return { material, mass: parts.length === 1 ? mass : multiple(own, increment(step, "increment"), "portion") };
-        }),
+        lines: lines.map((line) => ({
+          material: line.material,
+          mass: parts.length === 1 ? line.mass : stepsBetween(line, before, after),
+        })),
       };
       before = after;
     });
   }
   return found;
+}
+
+/** What of a weighed line lies between two shares of it, in whole steps of its balance [kg]. */
+export function stepsBetween(
+  { mass, increment: step }: { readonly mass: number; readonly increment: number },
+  from: number,
+  to: number,
+): number {
+  const steps = Math.round(mass / step);
+  const upTo = (share: number): number => Math.round(steps * Math.min(1, share));
+  return multiple(upTo(to) - upTo(from), increment(step, "increment"), "portion");
 }

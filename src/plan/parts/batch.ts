@@ -1,5 +1,6 @@
 import type { MaterialFunction } from "../../formula/index.js";
 import { massOf } from "../contents.js";
+import { stepsBetween } from "../portions.js";
 import type { Run } from "../state.js";
 import { stated, unknown, where } from "../unknown.js";
 
@@ -35,6 +36,23 @@ export interface Weighing {
   readonly onGrid: boolean;
   /** What each step charges of a phase that goes in in parts, in the order of the steps; the parts of a line add up to it. */
   readonly parts: readonly WeighingPart[];
+  /** What is mixed beforehand, in the order in which it can be made: of the lines, what goes into each. */
+  readonly premixes: readonly WeighingPremix[];
+}
+
+/** A premix of one lot, named and weighed as such. Masses in kg. */
+export interface WeighingPremix {
+  /** Key of the premix in the formula. */
+  readonly premix: string;
+  readonly name: string;
+  /** The phase that it goes into. */
+  readonly phase: string;
+  /** Materials that are weighed into it: of the phase's line of each, in steps of its balance. */
+  readonly lines: readonly { readonly material: string; readonly mass: number }[];
+  /** Premixes that are weighed into it, made before. */
+  readonly premixes: readonly { readonly premix: string; readonly mass: number }[];
+  /** What it comes to. */
+  readonly total: number;
 }
 
 /** A part of a phase: what of each of its lines goes in at a step. Masses in kg. */
@@ -118,7 +136,38 @@ export function weighingOf({ job: { formula }, scaled, moments }: Run): Weighing
   const parts = moments.flatMap(({ number: step, portion }): readonly WeighingPart[] =>
     portion && portion.of > 1 ? [{ step, ...portion, total: massOf(portion.lines) }] : [],
   );
-  return { lines, total: lot.total, totalTarget: charge.total, onGrid: lot.onGrid, parts };
+  return {
+    lines,
+    total: lot.total,
+    totalTarget: charge.total,
+    onGrid: lot.onGrid,
+    parts,
+    premixes: premixesIn(formula, lines),
+  };
+}
+
+/** What goes into each premix: of a line that several share, each gets whole steps, and all of them together no more than the line. */
+function premixesIn(
+  { premixes = [] }: Run["job"]["formula"],
+  weighed: readonly WeighingLine[],
+): readonly WeighingPremix[] {
+  const taken = new Map<WeighingLine, number>();
+  const made: WeighingPremix[] = [];
+  for (const { key, name, phase, lines, premixes: inside } of premixes) {
+    const own = lines.flatMap(({ material, shareOfLine }) => {
+      const line = weighed.find((one) => one.phase === phase && one.material === material);
+      if (!line) return [];
+      const before = taken.get(line) ?? 0;
+      taken.set(line, before + shareOfLine);
+      return [{ material, mass: stepsBetween(line, before, before + shareOfLine) }];
+    });
+    const held = inside.flatMap(({ premix, shareOfPremix }) => {
+      const whole = made.find((one) => one.premix === premix && one.phase === phase);
+      return whole ? [{ premix, mass: shareOfPremix * whole.total }] : [];
+    });
+    made.push({ premix: key, name, phase, lines: own, premixes: held, total: massOf([...own, ...held]) });
+  }
+  return made;
 }
 
 /** What the process takes from one lot [kg], in its order, by the caller's names. */

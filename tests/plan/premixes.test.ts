@@ -1,0 +1,153 @@
+import fc from "fast-check";
+import { readFormula } from "gelwright/formula";
+import { type JobDocument, prepareJob, runPlan, runPrepared } from "gelwright/plan";
+import { describe, expect, it, test } from "vitest";
+import { known } from "../support/answers.js";
+import { between } from "../support/between.js";
+import { changed, exampleJob } from "../support/example.js";
+
+type Draft = ReturnType<typeof JSON.parse>;
+
+/** The kettle of the example with its pearl wetted in almond oil beforehand; of phase B some almond oil goes in by itself. */
+function wetted(share = 40, change: (draft: Draft) => void = () => {}): JobDocument {
+  return changed(exampleJob(), (draft) => {
+    const { formula } = draft;
+    const c = formula.phases.find(({ name }: Draft) => name === "C");
+    const pearl = c.lines.find(({ material }: Draft) => material === "pearl");
+    formula.premixes = {
+      wetted: {
+        name: "pearl, wetted",
+        lines: [
+          { material: "pearl", amount: `${share} %` },
+          { material: "almond", amount: "q.s." },
+        ],
+      },
+    };
+    c.lines = [
+      ...c.lines.filter((line: Draft) => line !== pearl),
+      { material: "wetted", amount: "2 %" },
+      { material: "almond", amount: "1 %" },
+    ];
+    change(draft);
+  });
+}
+
+const sum = (masses: readonly number[]): number => masses.reduce((total, mass) => total + mass, 0);
+
+describe("a premix that is made beforehand", () => {
+  it("is named, with what goes into it", () => {
+    const { weighing } = runPlan(wetted());
+    const [premix] = weighing.premixes;
+    expect([premix?.premix, premix?.name, premix?.phase]).toEqual(["wetted", "pearl, wetted", "C"]);
+    const line = (material: string) =>
+      known(weighing.lines.find((one) => one.phase === "C" && one.material === material)).mass;
+    const part = (material: string) => known(premix?.lines.find((one) => one.material === material)).mass;
+    // All pearl goes into it; of the almond oil of phase C 1.2 of 2.2.
+    expect(part("pearl")).toBe(line("pearl"));
+    expect(part("almond") / line("almond")).toBeCloseTo(1.2 / 2.2, 3);
+    expect(premix?.total).toBeCloseTo(part("pearl") + part("almond"), 12);
+    expect(runPlan(exampleJob()).weighing.premixes).toEqual([]);
+  });
+
+  it("never takes more of a line than is weighed, in whole steps of its balance", () => {
+    const prepared = (share: number) =>
+      prepareJob(
+        wetted(share, ({ formula }) => {
+          // Two premixes share the almond oil of the phase, and a third is made of them.
+          formula.premixes.oily = { name: "oily", lines: [{ material: "almond", amount: "100 %" }] };
+          formula.premixes.both = {
+            name: "both",
+            lines: [
+              { material: "wetted", amount: "60 %" },
+              { material: "oily", amount: "q.s." },
+            ],
+          };
+          const c = formula.phases.find(({ name }: Draft) => name === "C");
+          c.lines.find(({ material }: Draft) => material === "wetted").material = "both";
+        }),
+      );
+    fc.assert(
+      fc.property(between(5, 95), between(20, 30), (share, value) => {
+        const changes = [{ change: "delivered", value }] as const;
+        const { weighing } = runPrepared({ prepared: prepared(share), changes });
+        expect(weighing.premixes.map(({ premix }) => premix)).toEqual(["wetted", "oily", "both"]);
+        for (const line of weighing.lines.filter(({ phase }) => phase === "C")) {
+          const steps = weighing.premixes.flatMap(({ lines }) =>
+            lines.filter(({ material }) => material === line.material).map(({ mass }) => mass / line.increment),
+          );
+          for (const one of steps) expect(one).toBeCloseTo(Math.round(one), 6);
+          expect(sum(steps)).toBeLessThanOrEqual(line.mass / line.increment + 1e-6);
+        }
+        const [first, second, third] = weighing.premixes;
+        // What is made of premixes alone is as heavy as they are.
+        expect(known(third).premixes.map(({ premix }) => premix)).toEqual(["wetted", "oily"]);
+        expect(known(third).total).toBeCloseTo(known(first).total + known(second).total, 9);
+      }),
+      { numRuns: 10 },
+    );
+  });
+
+  it("is that of one lot", () => {
+    const { weighing, lots } = runPlan(wetted(40, ({ batch }) => (batch.lots = 2)));
+    const whole = runPlan(wetted()).weighing;
+    expect(lots.count).toBe(2);
+    const inTwo = 2 * known(weighing.premixes[0]).total;
+    // Each lot makes up for its own losses.
+    expect(inTwo / known(whole.premixes[0]).total).toBeGreaterThan(1);
+    expect(inTwo / known(whole.premixes[0]).total).toBeLessThan(1.02);
+  });
+
+  it("stays with what is weighed where another dose is asked for", () => {
+    const prepared = prepareJob(
+      changed(exampleJob(), ({ formula }) => {
+        const a = formula.phases[0];
+        const [first] = a.lines.filter(({ amount }: Draft) => amount !== "q.s.");
+        formula.premixes = { stock: { name: "stock", lines: [{ material: first.material, amount: "100 %" }] } };
+        first.material = "stock";
+      }),
+    );
+    const { premixes, lines } = runPrepared({ prepared }).weighing;
+    const [premix] = premixes;
+    const material = known(premix?.lines[0]).material;
+    expect(premix?.total).toBe(lines.find((line) => line.material === material)?.mass);
+    const changes = [{ change: "dose", material, value: 0.05 }] as const;
+    const other = runPrepared({ prepared, changes }).weighing;
+    expect(other.premixes[0]?.total).toBe(other.lines.find((line) => line.material === material)?.mass);
+  });
+
+  test("the formula has them phase by phase, without those that nothing uses", () => {
+    const { premixes } = readFormula({
+      version: 1,
+      name: "two phases",
+      materials: { oil: { name: "oil", function: "oil" }, wax: { name: "wax", function: "gel former" } },
+      premixes: {
+        stock: {
+          name: "stock",
+          lines: [
+            { material: "oil", amount: "1 part" },
+            { material: "wax", amount: "1 part" },
+          ],
+        },
+        idle: { name: "idle", lines: [{ material: "oil", amount: "100 %" }] },
+      },
+      phases: [
+        {
+          name: "A",
+          lines: [
+            { material: "stock", amount: "20 %" },
+            { material: "oil", amount: "q.s." },
+          ],
+        },
+        { name: "B", lines: [{ material: "stock", amount: "10 %" }] },
+      ],
+    });
+    expect(premixes?.map(({ key, phase }) => [key, phase])).toEqual([
+      ["stock", "A"],
+      ["stock", "B"],
+    ]);
+    const [a, b] = known(premixes);
+    // In A 10 of 80 parts of oil and all of the wax; in B all of both.
+    expect(a?.lines.map(({ shareOfLine }) => shareOfLine)).toEqual([expect.closeTo(0.125, 12), 1]);
+    expect(b?.lines.map(({ shareOfLine }) => shareOfLine)).toEqual([1, 1]);
+  });
+});
