@@ -122,7 +122,9 @@ export class Charge {
       for (const { material, mass: own } of this.contents) {
         const { key } = material;
         const melting = this.meltingOf(material);
-        const specificHeat = this.heated ? specificHeatOf(material) : inTheRoom(material, this.job.process.room);
+        const specificHeat = this.heated
+          ? toTheRoom(material, this.job.process.room)
+          : inTheRoom(material, this.job.process.room);
         if (melting && !this.molten.has(key))
           parts.push({
             mass: own,
@@ -299,6 +301,14 @@ export class Charge {
 
 function specificHeatOf({ specificHeat, key }: Material): NonNullable<Material["specificHeat"]> {
   return stated(specificHeat, "material-specific-heat", { of: key });
+}
+
+/** The specific heat of what is warmed from the room's temperature: a law that begins a little above that is continued down to it. */
+function toTheRoom(material: Material, room: number): NonNullable<Material["specificHeat"]> {
+  const law = specificHeatOf(material);
+  if (law.law !== "polynomial" || law.temperatureMin === undefined) return law;
+  const { temperatureMin } = law;
+  return room < temperatureMin && room >= temperatureMin - near ? { ...law, temperatureMin: room } : law;
 }
 
 /** The specific heat at the room's temperature, of what is only ever stirred there. */
