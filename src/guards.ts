@@ -146,10 +146,13 @@ function refuseName(value: object, path: string, name: string, all: readonly str
   );
 }
 
-/** The value, if it is a list with at least `min` members. */
+/** The value, if it is a list with at least `min` members and none left out: a hole would be skipped in silence. */
 export function list<T>(value: readonly T[], path: string, min = 0): readonly T[] {
-  if (Array.isArray(value) && value.length >= min) return value;
-  return refuseArgument(path, value, "list", min > 0 ? `a list of at least ${min}` : "a list");
+  if (!Array.isArray(value) || value.length < min)
+    return refuseArgument(path, value, "list", min > 0 ? `a list of at least ${min}` : "a list");
+  for (let i = 0; i < value.length; i++)
+    if (value[i] === undefined) refuse("input", `${path}[${i}]`, undefined, "a member at each place of the list");
+  return value;
 }
 
 /**

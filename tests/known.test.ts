@@ -3,21 +3,13 @@ import * as gelwright from "gelwright";
 import { CalculationError } from "gelwright/error";
 import { describe, expect, test } from "vitest";
 import { knownTables } from "./known/known.js";
-import type { ValidInputs } from "./support/fuzz.js";
 import { root } from "./support/rooms.js";
+import { validInputsOf } from "./support/valid-inputs.js";
 
 type Call = (...args: never[]) => unknown;
 type Arguments = Readonly<Record<string, unknown>>;
 
 const rooms = Object.entries(gelwright).filter(([, members]) => typeof members === "object");
-
-/** The folder of a room: the front door says `naturalOrigin`, the folder is `natural-origin`. */
-const folderOf = (room: string): string => room.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
-
-async function validInputsOf(room: string): Promise<ValidInputs> {
-  const file = new URL(`./${folderOf(room)}/valid-inputs.ts`, import.meta.url);
-  return ((await import(file.href)) as { validInputs: ValidInputs }).validInputs;
-}
 
 /** Functions that are handed something whole, of which they read a part. */
 const whole = { measureNext: "a plan, for its answers" };

@@ -126,6 +126,13 @@ export function fitConductance(input: {
   const e = left(rate);
   const squares = sumOf(count, (i) => (e[i] as number) ** 2);
   const start = sumOf(count, (i) => (excess[i] as number) * (e[i] as number)) / squares;
+  if (!(start > 0))
+    refuse(
+      "input",
+      "readings",
+      "a fit that begins beyond the room's temperature",
+      "readings on one side of the room's temperature, of a vessel that comes closer to it",
+    );
   const residuals = excess.map((value, i) => side * (value - start * (e[i] as number)));
   const conductance = result((rate / span) * capacity, "conductance");
   const fit = { conductance, temperatureStart: ambient + side * start, residuals, degreesOfFreedom: count - 2 };

@@ -1,4 +1,5 @@
 import { record, refuse, show } from "../guards.js";
+import { kelvin } from "../laws/compile-viscosity.js";
 import type { MeltLaw, ViscosityReading } from "../laws/viscosity-law.js";
 import { curveFit, type Fittable } from "../numeric/curve-fit.js";
 import { leastSquares } from "../numeric/least-squares.js";
@@ -67,7 +68,7 @@ function startOf(temperatures: readonly number[], logs: Float64Array): readonly 
  * @returns The law with covariance and residuals; its parameters are `lnFactor` [-], `coefficient` [K] and
  *   `temperatureVogel` [°C].
  * @throws CalculationError `input` for readings that are too few or none, `unreachable` where they do not bend as the
- *   law does.
+ *   law does, or so little that the pole would lie at or below absolute zero.
  * @source viswanath-natarajan-1989 the three-constant equation; marquardt-1963 and golub-pereyra-1973 for the fit, from memory
  * @example
  * ```ts
@@ -108,6 +109,13 @@ export function fitVogel(input: {
       "viscosities that fall ever less as it warms, over a wider span of temperatures; or fitAndrade",
     );
   const [lnFactor = 0, coefficient = 0, temperatureVogel = 0] = fit.parameters;
+  if (!(temperatureVogel > -kelvin))
+    refuse(
+      "unreachable",
+      "points",
+      `a pole at ${Number(temperatureVogel.toPrecision(4))} °C, at or below absolute zero`,
+      "viscosities that bend more, over a wider span of temperatures; or fitAndrade",
+    );
   const values = fittable.valuesAt(fit.parameters);
   return viscosityFit(
     { law: "vogel-fulcher-tammann", lnFactor, coefficient, temperatureVogel },

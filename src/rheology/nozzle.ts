@@ -66,9 +66,9 @@ export function nozzleFlow(input: {
     shearRateWall,
     correction: result(shearRateWall / (4 * flow), "correction"),
     stressWall,
-    viscosityWall: viscosityAtRate(compiled, shearRateWall),
+    viscosityWall: result(viscosityAtRate(compiled, shearRateWall), "wall viscosity"),
     pressureGradient: result((2 * stressWall) / radius, "pressure gradient"),
-    plug: compiled.yieldStress / stressWall,
+    plug: result(compiled.yieldStress / stressWall, "plug"),
   };
 }
 

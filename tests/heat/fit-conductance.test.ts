@@ -114,3 +114,15 @@ test("a last reading that errs beyond the room's temperature does no harm", () =
   const { conductance } = fit([0, 80], [1000, 42.1], [2000, 28.1], [3000, 23], [9000, 19.8]);
   expect(off(conductance, 2)).toBeLessThan(0.01);
 });
+
+test("readings on both sides of the room have no interval that is upside down: they are refused", () => {
+  const readings = [
+    { time: 0, temperature: 37.1 },
+    { time: 18, temperature: -4.1 },
+    { time: 360, temperature: 28.2 },
+    { time: 1767, temperature: 0.3 },
+  ];
+  expect(() => fitConductance({ readings, temperatureAmbient: 20, heatCapacity: 1e5 })).toThrow(
+    "a fit that begins beyond the room's temperature",
+  );
+});

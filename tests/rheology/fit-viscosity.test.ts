@@ -100,3 +100,14 @@ test("Walther's line passes through its two readings, and refuses what is too th
   expect(() => waltherViscosityAt({ ...line, temperature: 180 })).toThrow('or beyond: "extend"');
   expect(waltherViscosityAt({ ...line, temperature: 180, beyond: "extend" })).toBeLessThan(2e-6);
 });
+
+test("no law of Vogel's has its pole at absolute zero or below", () => {
+  const points = (middle: number) => [
+    { temperature: 25, viscosity: 1 },
+    { temperature: 50, viscosity: middle },
+    { temperature: 90, viscosity: 0.1 },
+  ];
+  // Between the two the pole passes -273.15 °C.
+  expect(fitVogel({ points: points(0.34) }).law.temperatureVogel).toBeGreaterThan(-273.15);
+  expect(() => fitVogel({ points: points(0.37) })).toThrow("at or below absolute zero");
+});

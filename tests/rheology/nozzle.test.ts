@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import { CalculationError } from "gelwright/error";
 import { shearRateAt, yieldStressOf } from "gelwright/laws";
 import { flowThroughNozzle, nozzleFlow, ohnesorgeNumber } from "gelwright/rheology";
 import { expect, test } from "vitest";
@@ -99,5 +100,21 @@ test("a yield stress holds a small pressure for good, and a spray of it gets no 
   expect(ohnesorgeNumber({ ...spray, curve: { ...curve, yieldStress: 0 } })).toBeCloseTo(
     0.08 / Math.sqrt(900 * 0.03 * 3e-4),
     12,
+  );
+});
+
+test("at the ends of what a double holds there is a finite answer or a refusal, and no NaN", () => {
+  const extreme = fc.constantFrom(5e-324, 1e-300, 1e-150, 1e-30, 1, 1e30, 1e150, 1e308);
+  fc.assert(
+    fc.property(anyCurve, extreme, extreme, (curve, bore, flowRate) => {
+      let flow: object = {};
+      try {
+        flow = nozzleFlow({ curve, diameter: bore, flowRate });
+      } catch (error) {
+        if (!(error instanceof CalculationError)) throw error;
+      }
+      expect(Object.values(flow).every(Number.isFinite)).toBe(true);
+    }),
+    { numRuns: 1000 },
   );
 });
