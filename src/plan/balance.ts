@@ -5,7 +5,7 @@ import type { Basis } from "./figure.js";
 import { lossOf } from "./setting.js";
 import type { Outcome, State } from "./state.js";
 import { stirringPower } from "./stirred.js";
-import { by, type Cell, cell, otherwise, stated } from "./unknown.js";
+import { by, type Cell, cell, otherwise, stated, unknown, withAssumed } from "./unknown.js";
 import type { Warmth } from "./warm-jacket.js";
 
 /** A source that gives nothing: the vessel is left to itself. */
@@ -60,7 +60,9 @@ export function withStirring(
   const [coolest, warmest] = [Math.min(from, to), Math.max(from, to)];
   return otherwise(
     () => {
-      const found = stirringPower(state, [coolest, warmest], speed());
+      const { value: found, assumed } = withAssumed(() => stirringPower(state, [coolest, warmest], speed()));
+      // By a curve that may err either way nobody knows how much it warms.
+      if (assumed.length > 0) unknown("not-read", { field: "bench-viscosities" });
       // The segment looks for its limit beyond its end, where nothing was read.
       const power = (temperature: number): number => found.at(Math.min(warmest, Math.max(coolest, temperature)));
       const { vessel } = balance;

@@ -17,7 +17,8 @@ import {
 import { emulsionCurveOf } from "./emulsion-curve.js";
 import type { Job } from "./job.js";
 import { doseKey, type Readings, readingsOf } from "./setting.js";
-import { type Cell, cell, otherwise, stated, unknown } from "./unknown.js";
+import { type Shift, shifted } from "./shifted-readings.js";
+import { assume, type Cell, cell, otherwise, stated, unknown } from "./unknown.js";
 
 /** A law of temperature, and where it has a breakpoint [°C]. */
 export interface AlongTemperature {
@@ -221,16 +222,34 @@ export class Charge {
 
   /** The viscosity readings of this composition in a direction: the nearest within the bench's tolerance, and nothing else stands in for them. */
   readings(direction: Readings["direction"]): Readings {
-    const tolerance = toleranceOf(this.job.bench);
-    const near = readingsOf(this.job)
+    return this.once(`readings ${direction}`, (): Readings => {
+      const nearest = this.nearestReadings(direction);
+      if (nearest && nearest.apart <= toleranceOf(this.job.bench)) return nearest.reading;
+      return otherwise(
+        () => this.shift(direction).readings,
+        () => unknown("not-read", { field: "bench-viscosities", direction, phases: this.phases(), dose: this.dose() }),
+      );
+    });
+  }
+
+  /** The readings of another composition, shifted with the setting temperature (on heating the dissolving one), if that is asked for and these have none of their own. */
+  shift(direction: Readings["direction"]): Shift {
+    return this.once(`shift ${direction}`, (): Shift => {
+      const { bench, formula } = this.job;
+      const nearest = this.nearestReadings(direction);
+      if (!nearest || !bench.viscosityShift || nearest.apart <= toleranceOf(bench)) return unknown("nothing-there");
+      const own = direction === "cooling" ? this.setting() : this.dissolving();
+      assume("viscosity-shifted-with-setting");
+      return shifted(nearest.reading, own.temperature, bench, formula.materials);
+    });
+  }
+
+  /** Of the readings in a direction those of the nearest composition. */
+  private nearestReadings(direction: Readings["direction"]) {
+    return readingsOf(this.job)
       .filter((reading) => reading.direction === direction)
       .map((reading) => ({ reading, apart: this.apart(reading.shares) }))
-      .filter(({ apart }) => apart <= tolerance)
       .sort((one, other) => one.apart - other.apart)[0];
-    return (
-      near?.reading ??
-      unknown("not-read", { field: "bench-viscosities", direction, phases: this.phases(), dose: this.dose() })
-    );
   }
 
   /** Largest difference in the share of any material from a composition. */

@@ -226,6 +226,8 @@ export const assumptionCodes = [
   "expansion-up-to-the-usual",
   /** The droplets are packed closer than any whose breakup in shear was seen. */
   "droplets-packed-closer-than-seen",
+  /** The viscosity of another composition is shifted with the setting temperature: it may err either way. */
+  "viscosity-shifted-with-setting",
 ] as const;
 
 /** What is taken for granted in a figure. */
@@ -247,6 +249,8 @@ export const noteCodes = [
   "drawn-into-lines",
   /** How much water the gel takes up from the room once its pack is opened. */
   "water-after-opening",
+  /** A composition that nobody read flows by the curve of another one, shifted with the setting temperature as asked for. */
+  "viscosity-shifted",
 ] as const;
 
 /** Something to know that no verdict is given on. */

@@ -106,6 +106,7 @@ export function measureNext(input: { readonly answers: readonly OpenAnswer[] }):
 const insteadOf: Readonly<Partial<Record<AssumptionCode, FieldCode>>> = {
   "heat-loss-left-out": "vessel-heat-loss",
   "wall-as-thick-as-read": "bench-viscosities",
+  "viscosity-shifted-with-setting": "bench-viscosities",
 };
 
 /**

@@ -3,9 +3,9 @@ import { Charge } from "./charge.js";
 import { type Content, massOf } from "./contents.js";
 import type { Job } from "./job.js";
 import { type Portion, portionsOf } from "./portions.js";
-import type { Moment, Run, State, Turn } from "./state.js";
+import type { Moment, Outcome, Run, State, Turn } from "./state.js";
 import { kindOf, type Step } from "./steps/index.js";
-import { cell, known, otherwise, stated } from "./unknown.js";
+import { cell, known, otherwise, stated, withAssumed } from "./unknown.js";
 
 /** Where a run begins: a state, and the step that comes next, from 1. */
 export interface Start {
@@ -77,6 +77,7 @@ export function runSteps(
     };
     return {
       ...outcome,
+      ...told(outcome),
       ...(portion && { portion }),
       step,
       number,
@@ -86,6 +87,14 @@ export function runSteps(
     };
   });
   return { job, scaled, weighed, moments, turns: moments.flatMap(turnsIn) };
+}
+
+/** What a step rests on, told without resting on it. */
+function told({ basis, assumptions }: Outcome): Pick<Outcome, "basis" | "assumptions"> {
+  return {
+    ...(basis && { basis: () => withAssumed(basis).value }),
+    ...(assumptions && { assumptions: () => withAssumed(assumptions).value }),
+  };
 }
 
 /** What has melted or dissolved stays so until the gel sets. */

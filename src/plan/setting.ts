@@ -11,6 +11,7 @@ import {
 import type { OilLaw, OilPoint, VesselShape } from "../mixing/index.js";
 import type { Basis } from "./figure.js";
 import type { Bench, Job, Vessel } from "./job.js";
+import { assume, withAssumed } from "./unknown.js";
 
 /** How a vessel loses heat to the room. */
 export interface Loss {
@@ -48,13 +49,12 @@ export interface OilLaws {
 
 /** Computes a figure once for each part of a document: a change of the job keeps what it does not touch. */
 export function remembered<Part extends object, T>(compute: (part: Part) => T): (part: Part) => T {
-  const found = new WeakMap<Part, { readonly value: T }>();
+  const found = new WeakMap<Part, ReturnType<typeof withAssumed<T>>>();
   return (part) => {
-    const there = found.get(part);
-    if (there) return there.value;
-    const value = compute(part);
-    found.set(part, { value });
-    return value;
+    const there = found.get(part) ?? withAssumed(() => compute(part));
+    found.set(part, there);
+    if (there.assumed.length > 0) assume(...there.assumed);
+    return there.value;
   };
 }
 
@@ -141,22 +141,25 @@ export function readingsOf({ bench, benchLines }: Job): readonly Readings[] {
 const compiledOf: (reading: ViscosityReadings) => (lines: Job["benchLines"]) => Readings = remembered(
   (reading: ViscosityReadings) =>
     remembered((benchLines: Job["benchLines"]): Readings => {
-      const law = viscosityLawOf(reading);
-      const temperatures = law.law === "readings" ? law.points.map((point) => point.temperature) : [];
       const { direction, shearRate, flowIndex } = reading;
-      return {
-        direction,
-        shearRate,
-        flowIndex,
-        law,
-        breakpoints: viscosityBreakpoints(law),
-        temperatureMin: temperatures.length > 0 ? Math.min(...temperatures) : Number.NEGATIVE_INFINITY,
-        temperatureMax: temperatures.length > 0 ? Math.max(...temperatures) : Number.POSITIVE_INFINITY,
-        at: viscosityFunction(law, { beyond: "extend" }),
-        shares: sharesOf(reading, benchLines),
-      };
+      const shares = sharesOf(reading, benchLines);
+      return { direction, shearRate, flowIndex, shares, ...alongLaw(viscosityLawOf(reading)) };
     }),
 );
+
+/** What follows from the law of some readings. */
+export function alongLaw(
+  law: ViscosityLaw,
+): Pick<Readings, "law" | "breakpoints" | "temperatureMin" | "temperatureMax" | "at"> {
+  const temperatures = law.law === "readings" ? law.points.map((point) => point.temperature) : [];
+  return {
+    law,
+    breakpoints: viscosityBreakpoints(law),
+    temperatureMin: temperatures.length > 0 ? Math.min(...temperatures) : Number.NEGATIVE_INFINITY,
+    temperatureMax: temperatures.length > 0 ? Math.max(...temperatures) : Number.POSITIVE_INFINITY,
+    at: viscosityFunction(law, { beyond: "extend" }),
+  };
+}
 
 /** What was in the beaker of a reading: the lines of its phases, and another dose of gel former if it states one. */
 function sharesOf({ phases, gelFormer }: ViscosityReadings, lines: Job["benchLines"]): ReadonlyMap<string, number> {

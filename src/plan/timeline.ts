@@ -5,7 +5,7 @@ import type { Moment, Run } from "./state.js";
 import type { Step } from "./steps/index.js";
 import { stirredIn } from "./stirred.js";
 import { unique } from "./unique.js";
-import { otherwise, type Reason, stated, unknown, where } from "./unknown.js";
+import { otherwise, type Reason, stated, unknown, where, withAssumed } from "./unknown.js";
 
 /** One step at the kettle. What is not known is left out; `notKnown` says why. */
 export interface PlanStep {
@@ -35,7 +35,12 @@ export interface PlanStep {
   /** Whether the gel has set by the end of the step. */
   readonly set?: boolean;
   /** After the step, while it flows [Pa·s], at the shear rate of the readings [1/s]. */
-  readonly viscosity?: { readonly viscosity: number; readonly shearRate: number; readonly beyondReadings: boolean };
+  readonly viscosity?: {
+    readonly viscosity: number;
+    readonly shearRate: number;
+    readonly beyondReadings: boolean;
+    readonly assumptions?: readonly AssumptionCode[];
+  };
   /** What the stirrer does at the end of the step: speed [rev/s], power [W], torque [N·m]. */
   readonly stirring?: {
     readonly speed: number;
@@ -69,6 +74,7 @@ export function timelineOf(run: Run): readonly PlanStep[] {
       },
       (why) => why,
     );
+    const { assumed } = withAssumed(() => [where("time", after.time), where("temperature", after.temperature)]);
     return {
       number,
       step: step as Step,
@@ -96,17 +102,19 @@ export function timelineOf(run: Run): readonly PlanStep[] {
         () => [],
       ),
       assumptions: otherwise(
-        () => unique(assumptions?.() ?? []),
-        () => [],
+        () => unique([...(assumptions?.() ?? []), ...assumed]),
+        () => assumed,
       ),
       ...(reason && { notKnown: reason }),
     };
 
     function viscosityAfter({ after: { temperature } }: Moment): NonNullable<PlanStep["viscosity"]> {
       if (charge.isEmulsion()) return unknown("nothing-there");
-      const { at, shearRate, temperatureMin, temperatureMax } = charge.readings(onHeat ? "heating" : "cooling");
+      const { value, assumed } = withAssumed(() => charge.readings(onHeat ? "heating" : "cooling"));
+      const { at, shearRate, temperatureMin, temperatureMax } = value;
       const now = temperature();
-      return { viscosity: at(now), shearRate, beyondReadings: now < temperatureMin || now > temperatureMax };
+      const beyondReadings = now < temperatureMin || now > temperatureMax;
+      return { viscosity: at(now), shearRate, beyondReadings, ...(assumed.length > 0 && { assumptions: assumed }) };
     }
   });
 }

@@ -1,5 +1,5 @@
 import { CalculationError } from "../error.js";
-import type { FieldCode, LawCode, ReasonCode } from "./codes.js";
+import type { AssumptionCode, FieldCode, LawCode, ReasonCode } from "./codes.js";
 
 /** Why a figure is not known, as data: a code with its parameters, and the field that would settle it. */
 export interface Reason {
@@ -67,12 +67,42 @@ export function by<T>(law: LawCode, kernel: () => T, parameters: Partial<Omit<Re
 /** A figure of the run: its value once asked for, or the reason why it is not known, found once. */
 export type Cell<T> = () => T;
 
+/** What has been taken for granted on the way to the figure that is being found; nothing is kept where none is. */
+let onTheWay: AssumptionCode[] | undefined;
+
+/** Takes something for granted: it travels with every figure that comes to rest on what is being found, remembered or not. */
+export function assume(...codes: readonly AssumptionCode[]): void {
+  onTheWay?.push(...codes);
+}
+
+/** A figure, and what was taken for granted on the way to it. */
+export function withAssumed<T>(find: () => T): { readonly value: T; readonly assumed: readonly AssumptionCode[] } {
+  const before = onTheWay;
+  const own: AssumptionCode[] = [];
+  onTheWay = own;
+  try {
+    const value = find();
+    return { value, assumed: own.length > 1 ? [...new Set(own)] : own };
+  } finally {
+    onTheWay = before;
+  }
+}
+
+/** A figure that comes out as what was asked for, whatever is taken for granted on the way: only what the asking rests on travels with it. */
+export function asAsked(find: () => number, asked: () => number): number {
+  const { value, assumed } = withAssumed(find);
+  const end = asked();
+  if (value !== end) assume(...assumed);
+  return value;
+}
+
 /** Finds a figure when it is first asked for, and remembers what came of it. */
 export function cell<T>(find: () => T): Cell<T> {
-  let found: { readonly value: T } | { readonly unknown: Unknown } | undefined;
+  let found: ReturnType<typeof look<T>> | undefined;
   return () => {
     found ??= look(find);
     if ("unknown" in found) throw found.unknown;
+    if (found.assumed.length > 0) assume(...found.assumed);
     return found.value;
   };
 }
@@ -82,9 +112,9 @@ export function known<T>(value: T): Cell<T> {
   return () => value;
 }
 
-function look<T>(find: () => T): { readonly value: T } | { readonly unknown: Unknown } {
+function look<T>(find: () => T): ReturnType<typeof withAssumed<T>> | { readonly unknown: Unknown } {
   try {
-    return { value: find() };
+    return withAssumed(find);
   } catch (error) {
     if (error instanceof Unknown) return { unknown: error };
     throw error;

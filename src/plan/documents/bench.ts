@@ -69,6 +69,8 @@ export interface BenchDocument {
     readonly dissolvesAt: Quantity<"temperature">;
   }[];
   readonly viscosities?: readonly ViscosityDocument[];
+  /** Lets the curve of the nearest composition stand in for one that was not read (another dose, another oil, a missing phase), shifted with the setting temperature; what rests on it is then never met. Default: not known. */
+  readonly viscosityShift?: "with the setting temperature";
   /** Above this it can no longer be stirred in without tearing the gel or drawing in air. */
   readonly stirrableViscosityMax?: Quantity<"dynamicViscosity">;
   /** Above this it no longer runs into the pack and levels there. */
@@ -184,6 +186,7 @@ export const bench: Entry<BenchDocument> = fields<BenchDocument>({
       }),
     ),
   ),
+  viscosityShift: maybe("wish", word("with the setting temperature")),
   stirrableViscosityMax: maybe("reading", viscosity),
   pourableViscosityMax: maybe("reading", viscosity),
   yieldStress: maybe("reading", quantity("pressure", { min: 0 })),

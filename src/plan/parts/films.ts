@@ -3,7 +3,7 @@ import type { LawCode } from "../codes.js";
 import type { Job } from "../job.js";
 import type { Run } from "../state.js";
 import { levelAt } from "../stirred.js";
-import { by, otherwise, stated, unknown, where } from "../unknown.js";
+import { by, otherwise, stated, unknown, where, withAssumed } from "../unknown.js";
 import { fillingOf, makesMelt } from "./moments.js";
 import type { Note } from "./note.js";
 import { yieldStressFigure, yieldStressOf } from "./yield-stress.js";
@@ -58,7 +58,12 @@ function isEmptiedHot(run: Run): boolean {
 
 /** The film that stays in the vessel, by the melt or by the gel that it is emptied of [m]. */
 function filmLeft(run: Run): { readonly predicted: number; readonly by: LawCode } {
-  if (isEmptiedHot(run)) return { predicted: filmOnWall(run), by: "drained-film" };
+  if (isEmptiedHot(run)) {
+    const { value: predicted, assumed } = withAssumed(() => filmOnWall(run));
+    // By a curve that may err either way the thicker film counts, and that is the set gel's.
+    if (assumed.length > 0) unknown("not-read", { field: "bench-viscosities" });
+    return { predicted, by: "drained-film" };
+  }
   const { value: yieldStress } = yieldStressOf(run.job);
   const density = stated(run.scaled.density, "material-density");
   return {

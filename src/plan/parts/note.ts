@@ -20,6 +20,15 @@ export interface Note {
   readonly shareMax?: number;
   /** What it is about, in the caller's words. */
   readonly of?: string;
+  /** The composition that a curve is shifted to: its phases, and its gel former [0 to 1]. */
+  readonly phases?: readonly string[];
+  /** [0 to 1]. */
+  readonly dose?: number;
+  readonly direction?: "heating" | "cooling";
+  /** By how much a curve is shifted [K]. */
+  readonly temperatureDifference?: number;
+  /** Where the composition sets that was read, on heating where it dissolves [°C]. */
+  readonly temperatureReference?: number;
   /** Film on skin or nail [m]. */
   readonly film?: number;
   /** Water from which on a film is milk, by mass of the gel; `max` is null where the surer end is not reached. */

@@ -5,6 +5,7 @@ import { lossNotes } from "./films.js";
 import { fineLineNotes } from "./fine-lines.js";
 import type { Note } from "./note.js";
 import { rinseOffNotes } from "./rinse-off.js";
+import { shiftNotes } from "./shifted.js";
 import { strengthNotes } from "./strength-notes.js";
 
 /** What is to be said of a run without a verdict. */
@@ -13,6 +14,7 @@ export function notesOf(run: Run): readonly Note[] {
     ...strengthNotes(run),
     ...benchAdditionNotes(run),
     ...lossNotes(run),
+    ...shiftNotes(run),
     ...rinseOffNotes(run),
     ...fineLineNotes(run),
     ...openedNotes(run),

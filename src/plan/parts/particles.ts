@@ -1,10 +1,10 @@
 import type { Particle } from "../../formula/index.js";
 import { flakeOfVolume } from "../../particles/index.js";
 import { kriegerDoughertyViscosity, packedFraction, wettingOil } from "../../rheology/index.js";
-import type { FieldCode, LawCode } from "../codes.js";
+import type { AssumptionCode, FieldCode, LawCode } from "../codes.js";
 import { massOf } from "../contents.js";
 import type { Run } from "../state.js";
-import { by, otherwise, type Reason, where } from "../unknown.js";
+import { by, otherwise, type Reason, where, withAssumed } from "../unknown.js";
 import { dragOf, type Entering, enteringIn } from "./entering.js";
 import { fillingTakesTime, heatOff, makesMelt } from "./moments.js";
 import { timeOfPassing } from "./passing.js";
@@ -61,6 +61,8 @@ export interface PlanParticle {
     readonly openBy?: FieldCode;
     /** Why the way in the pack is not known, if it is not: the window may open later. */
     readonly packLacks?: Reason;
+    /** What is taken for granted in it. */
+    readonly assumptions?: readonly AssumptionCode[];
     /** Opens at `temperatureMax`. */
     readonly timeMin?: number;
     /** Closes at `temperatureMin`. */
@@ -116,7 +118,8 @@ function windowResult(entering: Entering): Pick<PlanParticle, "window" | "window
   if (place < 0) return {};
   return otherwise(
     () => {
-      const { temperatureMax, temperatureMin, openBy, packLacks } = windowOf(entering);
+      const { value, assumed } = withAssumed(() => windowOf(entering));
+      const { temperatureMax, temperatureMin, openBy, packLacks } = value;
       const isOpen = temperatureMax > temperatureMin;
       const sinceOff = (temperature: number): number =>
         timeOfPassing(temperature, run, place) - heatOff(run, place).time();
@@ -127,6 +130,7 @@ function windowResult(entering: Entering): Pick<PlanParticle, "window" | "window
           temperatureMin,
           ...(openBy && { openBy }),
           ...(packLacks && { packLacks }),
+          ...(assumed.length > 0 && { assumptions: assumed }),
           ...(isOpen && {
             ...where("timeMin", () => sinceOff(temperatureMax)),
             ...where("timeMax", () => sinceOff(temperatureMin)),

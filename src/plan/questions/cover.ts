@@ -5,7 +5,7 @@ import { placeOf, stirring, turnsOf } from "../parts/turning.js";
 import { shapeOf } from "../setting.js";
 import type { Run, Turn } from "../state.js";
 import { levelIn, stirredIn, stirrerOf } from "../stirred.js";
-import { by, otherwise, stated, unknown } from "../unknown.js";
+import { by, otherwise, stated, unknown, withAssumed } from "../unknown.js";
 import { asks, type Question } from "./question.js";
 
 /** Below this Reynolds number no vortex forms: Ludwig 1995, after Rushton. */
@@ -65,11 +65,14 @@ export const coverQuestions: readonly Question[] = [
     at: placeOf,
     // The deepest that there could be is known; the one that there is, is not.
     figure: (turn, { job }) => {
-      const creeps = otherwise(
-        () => stirredIn(turn).reynolds < vortexReynoldsMin,
-        () => false,
+      const { value: creeps, assumed } = withAssumed(() =>
+        otherwise(
+          () => stirredIn(turn).reynolds < vortexReynoldsMin,
+          () => false,
+        ),
       );
-      if (creeps) return exactly(0, [{ kind: "law", key: "vortex" }]);
+      // By a curve that may err either way it may not creep; the bound holds however thick it is.
+      if (creeps && assumed.length === 0) return exactly(0, [{ kind: "law", key: "vortex" }]);
       // With baffles the charge does not turn as one, and for what the surface draws in behind them there is no bound.
       if (job.vessel.baffles) return unknown("no-method", { law: "vortex" });
       const impeller = { diameter: stirrerOf(job).diameter };

@@ -4,7 +4,7 @@ import type { Figure, Limit, Side, Verdict } from "../figure.js";
 import { deciding, type Judged, judge, type Margin } from "../judge.js";
 import type { Run } from "../state.js";
 import { unique } from "../unique.js";
-import { otherwise, type Reason } from "../unknown.js";
+import { otherwise, type Reason, withAssumed } from "../unknown.js";
 
 /** What a figure is a figure of; its unit is the kernels'. */
 export type QuantityCode = (typeof quantityCodes)[number];
@@ -125,6 +125,36 @@ export function opened(figure: Figure, quantity: QuantityCode): Figure {
   return { ...figure, ...(ends.has("min") && { min: null }), ...(ends.has("max") && { max: null }) };
 }
 
+/**
+ * What may err either way: it opens the end of a figure that faces its limit, and the end of a limit that faces the figure.
+ *
+ * @internal
+ */
+export const erringEitherWay: readonly AssumptionCode[] = ["viscosity-shifted-with-setting"];
+
+function errs({ assumptions = [] }: Figure): boolean {
+  return assumptions.some((code) => erringEitherWay.includes(code));
+}
+
+/** A figure and its limit, open where something that may err either way leaves the unfavourable end open. */
+function facing(figure: Figure, limit: Limit): { readonly figure: Figure; readonly limit: Limit } {
+  const { min, max } = limit;
+  const ends = { ...(max && { max: null }), ...(min && { min: null }) };
+  return {
+    figure: errs(figure) ? { ...figure, ...ends } : figure,
+    limit: {
+      ...(min && { min: errs(min) ? { ...min, max: null } : min }),
+      ...(max && { max: errs(max) ? { ...max, min: null } : max }),
+    },
+  };
+}
+
+/** A figure with what was taken for granted on the way to it. */
+function assuming(figure: Figure, assumed: readonly AssumptionCode[]): Figure {
+  const assumptions = unique([...(figure.assumptions ?? []), ...assumed]);
+  return assumptions.length > 0 ? { ...figure, assumptions } : figure;
+}
+
 interface Looked<X> extends Judged<X> {
   readonly figure: Figure;
   readonly limit: Limit;
@@ -181,9 +211,13 @@ function look(
       notKnown.push(reason);
       return instead;
     };
-  const found = otherwise(() => question.figure(state, subject, run), note(open));
-  const limit = otherwise(() => question.limit(state, subject, run), note<Limit>({ min: open }));
-  const figure = opened(found, question.quantity);
+  const found = withAssumed(() => otherwise(() => question.figure(state, subject, run), note(open)));
+  const against = withAssumed(() => otherwise(() => question.limit(state, subject, run), note<Limit>({ min: open })));
+  const { min, max } = against.value;
+  const { figure, limit } = facing(opened(assuming(found.value, found.assumed), question.quantity), {
+    ...(min && { min: assuming(min, against.assumed) }),
+    ...(max && { max: assuming(max, against.assumed) }),
+  });
   return { state, figure, limit, notKnown, ...judge(figure, limit, margin) };
 }
 

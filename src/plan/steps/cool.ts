@@ -8,7 +8,7 @@ import type { Basis } from "../figure.js";
 import { jacketConducts } from "../jacket.js";
 import { lossOf } from "../setting.js";
 import type { State } from "../state.js";
-import { by, cell, otherwise } from "../unknown.js";
+import { asAsked, by, cell, otherwise } from "../unknown.js";
 import { type End, jacketOf } from "../walls.js";
 import { asUsual, type StepKind } from "./kind.js";
 
@@ -94,17 +94,19 @@ export const cool: StepKind<CoolDocument> = {
       }),
       temperature: cell(() => {
         if (isThere()) return state.temperature();
-        const short = otherwise(
-          () => reached() > asked(),
-          () => false,
-        );
-        if (short) run.duration();
-        return asked();
+        return asAsked(() => {
+          const short = otherwise(
+            () => reached() > asked(),
+            () => false,
+          );
+          if (short) run.duration();
+          return asked();
+        }, asked);
       }),
       segments: cell(() => (isThere() ? [] : run.segments())),
       basis: () => (isThere() ? [] : (run.basis?.() ?? [])),
       assumptions: () => (isThere() ? [] : (run.assumptions?.() ?? [])),
-      reaches: { direction: "cooling", asked, reached: () => reached() },
+      reaches: { direction: "cooling", asked, reached: () => asAsked(reached, asked) },
     };
 
     /** How cool it gets: as cool as asked for, or as what cools it, if that is warmer. */

@@ -5,7 +5,7 @@ import { type Balance, balanceOf, durationEnds, until, withStirring } from "../b
 import type { AssumptionCode } from "../codes.js";
 import type { Basis } from "../figure.js";
 import type { State } from "../state.js";
-import { by, type Cell, cell, otherwise, stated, unknown } from "../unknown.js";
+import { asAsked, by, type Cell, cell, otherwise, stated, unknown } from "../unknown.js";
 import { atReadingsEnd, type End, insideOf } from "../walls.js";
 import { asUsual, type StepKind } from "./kind.js";
 
@@ -55,12 +55,17 @@ export const heat: StepKind<HeatDocument> = {
         if (isThere(there)) return before.temperature();
         // What takes a time that is not known gets that warm all the same; what a heater does not reach, does not.
         const { temperatureMax } = before.charge.job.vessel.heater ?? {};
-        const short = otherwise(
-          () => reached() < to,
-          () => temperatureMax !== undefined && temperatureMax <= to,
+        return asAsked(
+          () => {
+            const short = otherwise(
+              () => reached() < to,
+              () => temperatureMax !== undefined && temperatureMax <= to,
+            );
+            if (short) run.duration();
+            return to;
+          },
+          () => to,
         );
-        if (short) run.duration();
-        return to;
       }),
       segments: cell(() => (isThere(there) ? [] : run.segments())),
       basis: () => (isThere(there) ? [] : (run.basis?.() ?? [])),
@@ -68,7 +73,7 @@ export const heat: StepKind<HeatDocument> = {
       reaches: {
         direction: "heating",
         asked: () => to,
-        reached: cell(() => (isThere(there) ? before.temperature() : reached())),
+        reached: cell(() => (isThere(there) ? before.temperature() : asAsked(reached, () => to))),
       },
     };
   },

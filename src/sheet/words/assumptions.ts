@@ -16,4 +16,6 @@ export const assumptions: Words["assumptions"] = {
   "expansion-up-to-the-usual": "materials without a stated expansion are taken to expand by 0 to 0.12 % per kelvin",
   "droplets-packed-closer-than-seen":
     "the droplets are packed closer than in any published measurement of breakup in shear",
+  "viscosity-shifted-with-setting":
+    "the viscosity of another composition is shifted with the setting temperature, so the melt may be thicker or thinner",
 };

@@ -56,6 +56,8 @@ export const notes: Words["notes"] = {
     `More than usual is lost on the way into the packs${say.given(share, (lost) => `: ${say.percent(lost, 2)} of what is weighed`)}${say.given(shareMax, (usual) => ` (usual: up to ${say.percent(usual, 2)})`)}.${say.given(of, (name) => ` Most of it: ${name}.`)} Check the allowances, or scrape the vessel.`,
   "film-of-the-set-gel": () =>
     "The film left in the vessel is calculated for the set gel, because that of the melt is not known. State its thickness.",
+  "viscosity-shifted": ({ phases, dose, temperatureDifference, temperatureReference }, say) =>
+    `The viscosity${say.given(phases, (names) => ` of ${say.list(names.map((name) => `phase ${name}`))}`)}${say.given(dose, (share) => ` at ${say.percent(share)} of gel former`)} was not read: as asked for, the curve of a composition that sets or dissolves at ${say.celsius(temperatureReference)} is shifted by ${say.kelvins(temperatureDifference)}. What rests on it is not met before it is read.`,
   "rinse-off": ({ film, untilMilky, untilFlowing, along }, say, words) => {
     const share = (water: number | null | undefined): string =>
       water === null ? "more than it was followed to" : say.percent(water, 2);
