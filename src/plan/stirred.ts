@@ -12,6 +12,7 @@ import {
   stirringShearRate,
 } from "../mixing/index.js";
 import type { AlongTemperature, Charge } from "./charge.js";
+import type { Ends } from "./contents.js";
 import type { Job, Stirrer, Vessel } from "./job.js";
 import { type Readings, shapeOf } from "./setting.js";
 import type { State, Turn } from "./state.js";
@@ -81,6 +82,15 @@ export function vesselAround({ diameter, baffles }: Vessel, level: number): Stir
 export function levelAt(charge: Charge, temperature: number): number {
   const volume = charge.mass / charge.density(temperature);
   return by("level", () => levelOfVolume({ vessel: shapeOf(charge.job.vessel), volume }));
+}
+
+/** Between which levels the charge of a turn stands [m]: what states no expansion expands by nothing, or by the most that is usual. */
+export function levelsIn({ state }: Turn): Ends {
+  const { charge } = state;
+  const { min, max } = charge.volume(temperatureOfStirring(state));
+  const level = (volume: number): number =>
+    by("level", () => levelOfVolume({ vessel: shapeOf(charge.job.vessel), volume }));
+  return { min: level(min), max: level(max) };
 }
 
 /** The mean shear rate that a stirrer brings [1/s]. */

@@ -2,12 +2,16 @@ import { answerQuestions, type JobDocument, type PreparedJob, prepareJob, runPla
 import { describe, expect, test } from "vitest";
 import { type Answer, answerOf, figureOf, known } from "../support/answers.js";
 import { changed, coldJob } from "../support/example.js";
+import { jobsByName } from "./jobs/jobs.js";
 
 type Draft = ReturnType<typeof JSON.parse>;
 
 /** A gel that holds its whole oil and no particles, stirred for ten minutes by a propeller in step 4. */
 const propelled = (diameter: string): JobDocument =>
   changed(coldJob(), (draft) => {
+    // How high it stands is then known to the last digit.
+    for (const { density } of Object.values(draft.formula.materials) as Draft[])
+      if (density) density.fallPerKelvin ??= "0.6 kg/m³";
     draft.vessel.stirrer = {
       kind: "propeller",
       diameter,
@@ -153,4 +157,24 @@ describe("one reading of the yield stress is a reading", () => {
       notKnown: [{ code: "not-stated", field: "emulsion-thickness-yield-stress" }],
     });
   });
+});
+
+test("a material whose expansion is not stated leaves open how high the gel stands, and turns nothing green", () => {
+  const job = known(jobsByName()["motor-too-weak"]);
+  const surface = (fall?: string) => {
+    const changedJob = changed(job, ({ formula }) => {
+      if (fall === undefined) delete formula.materials.triglyceride.density.fallPerKelvin;
+      else formula.materials.triglyceride.density.fallPerKelvin = fall;
+    });
+    return answerOf(changedJob, "gel-moves-at-surface", { step: 8 });
+  };
+  const [stated, unstated] = [surface("0.7 kg/m³"), surface()];
+  expect([stated.verdict, unstated.verdict]).toEqual(["not-met", "not-known"]);
+  const [low, high] = [known(unstated.limit.min?.min), known(unstated.limit.min?.max)];
+  expect(unstated.limit.min?.assumptions).toEqual(["expansion-up-to-the-usual"]);
+  // What is stated lies between the ends of what is not.
+  expect(known(stated.limit.min?.min)).toBeGreaterThan(low);
+  expect(known(stated.limit.min?.max)).toBeLessThan(high);
+  expect(known(unstated.figure.max)).toBeGreaterThan(low);
+  expect(known(unstated.figure.max)).toBeLessThan(high);
 });

@@ -6,7 +6,15 @@ import { thickenedBy } from "../emulsion-curve.js";
 import { exactly, type Figure } from "../figure.js";
 import { oilLawsOf } from "../setting.js";
 import type { Run, Turn } from "../state.js";
-import { levelIn, movedBy, shearRateOf, stirredIn, stirredWith, stirrerOf, temperatureOfStirring } from "../stirred.js";
+import {
+  levelsIn,
+  movedBy,
+  shearRateOf,
+  stirredIn,
+  stirredWith,
+  stirrerOf,
+  temperatureOfStirring,
+} from "../stirred.js";
 import { otherwise, stated, unknown } from "../unknown.js";
 import { hasSet } from "./turning.js";
 import { yieldStressFigure } from "./yield-stress.js";
@@ -31,7 +39,7 @@ export function widthMoved(turn: Turn, run: Run): Figure {
 export function heightMoved(turn: Turn, run: Run): Figure {
   const { diameter } = run.job.vessel;
   const { kind, topEdge } = stirrerOf(run.job);
-  const level = levelIn(turn);
+  const { max: level } = levelsIn(turn);
   const figure = extent(turn, run, {
     all: level,
     narrowest: ({ height }) => height,
@@ -128,5 +136,5 @@ function withYield(charge: Charge, yieldStress: number): FlowCurve {
 /** Whether a stirrer surely moves all of the gel: to the wall, and to the surface. */
 export function movesAll(turn: Turn, run: Run): boolean {
   const [width, height] = [widthMoved(turn, run).min ?? 0, heightMoved(turn, run).min ?? 0];
-  return width >= run.job.vessel.diameter && height >= levelIn(turn);
+  return width >= run.job.vessel.diameter && height >= levelsIn(turn).max;
 }

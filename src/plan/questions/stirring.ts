@@ -3,7 +3,7 @@ import { atLeast, atMost, between, exactly, type Figure } from "../figure.js";
 import { heightMoved, movesAll, widthMoved } from "../parts/moved.js";
 import { maySet, placeOf, stirring } from "../parts/turning.js";
 import type { Moment, Run, Turn } from "../state.js";
-import { levelIn, stirredIn, stirrerOf } from "../stirred.js";
+import { levelsIn, stirredIn, stirrerOf } from "../stirred.js";
 import { by, either, otherwise, stated, unknown } from "../unknown.js";
 import { asks, type Question } from "./question.js";
 
@@ -108,11 +108,13 @@ export const stirringQuestions: readonly Question[] = [
     figure: (turn, _moment, run) => heightMoved(turn, run),
     // In a bottom that is not stated and not flat, the gel stands higher.
     limit: (turn, _moment, { job: { vessel } }) => {
-      const level = levelIn(turn);
+      const { min, max } = levelsIn(turn);
       const basis = [{ kind: "law", key: "level" }] as const;
-      return {
-        min: vessel.bottom ? exactly(level, basis) : between(level, level + riseInBowl * vessel.diameter, basis),
-      };
+      // What states no expansion may stand higher too.
+      const assumptions = min === max ? [] : (["expansion-up-to-the-usual"] as const);
+      const highest = vessel.bottom ? max : max + riseInBowl * vessel.diameter;
+      if (min === highest) return { min: exactly(min, basis) };
+      return { min: { ...between(min, highest, basis), ...(assumptions.length > 0 && { assumptions }) } };
     },
   }),
 ];
