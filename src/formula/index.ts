@@ -4,6 +4,7 @@ export type {
   CertifiedDocument,
   DensityDocument,
   IndicesDocument,
+  InductionDocument,
   LimitsDocument,
   MaterialDocument,
   MaterialFunction,

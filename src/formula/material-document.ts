@@ -13,6 +13,12 @@ export type MaterialFunction =
   | "preservative"
   | "other";
 
+/** An induction time with its temperature. */
+export interface InductionDocument {
+  readonly at: Quantity<"temperature">;
+  readonly time: Quantity<"time">;
+}
+
 /** A material as it stands on the shelf, written with units. */
 export interface MaterialDocument {
   /** The name on the drum. */
@@ -31,6 +37,12 @@ export interface MaterialDocument {
   readonly melting?: MeltingDocument;
   /** Refractive index, for a gel that is to be clear. */
   readonly refractiveIndex?: RefractiveIndexDocument;
+  /** HLB of a surfactant, 0 or more. */
+  readonly hlb?: number;
+  /** HLB that an oil asks for to go into water, 0 or more. */
+  readonly requiredHlb?: number;
+  /** Induction times of an oil, as measured at two temperatures or more. */
+  readonly inductionTimes?: readonly InductionDocument[];
   /** How much faster it changes where it is warmer: for the exposure of oils that are to be spared. */
   readonly ageingKinetics?: AgeingKineticsDocument;
   /** What evaporates from it, where the loss over a run is to be predicted. */

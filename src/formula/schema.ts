@@ -17,6 +17,7 @@ import type {
   CertifiedDocument,
   DensityDocument,
   IndicesDocument,
+  InductionDocument,
   LimitsDocument,
   MaterialDocument,
   MeltingDocument,
@@ -119,6 +120,12 @@ const material: Entry<MaterialDocument> = fields<MaterialDocument>({
     }),
   ),
   refractiveIndex: maybe("property", refractiveIndex),
+  hlb: maybe("property", plain({ min: 0 })),
+  requiredHlb: maybe("property", plain({ min: 0 })),
+  inductionTimes: maybe(
+    "reading",
+    listOf(fields<InductionDocument>({ at: temperature, time: quantity("time", above) }), 1),
+  ),
   ageingKinetics: maybe(
     "property",
     fields<AgeingKineticsDocument>({

@@ -66,6 +66,12 @@ export interface Material {
   readonly conductivity?: ConductivityLaw | undefined;
   readonly propertiesOf?: PropertiesOf | undefined;
   readonly refractiveIndex?: RefractiveIndex | undefined;
+  /** HLB of a surfactant. */
+  readonly hlb?: number | undefined;
+  /** HLB that an oil asks for. */
+  readonly requiredHlb?: number | undefined;
+  /** Induction times of an oil [s] with their temperatures [°C]. */
+  readonly inductionTimes?: readonly { readonly temperature: number; readonly duration: number }[] | undefined;
   /** Melting range [°C] and latent heat [J/kg]. */
   readonly melting?:
     | { readonly temperatureOnset: number; readonly temperatureEnd: number; readonly latentHeat: number }

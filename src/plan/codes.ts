@@ -31,6 +31,9 @@ export const fieldCodes = [
   "material-fatty-acids",
   "material-ageing-kinetics",
   "material-price",
+  "material-hlb",
+  "material-required-hlb",
+  "material-induction-times",
   "bench-doses",
   "bench-viscosities",
   "bench-yield-stress",
@@ -195,6 +198,8 @@ export const lawCodes = [
   "capillary-reach",
   "turbidity",
   "water-uptake",
+  "required-hlb",
+  "induction-time",
 ] as const;
 
 /** A law, correlation or convention on which a figure rests. */

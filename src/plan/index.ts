@@ -100,9 +100,11 @@ export type { FlowByPoints, PlanFlow, PlanNozzle, PlanUse } from "./parts/flow.j
 export type { PlanGelPoint } from "./parts/gel-points.js";
 export type { PlanHandling, PlanWait } from "./parts/handling.js";
 export type { ClarityAt, ClarityCorrection, PlanClarity } from "./parts/haze.js";
+export type { PlanAllergens } from "./parts/listed.js";
 export type { LotOrder } from "./parts/lot-order.js";
 export type { MaterialPart, NaturalOrigin } from "./parts/natural-origin.js";
 export type { Note } from "./parts/note.js";
+export type { OilInduction, PlanOilLimits } from "./parts/oil-limits.js";
 export type { OxidationRank, RankedOil } from "./parts/oxidation-ranking.js";
 export type { PlanPacks } from "./parts/packs.js";
 export type { PlanParticle } from "./parts/particles.js";

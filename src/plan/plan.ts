@@ -9,10 +9,12 @@ import { type Evaporation, evaporationOf } from "./parts/evaporation.js";
 import { filmsOf, type PlanFilms } from "./parts/films.js";
 import { flowOf, type PlanFlow } from "./parts/flow.js";
 import { gelPointsOf, type PlanGelPoint } from "./parts/gel-points.js";
+import { allergensOf, listingNamesOf, type PlanAllergens } from "./parts/listed.js";
 import { type LotOrder, lotOrderOf } from "./parts/lot-order.js";
 import { type NaturalOrigin, naturalOriginOf } from "./parts/natural-origin.js";
 import type { Note } from "./parts/note.js";
 import { notesOf } from "./parts/notes.js";
+import { oilLimitsOf, type PlanOilLimits } from "./parts/oil-limits.js";
 import { oxidationRankingOf, type RankedOil } from "./parts/oxidation-ranking.js";
 import { type PlanPacks, packsOf } from "./parts/packs.js";
 import { type PlanParticle, particlesOf } from "./parts/particles.js";
@@ -39,6 +41,8 @@ export interface Plan {
     readonly pack?: string;
     /** Name of each material, by its key. */
     readonly materials: Readonly<Record<string, string>>;
+    /** Name for the ingredient list of each material that states one, by its key. */
+    readonly listing: Readonly<Record<string, string>>;
   };
   /** How many equal lots, and what one of them holds: the figures below are for one lot. */
   readonly lots: Lots;
@@ -75,6 +79,10 @@ export interface Plan {
   readonly oxidationRanking: readonly RankedOil[];
   /** What the volatile materials lose. */
   readonly evaporation: readonly Evaporation[];
+  /** Limits of the oils by themselves, where the materials state what they need. */
+  readonly oilLimits?: PlanOilLimits;
+  /** Fragrance allergens in the product, and materials of which nobody has stated them. */
+  readonly allergens: PlanAllergens;
   readonly naturalOrigin: NaturalOrigin;
   /** Additions of oil and the gel to be expected, of an emulsion. */
   readonly emulsion?: PlanEmulsion;
@@ -101,6 +109,7 @@ export function planOf(run: Run): Plan {
       vessel: vessel.name,
       ...(pack && { pack: pack.name }),
       materials: namesOf(job),
+      listing: listingNamesOf(job),
     },
     lots: lotsOf(run),
     weighing: weighingOf(run),
@@ -121,6 +130,8 @@ export function planOf(run: Run): Plan {
     thermalExposures: thermalExposuresOf(run),
     oxidationRanking: oxidationRankingOf(run),
     evaporation: evaporationOf(run),
+    ...oilLimitsOf(run),
+    allergens: allergensOf(job),
     naturalOrigin: naturalOriginOf(job),
     ...emulsionOf(run),
     cost: orNotKnown(() => costOfBatch(run)),

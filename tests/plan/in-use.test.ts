@@ -258,10 +258,10 @@ test("what cannot be is a fault of the document", () => {
 test("the sheet tells what has a figure, apart from what is open before the start", () => {
   const sheet = toMarkdown({ plan: runPlan(used({ film: "0.2 mm", surfaceTension: "30 mN/m" })) });
   expect(sheet).toContain("## The gel in use");
-  expect(sheet).toMatch(/Rinsing off: a film of 0\.2 mm turns to milk .* with 10 % of water/i);
-  expect(sheet).toContain("as long as it holds to the walls: 2.5 mm");
+  expect(sheet).toMatch(/Rinsing off: a film of 0\.2 mm turns milky .* with 10 % of water/i);
+  expect(sheet).toMatch(/Fine lines: .*: 2\.5 mm\./);
   expect(sheet).toContain("more glycerin in the gel former of a lot");
   const plain = toMarkdown({ plan: runPlan(exampleJob()) });
-  expect(plain).not.toContain("The gel in use");
+  expect(plain).toContain("Fragrance allergens in the product: Linalool 0.0036 %.");
   expect(plain).not.toContain("Fine lines");
 });

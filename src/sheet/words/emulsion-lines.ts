@@ -74,6 +74,18 @@ export const emulsionLines = {
     say: Say,
   ): string =>
     `The indices match at room temperature with ${say.kilograms(mass, 3)} more ${add} in the gel former of a lot${say.given(within, ({ min, max }) => ` (${say.kilograms(min, 3)} to ${say.kilograms(max, 3)} keep within what the bench allows)`)}. Oil is then ${say.percent(volumeFractionOil)} by volume; water activity and preservation change too.`,
+  hlb: ({ required, surfactants }: { readonly required: string; readonly surfactants: string }): string =>
+    `HLB: the oil asks for ${required}, the surfactants have ${surfactants}. Indicative only: droplets packed in glycerin are no oil in water.`,
+  allergen: ({ name, share }: { readonly name: string; readonly share: number }, say: Say): string =>
+    `${name} ${say.percent(share, 2)}`,
+  allergens: ({ list }: { readonly list: string }): string => `Fragrance allergens in the product: ${list}.`,
+  allergensOfSome: ({ list, without }: { readonly list: string; readonly without: string }): string =>
+    `Fragrance allergens in the product: ${list}. Nobody has stated those of: ${without}.`,
+  induction: (
+    { material, temperature, min, max }: Record<"temperature" | "min" | "max", number> & { readonly material: string },
+    say: Say,
+  ): string =>
+    `${material}: by its induction times it would last ${say.duration(min)} to ${say.duration(max)} in the dark at ${say.celsius(temperature)}, by two rules that need not hold so far from the test.`,
   theoryNotKnown: ({ reason }: { readonly reason: string }): string =>
     `Yield stress and shear modulus cannot be predicted: ${reason}.`,
 };

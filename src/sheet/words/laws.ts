@@ -188,6 +188,11 @@ const table: Each<LawCode, Law> = {
     name: "scattering by droplets in two pictures",
     source: "Bohren and Huffman 1983, Debye and Bueche 1949, from memory",
   },
+  "required-hlb": { name: "HLB by mass of what is mixed", source: "common practice, no source" },
+  "induction-time": {
+    name: "induction time at another temperature",
+    source: "Tan and others 2001, read in the abstract",
+  },
   "water-uptake": {
     name: "diffusion of water vapour through still air",
     source: "Bergman and others 2011, section 6.7",
