@@ -39,12 +39,16 @@ export function isWater({ material }: Pick<Content, "material">): boolean {
 export function densityOf(contents: readonly Content[], temperature: number): number {
   const glycerin = massOf(contents.filter(isGlycerin));
   const water = massOf(contents.filter(isWater));
-  const pair = glycerin > 0 && water > 0 && temperature >= 15 && temperature <= 30;
+  const pair = glycerin > 0 && water > 0 && temperature >= 0 && temperature <= 60;
   const parts: { readonly mass: number; readonly density: number }[] = pair
     ? [
         {
           mass: glycerin + water,
-          density: densityGlycerinWater({ massFractionGlycerin: glycerin / (glycerin + water), temperature }),
+          density: densityGlycerinWater({
+            massFractionGlycerin: glycerin / (glycerin + water),
+            temperature,
+            beyond: "extend",
+          }),
         },
       ]
     : [];
@@ -85,10 +89,9 @@ export function volumeOf(contents: readonly Content[], temperature: number): End
     if (law?.law === "linear") return law.slope === 0 ? temperature - law.temperatureReference : 0;
     return law?.law === "polynomial" ? 0 : temperature - roomOfDensities;
   };
-  const more = contents.reduce(
-    (sum, content) => sum + (content.mass / whole) * volume * usualExpansionMax * warmer(content),
-    0,
-  );
+  const own = ({ material: { density: law }, mass }: Content): number =>
+    law ? mass / densityAt({ law, temperature, beyond: "extend" }) : (mass / whole) * volume;
+  const more = contents.reduce((sum, content) => sum + own(content) * usualExpansionMax * warmer(content), 0);
   return { min: volume + Math.min(0, more), max: volume + Math.max(0, more) };
 }
 

@@ -9,6 +9,7 @@ import {
   viscosityFunction,
 } from "../laws/index.js";
 import type { OilLaw, OilPoint, VesselShape } from "../mixing/index.js";
+import { densityOf, isGlycerin, isWater } from "./contents.js";
 import type { Basis } from "./figure.js";
 import type { Bench, Job, Vessel } from "./job.js";
 import { assume, withAssumed } from "./unknown.js";
@@ -210,10 +211,21 @@ export function shapeOf({ diameter, bottom }: Pick<Vessel, "diameter" | "bottom"
 /** The batch that the formula is scaled to, with the vessel it is made in. */
 export function scaledBatch({ formula, batch, vessel }: Job, yieldStress: number | undefined): ScaledBatch {
   const { name, workingVolume, diameter, bottom } = vessel;
+  const density = batch.density ?? contractedDensity(formula);
   return scaleFormula({
     formula,
-    batch,
+    batch: density === undefined ? batch : { ...batch, density },
     vessel: { name, volumeMin: workingVolume.min, volumeMax: workingVolume.max, diameter, bottom },
     ...(yieldStress !== undefined && { yieldStress }),
   });
 }
+
+/** Density of a product at 20 °C in which glycerin and water contract [kg/m³]; of another its materials' volumes add up in the batch. */
+const contractedDensity: (formula: Job["formula"]) => number | undefined = remembered(({ lines, materials }) => {
+  const contents = lines.flatMap(({ material: key, massFraction: mass, phase }) => {
+    const material = materials[key];
+    return material && mass > 0 ? [{ material, mass, phase }] : [];
+  });
+  const contracts = contents.some(isGlycerin) && contents.some(isWater);
+  return contracts && contents.every(({ material }) => material.density) ? densityOf(contents, 20) : undefined;
+});

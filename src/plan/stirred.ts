@@ -235,7 +235,11 @@ export function movedBy(
     speed,
     density,
     yieldStress,
-  }: Pick<Stirred, "powerNumber" | "speed" | "density"> & { readonly yieldStress: number },
+    heightToDiameter,
+  }: Pick<Stirred, "powerNumber" | "speed" | "density"> & {
+    readonly yieldStress: number;
+    readonly heightToDiameter: number;
+  },
 ): Cavern {
   return by("cavern", () =>
     cavern({
@@ -243,6 +247,7 @@ export function movedBy(
       speed,
       density,
       yieldStress,
+      heightToDiameter,
       impeller: { diameter: stirrer.diameter },
       vessel: { diameter: vessel.diameter },
     }),

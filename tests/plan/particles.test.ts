@@ -72,6 +72,23 @@ describe("settling", () => {
     expect(1000 * inPack).toBeLessThanOrEqual(Number.parseFloat(early.pack?.content?.height ?? "1e9") + 1e-9);
   });
 
+  test("takes the time that the melt takes to cool in this run, and none for an addition that chills it at once", () => {
+    // Scrub of the room's temperature goes in at 51.3 °C and chills the melt by half a kelvin in no time.
+    const glitter = (job: JobDocument) => answerOf(job, "particles-go-in", { material: "glitter" }).limit.max?.value;
+    // By an ODE solver in time, in tests/references/plan.
+    expect(known(glitter(early))).toBeCloseTo(51.6648, 3);
+    // The stirrer keeps the melt warm for longer while it cools, and what settles meanwhile settles farther.
+    const allowed = changed(early, (draft) => Object.assign(draft.bench, { settlingAllowed: "1 m" }));
+    const fine = (powerNumber: number) => {
+      const job = changed(allowed, (draft) => {
+        Object.assign(draft.formula.materials.glitter.particle, { diameter: "19 µm", thickness: "3 µm" });
+        Object.assign(draft.vessel.stirrer, { powerNumber, laminarPowerConstant: 60 });
+      });
+      return figureOf(answerOf(job, "particles-settle", { material: "glitter" }));
+    };
+    expect(fine(40)).toBeGreaterThan(1.01 * fine(1));
+  });
+
   test("is given of the first pack beside the last", () => {
     expect(known(particle).settlesFirst).toBeDefined();
     expect(known(particle).settlesFirst?.inVessel).toBeLessThan(known(known(particle).settles).inVessel);

@@ -1,13 +1,4 @@
-import { vesselSegment } from "../../heat/index.js";
-import { densityAt } from "../../laws/index.js";
-import {
-  type Bubble,
-  bubbleRise,
-  clearingOverCooling,
-  largestSuspendedDiameter,
-  riseOverCooling,
-  settlingOverCurve,
-} from "../../particles/index.js";
+import { type Bubble, largestSuspendedDiameter, settlingOverCurve } from "../../particles/index.js";
 import { exactly, type Figure } from "../figure.js";
 import type { Job } from "../job.js";
 import { packCooling } from "../pack.js";
@@ -18,12 +9,10 @@ import { by, type Cell, cell, stated, unknown } from "../unknown.js";
 import { gelOf } from "./droplets.js";
 import { byReadings, densityOfAir, meltOf } from "./melt.js";
 import { fillingOf, isMelt } from "./moments.js";
+import { durationOfRise, risesIn } from "./rising.js";
 import { yieldStressFigure } from "./yield-stress.js";
 
 type Air = NonNullable<Job["process"]["air"]>;
-
-/** 0 °C [K]. */
-const kelvin = 273.15;
 
 /** The bubbles that the process asks about. */
 export function airAsked({ job }: Run): Air {
@@ -76,22 +65,12 @@ function isQuiet({ step, before }: Moment): boolean {
   return stands && !before.inPacks && isMelt(before.charge);
 }
 
-/** Whether the vessel is kept warm or cooled on purpose in a step, so that its own cooling does not describe it. */
-function isHeld({ step }: Moment): boolean {
-  return step.do === "hold" || "held" in step || "jacketAt" in step || ("with" in step && step.with === "jacket");
-}
-
 function segmentOf(run: Run, stretch: readonly Moment[], last: Moment): AirSegment {
   const [first = last] = stretch;
   const start = first.before;
   const depth = cell(() => levelAt(start.charge, start.temperature()));
-  const cooling = cell(() => coolingOf(run, start, last.after));
-  const byItself = cell(() => !stretch.some(isHeld) && cooling().temperatureEnd < cooling().temperatureStart);
-  const distance = cell(() =>
-    byItself()
-      ? by("bubble-rise", () => riseOverCooling(cooling())).distance
-      : stretch.reduce((sum, moment) => sum + riseIn(run, moment, start.temperature()), 0),
-  );
+  const rises = cell(() => stretch.flatMap((moment) => risesIn(run, moment, start.temperature())));
+  const distance = cell(() => rises().reduce((sum, rise) => sum + rise.distance, 0));
   return {
     fromStep: first.number - 1,
     toStep: last.number,
@@ -100,53 +79,15 @@ function segmentOf(run: Run, stretch: readonly Moment[], last: Moment): AirSegme
     distance: cell(() =>
       byReadings(
         start.charge,
-        () => [start.temperature(), cooling().temperatureEnd],
+        () => [start.temperature(), Math.max(last.after.temperature(), start.charge.setting().temperature)],
         exactly(distance(), [{ kind: "law", key: "bubble-rise" }]),
       ),
     ),
     durationToClear: cell(() => {
       if (distance() < depth()) unknown("nothing-there");
-      if (!byItself()) unknown("no-method");
-      return by("bubble-rise", () => clearingOverCooling({ ...cooling(), depth: depth() })).duration;
+      return by("bubble-rise", () => durationOfRise(rises(), depth()));
     }),
   };
-}
-
-/** Bubbles in a melt that cools by itself from one state to another, or until it sets. */
-function coolingOf(run: Run, { charge, temperature }: State, end: State) {
-  const { sets, ...melt } = meltOf(charge);
-  const temperatureStart = temperature();
-  const temperatureEnd = Math.max(end.temperature(), sets);
-  return { ...melt, ...bubbleOf(airAsked(run)), temperatureStart, temperatureEnd };
-}
-
-/** How far bubbles rise in one moment, through whatever the melt goes through in it while it has not set [m]. */
-function riseIn(run: Run, { before: { charge }, segments }: Moment, temperatureStart: number): number {
-  const { sets, densityFluid: law } = meltOf(charge);
-  const { at: viscosityAt, breakpoints } = charge.readings("cooling");
-  const bubble = bubbleOf(airAsked(run));
-  const velocityAt = (temperature: number): number => {
-    // The gas shrinks as it cools.
-    const diameter = bubble.diameter * Math.cbrt((temperature + kelvin) / (temperatureStart + kelvin));
-    const densityFluid = densityAt({ law, temperature });
-    return bubbleRise({ ...bubble, diameter, densityFluid, viscosity: viscosityAt(temperature) }).velocity;
-  };
-  return by("bubble-rise", () =>
-    segments().reduce((sum, segment) => {
-      const { temperatureStart: from } = segment;
-      if (from <= sets) return sum;
-      if (segment.kind === "ramp") return sum + segment.duration * velocityAt(from);
-      const { temperatureEnd } = vesselSegment(segment);
-      const end = temperatureEnd < sets ? { temperatureEnd: sets, duration: undefined } : {};
-      const rates = { distance: velocityAt };
-      const all = [...(segment.breakpoints ?? []), ...breakpoints];
-      return (
-        sum +
-        vesselSegment({ ...segment, ...end, rates, breakpoints: all } as typeof segment & { rates: typeof rates })
-          .totals.distance
-      );
-    }, 0),
-  );
 }
 
 /** How far bubbles rise in the last pack before it has set, as stiff spheres as light as air, and how deep that is [m]. */

@@ -1,5 +1,5 @@
 import type { FlowCurve } from "../../laws/index.js";
-import type { Cavern } from "../../mixing/index.js";
+import { type Cavern, cavernHeightToDiameter } from "../../mixing/index.js";
 import type { Charge } from "../charge.js";
 import { toleranceOf } from "../composition.js";
 import { thickenedBy } from "../emulsion-curve.js";
@@ -30,8 +30,8 @@ export function widthMoved(turn: Turn, run: Run): Figure {
   const { diameter } = run.job.vessel;
   return extent(turn, run, {
     all: diameter,
-    narrowest: (moved) => moved.diameter,
-    widest: (moved) => moved.diameter,
+    narrowest: ({ diameter: moved }) => moved,
+    widest: ({ diameter: moved }) => moved,
   });
 }
 
@@ -53,6 +53,7 @@ export function heightMoved(turn: Turn, run: Run): Figure {
   return { ...others, min: Math.max(min ?? 0, swept), max: max === null ? null : Math.max(max, swept) };
 }
 
+/** What is asked of a cavern; of the shapes that were seen the one decides that is on the unfavourable side. */
 interface Extent {
   /** Where all of it moves. */
   readonly all: number;
@@ -64,11 +65,11 @@ interface Extent {
 function extent(turn: Turn, run: Run, { all, narrowest, widest }: Extent): Figure {
   const law = { kind: "law", key: "cavern" } as const;
   const { min: weak, max: strong, basis = [], assumptions = [] } = yieldIn(turn, run);
-  const max = weak === 0 ? null : widest(cavernAt(turn, run, weak));
+  const max = weak === 0 ? null : Math.max(...cavernsAt(turn, run, weak).map(widest));
   // How much stronger it may be, nobody read: it decides only what the weakest lets move.
   if (strong === null && (max === null || max >= all))
     unknown("not-read", { field: "emulsion-thickness-yield-stress" });
-  const min = strong === null ? null : strong === 0 ? all : narrowest(cavernAt(turn, run, strong));
+  const min = strong === null ? null : strong === 0 ? all : Math.min(...cavernsAt(turn, run, strong).map(narrowest));
   return { min, max, basis: [law, ...basis], ...(assumptions.length > 0 && { assumptions }) };
 }
 
@@ -109,8 +110,8 @@ function yieldOfEmulsion(charge: Charge): Yield {
   return apart > 0 ? { min: value, max: null, basis } : { min: 0, max: thickened, basis };
 }
 
-/** The cavern of a gel with a yield stress. */
-function cavernAt(turn: Turn, run: Run, yieldStress: number): Cavern {
+/** The caverns of a gel with a yield stress: the highest for its width that was seen, which is the narrowest, and the flattest. */
+function cavernsAt(turn: Turn, run: Run, yieldStress: number): readonly Cavern[] {
   const stirrer = stirrerOf(run.job);
   const { charge } = turn.state;
   const curve = (): FlowCurve => {
@@ -120,7 +121,8 @@ function cavernAt(turn: Turn, run: Run, yieldStress: number): Cavern {
   };
   const stirredAs = () => stirredWith(charge, temperatureOfStirring(turn.state), curve(), turn.speed());
   const stirred = !charge.isEmulsion() && isRead(turn) ? stirredIn(turn) : stirredAs();
-  return movedBy(run.job, stirrer, { ...stirred, yieldStress });
+  const { min, max } = cavernHeightToDiameter;
+  return [max, min].map((heightToDiameter) => movedBy(run.job, stirrer, { ...stirred, yieldStress, heightToDiameter }));
 }
 
 /** The flow curve of an emulsion with another yield stress, through the same stress at the shear rate of the readings. */

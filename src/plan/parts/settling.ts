@@ -1,5 +1,5 @@
 import type { Particle } from "../../formula/index.js";
-import { type Suspension, settlingOverCooling, settlingOverCurve } from "../../particles/index.js";
+import { type Suspension, settlingOverCurve } from "../../particles/index.js";
 import type { TemperatureHistory } from "../../transient/index.js";
 import { type Basis, between, exactly, type Figure } from "../figure.js";
 import { packCooling } from "../pack.js";
@@ -12,6 +12,7 @@ import { dragOf, type Entering, suspensionOf } from "./entering.js";
 import { byReadings, meltOf } from "./melt.js";
 import { fillingOf, lastState } from "./moments.js";
 import { traceOf } from "./passing.js";
+import { type Way, wayAlong } from "./way.js";
 
 /** How far particles of one size settle before the gel sets, downwards positive [m]; no further than vessel and pack are deep. */
 export interface Settled {
@@ -24,9 +25,6 @@ export type WhichPack = "first-pack" | "last-pack";
 
 /** How far particles of a diameter settle [m], of a melt that is no warmer than a temperature [°C] as they go in. */
 type Settling = (diameter: number, from?: number) => Settled;
-
-/** The way of a particle of a diameter in one stretch [m], from a temperature on down. */
-type Way = (diameter: number, from: number) => number;
 
 /** Steps that keep particles moving. */
 const stirs = new Set(["stir", "add"]);
@@ -109,27 +107,12 @@ function wayIn(moment: Moment, particle: Particle): readonly Way[] {
   const stands = keepsStill(moment) && end >= start;
   if (end >= start && !stands) return [];
   const suspension = suspensionOf(charge, particle);
-  const { sets, ...cooling } = meltOf(charge);
+  const { sets } = meltOf(charge);
   if (start <= sets) return [];
-  const temperatureEnd = Math.max(end, sets);
   const isJacketed = ("with" in step && step.with === "jacket") || "jacketAt" in step || step.do === "hold";
   if (stands || isJacketed) return alongTrace(suspension, traceOf(moment.segments(), sets));
-  return [
-    (diameter, from) => {
-      const temperatureStart = Math.min(start, from);
-      if (temperatureStart <= temperatureEnd) return 0;
-      return by("settling", () =>
-        settlingOverCooling({
-          ...cooling,
-          ...suspension,
-          diameter,
-          beyond: "extend",
-          temperatureStart,
-          temperatureEnd,
-        }),
-      ).distance;
-    },
-  ];
+  // What goes in at once takes no time, and what stirring gives makes the melt cool for longer.
+  return moment.segments().flatMap((segment) => wayAlong(suspension, sets, segment));
 }
 
 /** Whether a step may leave the charge as warm as it is without stirring it, or warmer: what stands, and what is kept warm. */

@@ -1,0 +1,90 @@
+import { type HeatedVessel, vesselSegment } from "../../heat/index.js";
+import { densityAt } from "../../laws/index.js";
+import { root } from "../../numeric/root.js";
+import { bubbleRise } from "../../particles/index.js";
+import type { Moment, Run } from "../state.js";
+import { by } from "../unknown.js";
+import { airAsked, bubbleOf } from "./bubbles.js";
+import { meltOf } from "./melt.js";
+
+/** 0 °C [K]. */
+const kelvin = 273.15;
+
+/** How far bubbles rise in one segment of a melt that has not set. */
+export interface Rise {
+  /** [s]. */
+  readonly duration: number;
+  /** [m]. */
+  readonly distance: number;
+  /** Time from its start until they have risen so far [s]. */
+  readonly after: (distance: number) => number;
+}
+
+/** How bubbles that are as wide as asked at a temperature rise in one moment, through whatever the melt goes through in it until it sets. */
+export function risesIn(
+  run: Run,
+  { before: { charge }, segments }: Moment,
+  temperatureOfWidth: number,
+): readonly Rise[] {
+  const { sets, densityFluid: law } = meltOf(charge);
+  const { at: viscosityAt, breakpoints } = charge.readings("cooling");
+  const bubble = bubbleOf(airAsked(run));
+  const velocityAt = (temperature: number): number => {
+    // The gas shrinks as it cools.
+    const diameter = bubble.diameter * Math.cbrt((temperature + kelvin) / (temperatureOfWidth + kelvin));
+    const densityFluid = densityAt({ law, temperature });
+    return bubbleRise({ ...bubble, diameter, densityFluid, viscosity: viscosityAt(temperature) }).velocity;
+  };
+  return by("bubble-rise", () =>
+    segments().flatMap((segment): readonly Rise[] => {
+      const { temperatureStart: from } = segment;
+      if (from <= sets) return [];
+      if (segment.kind === "ramp") return [level(segment.duration, velocityAt(from))];
+      const { temperatureEnd, duration } = vesselSegment(segment);
+      const to = Math.max(temperatureEnd, sets);
+      if (to === from) return [level(duration, velocityAt(from))];
+      return [riseInVessel(segment, [...(segment.breakpoints ?? []), ...breakpoints], velocityAt, to)];
+    }),
+  );
+}
+
+/** At one temperature. */
+function level(duration: number, velocity: number): Rise {
+  return { duration, distance: duration * velocity, after: (way) => way / velocity };
+}
+
+function riseInVessel(
+  { temperatureStart, heatCapacity, heatSource, heatLoss, temperatureAmbient }: HeatedVessel,
+  breakpoints: readonly number[],
+  velocityAt: (temperature: number) => number,
+  end: number,
+): Rise {
+  const vessel = { temperatureStart, heatCapacity, heatSource, heatLoss, temperatureAmbient, breakpoints };
+  const until = (temperatureEnd: number): { readonly duration: number; readonly distance: number } => {
+    if (temperatureEnd === temperatureStart) return { duration: 0, distance: 0 };
+    const { duration, totals } = vesselSegment({ ...vessel, temperatureEnd, rates: { distance: velocityAt } });
+    return { duration, distance: totals.distance };
+  };
+  const after = (way: number): number =>
+    until(
+      root(
+        (at) => until(at).distance - way,
+        Math.min(end, temperatureStart),
+        Math.max(end, temperatureStart),
+        "temperature",
+        1e-9,
+      ),
+    ).duration;
+  return { ...until(end), after };
+}
+
+/** Time until bubbles have risen so far through segments that together let them [s]. */
+export function durationOfRise(rises: readonly Rise[], distance: number): number {
+  let [time, risen] = [0, 0];
+  for (const rise of rises) {
+    if (risen + rise.distance >= distance) return time + rise.after(distance - risen);
+    time += rise.duration;
+    risen += rise.distance;
+  }
+  return time;
+}
