@@ -4,6 +4,7 @@ import { type CheckFile, off, type RunCheck } from "./checks.js";
 import { constantsSection } from "./constants.js";
 import { functionNames, functionProofs } from "./functions.js";
 import { countsByKind, countsByQuality, gradeOf } from "./grades.js";
+import { independentSection } from "./independent.js";
 import { table } from "./markdown.js";
 import { measuredSection } from "./measured.js";
 
@@ -175,6 +176,8 @@ export function verification(files: readonly CheckFile[]): string {
     "Each constant that ships was changed, and the checks were run on each change: [Constants](constants.md) says by what each is held, and which changes nothing notices.",
     "",
     ...measuredSection(),
+    "",
+    ...independentSection(),
   ].join("\n");
 }
 
