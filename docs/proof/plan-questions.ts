@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { prepareJob, runOf } from "../../src/plan/prepare.js";
 import { questions } from "../../src/plan/questions/index.js";
-import { answersTo, opens, type Question } from "../../src/plan/questions/question.js";
+import { answersTo, erringEitherWay, opens, type Question } from "../../src/plan/questions/question.js";
 import { english } from "../../src/sheet/index.js";
 import { exampleJobsByName, jobsByName } from "../../tests/plan/jobs/jobs.js";
 import { root } from "../../tests/support/rooms.js";
@@ -91,6 +91,8 @@ export function planQuestions(): string {
     "# Questions of a plan",
     "",
     "Every question that a plan may raise, made from the records of the questions as this page was built. A question is raised by what the process holds or by a wish that is stated, never by a reading: where a reading is missing, its answer is *not known*. An answer is *met* if the whole figure lies within the limit, moved inwards by the margin; *not met* if all of it lies outside; else *not known*. Remedies are the levers that the questions have in the twenty-four jobs of the tests.",
+    "",
+    `What may err either way (${erringEitherWay.map((code) => `\`${code}\``).join(", ")}) opens in every question the end of the figure that faces the limit, and of the limit the end that faces the figure: nothing is met by it.`,
     ...questions.flatMap((question) => sectionOf(question, docs.get(question.id), levers.get(question.id) ?? [])),
   ].join("\n");
 }
