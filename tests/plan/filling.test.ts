@@ -100,6 +100,22 @@ describe("filling at a rate", () => {
     );
   });
 
+  it("leaves the first pack the same time to set in, and the wall the same film", () => {
+    const [atRate, forTime] = [filling({ packsPerMinute: 30 }), filling({ for: "40 min" })].map((job) =>
+      changed(job, ({ batch }) => {
+        const { thickness: _, ...film } = batch.allowances.find(({ kind }: Draft) => kind === "film");
+        batch.allowances = [...batch.allowances.filter(({ kind }: Draft) => kind !== "film"), film];
+      }),
+    );
+    const figures = (job: JobDocument) => {
+      const plan = runPlan(job);
+      return [known(answerOf(plan, "set-at-centre").figure.value), known(plan.films.allowed?.thickness)];
+    };
+    const [set = 0, film = 0] = figures(known(atRate));
+    expect(figures(known(forTime))).toEqual([expect.closeTo(set, 6), expect.closeTo(film, 9)]);
+    expect(film).toBeGreaterThan(0);
+  });
+
   it("has a rate for its remedy that makes the answer met", () => {
     const prepared = prepareJob(filling({ packsPerMinute: 30 }));
     const [remedy] = remedies({ prepared, answer: { id: "filled-before-it-sets", of: { step: number } } });

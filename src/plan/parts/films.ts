@@ -35,9 +35,9 @@ export function thickestFilmOf(run: Run): number {
 
 /** The film that has not drained from the wall by the end of filling [m], by the viscosity then, when the melt is thickest: what is left is rather less. */
 function filmOnWall(run: Run): number {
-  const { before, after, step, number } = fillingOf(run);
+  const { before, after, duration: lasts, number } = fillingOf(run);
   // A filling without a time of its own leaves nothing time to drain.
-  const duration = step.for ?? unknown("not-done", { step: number });
+  const duration = lasts() || unknown("not-done", { step: number });
   const { charge } = before;
   const temperature = after.temperature();
   const viscosity = charge.readings("cooling").at(temperature);

@@ -30,6 +30,6 @@ export const packQuestions: readonly Question[] = [
 /** Time from the end of filling until the centre of a pack has set [s]; the first pack has cooled meanwhile. */
 function sinceFilled(run: Run, place: WhichPack): Figure {
   const { value = 0, basis, assumptions } = durationToSet(run, place);
-  const cooled = place === "first-pack" ? (fillingOf(run).step.for ?? 0) : 0;
+  const cooled = place === "first-pack" ? fillingOf(run).duration() : 0;
   return exactly(Math.max(0, value - cooled), basis, assumptions);
 }
