@@ -3,6 +3,7 @@ import { kinds } from "../../formula/entry.js";
 import type { Read } from "../../formula/read-type.js";
 import { type AddDocument, add } from "./add.js";
 import { type ChargeDocument, charge } from "./charge.js";
+import { type CheckDocument, check } from "./check.js";
 import { type CoolDocument, cool } from "./cool.js";
 import { type FillDocument, fill, type RestDocument, rest } from "./fill.js";
 import { type HeatDocument, heat } from "./heat.js";
@@ -20,6 +21,7 @@ export type StepDocument =
   | StirDocument
   | AddDocument
   | MatchDocument
+  | CheckDocument
   | DeaerateDocument
   | FillDocument
   | RestDocument;
@@ -37,6 +39,7 @@ const table: { readonly [Kind in StepDocument["do"]]: StepKind<Extract<StepDocum
   stir,
   add,
   "match clarity": match,
+  check,
   "de-aerate": deaerate,
   fill,
   rest,

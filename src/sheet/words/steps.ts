@@ -89,6 +89,11 @@ export const steps: Words["steps"] = {
   },
   "match clarity": () =>
     "Look through a sample at room temperature, once its air is out: it must be as clear as the bench's. If it is not, ask the owner of the formula before you go on",
+  check: (step, say) => {
+    const { what, expect } = read(step, "check");
+    const wanted = say.given(expect, (right) => ` It must be ${right}.`);
+    return `Check ${what}.${wanted} If it is not right, ask the owner of the formula before you go on`;
+  },
   "de-aerate": (step, say) => {
     const { for: duration, pressure, speed } = read(step, "de-aerate");
     const stirred = say.given(speed, (turns) => `, stirring slowly at ${say.rpm(turns)}`) || ", without stirring";
