@@ -37,6 +37,8 @@ export interface PackFigures {
   };
   /** Standard deviation of the content from pack to pack. */
   readonly fillSpread?: Quantity<"mass">;
+  /** The hottest product that the pack stands being filled with. */
+  readonly temperatureMax?: Quantity<"temperature">;
   /** The mean that the filler is set to; default the target by `averageQuantity`. */
   readonly fillTarget?: Quantity<"mass">;
   /** Packs of which the mean is taken while they are filled; default five (common practice, no source). */
@@ -133,6 +135,7 @@ export const packFigures: Entries<PackFigures> = {
     }),
   ),
   brimCapacity: maybe("property", quantity("volume", above)),
+  temperatureMax: maybe("wish", quantity("temperature")),
   tare: maybe(
     "property",
     fields<NonNullable<PackFigures["tare"]>>({
