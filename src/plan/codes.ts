@@ -90,6 +90,7 @@ export const fieldCodes = [
   "pack-fill-spread",
   "pack-fill-target",
   "pack-storage-temperature-max",
+  "pack-temperature-max",
   "pack-head-space-min",
   "pack-average-quantity",
   "pack-closing-temperature",
@@ -407,6 +408,8 @@ export const questionIds = [
   "fill-by-the-rules",
   /** Raised by: a label that states how much is in a pack. States: the first pack and the last. Figure: volume of the largest fill at the temperature of filling. Limit: at most the brim capacity. */
   "fits-the-brim",
+  /** Raised by: a pack that states the hottest product which it stands. States: the first pack and the last. Figure: temperature of the product in the vessel. Limit: at most the temperature that is stated. */
+  "pack-stands-the-heat",
   /** Raised by: a label that states how much is in a pack. States: the pack at the highest temperature of storage. Figure: share of the pack that is left empty. Limit: at least the share asked for, else 0. */
   "head-space-when-hot",
   /** Raised by: a target in packs with a label that states how much is in one. States: the batch. Figure: packs that it fills. Limit: at least what is asked for. */

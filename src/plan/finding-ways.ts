@@ -72,6 +72,7 @@ export const findingWays: { readonly [Code in FieldCode]: FindingWay } = {
   "pack-fill-spread": "measure",
   "pack-fill-target": "decide",
   "pack-storage-temperature-max": "decide",
+  "pack-temperature-max": "look-up",
   "pack-head-space-min": "decide",
   "pack-average-quantity": "look-up",
   "pack-closing-temperature": "decide",

@@ -5,6 +5,7 @@ import { takenForGranted } from "../parts/in-vessel.js";
 import { fillingOf, fillingTakesTime } from "../parts/moments.js";
 import type { Run } from "../state.js";
 import { stated } from "../unknown.js";
+import { coolerMelt } from "./levers.js";
 import { asks, type Question } from "./question.js";
 
 /** A pack whose label states how much is in it. */
@@ -51,6 +52,25 @@ export const fillQuestions: readonly Question[] = [
     },
     limit: (_place, run): Limit =>
       atMost(stated(packOf(run).brimCapacity, "pack-brim-capacity"), [{ kind: "stated", key: "pack-brim-capacity" }]),
+  }),
+  asks<Run, "first-pack" | "last-pack">({
+    id: "pack-stands-the-heat",
+    quantity: "temperature",
+    quantifier: "every",
+    subjects: (run) => (run.job.pack?.temperatureMax === undefined ? [] : [run]),
+    of: ofBatch,
+    states: (run) => (fillingTakesTime(run) ? ["first-pack", "last-pack"] : ["last-pack"]),
+    at: (place) => ({ place }),
+    figure: (place, run) => {
+      const filling = fillingOf(run);
+      const { temperature } = place === "first-pack" ? filling.before : filling.after;
+      return exactly(temperature(), filling.basis?.() ?? [], takenForGranted(run, filling));
+    },
+    limit: (_place, run) =>
+      atMost(stated(packOf(run).temperatureMax, "pack-temperature-max"), [
+        { kind: "stated", key: "pack-temperature-max" },
+      ]),
+    levers: (run) => coolerMelt(run, fillingOf(run).number),
   }),
   asks<Run, Run>({
     id: "head-space-when-hot",

@@ -2,7 +2,10 @@ import type { QuestionId } from "../../../plan/index.js";
 import type { AnswerWords, Each } from "../types.js";
 import { limit, notAbove, notBelow, numberBeside, value, valueAt } from "./forms.js";
 
-type Fill = Extract<QuestionId, "fill-by-the-rules" | "fits-the-brim" | "head-space-when-hot" | "whole-packs">;
+type Fill = Extract<
+  QuestionId,
+  "fill-by-the-rules" | "fits-the-brim" | "pack-stands-the-heat" | "head-space-when-hot" | "whole-packs"
+>;
 
 /** What goes into a pack. */
 export const fillAnswers: Each<Fill, AnswerWords> = {
@@ -20,6 +23,14 @@ export const fillAnswers: Each<Fill, AnswerWords> = {
     above: (answer, say) =>
       `The largest fill to be expected takes ${value(answer, say)} (${say.place(answer.at)}): more than the pack holds up to the brim. Fill in two pours, or cooler.`,
     notKnown: () => "Whether the fill fits the pack while it is warm",
+    value: valueAt,
+  }),
+  "pack-stands-the-heat": notAbove({
+    question: "Does the pack stand the heat of the product while it is filled?",
+    met: (answer, say) => `The product is filled at ${value(answer, say)} at most, which the pack stands.`,
+    above: (answer, say) =>
+      `The product is filled at ${value(answer, say)} (${say.place(answer.at)}), hotter than the pack stands: ${limit(answer, say)}. Fill it cooler, or take another pack.`,
+    notKnown: () => "Whether the pack stands the heat of the product while it is filled",
     value: valueAt,
   }),
   "head-space-when-hot": notBelow({
