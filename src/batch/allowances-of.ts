@@ -36,6 +36,10 @@ export function allowancesOf(formula: Formula, batch: Batch, conditions: FilmCon
     const at = `allowances[${i}]`;
     record(allowance, at);
     if (allowance.kind === "film") return film(allowance, at, conditions);
+    if (allowance.kind !== "mass" && allowance.kind !== "share")
+      refuse("input", `${at}.kind`, (allowance as { kind: unknown }).kind, '"share", "mass" or "film"', {
+        rule: "not-one-of",
+      });
     const lines = linesOf(allowance, at, formula);
     const from = lines && { lines };
     return allowance.kind === "mass"

@@ -4,6 +4,7 @@ import { didYouMean, nearest, show } from "../guards.js";
 
 import { type Entry, noSuchField } from "./entry.js";
 import type { Read } from "./read-type.js";
+import { unsoundness } from "./sound.js";
 
 /** What was read, of which any part may be missing: what was unsound was taken out. */
 export type Draft<T> = T extends string | number | boolean
@@ -53,6 +54,9 @@ export class Findings {
    * so that what needs several fields can be checked over the rest; `undefined` if nothing is left.
    */
   read<T>(entry: Entry<T>, input: unknown, at = ""): Draft<Read<T>> | undefined {
+    const unsound = unsoundness(input, (keys) => keys.reduce(join, at) || "document");
+    this.faults.push(...unsound);
+    if (unsound.some(({ rule }) => rule === "out-of-range")) return undefined;
     const { issues = [], output } = safeParse(entry as GenericSchema<unknown, Read<T>>, input);
     let draft: unknown = output;
     for (const issue of issues) {
@@ -84,7 +88,12 @@ export class Findings {
 
   /** The end of a reading: throws if anything was noted. */
   settle(): void {
-    if (this.faults.length > 0) throw new CalculationError("document", this.faults);
+    if (this.faults.length > 0) this.refuse();
+  }
+
+  /** Throws with what was noted. */
+  refuse(): never {
+    throw new CalculationError("document", this.faults);
   }
 }
 

@@ -121,7 +121,9 @@ export function fields<T extends object>(entries: Entries<T>): Entry<T> {
     addIssue({ message: noSuchField, issues: known } as never);
     return NEVER;
   });
-  return objectWithRest(entries as never, pipe(unknown(), rest)) as unknown as Entry<T>;
+  // Without a prototype: whatever a page adds to that of all objects is no field of a document.
+  const own = Object.assign(Object.create(null), entries) as typeof entries;
+  return objectWithRest(own as never, pipe(unknown(), rest)) as unknown as Entry<T>;
 }
 
 /** Objects of several kinds, told apart by one field. */

@@ -6,23 +6,33 @@ export interface Premix {
   readonly lines: readonly { readonly material: string; readonly massFraction: number }[];
 }
 
-/** The way round from a premix back to itself, if there is one: `["blend", "stock", "blend"]`. */
-export function findCycle(premixes: ReadonlyMap<string, Premix>): readonly string[] | undefined {
-  const done = new Set<string>();
-  const visit = (key: string, trail: readonly string[]): readonly string[] | undefined => {
-    if (trail.includes(key)) return [...trail.slice(trail.indexOf(key)), key];
-    if (done.has(key)) return undefined;
+/** Premixes that hold premixes are opened so many deep, which no formula comes near. */
+const depthMax = 100;
+
+/** The way round from a premix back to itself, `["blend", "stock", "blend"]`, or one that goes deeper than any is opened. */
+export function endlessWay(premixes: ReadonlyMap<string, Premix>): readonly string[] | undefined {
+  const depths = new Map<string, number>();
+  const trail: string[] = [];
+  /** How deep a premix goes; undefined, with the way in `trail`, where it has no end. */
+  const depthOf = (key: string): number | undefined => {
+    const known = depths.get(key);
+    if (known !== undefined) return known;
+    const isRound = trail.includes(key);
+    trail.push(key);
+    if (isRound || trail.length > depthMax) return undefined;
+    let depth = 0;
     for (const part of premixes.get(key)?.lines ?? []) {
-      const cycle = visit(part.material, [...trail, key]);
-      if (cycle) return cycle;
+      const own = depthOf(part.material);
+      if (own === undefined) return undefined;
+      depth = Math.max(depth, own + 1);
     }
-    done.add(key);
-    return undefined;
+    if (depth > depthMax) return undefined;
+    trail.pop();
+    depths.set(key, depth);
+    return depth;
   };
-  for (const key of premixes.keys()) {
-    const cycle = visit(key, []);
-    if (cycle) return cycle;
-  }
+  for (const key of premixes.keys())
+    if (depthOf(key) === undefined) return trail.slice(Math.max(0, trail.indexOf(trail.at(-1) ?? "")));
   return undefined;
 }
 

@@ -1,7 +1,7 @@
 import { type Draft, Findings, join } from "./document.js";
 import { checkMaterial, materialOf } from "./material.js";
 import type { MaterialDocument } from "./material-document.js";
-import { findCycle, open, type Premix, premixesOf } from "./premix.js";
+import { endlessWay, open, type Premix, premixesOf } from "./premix.js";
 import type { Read } from "./read-type.js";
 import { formula as entry } from "./schema.js";
 import { type Placed, shares } from "./shares.js";
@@ -85,8 +85,11 @@ export function formulaFrom(draft: Draft<Read<FormulaDocument>>, at: string, fin
       lines: entries.map(({ line }, i) => ({ material: line?.material ?? "", massFraction: massFractions[i] ?? 0 })),
     });
   }
-  const cycle = findCycle(premixes);
-  if (cycle) findings.note(join(at, "premixes"), cycle.join(" → "), "premixes that do not contain themselves");
+  const endless = endlessWay(premixes);
+  if (endless && endless.length > 1 && endless[0] === endless.at(-1))
+    findings.note(join(at, "premixes"), endless.join(" → "), "premixes that do not contain themselves");
+  else if (endless)
+    findings.note(join(at, "premixes"), "premixes in premixes, more than 100 deep", "premixes at most 100 deep");
 
   // All phases share one whole, so their lines are summed together; each line keeps the path of its phase.
   const phases = (draft.phases ?? []).map((phase, i) => {
@@ -108,13 +111,13 @@ export function formulaFrom(draft: Draft<Read<FormulaDocument>>, at: string, fin
     massFraction: massFractions[i] ?? 0,
     carrier: i === carrier,
   }));
-  const opened = cycle ? [] : open(lines, premixes);
+  const opened = endless ? [] : open(lines, premixes);
   return {
     name: draft.name ?? "",
     materials,
     phases: phases.map((phase) => phase.name),
     lines: opened,
-    ...(premixes.size > 0 && !cycle && { premixes: premixesOf(lines, opened, premixes) }),
+    ...(premixes.size > 0 && !endless && { premixes: premixesOf(lines, opened, premixes) }),
     claimNaturalOrigin: draft.claims?.naturalOrigin,
   };
 }

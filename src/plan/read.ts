@@ -53,7 +53,9 @@ export const job: Entry<JobDocument> = fields<JobDocument>({
 /** Reads a job document whole: all faults of all parts are reported together, each with its location. */
 export function readJob(document: unknown): ReadJob {
   const findings = new Findings();
-  const draft: Draft<Read<JobDocument>> = findings.read(job, document) ?? {};
+  const draft: Draft<Read<JobDocument>> | undefined = findings.read(job, document);
+  // What is no document, or too large, has one fault and breeds no other.
+  if (draft === undefined) return findings.refuse();
   const formula = formulaFrom(draft.formula ?? {}, "formula", findings);
   const batch = batchFrom(draft.batch ?? {}, "batch", findings);
   const benchLines = checkBench(draft.bench ?? {}, formula, findings);
