@@ -1,29 +1,17 @@
 // Run after typedoc and after the build: bundles the pages that run the library, from the package as it is published.
 import { copyFileSync, mkdirSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { type BuildOptions, build } from "esbuild";
+import { build } from "esbuild";
+import { inBrowser } from "./in-browser.js";
 
 const docs = fileURLToPath(new URL("./", import.meta.url));
 const site = `${docs}site/`;
 
-const options: BuildOptions = {
-  bundle: true,
-  minify: true,
-  // One classic script: a page opened from a folder may load no modules.
-  format: "iife",
-  target: "es2022",
-  // Without the paths of the checkout the package is found by its own name, and so in `dist`.
-  tsconfigRaw: {},
-  logLevel: "warning",
-  // Chunks of the package import one another for their order alone, which here is of no account.
-  logOverride: { "ignored-bare-import": "silent" },
-};
-
-const script = (from: string, to: string) => build({ ...options, entryPoints: [docs + from], outfile: site + to });
+const script = (from: string, to: string) => build({ ...inBrowser, entryPoints: [docs + from], outfile: site + to });
 
 /** A worker as a script that keeps its code as text, which the page makes a worker of. */
 async function worker(from: string, to: string): Promise<void> {
-  const { outputFiles } = await build({ ...options, entryPoints: [docs + from], write: false });
+  const { outputFiles } = await build({ ...inBrowser, entryPoints: [docs + from], write: false });
   writeFileSync(site + to, `globalThis.gelwrightWorker=${JSON.stringify(outputFiles?.[0]?.text ?? "")}`);
 }
 

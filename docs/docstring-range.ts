@@ -10,25 +10,29 @@ export interface Range {
 const number = "(-?\\d[\\d ]*(?:\\.\\d+)?(?:e-?\\d+)?)";
 const read = (text: string | undefined) => Number((text ?? "").replaceAll(" ", ""));
 
-/** The range that a docstring states: "above 0", "0 or more", "0 to 1", "above 0 and up to 1", "0 to below 1". */
+/** The range that a docstring states first: "above 0", "0 or more", "0 to 1", "above 0 and up to 1", "0 to below 1". */
 export function rangeIn(said: string): Range {
   // Units are no ends; a range may stand in brackets as one does.
   const text = said
-    .replaceAll(/\[(?![^\]]*\bto\b)[^\]]*\]/g, " ")
+    .replaceAll(/\[(?![^\]]*\d to\b)[^\]]*\]/g, " ")
     .replaceAll(/[[\]]/g, " ")
     .replaceAll(/,(?=\d{3}\b)/g, "");
-  const find = (form: string) => new RegExp(`(?<![\\w.])${form}(?![\\w%]|\\.\\d)`).exec(text)?.slice(1) ?? [];
-  const [from, to] = ends(find(`(above )?${number} (?:and )?(?:up )?(?:to|and) (below )?${number}`));
-  if (from && to) return { ...from, ...to };
-  const [above] = find(`above ${number}`);
-  const [below] = find(`below ${number}`);
-  const [least] = find(`${number} or more`);
-  const [most] = find(`${number} or less`);
+  const find = (form: string) => new RegExp(`(?<![\\w.])${form}(?![\\w%]|\\.\\d)`).exec(text);
+  const both = find(`(above )?${number} (?:and )?(?:up )?(?:to|and) (below )?${number}`);
+  const above = find(`above ${number}`);
+  const least = find(`${number} or more`);
+  const first = Math.min(above?.index ?? Number.POSITIVE_INFINITY, least?.index ?? Number.POSITIVE_INFINITY);
+  if (both && both.index <= first) {
+    const [from, to] = ends(both.slice(1));
+    if (from && to) return { ...from, ...to };
+  }
+  const below = find(`below ${number}`);
+  const most = find(`${number} or less`);
   return {
-    ...(above !== undefined && { min: read(above), minExcluded: true as const }),
-    ...(least !== undefined && { min: read(least) }),
-    ...(below !== undefined && { max: read(below), maxExcluded: true as const }),
-    ...(most !== undefined && { max: read(most) }),
+    ...(above && { min: read(above[1]), minExcluded: true as const }),
+    ...(least && { min: read(least[1]) }),
+    ...(below && { max: read(below[1]), maxExcluded: true as const }),
+    ...(most && { max: read(most[1]) }),
   };
 }
 

@@ -113,11 +113,20 @@ function documented(checker: ts.TypeChecker, room: string, symbol: ts.Symbol, si
         const path = parameter.name === "input" ? "" : parameter.name;
         return walker(value, typeOf(parameter), { path, text: said.get(parameter.name) ?? "", optional: false, said });
       }),
-    results: (result) =>
-      walker(result, signature.getReturnType(), { path: "", text: returns, optional: false, said: new Map() }).filter(
-        ({ kind }) => kind === "number",
-      ),
+    results: (result) => {
+      const text = withUnitOfArgument(returns, said);
+      const where = { path: "", text, optional: false, said: new Map<string, string>() };
+      return walker(result, signature.getReturnType(), where).filter(({ kind }) => kind === "number");
+    },
   };
+}
+
+/** What is "in the unit of the oil" has that of the argument `oil`. */
+function withUnitOfArgument(text: string, said: ReadonlyMap<string, string>): string {
+  const [, other] = /in the unit of the ([a-z ]+?)[.,;]/.exec(text) ?? [];
+  const [name, about] = [...said].find(([one]) => wordsOf(one.split(".").at(-1) ?? "") === other) ?? [];
+  const unit = name === undefined ? undefined : unitIn(about ?? "", name);
+  return unit === undefined ? text : `${text} [${unit}]`;
 }
 
 /** The arguments that the docstring lists, or a positional one by itself. */
@@ -145,6 +154,8 @@ interface Where {
   readonly path: string;
   readonly text: string;
   readonly optional: boolean;
+  /** What is said of what it stands in, the nearest first: there may be its unit. */
+  readonly around?: readonly string[];
 }
 
 type Walker = (
@@ -172,27 +183,28 @@ function walk(checker: ts.TypeChecker, at: string): Walker {
         const index = checker.getIndexTypeOfType(object, ts.IndexKind.String);
         const inner = property ? checker.getTypeOfSymbol(property) : index;
         if (!inner) throw new Error(`${at}: no type of ${path}.${name}`);
-        const own =
-          said.get(`input${path === "" ? "" : `.${path}`}.${name}`) ?? (property ? docOf(checker, property) : "");
+        const listed = said.get(`input${path === "" ? "" : `.${path}`}.${name}`);
         return go(one, inner, {
           said,
           path: path === "" ? name : `${path}.${name}`,
-          // What the text around it says of it stands before its unit, under its own name.
-          text: own === "" ? text : hasUnit(own) ? own : withUnitOf(own, text, name),
+          text: listed ?? (property ? docOf(checker, property) : ""),
+          around: [text, ...(where.around ?? [])].filter((said) => said !== ""),
           optional: property !== undefined && (property.flags & ts.SymbolFlags.Optional) !== 0,
         });
       });
     }
-    const described = describe(type, where);
+    // Of a parameter of the type: what it may be at the widest.
+    const described = describe(checker.getBaseConstraintOfType(type) ?? type, where);
+    const all = [text, ...(where.around ?? [])];
     if (described.text === "") throw new Error(`${at}: the docstring says nothing of ${path || "the result"}`);
-    if (typeof value === "number" && described.unit === undefined && !isPlain(described))
+    if (typeof value === "number" && described.unit === undefined && !all.some(isPlain(path)))
       throw new Error(`${at}: the docstring gives no unit of ${path || "the result"}: ${described.text}`);
     return [described];
   };
   return go;
 }
 
-function describe(type: ts.Type, { path, text, optional }: Where): Described {
+function describe(type: ts.Type, { path, text, optional, around = [] }: Where): Described {
   const members = membersOf(type);
   const choices = members.flatMap((one) => (one.isStringLiteral() ? [one.value] : []));
   const isNumber = members.some((one) => (one.flags & ts.TypeFlags.NumberLike) !== 0);
@@ -204,60 +216,61 @@ function describe(type: ts.Type, { path, text, optional }: Where): Described {
       .split(/[.[\]]+/)
       .filter((part) => /[a-z]/i.test(part))
       .at(-1) ?? "";
-  const unit = isNumber ? unitIn(text, name) : undefined;
+  const range = isNumber ? rangeIn(text) : {};
+  const own = isNumber ? unitIn(text, name) : undefined;
+  const unit = own ?? (isNumber && Object.keys(range).length === 0 ? unitAround(text, around, name) : undefined);
   const left = optional ? defaultIn(text) : undefined;
   return {
     path,
     kind,
-    text,
+    text: text || (around[0] ?? ""),
     ...(unit !== undefined && { unit }),
-    range: isNumber ? rangeIn(text) : {},
+    range,
     optional,
     ...(left !== undefined && { default: left }),
     choices,
   };
 }
 
+/**
+ * The unit that the text around a number gives to it: the nearest under its own name; of an end of an interval, and of
+ * what nothing is said of itself, the nearest of all.
+ */
+function unitAround(text: string, around: readonly string[], name: string): string | undefined {
+  const isEnd = ["min", "value", "max"].includes(name);
+  for (const one of around) {
+    const unit = unitIn(one, name, isEnd || text === "");
+    if (unit !== undefined) return unit;
+    // What is said to have no unit is not given that of something wider.
+    if (plain.test(one)) return undefined;
+  }
+  return undefined;
+}
+
 /** Words of a name: `specificHeat` as "specific heat". */
 const wordsOf = (name: string) => name.replaceAll(/(?<=[a-z])(?=[A-Z])/g, " ").toLowerCase();
 
 const brackets = /\[([^\]]+)\]/;
-const hasUnit = (text: string) => brackets.test(text);
-
-/** The unit of what is called so: the first after its words, or the first of all. */
-function unitIn(text: string, name: string): string | undefined {
-  const unit = brackets.exec(besideName(text, name))?.[1];
-  // What stands in brackets may be a range: `[0 to 1]`.
-  return unit === undefined || /\bto\b/.test(unit) ? undefined : unit;
-}
-
-/** The part of a text that begins with a name in words, if it is there. */
-function besideName(text: string, name: string): string {
+/** The unit of what is called so: the first after its words; the first of all where the words are not there. */
+function unitIn(text: string, name: string, whatever = true): string | undefined {
   const words = wordsOf(name);
   const at = [words, words.split(" ")[0] ?? words]
     .map((one) => text.toLowerCase().indexOf(one))
     .find((one) => one >= 0);
-  const rest = text.slice(at ?? 0);
-  return hasUnit(rest) ? rest : text;
+  if (at === undefined && !whatever) return undefined;
+  const [, unit] = brackets.exec(text.slice(at ?? 0)) ?? [];
+  // What stands in brackets may be a range, `[0 to 1]`, and a unit one of several, `[kg, or % of the formula]`.
+  if (unit === undefined || /\d to\b/.test(unit) || /\bown unit/.test(unit)) return undefined;
+  return unit.split(/, or /)[0];
 }
-
-/** What stands at a property, with the unit that the text around it gives to its name. */
-function withUnitOf(own: string, around: string, name: string): string {
-  if (rangeIsStated(own) || !around.toLowerCase().includes(wordsOf(name))) return own;
-  const unit = brackets.exec(besideName(around, name))?.[0];
-  return unit === undefined ? own : `${own.replace(/\.$/, "")} ${unit}.`;
-}
-
-const rangeIsStated = (text: string) => Object.keys(rangeIn(text)).length > 0;
 
 /** Words of what has no unit. */
 const plain =
-  /fraction|share|ratio|index|number|factor|confidence|efficiency|how many|exponent|part of|per gel former|times|percent|0 to 1|q10|margin/i;
+  /fraction|share|ratio|index|number|factor|confidence|efficiency|how many|exponent|part of|per gel former|times|percent|0 to 1|own unit|\b1 for|margin/i;
 
-/** Whether a number without a unit is one that has none: it says so by its words, its name or its range. */
-function isPlain({ path, text, range }: Described): boolean {
-  return plain.test(text) || plain.test(wordsOf(path)) || Object.keys(range).length > 0;
-}
+/** Whether a number without a unit is one that has none: it is said so by words, by its name or by its range. */
+const isPlain = (path: string) => (text: string) =>
+  plain.test(text) || plain.test(wordsOf(path)) || Object.keys(rangeIn(text)).length > 0;
 
 /** What an argument is where it is left out: a number, a word, or a number with its unit. */
 function defaultIn(text: string): string | undefined {

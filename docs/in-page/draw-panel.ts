@@ -1,4 +1,5 @@
 import { axisX, axisY, dot, line, type Markish, plot, rect, ruleY, text } from "@observablehq/plot";
+import { watchWidths } from "./fit.js";
 import type { Axis, Panel, PanelArea, PanelLine } from "./panel.js";
 
 const width = 640;
@@ -33,6 +34,7 @@ export function drawPanel(panel: Panel): HTMLElement {
   title.textContent = `${panel.title}. `;
   caption.append(title, panel.description);
   figure.append(caption, box);
+  watchWidths(figure);
   return figure;
 }
 

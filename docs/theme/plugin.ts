@@ -12,6 +12,7 @@ import {
   type Reflection,
   ReflectionKind,
 } from "typedoc";
+import { linkCalculators } from "../calculators/links.js";
 import { frontPage } from "../front/front.js";
 import { facts } from "../reference/facts.js";
 import { functionPage, type Inline } from "../reference/function-page.js";
@@ -72,7 +73,7 @@ function finishPages(app: Application): void {
     const bibliography = router.baseRelativeUrl(from, "documents/bibliography.html");
     for (const key of keys) places.set(key, `${bibliography}#${key}`);
     const own = referencePage(page.contents, from, inline);
-    page.contents = withSearch(addLandmarks(linkSources(linkCode(own, places), places)));
+    page.contents = withSearch(addLandmarks(linkCalculators(linkSources(linkCode(own, places), places), page.url)));
   });
 }
 

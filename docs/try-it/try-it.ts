@@ -1,7 +1,8 @@
 // Runs in the browser, bundled into one file: what is typed is read, run and shown, and nothing leaves the page.
 import type { Fault } from "gelwright/error";
 import { element } from "../in-page/element.js";
-import { copy, download, fileName } from "../in-page/hand-over.js";
+import { watchWidths } from "../in-page/fit.js";
+import { copyWith, download, fileName } from "../in-page/hand-over.js";
 import { hashOf, textOf } from "../in-page/link.js";
 import { loadScript } from "../in-page/load-script.js";
 import { brokenAt, lineAndColumn } from "./broken.js";
@@ -32,13 +33,6 @@ type Plan = Extract<Result, { readonly name: string }>;
 let plan: Plan | undefined;
 /** Counts what was started, so that a late answer to an earlier text is dropped. */
 let turn = 0;
-
-/** What is wider than its place scrolls by itself, and then a keyboard must reach it. */
-const fit = new ResizeObserver((entries) => {
-  for (const { target } of entries)
-    if (target.scrollWidth > target.clientWidth) target.setAttribute("tabindex", "0");
-    else target.removeAttribute("tabindex");
-});
 
 function goTo({ start, end }: Place): void {
   job.focus();
@@ -71,7 +65,7 @@ function showPlan(): void {
     pre.textContent = text;
     output.replaceChildren(pre);
   }
-  for (const wide of output.querySelectorAll(".wide, pre")) fit.observe(wide);
+  watchWidths(output);
 }
 
 async function showPanels(): Promise<void> {
@@ -81,7 +75,6 @@ async function showPanels(): Promise<void> {
   await loadScript("../plots.js");
   if (drawn !== plan) return;
   panels.replaceChildren(...drawn.panels.map((panel) => globalThis.gelwrightPlots.drawPanel(panel)));
-  for (const wide of panels.querySelectorAll(".wide")) fit.observe(wide);
 }
 
 /** Whether the plan that is shown is that of the text. */
@@ -158,19 +151,6 @@ async function openLink(): Promise<void> {
   history.replaceState(null, "", location.pathname + location.search);
   if (text === undefined) status.textContent = "The link was cut off on its way: it holds no whole job.";
   else add("From a link", text);
-}
-
-function say(button: HTMLButtonElement, words: string): void {
-  const before = button.dataset["words"] ?? button.textContent;
-  button.dataset["words"] = before ?? "";
-  button.textContent = words;
-  setTimeout(() => {
-    button.textContent = before;
-  }, 2000);
-}
-
-async function copyWith(button: HTMLButtonElement, text: string): Promise<void> {
-  say(button, (await copy(text)) ? "Copied" : "The browser does not allow it");
 }
 
 const chosen = () => formNames[form.selectedIndex] ?? formNames[0];

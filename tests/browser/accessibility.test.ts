@@ -36,6 +36,9 @@ const pages = [
   "documents/glossary.html",
   "modules/heat.html",
   "try-it/index.html",
+  "calculators/index.html",
+  "calculators/heat.additionTemperatureMin.html",
+  "calculators/mixing.additionSchedule.html",
 ];
 const sizes = [
   { width: 1280, height: 900 },
@@ -51,7 +54,7 @@ async function audit(name: string): Promise<string[]> {
     const faults: string[] = [];
     await page.goto(addressOf(name));
     await page.waitForFunction("document.body.style.display !== 'none'");
-    if (name.startsWith("try-it")) await page.locator("figure svg").first().waitFor();
+    if (/^try-it|^calculators.*\.\w+\.html/.test(name)) await page.locator("figure svg").first().waitFor();
     await page.addScriptTag({ path: engine });
     for (const viewport of sizes)
       for (const colorScheme of ["light", "dark"] as const) {

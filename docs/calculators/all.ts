@@ -1,0 +1,31 @@
+import { readFileSync } from "node:fs";
+import { docstrings } from "../docstrings.js";
+import type { Calculator } from "../in-page/calculator-data.js";
+import { docs } from "../theme/documents.js";
+import { calculatorOf } from "./describe.js";
+import { list } from "./list.js";
+
+/** The question that a function answers first of all, as the page of questions asks it. */
+function questionOf(name: string): string {
+  const rows = [...readFileSync(`${docs}guides/questions.md`, "utf8").matchAll(/^\| (.+?) \| (.+) \|$/gm)];
+  const first = rows.find(([, , answer]) => answer?.startsWith(`\`${name}\``));
+  const [, question] = first ?? rows.find(([, , answer]) => answer?.includes(`\`${name}\``)) ?? [];
+  if (question === undefined) throw new Error(`no question of docs/guides/questions.md is answered by ${name}`);
+  return question.replaceAll(/[*`]/g, "");
+}
+
+/** A calculator with what its function gives, in words. */
+export interface Described {
+  readonly calculator: Calculator;
+  readonly summary: string;
+}
+
+/** Every calculator, made of the docstrings as they are. */
+export function calculators(): readonly Described[] {
+  const documented = docstrings(list.map(({ name }) => name));
+  return list.map((listed) => {
+    const one = documented.get(listed.name);
+    if (!one) throw new Error(`no public function is called ${listed.name}`);
+    return { calculator: calculatorOf(listed, one, questionOf(one.name)), summary: one.summary };
+  });
+}
