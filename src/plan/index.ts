@@ -88,7 +88,7 @@ export {
 } from "./measure-next.js";
 export type { PlanAfterFilling } from "./parts/after-filling.js";
 export type { PlanAir, PlanAirSegment } from "./parts/air.js";
-export type { Cost, Lots, Weighing, WeighingLine } from "./parts/batch.js";
+export type { Cost, Lots, Weighing, WeighingLine, WeighingPart, WeighingPremix } from "./parts/batch.js";
 export type { CalendarDay } from "./parts/calendar.js";
 export type { Caution } from "./parts/cautions.js";
 export type { Droplets } from "./parts/droplets.js";
@@ -126,7 +126,7 @@ export { type Remedy, remedies } from "./remedies.js";
 export { runPlan, runPrepared } from "./run-plan.js";
 export { type PlanSeries, planSeries } from "./series.js";
 export type { AdditionRow } from "./state.js";
-export type { AddDocument } from "./steps/add.js";
+export type { AddDocument, SpeedFrom } from "./steps/add.js";
 export type { ChargeDocument } from "./steps/charge.js";
 export type { CoolDocument } from "./steps/cool.js";
 export type { FillDocument, RestDocument } from "./steps/fill.js";
