@@ -171,14 +171,18 @@ describe("one reading of the yield stress is a reading", () => {
 
 test("a material whose expansion is not stated leaves open how high the gel stands, and turns nothing green", () => {
   const job = known(jobsByName()["motor-too-weak"]);
-  const surface = (fall?: string) => {
-    const changedJob = changed(job, ({ formula }) => {
+  const surface = (fall?: string, yieldStress = 85) => {
+    const changedJob = changed(job, ({ formula, bench }) => {
+      bench.yieldStress = `${yieldStress} Pa`;
       if (fall === undefined) delete formula.materials.triglyceride.density.fallPerKelvin;
       else formula.materials.triglyceride.density.fallPerKelvin = fall;
     });
     return answerOf(changedJob, "gel-moves-at-surface", { step: 8 });
   };
-  const [stated, unstated] = [surface("0.7 kg/m³"), surface()];
+  // So strong a gel that the highest that it may be moved is just below the surface; it goes with the cube root.
+  const { figure, limit } = surface("0.7 kg/m³");
+  const strong = 85 * (known(figure.max) / (0.9966 * known(limit.min?.min))) ** 3;
+  const [stated, unstated] = [surface("0.7 kg/m³", strong), surface(undefined, strong)];
   expect([stated.verdict, unstated.verdict]).toEqual(["not-met", "not-known"]);
   const [low, high] = [known(unstated.limit.min?.min), known(unstated.limit.min?.max)];
   expect(unstated.limit.min?.assumptions).toEqual(["expansion-up-to-the-usual"]);
