@@ -1,0 +1,150 @@
+import fc from "fast-check";
+import { type Plan, type PlanStep, runPlan } from "gelwright/plan";
+import { english } from "gelwright/sheet";
+import { describe, expect, test } from "vitest";
+import { instructionOf } from "../../src/sheet/doing.js";
+import type { Sheet } from "../../src/sheet/render.js";
+import { sayWith } from "../../src/sheet/words/say.js";
+import { exampleJobsByName, jobsByName } from "../plan/jobs/jobs.js";
+import { changed, coldJob, exampleJob } from "../support/example.js";
+
+const plans = Object.entries({ ...jobsByName(), ...exampleJobsByName() }).map(
+  ([name, job]) => [name, runPlan(job)] as const,
+);
+
+function sheetOf(plan: Plan): Sheet {
+  return { plan, words: english, say: sayWith({ plan }) };
+}
+
+/** What an instruction has to name, so that somebody who has only the sheet can do the step. */
+function namesOf({ plan, say }: Sheet, step: PlanStep): readonly string[] {
+  const document = step.step as PlanStep["step"] & Readonly<Record<string, unknown>>;
+  const stated = <T>(value: unknown, write: (value: T) => string): readonly string[] =>
+    value === undefined ? [] : [write(value as T)];
+  const lines =
+    step.massCharged === undefined ? [] : plan.weighing.lines.filter(({ phase }) => phase === document["phase"]);
+  return [
+    ...stated<number>(document["to"], (to) => say.celsius(to)),
+    ...stated<number>(document["at"], (at) => say.celsius(at)),
+    ...stated<number>(document["for"], say.duration),
+    ...stated<number>(document["within"], say.duration),
+    ...stated<number>(document["pressure"], (pressure) => say.millibars(pressure)),
+    ...stated<number>(document["toViscosity"], (viscosity) => say.pascalSeconds(viscosity)),
+    ...stated<number>(document["jacketAt"], (at) => say.celsius(at)),
+    ...stated<number>(document["packsPerMinute"], (rate) => say.number(rate)),
+    ...(document["with"] === "jacket" ? ["jacket", say.celsius(step.temperatureCoolant)] : []),
+    // A speed that follows the oil is named with the oil from which each counts.
+    ...(step.speed === undefined || "speeds" in document ? [] : [say.rpm(step.speed)]),
+    ...lines.map(({ material }) => say.material(material)),
+    ...(step.massCharged === undefined ? [] : [say.kilograms(step.massCharged)]),
+    ...(document.do === "heat" ? ["heater full on"] : []),
+    ...(document.note === undefined ? [] : [document.note]),
+  ];
+}
+
+/** A verb at its beginning, which somebody can do. */
+const verbs: { readonly [Do in PlanStep["step"]["do"]]: RegExp } = {
+  charge: /^(Charge|Stir in) /,
+  heat: /^Heat to /,
+  hold: /^Hold /,
+  "take off the heat": /^Take the vessel off the heat/,
+  cool: /^(Let cool|Cool through the jacket)/,
+  stir: /^Stir for /,
+  add: /^Stir in /,
+  "match clarity": /^Look through a sample /,
+  "de-aerate": /^De-aerate for /,
+  fill: /^Fill the packs/,
+  rest: /^(Let the packs rest|Stop the stirrer and let the charge rest) for /,
+};
+
+describe.each(plans)("every instruction of %s", (_name, plan) => {
+  const sheet = sheetOf(plan);
+  const isStirred = plan.timeline.some(({ speed }) => speed !== undefined);
+
+  test("begins with what to do, and names all that it takes", () => {
+    for (const step of plan.timeline) {
+      const text = instructionOf(sheet, step);
+      expect(text).toMatch(verbs[step.step.do]);
+      for (const name of namesOf(sheet, step)) expect(text, `step ${step.number}`).toContain(name);
+      expect(text).not.toMatch(/not known|undefined|NaN/);
+    }
+  });
+
+  test("says whether the stirrer turns, where it could be doubted", () => {
+    for (const step of plan.timeline) {
+      const isDoubtful = ["hold", "fill", "heat", "cool", "de-aerate"].includes(step.step.do);
+      if (!isStirred || !isDoubtful) continue;
+      expect(instructionOf(sheet, step), `step ${step.number}`).toMatch(/ rpm|stirrer off|without stirring/);
+    }
+  });
+});
+
+test("masses of the materials in the steps of a phase add up to what is weighed of it", () => {
+  for (const [name, plan] of plans) {
+    const phases = [...new Set(plan.weighing.lines.map(({ phase }) => phase))];
+    for (const phase of phases) {
+      const steps = plan.timeline.filter(
+        ({ step, massCharged }) => massCharged !== undefined && "phase" in step && step.phase === phase,
+      );
+      const charged = steps.reduce((sum, { massCharged = 0 }) => sum + massCharged, 0);
+      const weighed = plan.weighing.lines
+        .filter((line) => line.phase === phase)
+        .reduce((sum, { mass }) => sum + mass, 0);
+      if (steps.length > 0) expect(Math.abs(charged - weighed), `${name}, phase ${phase}`).toBeLessThan(1e-9 * weighed);
+    }
+  }
+});
+
+describe("mass from stock to packs", () => {
+  /** In whole numbers of the finest increment of the balances, so that nothing is lost to doubles. */
+  const whole = (mass: number, increment: number): number => Math.round(mass / increment);
+
+  const jobs = fc.record({
+    isCold: fc.boolean(),
+    packs: fc.integer({ min: 3, max: 4000 }),
+    capacity: fc.constantFrom("1.2 kg", "6 kg", "16 kg", "300 kg"),
+  });
+
+  test("balances to the last digit of the balance, in portions, lines, lots, losses and packs", () => {
+    fc.assert(
+      fc.property(jobs, ({ isCold, packs, capacity }) => {
+        const job = changed(isCold ? coldJob() : exampleJob(), (draft) => {
+          const { packs: asked } = draft.batch.target;
+          draft.batch.target.packs = Math.round(0.55 * asked + (packs / 4000) * asked);
+          draft.batch.balances.at(-1).capacity = capacity;
+        });
+        const plan = planOrNothing(job);
+        if (!plan) return;
+        const { weighing, lots, allowances } = plan;
+        const finest = Math.min(...weighing.lines.map(({ increment }) => increment));
+        for (const { mass, increment, portions } of weighing.lines) {
+          expect(portions.reduce((sum, portion) => sum + whole(portion, increment), 0)).toBe(whole(mass, increment));
+          expect(Math.abs(whole(mass, increment) * increment - mass)).toBeLessThan(1e-9 * mass);
+        }
+        const sum = weighing.lines.reduce((all, { mass }) => all + whole(mass, finest), 0);
+        expect(sum).toBe(whole(weighing.total, finest));
+        expect(whole(lots.charge, finest)).toBe(sum);
+        const lost = allowances.reduce((all, { mass }) => all + mass, 0);
+        expect(Math.abs(lost + lots.delivered - lots.charge)).toBeLessThan(1e-9 * lots.charge);
+        // The packs asked for are whole in each lot, and what a lot delivers fills them.
+        expect(Number.isInteger(lots.packs)).toBe(true);
+        expect(lots.delivered).toBeGreaterThanOrEqual(lots.deliveredTarget - 1e-9);
+        const { massAimed = 0, packs: filled } = plan.packs ?? {};
+        if (!filled) return;
+        const inPacks = filled.count * massAimed + filled.massLeft;
+        expect(Math.abs(inPacks - lots.count * lots.delivered)).toBeLessThan(1e-9 * inPacks);
+      }),
+      { numRuns: 25 },
+    );
+  });
+});
+
+/** The plan of a job; nothing if its balances cannot weigh it. */
+function planOrNothing(job: unknown): Plan | undefined {
+  try {
+    return runPlan(job);
+  } catch (error) {
+    expect(String(error)).toMatch(/balance/);
+    return undefined;
+  }
+}
