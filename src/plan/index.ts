@@ -75,6 +75,7 @@ export type {
 export { type AssessedMaterial, exposureFor, type PlanExposure } from "./exposure-for.js";
 export type { Basis, Figure, Limit, NotKnown, Side, Verdict } from "./figure.js";
 export type { FindingWay } from "./finding-ways.js";
+export { fingerprint } from "./fingerprint.js";
 export type { Flip } from "./flips.js";
 export type { JobFigures } from "./job.js";
 export type { Judgement, Margin } from "./judge.js";

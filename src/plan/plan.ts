@@ -33,6 +33,8 @@ import { orNotKnown, where } from "./unknown.js";
 /** The run of a job: everything that stands on the batch sheet, in the units of the kernels, as numbers and codes. */
 export interface Plan {
   readonly version: 1;
+  /** Of the documents, with the changes made to them, as `fingerprint` gives it. */
+  readonly fingerprint: string;
   /** Names as the documents have them. */
   readonly names: {
     readonly formula: string;
@@ -97,12 +99,13 @@ export interface Plan {
 }
 
 /** The plan of a run. */
-export function planOf(run: Run): Plan {
+export function planOf(run: Run, fingerprint: string): Plan {
   const { job } = run;
   const { formula, process, vessel, pack, bench } = job;
   const lotOrder = lotOrderOf(run);
   return {
     version: 1,
+    fingerprint,
     names: {
       formula: formula.name,
       process: process.name,

@@ -1,6 +1,7 @@
 import type { ScaledBatch } from "../batch/index.js";
 import { list, record, refuse, show } from "../guards.js";
 import { type Change, changed } from "./change.js";
+import { fingerprint } from "./fingerprint.js";
 import type { Job } from "./job.js";
 import { afterChanges, inDocument } from "./masses.js";
 import { leavesFilmOpen, yieldStressOfFilm } from "./parts/films.js";
@@ -74,12 +75,18 @@ export function prepareJob(document: unknown): PreparedJob {
     if (leavesFilmOpen(prepared.job)) runOf(prepared);
     else fitPortions(prepared.steps, scaledOf(prepared.job));
   });
-  preparedJobs.add(prepared);
+  preparedJobs.set(prepared, fingerprint(document));
   return prepared;
 }
 
-/** The jobs that were prepared: what only looks like one may lack anything. */
-const preparedJobs: WeakSet<object> = new WeakSet();
+/** The jobs that were prepared, with the fingerprint of their documents: what only looks like one may lack anything. */
+const preparedJobs: WeakMap<object, string> = new WeakMap();
+
+/** The fingerprint of a prepared job, with the changes that are made to it. */
+export function fingerprintOfRun({ prepared, changes = [] }: RunInput): string {
+  const own = preparedJobs.get(prepared) ?? "";
+  return changes.length === 0 ? own : fingerprint({ fingerprint: own, changes });
+}
 
 /** The batch of a job, with the film that its yield stress leaves on the walls. */
 function scaledOf(job: Job): ScaledBatch {

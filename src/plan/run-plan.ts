@@ -1,8 +1,9 @@
 import { record } from "../guards.js";
+import { fingerprint } from "./fingerprint.js";
 import * as known from "./known.js";
 import { inDocument } from "./masses.js";
 import { type Plan, planOf } from "./plan.js";
-import { preparedRun, type RunInput, runOf } from "./prepare.js";
+import { fingerprintOfRun, preparedRun, type RunInput, runOf } from "./prepare.js";
 import { readJob } from "./read.js";
 
 /**
@@ -57,7 +58,10 @@ import { readJob } from "./read.js";
  */
 export function runPlan(document: unknown): Plan {
   const read = readJob(document);
-  return planOf(inDocument(read.job, () => runOf(read)));
+  return planOf(
+    inDocument(read.job, () => runOf(read)),
+    fingerprint(document),
+  );
 }
 
 /**
@@ -115,5 +119,5 @@ export function runPlan(document: unknown): Plan {
  */
 export function runPrepared(input: RunInput): Plan {
   record(input, "input", known.runPrepared);
-  return planOf(preparedRun(input));
+  return planOf(preparedRun(input), fingerprintOfRun(input));
 }

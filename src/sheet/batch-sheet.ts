@@ -26,8 +26,17 @@ function kettlePart(sheet: Sheet): readonly Block[] {
     ...doing(sheet),
     ...filling(sheet),
     ...reconciliation(sheet),
-    { kind: "text", text: lines.batch.computed({ library: `gelwright ${version}` }), isSmall: true },
+    {
+      kind: "text",
+      text: lines.batch.computed({ library: `gelwright ${version}`, fingerprint: shortOf(plan.fingerprint) }),
+      isSmall: true,
+    },
   ];
+}
+
+/** So many digits tell documents apart and can be compared by eye. */
+function shortOf(fingerprint: string): string {
+  return (fingerprint.slice(0, 16).match(/.{1,4}/g) ?? []).join(" ");
 }
 
 function heading({ plan: { names, lots }, words: { labels, lines }, say }: Sheet): Block {

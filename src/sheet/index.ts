@@ -1,3 +1,4 @@
+export { changesToMarkdown } from "./changes.js";
 export { type CsvTable, toCsv } from "./csv.js";
 export { exposureToMarkdown } from "./exposure.js";
 export { toHtml } from "./html.js";

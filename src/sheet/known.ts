@@ -1,6 +1,10 @@
 // Written from the types by `npm run known`: which arguments an object needs, then which it may be given.
 import type { Known } from "../guards.js";
 
+export const changesToMarkdown: Known = [
+  ["before", "after"],
+  ["documents", "words", "formats"],
+];
 export const exposureToMarkdown: Known = [["exposure"], ["words", "formats"]];
 export const fillCheckToMarkdown: Known = [["plan"], ["words", "formats"]];
 export const labelToMarkdown: Known = [["label"], ["words", "formats"]];

@@ -58,23 +58,27 @@ export function scalesToMarkdown(
       ...(labels && { labels }),
       ...(documents && { documents }),
     });
-    const figures = figuresOf(first);
-    const { heads } = first.words.lines.scales;
-    const rows = (Object.keys(figures) as Row[]).flatMap((key) =>
-      // What none of the plans knows is no difference between them.
-      found.plans.some((scale) => scale[key] !== undefined) ? [[heads[key], ...found.plans.map(figures[key])]] : [],
-    );
     return markdownTable({
       columns: ["", ...found.plans.map(({ label }) => label)],
-      rows: [...rows, ...differingRows(first, found)],
+      rows: [...figureRows(first, found), ...differingRows(first, found)],
     });
   });
 }
 
 type Row = Exclude<keyof PlanAtScale, "label" | "vessel" | "stirredNotKnown">;
 
+/** The figures of the whole run, one row each. */
+export function figureRows(sheet: Sheet, { plans }: Pick<PlanComparison, "plans">): readonly (readonly string[])[] {
+  const figures = figuresOf(sheet);
+  const { heads } = sheet.words.lines.scales;
+  return (Object.keys(figures) as Row[]).flatMap((key) =>
+    // What none of the plans knows is no difference between them.
+    plans.some((scale) => scale[key] !== undefined) ? [[heads[key], ...plans.map(figures[key])]] : [],
+  );
+}
+
 /** Verdicts, windows and fields of the documents that are not the same in all plans. */
-function differingRows(sheet: Sheet, found: PlanComparison): readonly (readonly string[])[] {
+export function differingRows(sheet: Sheet, found: PlanComparison): readonly (readonly string[])[] {
   const { words, say } = sheet;
   const { window, windowOf, notAsked, field, notStated } = words.lines.scales;
   return [

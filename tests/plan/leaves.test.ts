@@ -61,6 +61,7 @@ describe.each(plansByName())("the plan of %s", (_name, { job, plan: result }) =>
   function isKnown(path: string, text: string): boolean {
     if (codes.has(text) || texts.has(text) || kernelWords.has(text) || defaults.has(text)) return true;
     if (path === currency) return [...texts].some((price) => price.includes(` ${text}/`));
+    if (path === "fingerprint") return /^[0-9a-f]{64}$/.test(text);
     if (refused.test(path)) return pattern.test(text);
     const [, own] = composed[path]?.exec(text) ?? [];
     return own !== undefined && texts.has(own);

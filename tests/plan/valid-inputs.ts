@@ -72,6 +72,7 @@ export const validInputs: ValidInputs = {
   planSeries: [[{ prepared, changes: [{ change: "room", value: 23 }] }], [{ prepared: cold }]],
   exposureFor: [[{ prepared: onLabel }]],
   labelFor: [[{ prepared: onLabel }]],
+  fingerprint: [[{ version: 1, name: "gel", shares: [0.1, null], isClear: true }]],
   prepareJob: [[exampleJob("beaker")], [coldJob("beaker")]],
   remedies: [[{ prepared, changes: [{ change: "room", value: 22 }], answer }]],
   sweep: [

@@ -24,6 +24,15 @@ const found = sweep({
 });
 
 export const validInputs: ValidInputs = {
+  changesToMarkdown: [
+    [
+      {
+        before: { ...bare, answers: answers.slice(0, 2) },
+        after: { ...bare, fingerprint: "0".repeat(64) },
+        documents: { before: { room: "20 °C" }, after: { room: "22 °C" } },
+      },
+    ],
+  ],
   exposureToMarkdown: [[{ exposure: exposureFor({ prepared }) }]],
   fillCheckToMarkdown: [[{ plan: { ...bare, weighing: { ...whole.weighing, lines: [] } } }]],
   labelToMarkdown: [[{ label: labelFor({ prepared }) }]],

@@ -67,6 +67,7 @@ export const batchLines = {
   costWithPack: ({ batch, perKilogram, perPack, currency }: Cost & { readonly perPack: number }, say: Say): string =>
     `Batch, all lots: ${say.money(batch)} ${currency}; each kilogram delivered: ${say.money(perKilogram)} ${currency}; each pack: ${say.money(perPack, 3)} ${currency}.`,
   sourceOf: ({ of, from }: { readonly of: string; readonly from: string }): string => `${of}: ${from}`,
-  computed: ({ library }: { readonly library: string }): string =>
-    `Computed by ${library}. Figures are estimates from the readings named above; no verdict here says that a product or a process is safe.`,
+  comparedBy: ({ library }: { readonly library: string }): string => `Compared by ${library}.`,
+  computed: ({ library, fingerprint }: { readonly library: string; readonly fingerprint: string }): string =>
+    `Computed by ${library} from documents with the fingerprint ${fingerprint}. Figures are estimates from the readings named on this sheet; no verdict here says that a product or a process is safe.`,
 };

@@ -25,6 +25,9 @@ export const labels = {
   packs: "Packs",
   fillCheck: "Fill check",
   stability: "Stability test",
+  changeRecord: "Change record",
+  inTheDocuments: "In the documents",
+  figures: "Figures",
   labelDraft: "Label draft",
   ingredients: "Ingredients",
   fragranceAllergens: "Fragrance allergens",
@@ -124,6 +127,9 @@ export const labels = {
   movedAt: "Moved at",
   planned: "Planned",
   found: "Found",
+  before: "Before",
+  after: "After",
+  fingerprint: "Fingerprint of the documents",
   // Heads of columns that only a file for programs has
   massFraction: "Mass fraction",
   massExact: "Mass before rounding",
@@ -182,6 +188,7 @@ export const labels = {
   reconciliationNote:
     "Not accounted for: the mass weighed in, less all that was found. If it is more than the weighing tolerance, tell the owner of the formula before the batch is released.",
   grades: "Bold: measured. Upright: between readings, or stated. Italics: predicted, with its band where one is known.",
+  nothingChanged: "The two plans weigh, do and find the same.",
   noSource: "no source stated",
   setPump: "Set the pump to the rate of the first row, then raise it evenly to the rate of the next.",
   smallerAddition:
