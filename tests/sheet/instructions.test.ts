@@ -49,6 +49,7 @@ const verbs: { readonly [Do in PlanStep["step"]["do"]]: RegExp } = {
   hold: /^Hold /,
   "take off the heat": /^Take the vessel off the heat/,
   cool: /^(Let cool|Cool through the jacket)/,
+  check: /^Check /,
   stir: /^Stir for /,
   add: /^Stir in /,
   "match clarity": /^Look through a sample /,
