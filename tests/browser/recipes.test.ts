@@ -36,6 +36,9 @@ async function open(page: Page, name: string): Promise<void> {
   await page.route(`${host}**`, async (route) => {
     const asked = new URL(route.request().url()).pathname.slice(1);
     if (asked.endsWith(".html")) return route.fulfill({ body: files.get(asked) ?? "", contentType: "text/html" });
+    // A file of the package that a page takes as it is.
+    if (asked === "heat.js")
+      return route.fulfill({ body: readFileSync(`${root}dist/node/heat.js`, "utf8"), contentType: "text/javascript" });
     const script = asked.replace(".bundle.js", ".js");
     if (!files.has(script)) return route.fulfill({ status: 204 });
     return route.fulfill({ body: await bundled(script), contentType: "text/javascript" });
@@ -63,6 +66,20 @@ browserTest("the recipe for a worker shows what it says", async () => {
       await open(page, "asks.html");
       await page.locator("output", { hasText: "," }).waitFor();
       expect(await page.locator("output").textContent()).toBe("6.5, 65.2");
+    },
+    host,
+  );
+});
+
+browserTest("the recipe without a bundler shows what it says", async () => {
+  await withPage(
+    {},
+    async (page) => {
+      await open(page, "no-bundler.html");
+      await page.locator("output", { hasText: "min" }).waitFor();
+      expect(await page.locator("output").textContent()).toBe("153 min");
+      await page.locator("input").fill("45");
+      expect(await page.locator("output").textContent()).toBe("301 min");
     },
     host,
   );
