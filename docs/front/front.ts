@@ -42,7 +42,7 @@ export function frontPage(): string {
 <main class="col-content">
 <h1>From a formula to the batch sheet, every number with its unit, range and source</h1>
 <p class="lead">gelwright computes clear oil gels for personal care: how much gel former, what to weigh, when each oil and the glitter may go in, whether the motor turns it, what each jar holds. It is a TypeScript library; it runs in your app, in a script or in this page.</p>
-<div class="install"><pre><code>npm install gelwright</code></pre><a class="main-way" href="try-it/index.html">Try it in the browser</a></div>
+<div class="install"><pre><code>npm install gelwright</code></pre><a class="main-way" href="try-it/index.html">Try it in the browser</a> <small>Not published yet: <a href="documents/start.html">from a checkout</a> until then.</small></div>
 <div class="shown">
 <section aria-labelledby="sheet-title"><h2 id="sheet-title">What comes out</h2><div class="sheet">${sheet}</div><p><small>Part of the sheet of an invented example, as <code>runPlan</code> and <code>toMarkdown</code> gave it when this page was built. <a href="try-it/index.html">The whole sheet</a></small></p></section>
 <section aria-labelledby="figure-title"><h2 id="figure-title">When may the glitter go in?</h2>${figure(`${docs}pages/window-for-adding.svg`)}</section>

@@ -23,6 +23,8 @@ export function glossary(): string {
     "",
     "What the words of these pages mean, and where each is used. [Names](../guides/names.md) says how names of functions and arguments are built.",
     "",
+    "## Terms",
+    "",
     ...table(["term", "meaning", "where"], anchored, 3),
   ].join("\n");
 }

@@ -11,3 +11,10 @@ export function addLandmarks(html: string): string {
     return `<div class="${name}" ${landmarks[name]}>`;
   });
 }
+
+/** A heading that opens and closes its group holds no link to itself: one thing to press, not two in one another. */
+export function plainSummaries(html: string): string {
+  return html.replaceAll(/<summary\b.*?<\/summary>/gs, (summary) =>
+    summary.replaceAll(/<a\b[^>]*class="tsd-anchor-icon"[^>]*>.*?<\/a>/gs, ""),
+  );
+}

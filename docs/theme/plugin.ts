@@ -20,7 +20,7 @@ import { roomPage } from "../reference/room-page.js";
 import { withSearch } from "../search/controls.js";
 import { linkCode, linkSources, namesOf } from "./code-links.js";
 import { describe, docs, documents } from "./documents.js";
-import { addLandmarks } from "./landmarks.js";
+import { addLandmarks, plainSummaries } from "./landmarks.js";
 import { extendMarkdown } from "./markdown.js";
 
 const pages = new Map(documents.map((file) => [file, describe(file)]));
@@ -73,7 +73,8 @@ function finishPages(app: Application): void {
     const bibliography = router.baseRelativeUrl(from, "documents/bibliography.html");
     for (const key of keys) places.set(key, `${bibliography}#${key}`);
     const own = referencePage(page.contents, from, inline);
-    page.contents = withSearch(addLandmarks(linkCalculators(linkSources(linkCode(own, places), places), page.url)));
+    const linked = linkCalculators(linkSources(linkCode(own, places), places), page.url);
+    page.contents = withSearch(plainSummaries(addLandmarks(linked)));
   });
 }
 
