@@ -1,5 +1,5 @@
 /** The keys of `charges[0].mass`, one after the other. */
-export function keysOf(path: string): readonly (string | number)[] {
+function keysOf(path: string): readonly (string | number)[] {
   return [...path.matchAll(/\[(\d+)\]|([^.[\]]+)/g)].map(([, index, name]) =>
     index === undefined ? (name ?? "") : Number(index),
   );

@@ -26,14 +26,14 @@ function row(described: Described, inline: Inline, at: string): string {
 }
 
 /** The arguments of a function, as the one reader of docstrings has them. */
-export function argumentsTable({ room, name, arguments: all }: Documented, inline: Inline): string {
+function argumentsTable({ room, name, arguments: all }: Documented, inline: Inline): string {
   if (all.length === 0) return "";
   const rows = all.map((one) => row(one, inline, `${room}.${name}`)).join("\n");
   return `<div class="arguments"><h2 id="arguments">Arguments</h2><div class="wide"><table><thead><tr><th scope="col">name</th><th scope="col">unit</th><th scope="col">range</th><th scope="col">if left out</th><th scope="col">what it is</th></tr></thead><tbody>${rows}</tbody></table></div></div>`;
 }
 
 /** The questions of the trade that a function answers. */
-export function answersList(questions: readonly string[]): string {
+function answersList(questions: readonly string[]): string {
   if (questions.length === 0) return "";
   const items = questions.map((question) => `<li>${escaped(question)}</li>`).join("");
   return `<div class="answers"><p>Answers</p><ul>${items}</ul></div>`;
@@ -58,7 +58,7 @@ function proofOf({ room, name }: Documented, facts: Facts): string {
 }
 
 /** Ways on from a function: the theory behind it, what else answers the like, how it is proved, and where it can be tried. */
-export function waysOn(documented: Documented, facts: Facts): string {
+function waysOn(documented: Documented, facts: Facts): string {
   const { room, name } = documented;
   const theory = facts
     .theory(room, name)

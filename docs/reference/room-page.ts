@@ -25,7 +25,7 @@ function paragraphOf(room: string): string {
 }
 
 /** The functions of a room under the questions that they answer; those that answer none come last. */
-export function roomFront(room: string, facts: Facts, inline: Inline): string {
+function roomFront(room: string, facts: Facts, inline: Inline): string {
   const own = [...facts.functions.values()].filter((one) => one.room === room);
   const shown = new Set<string>();
   const line = (name: string) => {

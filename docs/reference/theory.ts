@@ -11,7 +11,7 @@ export interface Theory {
 }
 
 /** The place of a heading on its page, as the generator of the site makes it. */
-export function placeOf(heading: string): string {
+function placeOf(heading: string): string {
   return heading
     .toLowerCase()
     .replaceAll(/[`*?,.:()'"!]/g, "")

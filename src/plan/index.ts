@@ -129,6 +129,7 @@ export { type PlanSeries, planSeries } from "./series.js";
 export type { AdditionRow } from "./state.js";
 export type { AddDocument, SpeedFrom } from "./steps/add.js";
 export type { ChargeDocument } from "./steps/charge.js";
+export type { CheckDocument } from "./steps/check.js";
 export type { CoolDocument } from "./steps/cool.js";
 export type { FillDocument, RestDocument } from "./steps/fill.js";
 export type { HeatDocument } from "./steps/heat.js";

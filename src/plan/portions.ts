@@ -23,7 +23,7 @@ export interface Portion {
   readonly phase: string;
   /** Which part of the phase it is, from 1, and of how many. */
   readonly number: number;
-  readonly of: number;
+  readonly count: number;
   readonly lines: readonly { readonly material: string; readonly mass: number }[];
 }
 
@@ -119,7 +119,7 @@ export function portionsOf(steps: readonly Charging[], { lot }: ScaledBatch): re
       found[place] = {
         phase,
         number: i + 1,
-        of: parts.length,
+        count: parts.length,
         lines: lines.map((line) => ({
           material: line.material,
           mass: parts.length === 1 ? line.mass : stepsBetween(line, before, after),

@@ -16,7 +16,7 @@ export interface PlanStep {
   /** What the step charges [kg], if it charges anything. */
   readonly massCharged?: number;
   /** Which part of its phase that is, from 1, and of how many; left out where it is all of it. */
-  readonly part?: { readonly number: number; readonly of: number };
+  readonly part?: { readonly number: number; readonly count: number };
   /** The stirrer meanwhile [rev/s]; left out where nothing says that it turns. */
   readonly speed?: number;
   /** Of the coolant at its inlet, where the step cools through the jacket [°C]. */
@@ -79,7 +79,7 @@ export function timelineOf(run: Run): readonly PlanStep[] {
       number,
       step: step as Step,
       ...(charges && { massCharged: charge.mass - before.charge.mass }),
-      ...(portion && portion.of > 1 && { part: { number: portion.number, of: portion.of } }),
+      ...(portion && portion.count > 1 && { part: { number: portion.number, count: portion.count } }),
       ...(speed && where("speed", speed)),
       ...(isJacketed(step as Step) &&
         where("temperatureCoolant", () => stated(run.job.vessel.jacket, "vessel-jacket").coolant)),

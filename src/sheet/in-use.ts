@@ -11,8 +11,8 @@ export function isInUse({ code }: Note): boolean {
 }
 
 /** Whether a note has a figure to show. */
-function hasFigure({ untilMilky, untilFlowing, reach, water }: Note): boolean {
-  return [untilMilky, untilFlowing, reach, water].some(
+function hasFigure({ untilMilky, untilFlowing, distance, water }: Note): boolean {
+  return [untilMilky, untilFlowing, distance, water].some(
     (figure) => figure !== undefined && (typeof figure === "number" || !("notKnown" in figure)),
   );
 }

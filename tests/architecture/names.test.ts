@@ -158,7 +158,9 @@ const told = ({ name, of }: Named) => `${of}: ${name}`;
 
 function holds(name: string, word: string): boolean {
   const whole = (text: string) => ` ${split(text).join(" ")} `;
-  return [name, name.replace(/s$/, ""), name.replace(/es$/, "")].some((one) => whole(one).includes(whole(word)));
+  return [name, name.replace(/s$/, ""), name.replace(/es$/, ""), name.replace(/ies$/, "y")].some((one) =>
+    whole(one).includes(whole(word)),
+  );
 }
 
 const fields = namesIn(surface);

@@ -8,15 +8,18 @@ import { root } from "../support/rooms.js";
  *
  * Left out are the files in which what is not known becomes data, or in which documents are read: `unknown.ts`,
  * `questions/question.ts`, `timeline.ts`, `read.ts`, `documents/`, and `change.ts`, `compare-plans.ts`, `differences.ts`,
- * `measure-next.ts` and `sweep.ts`, which check their caller's arguments.
+ * `measure-next.ts`, `sweep.ts` and `fingerprint.ts`, which check their caller's arguments.
  */
 const boundaries =
-  /^(unknown|questions\/question|timeline|read|change|compare-plans|differences|measure-next|sweep|documents\/.*)\.ts$/;
+  /^(unknown|questions\/question|timeline|read|change|compare-plans|differences|measure-next|sweep|fingerprint|documents\/.*)\.ts$/;
 
 /** What a function gives that stands for a field of the documents that may be left out. */
 const optionalFields: readonly string[] = [
   // The time limit of a step: without one there is no such question.
   "questions/heat.ts: withinOf(moment) !== undefined",
+  // A warm jacket: only a step that is held on one has it, and without it the wall is no warmer than the charge.
+  "parts/hot-places.ts: jacketAt !== undefined",
+  "parts/hot-places.ts: warmJacketIn(moment) !== undefined",
 ];
 
 const files = readdirSync(`${root}src/plan`, { recursive: true, encoding: "utf8" })

@@ -99,11 +99,11 @@ describe("rinse-off", () => {
 describe("fine lines", () => {
   it("draw the gel as far as surface tension over yield stress, whatever their width", () => {
     const note = noteOf("drawn-into-lines", used({ surfaceTension: "30 mN/m" }));
-    expect(note).toMatchObject({ yieldStress: 12, reach: 0.03 / 12 });
+    expect(note).toMatchObject({ yieldStress: 12, distance: 0.03 / 12 });
     expect(note.thickness).toBe(runPlan(cold).films.thicknessMax);
     // Half of the wetted wall of this groove is free surface.
     const groove = used({ surfaceTension: "30 mN/m", line: { width: "100 µm", depth: "50 µm" } });
-    expect(noteOf("drawn-into-lines", groove).reach).toBeCloseTo(0.03 / 12 / 2, 12);
+    expect(noteOf("drawn-into-lines", groove).distance).toBeCloseTo(0.03 / 12 / 2, 12);
   });
 
   it("take the lower end of a yield stress that is not sure", () => {
@@ -114,13 +114,13 @@ describe("fine lines", () => {
     });
     const { min, value } = known(runPlan(trials).yieldStress);
     expect(min).toBeLessThan(value);
-    expect(noteOf("drawn-into-lines", trials).reach).toBeCloseTo(0.03 / min, 12);
+    expect(noteOf("drawn-into-lines", trials).distance).toBeCloseTo(0.03 / min, 12);
   });
 
   it("are not known without a surface tension or a yield stress", () => {
-    expect(lacks(noteOf("drawn-into-lines", cold).reach)).toBe("in-use-surface-tension");
+    expect(lacks(noteOf("drawn-into-lines", cold).distance)).toBe("in-use-surface-tension");
     const weak = changed(used({ surfaceTension: "30 mN/m" }), ({ bench }) => (bench.yieldStress = "0 Pa"));
-    expect(noteOf("drawn-into-lines", weak).reach).toEqual({
+    expect(noteOf("drawn-into-lines", weak).distance).toEqual({
       notKnown: { code: "nothing-there", field: "bench-yield-stress" },
     });
   });

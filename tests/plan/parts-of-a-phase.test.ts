@@ -43,9 +43,9 @@ describe("a phase that is charged in parts", () => {
     expect(timeline[7]?.mass).toBeCloseTo(known(whole.timeline[5]).mass, 9);
     expect(timeline.slice(4, 9).map(({ part }) => part)).toEqual([
       undefined,
-      { number: 1, of: 3 },
-      { number: 2, of: 3 },
-      { number: 3, of: 3 },
+      { number: 1, count: 3 },
+      { number: 2, count: 3 },
+      { number: 3, count: 3 },
       undefined,
     ]);
     expect(weighing.parts.map(({ step, phase, number }) => [step, phase, number])).toEqual([

@@ -60,10 +60,13 @@ export interface WeighingPart {
   /** Number of the step, from 1. */
   readonly step: number;
   readonly phase: string;
-  /** Which part of the phase it is, from 1, and of how many. */
+  /** Which part of the phase it is, from 1. */
   readonly number: number;
-  readonly of: number;
+  /** How many parts the phase is charged in. */
+  readonly count: number;
+  /** Mass of each material in this part [kg]. */
   readonly lines: readonly { readonly material: string; readonly mass: number }[];
+  /** Mass of this part [kg]. */
   readonly total: number;
 }
 
@@ -134,7 +137,7 @@ export function weighingOf({ job: { formula }, scaled, moments }: Run): Weighing
     };
   });
   const parts = moments.flatMap(({ number: step, portion }): readonly WeighingPart[] =>
-    portion && portion.of > 1 ? [{ step, ...portion, total: massOf(portion.lines) }] : [],
+    portion && portion.count > 1 ? [{ step, ...portion, total: massOf(portion.lines) }] : [],
   );
   return {
     lines,

@@ -24,7 +24,7 @@ export function fineLineNotes(run: Run): readonly Note[] {
       code: "drawn-into-lines",
       ...where("yieldStress", () => yieldStressFigure(run).min),
       ...where("thickness", () => thickestFilmOf(run)),
-      reach: orNotKnown(() => {
+      distance: orNotKnown(() => {
         const surfaceTension = stated(tension, "in-use-surface-tension");
         const { min: yieldStress } = yieldStressFigure(run);
         // Without a yield stress nothing holds it.

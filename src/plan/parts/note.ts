@@ -30,7 +30,7 @@ export interface Note {
   /** Where the composition sets that was read, on heating where it dissolves [°C]. */
   readonly temperatureReference?: number;
   /** Film on skin or nail [m]. */
-  readonly film?: number;
+  readonly filmThickness?: number;
   /** Water from which on a film is milk, by mass of the gel; `max` is null where the surer end is not reached. */
   readonly untilMilky?: { readonly min: number; readonly max: number | null } | NotKnown;
   /** Water from which on a film flows off, by mass of the gel. */
@@ -38,7 +38,7 @@ export interface Note {
   /** What the gel is with some water in it. */
   readonly along?: readonly DilutedGel[] | NotKnown;
   /** How far it is drawn into a line, where it holds to the walls [m]. */
-  readonly reach?: number | NotKnown;
+  readonly distance?: number | NotKnown;
   /** The thickest film that does not run down an upright wall [m]. */
   readonly thickness?: number;
   /** Water that a pack takes up from the room, by two laws; below 0 what it gives off [kg]. */

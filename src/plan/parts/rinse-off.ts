@@ -65,7 +65,7 @@ export function rinseOffNotes(run: Run): readonly Note[] {
     const depth = (): number => stated(film, "in-use-film");
     return {
       code: "rinse-off",
-      ...(film !== undefined && { film }),
+      ...(film !== undefined && { filmThickness: film }),
       untilMilky: orNotKnown(() => milky({ ...gelOfKilogram(charge, temperature), depth: depth(), transmittanceMin })),
       untilFlowing: orNotKnown(() => {
         const thickness = depth();

@@ -58,16 +58,16 @@ export const notes: Words["notes"] = {
     "The film left in the vessel is calculated for the set gel, because that of the melt is not known. State its thickness.",
   "viscosity-shifted": ({ phases, dose, temperatureDifference, temperatureReference }, say) =>
     `The viscosity${say.given(phases, (names) => ` of ${say.list(names.map((name) => `phase ${name}`))}`)}${say.given(dose, (share) => ` at ${say.percent(share)} of gel former`)} was not read: as asked for, the curve of a composition that sets or dissolves at ${say.celsius(temperatureReference)} is shifted by ${say.kelvins(temperatureDifference)}. What rests on it is not met before it is read.`,
-  "rinse-off": ({ film, untilMilky, untilFlowing, along }, say, words) => {
+  "rinse-off": ({ filmThickness, untilMilky, untilFlowing, along }, say, words) => {
     const share = (water: number | null | undefined): string =>
       water === null ? "more than it was followed to" : say.percent(water, 2);
     const milky = orWhy(untilMilky, ({ min, max }) => `${share(min)} to ${share(max)}`, say, words);
     const flows = orWhy(untilFlowing, ({ min, max }) => `${share(min)} to ${share(max)}`, say, words);
     const wet = along && !("notKnown" in along) ? along.find(({ water }) => water >= 0.1) : undefined;
-    return `Rinsing off: a film${say.given(film, (thick) => ` of ${say.millimetres(thick, 2)}`)} turns milky at this much water by mass of the gel: ${milky}. It flows off a wall under its own weight at: ${flows}.${say.given(wet, (row) => ` With ${say.percent(row.water, 2)} of water the indices differ by ${say.number(Math.abs(row.mismatch), 2)}, and oil is ${say.percent(row.volumeFractionOil)} by volume.`)} How fast the water gets in is not predicted.`;
+    return `Rinsing off: a film${say.given(filmThickness, (thick) => ` of ${say.millimetres(thick, 2)}`)} turns milky at this much water by mass of the gel: ${milky}. It flows off a wall under its own weight at: ${flows}.${say.given(wet, (row) => ` With ${say.percent(row.water, 2)} of water the indices differ by ${say.number(Math.abs(row.mismatch), 2)}, and oil is ${say.percent(row.volumeFractionOil)} by volume.`)} How fast the water gets in is not predicted.`;
   },
-  "drawn-into-lines": ({ reach, thickness }, say, words) =>
-    `Fine lines: the gel may be drawn this far out of its film into a line that it wets: ${orWhy(reach, (distance) => say.millimetres(distance, 2), say, words)}.${say.given(thickness, (thick) => ` A film of up to ${say.millimetres(thick, 2)} does not run.`)} A gel that slips on the walls goes further.`,
+  "drawn-into-lines": ({ distance, thickness }, say, words) =>
+    `Fine lines: the gel may be drawn this far out of its film into a line that it wets: ${orWhy(distance, (metres) => say.millimetres(metres, 2), say, words)}.${say.given(thickness, (thick) => ` A film of up to ${say.millimetres(thick, 2)} does not run.`)} A gel that slips on the walls goes further.`,
   "water-after-opening": ({ water, duration, mismatch }, say, words) =>
     `Once opened, a pack takes up this much water in ${say.duration(duration)}: ${orWhy(water, ({ min, max }) => `${say.kilograms(min, 2)} to ${say.kilograms(max, 2)}`, say, words)}.${say.given(mismatch, ({ min, max }) => ` The indices of oil and gel former then differ by ${say.number(min, 2)} to ${say.number(max, 2)}.`)} This is an upper limit: in a jar the water still has to spread downwards.`,
 };

@@ -36,7 +36,7 @@ function chargingInto({ mass, massCharged }: PlanStep): keyof typeof charging {
 
 /** Which part of a phase goes in. */
 function partOf({ part }: PlanStep, say: Say): string {
-  return say.given(part, ({ number, of }) => `part ${say.count(number)} of ${say.count(of)} of `);
+  return say.given(part, ({ number, count }) => `part ${say.count(number)} of ${say.count(count)} of `);
 }
 
 /** Speeds that follow the oil in the vessel. */

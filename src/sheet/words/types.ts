@@ -40,9 +40,16 @@ export interface Say {
   interval(figure: Figure | undefined, quantity: QuantityCode): string;
   /** From one end to the other, with the unit once if it is the same: "20.24 to 20.44 kg". */
   range(min: string, max: string): string;
-  /** A prediction with its band, all with one unit: "14 (7 to 28) N·m". */
+  /** A prediction with the ends of its band, all in the unit of the kernels and written with one unit: "14 (7 to 28) N·m". */
   estimate(
-    of: { readonly value: Known; readonly min: number; readonly max: number },
+    of: {
+      /** What is predicted. */
+      readonly value: Known;
+      /** Lower end of its band. */
+      readonly min: number;
+      /** Upper end of its band. */
+      readonly max: number;
+    },
     quantity: QuantityCode,
     digits?: number,
   ): string;
