@@ -66,16 +66,16 @@ function isStanding({ plan: { timeline } }: Sheet, { step, speed }: PlanStep): b
   );
 }
 
-/** What a step charges, each material with its mass. */
-function chargedIn({ plan, words, say }: Sheet, { step, massCharged }: PlanStep): readonly string[] {
+/** What a step charges, each material with its mass: of a phase that goes in in parts, what is weighed for this one. */
+function chargedIn({ plan, words, say }: Sheet, { number, step, massCharged }: PlanStep): readonly string[] {
   if (massCharged === undefined || !("phase" in step)) return [];
-  const lines = plan.weighing.lines.filter(({ phase }) => phase === step.phase);
-  const share = massCharged / lines.reduce((sum, { mass }) => sum + mass, 0);
-  const isWhole = Math.abs(share - 1) < 1e-9;
-  return lines.map(({ material, mass, increment }) =>
-    words.lines.kettle.massOf({
+  const weighed = plan.weighing.lines.filter(({ phase }) => phase === step.phase);
+  const part = plan.weighing.parts.find((one) => one.step === number);
+  return (part?.lines ?? weighed).map(({ material, mass }) => {
+    const increment = weighed.find((line) => line.material === material)?.increment ?? 0;
+    return words.lines.kettle.massOf({
       material: say.material(material),
-      mass: isWhole ? say.weighed(mass, increment) : say.kilograms(mass * share),
-    }),
-  );
+      mass: increment > 0 ? say.weighed(mass, increment) : say.kilograms(mass),
+    });
+  });
 }

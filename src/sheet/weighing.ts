@@ -8,7 +8,7 @@ export function weighing(sheet: Sheet): readonly Block[] {
   return section(sheet.words.labels.weighTitle, [
     form(weighingTable(sheet)),
     total(sheet),
-    ...list([...wettings(sheet), ...mixedBeforehand(sheet)]),
+    ...list([...premixes(sheet), ...wettings(sheet), ...mixedBeforehand(sheet)]),
   ]);
 }
 
@@ -45,6 +45,27 @@ function total({ plan, words, say }: Sheet): Block {
     strong: toWeigh({ total: say.weighed(whole, finest) }),
     text: onGrid ? "" : totalWouldDo({ mass: say.weighed(mass, finest) }),
   };
+}
+
+/** Premixes, in the order in which they can be made, with what is weighed into each. */
+function premixes({ plan, words, say }: Sheet): readonly string[] {
+  const { lines, premixes: made } = plan.weighing;
+  const nameOf = (key: string): string => made.find(({ premix }) => premix === key)?.name ?? key;
+  return made.map(({ name, phase, lines: own, premixes: inside, total: whole }) => {
+    const increments = own.flatMap(({ material }) =>
+      lines.filter((line) => line.phase === phase && line.material === material).map(({ increment }) => increment),
+    );
+    const finest = Math.min(...increments);
+    const weighed = (mass: number): string =>
+      Number.isFinite(finest) ? say.weighed(mass, finest) : say.kilograms(mass);
+    const named = (what: string, mass: number): string =>
+      words.lines.kettle.massOf({ material: what, mass: weighed(mass) });
+    const materials = [
+      ...own.map(({ material, mass }) => named(say.material(material), mass)),
+      ...inside.map(({ premix, mass }) => named(nameOf(premix), mass)),
+    ];
+    return words.lines.kettle.premixBeforehand({ name, phase, materials, total: weighed(whole) });
+  });
 }
 
 /** Particles that are wetted before they go in, with oil that is weighed already. */

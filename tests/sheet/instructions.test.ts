@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { type Plan, type PlanStep, runPlan } from "gelwright/plan";
-import { english } from "gelwright/sheet";
+import { english, toMarkdown } from "gelwright/sheet";
 import { describe, expect, test } from "vitest";
 import { instructionOf } from "../../src/sheet/doing.js";
 import type { Sheet } from "../../src/sheet/render.js";
@@ -96,6 +96,38 @@ test("masses of the materials in the steps of a phase add up to what is weighed 
   }
 });
 
+test("a premix and the parts of a phase are weighed as the plan has them", () => {
+  const job = changed(exampleJob(), ({ formula, process }) => {
+    formula.premixes = {
+      slurry: {
+        name: "pearl slurry",
+        lines: [
+          { material: "pearl", amount: "40 %" },
+          { material: "almond", amount: "q.s." },
+        ],
+      },
+    };
+    const c = formula.phases.find(({ name }: { name: string }) => name === "C");
+    c.lines = [
+      ...c.lines.filter(({ material }: { material: string }) => material !== "pearl"),
+      { material: "slurry", amount: "2 %" },
+    ];
+    const at = process.steps.findIndex(({ phase }: { phase?: string }) => phase === "B");
+    process.steps.splice(at, 1, { ...process.steps[at], mass: "2.5 kg" }, process.steps[at]);
+  });
+  const plan = runPlan(job);
+  const sheet = toMarkdown({ plan });
+  const [premix] = plan.weighing.premixes;
+  expect(premix?.lines).toHaveLength(2);
+  const almond = premix?.lines.find(({ material }) => material === "almond");
+  const written = sheet.split("\n").find((line) => line.includes("Make the premix pearl slurry for phase C"));
+  expect(written).toContain("sweet almond oil");
+  expect(written).toContain(`${((almond?.mass ?? 0) * 1000).toFixed(2)} g`);
+  const parts = plan.timeline.filter(({ part }) => part !== undefined);
+  expect(parts).toHaveLength(2);
+  expect(instructionOf(sheetOf(plan), parts[0] as PlanStep)).toContain("2.500 kg sweet almond oil");
+});
+
 describe("mass from stock to packs", () => {
   /** In whole numbers of the finest increment of the balances, so that nothing is lost to doubles. */
   const whole = (mass: number, increment: number): number => Math.round(mass / increment);
@@ -106,7 +138,7 @@ describe("mass from stock to packs", () => {
     capacity: fc.constantFrom("1.2 kg", "6 kg", "16 kg", "300 kg"),
   });
 
-  test("balances to the last digit of the balance, in portions, lines, lots, losses and packs", () => {
+  test("balances to the last digit of the balance in portions, lines and lots, and with the losses within the rounding of the lines", () => {
     fc.assert(
       fc.property(jobs, ({ isCold, packs, capacity }) => {
         const job = changed(isCold ? coldJob() : exampleJob(), (draft) => {

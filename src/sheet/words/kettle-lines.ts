@@ -13,6 +13,18 @@ export const kettleLines = {
   // Weigh
   wetBeforehand: ({ material, mass }: { readonly material: string; readonly mass: number }, say: Say): string =>
     `Make a paste of ${material} with at least ${say.kilograms(mass, 3)} of the oil that is weighed for this lot. Take no extra oil.`,
+  premixBeforehand: ({
+    name,
+    phase,
+    materials,
+    total,
+  }: {
+    readonly name: string;
+    readonly phase: string;
+    readonly materials: readonly string[];
+    readonly total: string;
+  }): string =>
+    `Make the premix ${name} for phase ${phase} before the start, of what is weighed for this lot: ${materials.join(" + ")}, in all ${total}.`,
   mixBeforehand: ({ phase }: { readonly phase: string }): string =>
     `Mix all of phase ${phase} before the start. Each addition is taken from this mix.`,
   mixForPump: ({ phase }: { readonly phase: string }): string =>
