@@ -32,7 +32,11 @@ import { type HeatedVessel, laidOut } from "./vessel-segment.js";
  * ```
  */
 export function vesselTimes(
-  input: HeatedVessel & Pick<SegmentInput<never>, "breakpoints"> & { readonly temperatures: readonly number[] },
+  input: HeatedVessel &
+    Pick<SegmentInput<never>, "breakpoints"> & {
+      /** What it passes [°C], all falling or all rising away from the start. */
+      readonly temperatures: readonly number[];
+    },
 ): readonly number[] {
   const temperatures = list(record(input, "input", known.vesselTimes).temperatures, "temperatures", 1).map((at, i) =>
     temperature(at, `temperatures[${i}]`),
