@@ -182,7 +182,8 @@ test("a law is shifted along the temperature as readings are", () => {
 
 test("an emulsion has no curve that could be shifted", () => {
   const cold = changed(coldJob(), ({ bench }) => (bench.viscosityShift = shift));
-  expect(runPlan(cold)).toEqual(runPlan(coldJob()));
+  // The fingerprint is that of the documents, which do differ.
+  expect({ ...runPlan(cold), fingerprint: "" }).toEqual({ ...runPlan(coldJob()), fingerprint: "" });
 });
 
 test("the sheet says what is shifted, and by how much", () => {
