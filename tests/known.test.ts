@@ -12,7 +12,7 @@ type Arguments = Readonly<Record<string, unknown>>;
 const rooms = Object.entries(gelwright).filter(([, members]) => typeof members === "object");
 
 /** Functions that are handed something whole, of which they read a part. */
-const whole = { measureNext: "a plan, for its answers" };
+const whole = { measureNext: "a plan, for its answers", fingerprint: "a document of any sort" };
 
 /** An object of named arguments, or a document: nothing that a class made. */
 const isRecord = (value: unknown): value is Arguments =>

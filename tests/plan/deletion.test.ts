@@ -48,7 +48,7 @@ const raising: readonly RegExp[] = [
   /^process\.(workingDay|air(\.vacuum)?)$/,
   /^process\.steps\[\]\.(within|speed|for|packsPerMinute|with|pressure)$/,
   /^stability(\.conditions\[\]\.at|\.transitions)?$/,
-  /^pack(\.nozzle(\.spray)?|\.nominal|\.fillTarget)?$/,
+  /^pack(\.nozzle(\.spray)?|\.nominal|\.fillTarget|\.temperatureMax)?$/,
 ];
 
 /** Faults that stand where a deleted thing is named, or where something else is needed in its place. */
