@@ -55,7 +55,7 @@ test("names are found by their own words, each first", () => {
 browserTest("a question is typed, read and followed with the keyboard alone", async () => {
   for (const [asked, page, place] of [
     ["my glitter sinks", "documents/plan-questions.html", "#particles-settle"],
-    ["jar sets overnigt", "functions/heat.packCoolingTime.html", ""],
+    ["jar sets overnigt", "calculators/heat.packCoolingTime.html", ""],
     ["flash point check", "documents/plan-questions.html", "#flash-point"],
   ] as const)
     await withPage({ viewport: { width: 390, height: 844 } }, async (tab) => {
