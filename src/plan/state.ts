@@ -114,6 +114,8 @@ export interface Outcome {
   readonly speed?: Cell<number>;
   /** The additions that are stirred in, one by one, where the step has several. */
   readonly turns?: readonly Turn[];
+  /** The medium of a jacket that keeps the charge warm off the heat [°C]. */
+  readonly warmedBy?: number;
 }
 
 /** One step that was run. */

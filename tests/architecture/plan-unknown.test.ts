@@ -17,9 +17,6 @@ const boundaries =
 const optionalFields: readonly string[] = [
   // The time limit of a step: without one there is no such question.
   "questions/heat.ts: withinOf(moment) !== undefined",
-  // A warm jacket: only a step that is held on one has it, and without it the wall is no warmer than the charge.
-  "parts/hot-places.ts: jacketAt !== undefined",
-  "parts/hot-places.ts: warmJacketIn(moment) !== undefined",
 ];
 
 const files = readdirSync(`${root}src/plan`, { recursive: true, encoding: "utf8" })

@@ -22,13 +22,8 @@ export function materialsIn({ moments }: Run): readonly Material[] {
 /** The steps in which a material is at a place: the wall is hotter than the charge in all steps on the heat, and may be where a jacket keeps it warm. */
 export function metAt(run: Run, { key }: Material, place: HeatPlace): readonly Met[] {
   return momentsWith(run, key)
-    .filter((moment) => place === "charge" || moment.after.onHeat || warmJacketIn(moment) !== undefined)
+    .filter((moment) => place === "charge" || moment.after.onHeat || moment.warmedBy !== undefined)
     .map((moment) => ({ moment, place }));
-}
-
-/** The medium of a jacket that keeps the charge warm in a step [°C]. */
-function warmJacketIn({ step }: Moment): number | undefined {
-  return (step as { readonly jacketAt?: number }).jacketAt;
 }
 
 /** Where in the run that is. */
@@ -43,8 +38,8 @@ export function warmthAt({ moment, place }: Met, run: Run): Figure {
 
 /** The heated wall: as the heater drives it, or where that is not known, between the charge and the hottest that the heater gets. */
 function wallFigure(run: Run, moment: Moment): Figure {
-  const jacketAt = warmJacketIn(moment);
-  if (jacketAt !== undefined) return warmedFigure(moment, jacketAt);
+  const { warmedBy } = moment;
+  if (warmedBy !== undefined) return warmedFigure(moment, warmedBy);
   return otherwise(
     () => hottestIn(moment),
     () => {
@@ -57,8 +52,8 @@ function wallFigure(run: Run, moment: Moment): Figure {
 }
 
 /** A wall that a warm jacket heats: between the charge and the medium. */
-function warmedFigure(moment: Moment, jacketAt: number): Figure {
-  const max = end(() => Math.max(jacketAt, moment.before.temperature()));
+function warmedFigure(moment: Moment, warmedBy: number): Figure {
+  const max = end(() => Math.max(warmedBy, moment.before.temperature()));
   return between(max === null ? warmestIn(moment) : end(() => warmestIn(moment)), max, [
     { kind: "law", key: "jacket" },
   ]);
@@ -91,7 +86,7 @@ function hottestIn(moment: Moment): Figure {
 
 /** Why the wall is not known at the deciding state, if it is not. */
 export function whyUnknown({ moment, place }: Met): Readonly<Record<string, string | undefined>> {
-  if (place === "charge" || warmJacketIn(moment) !== undefined) return {};
+  if (place === "charge" || moment.warmedBy !== undefined) return {};
   return otherwise(
     () => {
       hottestIn(moment);

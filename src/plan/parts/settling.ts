@@ -109,16 +109,16 @@ function wayIn(moment: Moment, particle: Particle): readonly Way[] {
   const suspension = suspensionOf(charge, particle);
   const { sets } = meltOf(charge);
   if (start <= sets) return [];
-  const isJacketed = ("with" in step && step.with === "jacket") || "jacketAt" in step || step.do === "hold";
+  const isJacketed = ("with" in step && step.with === "jacket") || moment.warmedBy !== undefined || step.do === "hold";
   if (stands || isJacketed) return alongTrace(suspension, traceOf(moment.segments(), sets));
   // What goes in at once takes no time, and what stirring gives makes the melt cool for longer.
   return moment.segments().flatMap((segment) => wayAlong(suspension, sets, segment));
 }
 
 /** Whether a step may leave the charge as warm as it is without stirring it, or warmer: what stands, and what is kept warm. */
-function keepsStill({ step, before }: Moment): boolean {
+function keepsStill({ step, before, warmedBy }: Moment): boolean {
   if (step.do === "hold") return !before.onHeat;
-  return step.do === "rest" || (step.do === "fill" && ("held" in step || "jacketAt" in step));
+  return step.do === "rest" || (step.do === "fill" && ("held" in step || warmedBy !== undefined));
 }
 
 /** What particles do along a curve of temperature that falls or stays level. */

@@ -63,6 +63,7 @@ export const fill: StepKind<FillDocument> = {
       charge: state.charge.portion(scaled.lot.delivered),
       inPacks: true,
       ...(turns && { turns }),
+      ...(jacketAt !== undefined && { warmedBy: jacketAt }),
     };
   },
 };

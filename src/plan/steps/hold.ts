@@ -38,8 +38,9 @@ export const hold: StepKind<HoldDocument> = {
   speed: unstirred,
   run: ({ for: duration, at, jacketAt }, state) => {
     if (at !== undefined) return keptAt(state, at, duration);
-    const warmed = jacketAt === undefined ? undefined : cell(() => warmJacket(state, jacketAt, undefined));
-    return wait(state, known(duration), undefined, warmed);
+    if (jacketAt === undefined) return wait(state, known(duration));
+    const warmed = cell(() => warmJacket(state, jacketAt, undefined));
+    return { ...wait(state, known(duration), undefined, warmed), warmedBy: jacketAt };
   },
 };
 
