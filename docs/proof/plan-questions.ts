@@ -20,7 +20,7 @@ const form =
 
 /** The lines above the ids of questions, by id. */
 export function questionDocs(): ReadonlyMap<string, QuestionDoc> {
-  const source = readFileSync(`${root}src/plan/codes.ts`, "utf8");
+  const source = readFileSync(`${root}src/plan/codes/questions.ts`, "utf8");
   const [, list = ""] = /export const questionIds = \[(.*?)\] as const/s.exec(source) ?? [];
   return new Map(
     [...list.matchAll(/\/\*\*((?:(?!\*\/).)*)\*\/\s*"([a-z-]+)"/gs)].flatMap(([, text = "", id = ""]) => {

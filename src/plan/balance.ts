@@ -1,6 +1,6 @@
 import { type HeatedVessel, type HeatSource, type Segment, vesselSegment } from "../heat/index.js";
 import type { HeatLossLaw } from "../laws/index.js";
-import type { AssumptionCode } from "./codes.js";
+import type { AssumptionCode } from "./codes/assumptions.js";
 import type { Basis } from "./figure.js";
 import { lossOf } from "./setting.js";
 import type { Outcome, State } from "./state.js";

@@ -1,5 +1,6 @@
 import { finite, list, record, refuse, show } from "../guards.js";
-import { questionIds, verdictCodes } from "./codes.js";
+import { verdictCodes } from "./codes/answers.js";
+import { questionIds } from "./codes/questions.js";
 import type { Verdict } from "./figure.js";
 import type { PlanParticle } from "./parts/particles.js";
 import { type Answer, type Subject, sameSubject } from "./questions/question.js";

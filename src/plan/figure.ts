@@ -1,4 +1,7 @@
-import type { AssumptionCode, FieldCode, LawCode, practiceCodes, sideCodes, verdictCodes } from "./codes.js";
+import type { sideCodes, verdictCodes } from "./codes/answers.js";
+import type { AssumptionCode } from "./codes/assumptions.js";
+import type { LawCode, practiceCodes } from "./codes/bases.js";
+import type { FieldCode } from "./codes/reasons.js";
 import type { Reason } from "./unknown.js";
 
 /** What a figure rests on. */

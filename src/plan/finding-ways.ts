@@ -1,4 +1,4 @@
-import type { FieldCode } from "./codes.js";
+import type { FieldCode } from "./codes/reasons.js";
 
 /** How a figure is come by: measured at the bench or on the vessel, looked up on a data sheet, plate or drawing, or decided. */
 export type FindingWay = "measure" | "look-up" | "decide";

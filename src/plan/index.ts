@@ -1,40 +1,22 @@
 export { answerQuestions } from "./answer-questions.js";
 export type { Change, MaterialField, StepField } from "./change.js";
+export { type LeverCode, leverCodes, placeCodes, quantityCodes, sideCodes, verdictCodes } from "./codes/answers.js";
+export { type AssumptionCode, assumptionCodes } from "./codes/assumptions.js";
+export { basisCodes, type LawCode, lawCodes, practiceCodes, type SourceCode, sourceCodes } from "./codes/bases.js";
+export { type CautionCode, cautionCodes, type NoteCode, noteCodes } from "./codes/notes.js";
+export { type QuestionId, questionIds } from "./codes/questions.js";
+export { type FieldCode, fieldCodes, type ReasonCode, reasonCodes } from "./codes/reasons.js";
 export {
-  type AssumptionCode,
-  assumptionCodes,
-  basisCodes,
-  type CautionCode,
-  cautionCodes,
   correctionCodes,
   directionCodes,
-  type FieldCode,
-  fieldCodes,
   fillLimitCodes,
   gelPointCodes,
-  type LawCode,
-  type LeverCode,
-  lawCodes,
-  leverCodes,
   materialPartCodes,
-  type NoteCode,
-  noteCodes,
-  placeCodes,
-  practiceCodes,
-  type QuestionId,
-  quantityCodes,
-  questionIds,
-  type ReasonCode,
-  reasonCodes,
-  type SourceCode,
   scaleCodes,
-  sideCodes,
-  sourceCodes,
   transitionCodes,
   type UseCode,
   useCodes,
-  verdictCodes,
-} from "./codes.js";
+} from "./codes/words.js";
 export { type ComparablePlan, comparePlans, type PlanAtScale, type PlanComparison } from "./compare-plans.js";
 export type { Ends } from "./contents.js";
 export type {

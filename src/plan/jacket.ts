@@ -1,6 +1,6 @@
 import { jacketConductance, jacketedWall } from "../heat/index.js";
 import type { Charge } from "./charge.js";
-import type { AssumptionCode } from "./codes.js";
+import type { AssumptionCode } from "./codes/assumptions.js";
 import type { Basis } from "./figure.js";
 import { by, stated } from "./unknown.js";
 import { atReadingsEnd, beside, type End, insideOf, jacketOf } from "./walls.js";

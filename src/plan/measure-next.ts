@@ -1,5 +1,6 @@
 import { fraction, list, record, refuse, show } from "../guards.js";
-import { type AssumptionCode, type FieldCode, fieldCodes, type ReasonCode, reasonCodes } from "./codes.js";
+import type { AssumptionCode } from "./codes/assumptions.js";
+import { type FieldCode, fieldCodes, type ReasonCode, reasonCodes } from "./codes/reasons.js";
 import { readVerdict } from "./differences.js";
 import { type FindingWay, findingWays } from "./finding-ways.js";
 import type { Answer, Subject } from "./questions/question.js";

@@ -9,7 +9,7 @@ import {
 } from "../heat/index.js";
 import { packsFromBatch } from "../packing/index.js";
 import type { Charge } from "./charge.js";
-import type { AssumptionCode } from "./codes.js";
+import type { AssumptionCode } from "./codes/assumptions.js";
 import type { Basis } from "./figure.js";
 import type { Job } from "./job.js";
 import { by, stated } from "./unknown.js";

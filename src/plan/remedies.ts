@@ -1,7 +1,7 @@
 import { record, refuse, show } from "../guards.js";
 import { questionOf } from "./answer-questions.js";
 import { type Change, changed } from "./change.js";
-import type { LeverCode } from "./codes.js";
+import type { LeverCode } from "./codes/answers.js";
 import * as known from "./known.js";
 import { possibly } from "./masses.js";
 import { nearest, partThatHolds } from "./nearest.js";

@@ -1,7 +1,7 @@
 import type { ScaledBatch } from "../batch/index.js";
 import type { Segment } from "../heat/index.js";
 import type { Charge } from "./charge.js";
-import type { AssumptionCode } from "./codes.js";
+import type { AssumptionCode } from "./codes/assumptions.js";
 import type { Content } from "./contents.js";
 import type { Basis } from "./figure.js";
 import type { Job } from "./job.js";

@@ -1,5 +1,5 @@
 import type { Regime } from "../mixing/index.js";
-import type { AssumptionCode } from "./codes.js";
+import type { AssumptionCode } from "./codes/assumptions.js";
 import type { Basis } from "./figure.js";
 import type { Moment, Run } from "./state.js";
 import type { Step } from "./steps/index.js";

@@ -1,5 +1,7 @@
 import { CalculationError } from "../error.js";
-import type { AssumptionCode, FieldCode, LawCode, ReasonCode } from "./codes.js";
+import type { AssumptionCode } from "./codes/assumptions.js";
+import type { LawCode } from "./codes/bases.js";
+import type { FieldCode, ReasonCode } from "./codes/reasons.js";
 
 /** Why a figure is not known, as data: a code with its parameters, and the field that would settle it. */
 export interface Reason {

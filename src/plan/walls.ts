@@ -7,7 +7,7 @@ import {
   wallTemperature,
 } from "../heat/index.js";
 import type { Charge } from "./charge.js";
-import type { AssumptionCode } from "./codes.js";
+import type { AssumptionCode } from "./codes/assumptions.js";
 import type { Basis } from "./figure.js";
 import type { Job } from "./job.js";
 import { stirrerOf, viscosityAtStirrer } from "./stirred.js";

@@ -1,5 +1,5 @@
 import type { HeatSource } from "../heat/index.js";
-import type { AssumptionCode } from "./codes.js";
+import type { AssumptionCode } from "./codes/assumptions.js";
 import type { Basis } from "./figure.js";
 import { jacketConducts } from "./jacket.js";
 import type { State } from "./state.js";

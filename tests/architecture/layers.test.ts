@@ -64,9 +64,12 @@ const snippets: readonly Snippet[] = [
     { file: `src/${from}/runtime.ts`, code: "export const home = process.env;", allowed: false },
     { file: `src/${from}/printing.ts`, code: 'console.log("x");', allowed: false },
   ]),
-  // The plan has folders of its own: questions stand on parts, parts on steps, and nothing else on a neighbour.
+  // The plan has folders of its own: questions stand on parts, parts on steps, all on codes, and nothing else on a neighbour.
   { file: "src/plan/questions/to-parts.ts", code: 'export * from "../parts/thing.js";', allowed: true },
   { file: "src/plan/parts/to-steps.ts", code: 'export * from "../steps/thing.js";', allowed: true },
+  { file: "src/plan/parts/to-codes.ts", code: 'export * from "../codes/thing.js";', allowed: true },
+  { file: "src/plan/codes/to-outer.ts", code: 'export * from "../thing.js";', allowed: false },
+  { file: "src/plan/codes/to-another.ts", code: 'export * from "./thing.js";', allowed: false },
   { file: "src/plan/parts/to-questions.ts", code: 'export * from "../questions/thing.js";', allowed: false },
   { file: "src/plan/steps/to-parts.ts", code: 'export * from "../parts/thing.js";', allowed: false },
   ...house.map((to) => ({

@@ -47,7 +47,7 @@ const parts: Options = {
     "src/*/index.ts",
     "src/*/schema.ts",
     "src/formula/entry.ts",
-    "src/plan/codes.ts",
+    "src/plan/codes/*.ts",
     "src/plan/compare-plans.ts",
     "src/units/unit.ts",
     "src/heat/stirred-correlations.ts",

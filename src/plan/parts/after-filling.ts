@@ -1,5 +1,5 @@
 import { type Shrinkage, shrinkage } from "../../heat/index.js";
-import type { AssumptionCode } from "../codes.js";
+import type { AssumptionCode } from "../codes/assumptions.js";
 import { type Basis, exactly, type Figure } from "../figure.js";
 import type { Run } from "../state.js";
 import { by, orNotKnown, type Reason, stated, unknown, where } from "../unknown.js";

@@ -1,6 +1,6 @@
 import type { Material } from "../../formula/index.js";
 import { steadyTemperature } from "../../heat/index.js";
-import type { CautionCode } from "../codes.js";
+import type { CautionCode } from "../codes/notes.js";
 import { lossOf } from "../setting.js";
 import type { Run } from "../state.js";
 import { by, stated, where } from "../unknown.js";

@@ -2,7 +2,7 @@ import { type RefractiveIndex, refractiveIndexOfMixture } from "../../formula/in
 import { glycerinForIndexMatch, refractiveIndexGlycerinWater } from "../../gel/index.js";
 import { densityAt } from "../../laws/index.js";
 import type { Charge } from "../charge.js";
-import type { FieldCode } from "../codes.js";
+import type { FieldCode } from "../codes/reasons.js";
 import { type Content, densityOf, isGlycerin, isWater, massOf } from "../contents.js";
 import type { Basis } from "../figure.js";
 import type { Bench } from "../job.js";

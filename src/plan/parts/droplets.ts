@@ -1,6 +1,6 @@
 import { largestDroplet, modulusOfDroplets, yieldStressOfDroplets } from "../../gel/index.js";
 import type { Charge } from "../charge.js";
-import type { AssumptionCode } from "../codes.js";
+import type { AssumptionCode } from "../codes/assumptions.js";
 import type { Basis } from "../figure.js";
 import type { Job } from "../job.js";
 import type { Run, State } from "../state.js";

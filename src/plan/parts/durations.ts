@@ -1,4 +1,4 @@
-import type { AssumptionCode } from "../codes.js";
+import type { AssumptionCode } from "../codes/assumptions.js";
 import type { Figure } from "../figure.js";
 import type { Moment, Run } from "../state.js";
 

@@ -1,7 +1,7 @@
 import type { Material, Particle } from "../../formula/index.js";
 import { type DragLaw, flakeOfVolume, type Suspension } from "../../particles/index.js";
 import type { Charge } from "../charge.js";
-import type { LawCode } from "../codes.js";
+import type { LawCode } from "../codes/bases.js";
 import { remembered } from "../setting.js";
 import type { Run, State } from "../state.js";
 import { by } from "../unknown.js";

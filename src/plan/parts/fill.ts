@@ -11,7 +11,7 @@ import {
   targetFill,
   tolerableError,
 } from "../../packing/index.js";
-import type { fillLimitCodes } from "../codes.js";
+import type { fillLimitCodes } from "../codes/words.js";
 import { type Ends, isWater } from "../contents.js";
 import type { Pack } from "../job.js";
 import { remembered } from "../setting.js";

@@ -1,5 +1,5 @@
 import { drainedFilm, thickestFilm } from "../../rheology/index.js";
-import type { LawCode } from "../codes.js";
+import type { LawCode } from "../codes/bases.js";
 import type { Job } from "../job.js";
 import type { Run } from "../state.js";
 import { levelAt } from "../stirred.js";

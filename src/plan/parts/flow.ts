@@ -11,7 +11,7 @@ import {
   type YieldStress,
   yieldStresses,
 } from "../../rheology/index.js";
-import type { UseCode } from "../codes.js";
+import type { UseCode } from "../codes/words.js";
 import type { NotKnown } from "../figure.js";
 import type { Bench, Job } from "../job.js";
 import { remembered } from "../setting.js";

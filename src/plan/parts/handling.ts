@@ -1,4 +1,4 @@
-import type { AssumptionCode } from "../codes.js";
+import type { AssumptionCode } from "../codes/assumptions.js";
 import { type Basis, exactly, type Figure, type NotKnown } from "../figure.js";
 import { type PackCooling, packCooling } from "../pack.js";
 import { settingMarginOf } from "../setting.js";

@@ -2,7 +2,7 @@ import { densityGlycerinWater, refractiveIndexGlycerinWater, turbidity, turbidit
 import { bandAround } from "../../laws/index.js";
 import { root } from "../../numeric/root.js";
 import type { Charge } from "../charge.js";
-import type { correctionCodes } from "../codes.js";
+import type { correctionCodes } from "../codes/words.js";
 import { type Content, type Ends, isGlycerin, massOf } from "../contents.js";
 import type { NotKnown } from "../figure.js";
 import type { Run } from "../state.js";

@@ -1,4 +1,4 @@
-import type { NoteCode } from "../codes.js";
+import type { NoteCode } from "../codes/notes.js";
 import type { NotKnown } from "../figure.js";
 import type { Reason } from "../unknown.js";
 import type { DilutedGel } from "./rinse-off.js";

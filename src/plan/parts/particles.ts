@@ -1,7 +1,9 @@
 import type { Particle } from "../../formula/index.js";
 import { flakeOfVolume } from "../../particles/index.js";
 import { kriegerDoughertyViscosity, packedFraction, wettingOil } from "../../rheology/index.js";
-import type { AssumptionCode, FieldCode, LawCode } from "../codes.js";
+import type { AssumptionCode } from "../codes/assumptions.js";
+import type { LawCode } from "../codes/bases.js";
+import type { FieldCode } from "../codes/reasons.js";
 import { massOf } from "../contents.js";
 import type { Run } from "../state.js";
 import { by, otherwise, type Reason, where, withAssumed } from "../unknown.js";

@@ -1,4 +1,4 @@
-import type { SourceCode } from "../codes.js";
+import type { SourceCode } from "../codes/bases.js";
 import type { Job } from "../job.js";
 import { type Loss, lossOf } from "../setting.js";
 import { stated, where } from "../unknown.js";

@@ -1,6 +1,6 @@
 import { root } from "../../numeric/root.js";
 import { additionWindow } from "../../particles/index.js";
-import type { FieldCode } from "../codes.js";
+import type { FieldCode } from "../codes/reasons.js";
 import { remembered } from "../setting.js";
 import { by, otherwise, type Reason, stated, unknown } from "../unknown.js";
 import { type Entering, suspensionOf } from "./entering.js";

@@ -1,4 +1,4 @@
-import type { AssumptionCode } from "../codes.js";
+import type { AssumptionCode } from "../codes/assumptions.js";
 import { atMost, exactly, type Figure } from "../figure.js";
 import { type AirSegment, airAsked, airSegmentsIn, heldBubbles } from "../parts/bubbles.js";
 import {

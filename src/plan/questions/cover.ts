@@ -1,5 +1,5 @@
 import { minimumWorkingVolume, vortexDepthMax } from "../../mixing/index.js";
-import type { AssumptionCode } from "../codes.js";
+import type { AssumptionCode } from "../codes/assumptions.js";
 import { atLeast, atMost, between, exactly, type Limit } from "../figure.js";
 import { placeOf, stirring, turnsOf } from "../parts/turning.js";
 import { shapeOf } from "../setting.js";

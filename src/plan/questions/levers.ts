@@ -1,4 +1,4 @@
-import type { LeverCode } from "../codes.js";
+import type { LeverCode } from "../codes/answers.js";
 import type { Moment, Run } from "../state.js";
 import type { Lever } from "./question.js";
 

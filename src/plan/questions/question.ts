@@ -1,5 +1,7 @@
 import type { Change } from "../change.js";
-import type { AssumptionCode, LeverCode, placeCodes, QuestionId, quantityCodes } from "../codes.js";
+import type { LeverCode, placeCodes, quantityCodes } from "../codes/answers.js";
+import type { AssumptionCode } from "../codes/assumptions.js";
+import type { QuestionId } from "../codes/questions.js";
 import type { Figure, Limit, Side, Verdict } from "../figure.js";
 import { deciding, type Judged, judge, type Margin } from "../judge.js";
 import type { Run } from "../state.js";

@@ -1,6 +1,6 @@
 import type { Material } from "../../formula/index.js";
 import type { Charge } from "../charge.js";
-import type { AssumptionCode } from "../codes.js";
+import type { AssumptionCode } from "../codes/assumptions.js";
 import type { Basis } from "../figure.js";
 import { atLeast, atMost, between, exactly, type Figure } from "../figure.js";
 import { momentsWith, takenForGranted } from "../parts/in-vessel.js";

@@ -3,7 +3,7 @@ import { vesselSegment } from "../../heat/index.js";
 import { additionSchedule, scheduleAtScale } from "../../mixing/index.js";
 import type { Quantity } from "../../units/index.js";
 import { type Balance, balanceOf } from "../balance.js";
-import type { AssumptionCode } from "../codes.js";
+import type { AssumptionCode } from "../codes/assumptions.js";
 import { type Content, massOf, portionOf } from "../contents.js";
 import { oilLawsOf } from "../setting.js";
 import type { AdditionRow, Schedule, State, Turn, Work } from "../state.js";

@@ -3,7 +3,7 @@ import type { HeatSource } from "../../heat/index.js";
 import { temperatureAtViscosity } from "../../laws/index.js";
 import type { Quantity } from "../../units/index.js";
 import { type Balance, balanceOf, durationEnds, lossTo, noSource, until, withStirring } from "../balance.js";
-import type { AssumptionCode } from "../codes.js";
+import type { AssumptionCode } from "../codes/assumptions.js";
 import type { Basis } from "../figure.js";
 import { jacketConducts } from "../jacket.js";
 import { lossOf } from "../setting.js";

@@ -2,7 +2,7 @@ import { fields, maybe, quantity, text, word } from "../../formula/entry.js";
 import { type HeatSource, steadyTemperature } from "../../heat/index.js";
 import type { Quantity } from "../../units/index.js";
 import { type Balance, balanceOf, durationEnds, until, withStirring } from "../balance.js";
-import type { AssumptionCode } from "../codes.js";
+import type { AssumptionCode } from "../codes/assumptions.js";
 import type { Basis } from "../figure.js";
 import type { State } from "../state.js";
 import { asAsked, by, type Cell, cell, otherwise, stated, unknown } from "../unknown.js";
