@@ -1,7 +1,7 @@
 import type { Material } from "../formula/index.js";
 import { volumeFractionOfOil } from "../gel/index.js";
 import { heatCapacityBreakpoints, heatCapacityFunction, type Part } from "../heat/index.js";
-import { type FlowCurve, specificHeatAt } from "../laws/index.js";
+import type { FlowCurve } from "../laws/index.js";
 import { type ByDose, temperatureByDose } from "./by-dose.js";
 import { toleranceOf } from "./composition.js";
 import {
@@ -15,8 +15,10 @@ import {
   volumeOf,
 } from "./contents.js";
 import { emulsionCurveOf } from "./emulsion-curve.js";
+import { heatParts, meltingInOil } from "./heat-parts.js";
 import type { Job } from "./job.js";
-import { doseKey, type Readings, readingsOf } from "./setting.js";
+import { type Near, nearestReadings } from "./nearest-readings.js";
+import type { Readings } from "./setting.js";
 import { type Shift, shifted } from "./shifted-readings.js";
 import { assume, type Cell, cell, otherwise, stated, unknown } from "./unknown.js";
 
@@ -25,9 +27,6 @@ export interface AlongTemperature {
   readonly at: (temperature: number) => number;
   readonly breakpoints: readonly number[];
 }
-
-/** A law of specific heat that ends no further than this from the room is continued to it [K]: common practice, no source. */
-const near = 10;
 
 /**
  * What is in the vessel or in a pack, with everything that follows from its composition. Each figure is computed in one
@@ -111,46 +110,18 @@ export class Charge {
 
   // Heat
 
-  /**
-   * Its parts as the heat kernels take them: what is solid melts on the way up; what has dissolved does not freeze above
-   * the setting temperature. What has one specific heat at all temperatures is one part.
-   */
+  /** Its parts as the heat kernels take them. */
   parts(): readonly Part[] {
-    return this.once("parts", (): readonly Part[] => {
-      const parts: Part[] = [];
-      let mass = 0;
-      let capacity = 0;
-      for (const { material, mass: own } of this.contents) {
-        const { key } = material;
-        const melting = this.meltingOf(material);
-        const specificHeat = this.heated
-          ? toTheRoom(material, this.job.process.room)
-          : inTheRoom(material, this.job.process.room);
-        if (melting && !this.molten.has(key))
-          parts.push({
-            mass: own,
-            specificHeat: { law: "melting", solid: specificHeat, liquid: specificHeat, ...melting },
-          });
-        else if (specificHeat.law === "constant") {
-          mass += own;
-          capacity += own * specificHeat.specificHeat;
-        } else parts.push({ mass: own, specificHeat });
-      }
-      return mass > 0 ? [{ mass, specificHeat: capacity / mass }, ...parts] : parts;
+    const meltingOf = (material: Material): Material["melting"] => this.meltingOf(material);
+    return this.once("parts", () => {
+      const { contents, molten, heated } = this;
+      return heatParts({ contents, molten, heated, room: this.job.process.room, meltingOf });
     });
   }
 
   /** Where a material melts; gel former in an oil is dissolved at the dissolving temperature, however high it melts by itself. */
-  meltingOf({ melting, function: purpose }: Material): Material["melting"] {
-    if (!melting || purpose !== "gel former") return melting;
-    const dissolves = otherwise(
-      () => this.dissolving().temperature,
-      () => melting.temperatureEnd,
-    );
-    if (dissolves >= melting.temperatureEnd) return melting;
-    const { temperatureOnset: onset, latentHeat } = melting;
-    const width = melting.temperatureEnd - onset;
-    return { temperatureOnset: Math.min(onset, dissolves - width), temperatureEnd: dissolves, latentHeat };
+  meltingOf(material: Material): Material["melting"] {
+    return meltingInOil(material, () => this.dissolving().temperature);
   }
 
   /** The same with the wall of the vessel, if that is stated to warm along. */
@@ -244,25 +215,8 @@ export class Charge {
     });
   }
 
-  /** Of the readings in a direction those of the nearest composition. */
-  private nearestReadings(direction: Readings["direction"]) {
-    return readingsOf(this.job)
-      .filter((reading) => reading.direction === direction)
-      .map((reading) => ({ reading, apart: this.apart(reading.shares) }))
-      .sort((one, other) => one.apart - other.apart)[0];
-  }
-
-  /** Largest difference in the share of any material from a composition. */
-  private apart(shares: ReadonlyMap<string, number>): number {
-    const own = this.shares();
-    const dose = shares.get(doseKey);
-    let largest = dose === undefined ? 0 : Math.abs(dose - this.dose());
-    for (const key of new Set([...own.keys(), ...shares.keys()])) {
-      // A reading that states its own dose is not of the bench's formula: there its dose counts.
-      if (key === doseKey || dose !== undefined) continue;
-      largest = Math.max(largest, Math.abs((own.get(key) ?? 0) - (shares.get(key) ?? 0)));
-    }
-    return largest;
+  private nearestReadings(direction: Readings["direction"]): Near | undefined {
+    return nearestReadings(this.job, { shares: this.shares(), dose: this.dose() }, direction);
   }
 
   // Emulsion
@@ -316,25 +270,4 @@ export class Charge {
       (): FlowCurve => emulsionCurveOf(this.job.bench, this.oilFraction(), this.grains()),
     );
   }
-}
-
-function specificHeatOf({ specificHeat, key }: Material): NonNullable<Material["specificHeat"]> {
-  return stated(specificHeat, "material-specific-heat", { of: key });
-}
-
-/** The specific heat of what is warmed from the room's temperature: a law that begins a little above that is continued down to it. */
-function toTheRoom(material: Material, room: number): NonNullable<Material["specificHeat"]> {
-  const law = specificHeatOf(material);
-  if (law.law !== "polynomial" || law.temperatureMin === undefined) return law;
-  const { temperatureMin } = law;
-  return room < temperatureMin && room >= temperatureMin - near ? { ...law, temperatureMin: room } : law;
-}
-
-/** The specific heat at the room's temperature, of what is only ever stirred there. */
-function inTheRoom(material: Material, room: number): NonNullable<Material["specificHeat"]> {
-  const law = specificHeatOf(material);
-  if (law.law !== "polynomial") return law;
-  const { temperatureMin = room, temperatureMax = room } = law;
-  if (room < temperatureMin - near || room > temperatureMax + near) return law;
-  return { law: "constant", specificHeat: specificHeatAt({ law, temperature: room, beyond: "extend" }) };
 }

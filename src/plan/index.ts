@@ -109,7 +109,7 @@ export { type Remedy, remedies } from "./remedies.js";
 export { runPlan, runPrepared } from "./run-plan.js";
 export { type PlanSeries, planSeries } from "./series.js";
 export type { AdditionRow } from "./state.js";
-export type { AddDocument, SpeedFrom } from "./steps/add.js";
+export type { AddDocument } from "./steps/add.js";
 export type { ChargeDocument } from "./steps/charge.js";
 export type { CheckDocument } from "./steps/check.js";
 export type { CoolDocument } from "./steps/cool.js";
@@ -117,6 +117,7 @@ export type { FillDocument, RestDocument } from "./steps/fill.js";
 export type { HeatDocument } from "./steps/heat.js";
 export type { HoldDocument, MatchDocument, OffDocument } from "./steps/hold.js";
 export type { Step, StepDocument } from "./steps/index.js";
+export type { SpeedFrom } from "./steps/oil-speeds.js";
 export type { DeaerateDocument, StirDocument } from "./steps/stir.js";
 export {
   type Sweep,

@@ -1,17 +1,14 @@
 import { fields, listOf, maybe, quantity, text, word } from "../../formula/entry.js";
-import { vesselSegment } from "../../heat/index.js";
 import { additionSchedule, scheduleAtScale } from "../../mixing/index.js";
 import type { Quantity } from "../../units/index.js";
-import { type Balance, balanceOf } from "../balance.js";
-import type { AssumptionCode } from "../codes/assumptions.js";
 import { type Content, massOf, portionOf } from "../contents.js";
 import { oilLawsOf } from "../setting.js";
-import type { AdditionRow, Schedule, State, Turn, Work } from "../state.js";
-import { stirredIn, torqueBand } from "../stirred.js";
-import { by, type Cell, cell, known, otherwise, stated, unknown, where } from "../unknown.js";
-import { meet } from "./charge.js";
+import type { Schedule, State, Work } from "../state.js";
+import { by, cell, otherwise, stated, unknown, where } from "../unknown.js";
 import { streamed, type Timed, timed, type Way } from "./incorporation.js";
 import { atItsSpeed, type StepKind } from "./kind.js";
+import { oilIn, type SpeedAt, type SpeedFrom, speedFrom, speedsBy } from "./oil-speeds.js";
+import { stirIn } from "./stirred-in.js";
 
 /** Stirs a phase of oil into the gel former by a schedule. */
 export interface AddDocument {
@@ -38,12 +35,6 @@ export interface AddDocument {
   readonly note?: string;
 }
 
-/** A speed of the stirrer, for every addition that meets so much oil or more. */
-export interface SpeedFrom {
-  readonly fromOil: Quantity<"volumeFraction">;
-  readonly speed: Quantity<"rotationalSpeed">;
-}
-
 /** Oil goes in by the schedule of the bench, and each addition is stirred in before the next. */
 export const add: StepKind<AddDocument> = {
   entries: [
@@ -55,16 +46,7 @@ export const add: StepKind<AddDocument> = {
       additions: maybe("process", word("largest", "equal", "geometric", "as at the bench", "stream")),
       keeps: maybe("process", word("time", "revolutions", "tip travel", "energy per volume", "strain")),
       speed: maybe("process", quantity("rotationalSpeed", { above: 0 })),
-      speeds: maybe(
-        "process",
-        listOf(
-          fields<SpeedFrom>({
-            fromOil: quantity("volumeFraction", { min: 0, below: 1 }),
-            speed: quantity("rotationalSpeed", { above: 0 }),
-          }),
-          1,
-        ),
-      ),
+      speeds: maybe("process", listOf(speedFrom, 1)),
       pump: maybe(
         "process",
         fields<NonNullable<AddDocument["pump"]>>({
@@ -92,7 +74,7 @@ export const add: StepKind<AddDocument> = {
     const { charged: oil } = work;
     const speedAt = speedsBy(step, work);
     const planned = cell(() => scheduleOf(step, state, oil, work, speedAt));
-    const stirred = cell(() => stirIn(planned(), state, oil, work, speedAt, step.speeds !== undefined));
+    const stirred = cell(() => stirIn(planned().rows, state, oil, work, speedAt, step.speeds !== undefined));
     const schedule = cell((): Schedule => {
       const { duration: _, ...rest } = planned();
       return { ...rest, rows: stirred().rows };
@@ -126,26 +108,6 @@ export const add: StepKind<AddDocument> = {
 
 type Step = Parameters<(typeof add)["run"]>[0];
 
-/** The speed at which what meets so much oil is stirred in; undefined where nothing stirs. */
-type SpeedAt = (volumeFractionOil: number) => Cell<number> | undefined;
-
-/** The step's speed, or the one of its speeds that holds from so much oil on. */
-function speedsBy({ speeds }: Step, { speed }: Work): SpeedAt {
-  if (!speeds || !speed) return () => speed;
-  return (oil) => {
-    const from = speeds.filter(({ fromOil }) => fromOil <= oil * (1 + slack)).at(-1);
-    return from ? known(from.speed) : speed;
-  };
-}
-
-/** Volume fraction of oil in oil and gel former of a state, none of which may be in yet. */
-function oilIn({ charge }: State): number {
-  return charge.oil().length > 0 ? charge.oilFraction() : 0;
-}
-
-/** Oil fractions carry the noise of doubles. */
-const slack = 1e-12;
-
 interface Planned extends Omit<Schedule, "rows"> {
   readonly rows: Timed["rows"];
   readonly duration: () => number;
@@ -155,7 +117,7 @@ interface Planned extends Omit<Schedule, "rows"> {
 function scheduleOf(step: Step, state: State, oil: readonly Content[], work: Work, speedAt: SpeedAt): Planned {
   const { job, scaled, speed } = work;
   const { charge } = state;
-  const speedFrom = speed ? (step.speeds ?? []).map(({ fromOil }) => fromOil) : [];
+  const from = speed ? (step.speeds ?? []).map(({ fromOil }) => fromOil) : [];
   const emulsion = stated(job.bench.emulsion, "bench-emulsion");
   const { share } = oilLawsOf(job.bench);
   const form = step.additions ?? (share ? "largest" : "as at the bench");
@@ -177,14 +139,14 @@ function scheduleOf(step: Step, state: State, oil: readonly Content[], work: Wor
     charge: charge.with(portionOf(oil, mass)),
     speed: speedAt(meets),
   });
-  const how = { keeps: step.keeps ?? "time", meets: oilIn(state), speedFrom, rateMax, way, job } as const;
+  const how = { keeps: step.keeps ?? "time", meets: oilIn(state), speedFrom: from, rateMax, way, job } as const;
   const common = {
     phase: step.phase,
     form,
     keeps: how.keeps,
     increment,
     ...(proceedWhen !== undefined && { proceedWhen }),
-    ...(speed && speedFrom.length === 0 && where("speed", speed)),
+    ...(speed && from.length === 0 && where("speed", speed)),
     ...(rateMax !== undefined && { rateMax }),
   };
   if (form === "as at the bench") {
@@ -209,103 +171,4 @@ function scheduleOf(step: Step, state: State, oil: readonly Content[], work: Wor
       how,
     ),
   };
-}
-
-/** A schedule that was stirred in. */
-interface Stirred {
-  readonly rows: readonly AdditionRow[];
-  readonly turns: readonly Turn[];
-  readonly temperature: () => number;
-  readonly assumptions: readonly AssumptionCode[];
-}
-
-/** Stirs additions in one by one, each from the room into what stirring has warmed by then. The gel counts as thick as it is at the end of each. */
-function stirIn(
-  { rows: additions }: Planned,
-  before: State,
-  oil: readonly Content[],
-  { job, number }: Work,
-  speedAt: SpeedAt,
-  follows: boolean,
-): Stirred {
-  const room = job.process.room;
-  const turns: Turn[] = [];
-  const rows: AdditionRow[] = [];
-  const assumptions = new Set<AssumptionCode>();
-  let state = before;
-  let mass = 0;
-  for (const [i, row] of additions.entries()) {
-    const met = meet(state, portionOf(oil, row.mass), room);
-    mass += row.mass;
-    const charge = before.charge.with(portionOf(oil, mass));
-    const mixed: State = { ...state, charge, temperature: met };
-    // What goes in portion by portion meets the oil of those before it, a stream what is in by then.
-    const isStream = row.rate !== undefined;
-    const speed = speedAt(isStream ? row.volumeFractionOil : (additions[i - 1]?.volumeFractionOil ?? oilIn(before)));
-    const turn: Turn | undefined = speed && { step: number, addition: i + 1, speed, state: mixed };
-    if (turn) turns.push(turn);
-    const stirred =
-      turn &&
-      otherwise(
-        () => stirredIn(turn),
-        () => undefined,
-      );
-    const { power = 0 } = stirred ?? {};
-    const balance = otherwise(
-      () => balanceOf(mixed, { kind: "power", power }),
-      () => undefined,
-    );
-    for (const code of (stirred && balance?.assumptions) ?? ["heat-of-stirring-left-out"]) assumptions.add(code);
-    const temperature = cell(() => warmed(row, additions[i - 1], mixed, power, balance));
-    state = { ...mixed, temperature };
-    rows.push({
-      ...row,
-      ...(follows && speed && where("speed", speed)),
-      ...(stirred && { torque: stirred.torque, power: stirred.power }),
-      ...(stirred &&
-        otherwise(
-          () => {
-            const { min, max } = torqueBand(stirred, job);
-            return { torqueMin: min, torqueMax: max };
-          },
-          () => ({}),
-        )),
-      ...otherwise(
-        () => ({ temperature: temperature() }),
-        () => ({}),
-      ),
-    });
-  }
-  // A stream of which no row is known went in all the same, and warmed by nobody knows how much.
-  const isUnseen = (): boolean => rows.length === 0 && (speedAt(0) !== undefined || before.temperature() !== room);
-  const { temperature } = state;
-  return {
-    rows,
-    turns,
-    assumptions: [...assumptions],
-    temperature: () => (isUnseen() ? unknown("not-stated", { field: "emulsion-incorporation-time" }) : temperature()),
-  };
-}
-
-/** How warm the vessel is after a while at one power of the stirrer [°C]: as warm as before if a specific heat is missing. */
-function warmed(
-  row: AdditionRow,
-  before: AdditionRow | undefined,
-  state: State,
-  power: number,
-  balance: Balance | undefined,
-): number {
-  const temperature = state.temperature();
-  if (power === 0 && temperature === state.charge.job.process.room) return temperature;
-  const duration = durationOf(row, before);
-  if (duration === 0) return temperature;
-  return balance
-    ? by("heat-balance", () => vesselSegment({ ...balance.vessel, duration }).temperatureEnd)
-    : temperature;
-}
-
-/** A row of a schedule lasts until its oil is incorporated, one of a stream since the row before [s]. */
-function durationOf({ timeStart, timeEnd }: AdditionRow, before: AdditionRow | undefined): number {
-  const start = stated(timeStart, "emulsion-incorporation-time");
-  return timeEnd === undefined ? start - (before?.timeStart ?? 0) : timeEnd - start;
 }
