@@ -6,7 +6,7 @@ import { share } from "../numeric/decimal.js";
 import type { Allowance } from "./allowance.js";
 import { chooseBalance } from "./balance.js";
 import type { BatchCharge } from "./charge.js";
-import { deliveredFrom } from "./delivered.js";
+import { type Delivered, deliveredFrom } from "./delivered.js";
 import { type RoundedLines, roundToBalances } from "./rounding.js";
 import { type WeighingTolerance, weighingTolerance } from "./tolerance.js";
 import type { Batch } from "./types.js";
@@ -37,6 +37,8 @@ export interface WeighedLot {
   readonly onGrid: boolean;
   /** Finished product that these masses yield after all allowances [kg]. */
   readonly delivered: number;
+  /** What each allowance takes of these masses [kg]; with what is delivered they add up to the total. */
+  readonly allowances: Delivered["allowances"];
 }
 
 /** So many larger totals are tried until what was asked for arrives; rounding is off by one increment a line at most. */
@@ -67,7 +69,7 @@ export function weigh(
   });
   if (findings.faults.length > 0) throw new CalculationError("unreachable", findings.faults);
 
-  const { rounded, delivered } = reaching(planned, charge.total, allowances, massTarget);
+  const { rounded, arrived } = reaching(planned, charge.total, allowances, massTarget);
   return {
     lines: planned.map(({ line, mass: massExact, balance, increment, portions, massMax }, i) => {
       const mass = rounded.lines[i]?.mass ?? Number.NaN;
@@ -84,7 +86,8 @@ export function weigh(
     }),
     total: rounded.total,
     onGrid: rounded.onGrid,
-    delivered,
+    delivered: arrived.mass,
+    allowances: arrived.allowances,
   };
 }
 
@@ -94,13 +97,13 @@ function reaching(
   total: number,
   allowances: readonly Allowance[],
   massTarget: number,
-): { rounded: RoundedLines; delivered: number } {
+): { rounded: RoundedLines; arrived: Delivered } {
   const finest = Math.min(...lines.map((line) => line.increment));
   let totalMin = total;
   for (let tries = 0; tries < triesMax; tries++) {
     const rounded = roundToBalances({ lines, totalMin });
-    const delivered = deliveredFrom({ charge: rounded.lines, allowances }).mass;
-    if (delivered >= massTarget * (1 - 1e-12)) return { rounded, delivered };
+    const arrived = deliveredFrom({ charge: rounded.lines, allowances });
+    if (arrived.mass >= massTarget * (1 - 1e-12)) return { rounded, arrived };
     // A volatile line was rounded up at the cost of one that stays: the next larger total is tried.
     totalMin = rounded.total + finest / 2;
   }

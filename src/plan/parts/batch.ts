@@ -1,3 +1,4 @@
+import type { WeighedLot } from "../../batch/index.js";
 import type { MaterialFunction } from "../../formula/index.js";
 import { massOf } from "../contents.js";
 import { stepsBetween } from "../portions.js";
@@ -173,9 +174,9 @@ function premixesIn(
   return made;
 }
 
-/** What the process takes from one lot [kg], in its order, by the caller's names. */
-export function allowancesOf({ scaled: { charge } }: Run): readonly { readonly name: string; readonly mass: number }[] {
-  return charge.allowances.map(({ name, mass }) => ({ name, mass }));
+/** What the process takes from one lot as it is weighed [kg], in its order, by the caller's names. */
+export function allowancesOf({ scaled: { lot } }: Run): WeighedLot["allowances"] {
+  return lot.allowances;
 }
 
 /** What the materials cost. A missing price is never guessed, and currencies are never converted. */

@@ -125,9 +125,9 @@ const usualLossMax = 0.1;
 
 /** A loss that is out of the ordinary, with the allowance that takes the most; and a film that nobody knows. */
 export function lossNotes(run: Run): readonly Note[] {
-  const { charge, lot } = run.scaled;
+  const { lot } = run.scaled;
   const share = 1 - lot.delivered / lot.total;
-  const [largest] = [...charge.allowances].sort((one, other) => other.mass - one.mass);
+  const [largest] = [...lot.allowances].sort((one, other) => other.mass - one.mass);
   const large: readonly Note[] =
     largest && share > usualLossMax
       ? [{ code: "loss-out-of-the-ordinary", of: largest.name, share, shareMax: usualLossMax }]
