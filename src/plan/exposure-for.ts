@@ -12,7 +12,7 @@ import type { NotKnown } from "./figure.js";
 import { type Job, namesOf } from "./job.js";
 import * as known from "./known.js";
 import { linesOf, listingNameOf, shareText } from "./label-lines.js";
-import { changedJob, type RunInput } from "./prepare.js";
+import { changedJob, fingerprintOfRun, type RunInput } from "./prepare.js";
 import { by, orNotKnown, otherwise, where } from "./unknown.js";
 
 /** The exposure to one material. It is arithmetic for a qualified assessor. */
@@ -32,6 +32,8 @@ export interface AssessedMaterial {
 /** What a qualified assessor has asked about exposure, as arithmetic. */
 export interface PlanExposure {
   readonly version: 1;
+  /** Of the documents, with the changes made to them, as `fingerprint` gives it. */
+  readonly fingerprint: string;
   /** Names as the documents have them. */
   readonly names: { readonly formula: string; readonly materials: Readonly<Record<string, string>> };
   readonly daily: DailyExposure | NotKnown;
@@ -95,6 +97,7 @@ export function exposureFor(input: RunInput): PlanExposure {
     by("daily-exposure", () => dailyExposure({ productType, ...(table && { table }) }));
   return {
     version: 1,
+    fingerprint: fingerprintOfRun(input),
     names: {
       formula: formula.name,
       materials: namesOf(job),

@@ -15,12 +15,14 @@ import type { NotKnown } from "./figure.js";
 import { type Job, namesOf } from "./job.js";
 import * as known from "./known.js";
 import { certifiedLines, claimLines, labelLines, linesOf, particlesIn } from "./label-lines.js";
-import { changedJob, type RunInput } from "./prepare.js";
+import { changedJob, fingerprintOfRun, type RunInput } from "./prepare.js";
 import { by, orNotKnown, stated } from "./unknown.js";
 
 /** The draft of a label: what the arithmetic gives, for the person who answers for the product to decide on. */
 export interface PlanLabel {
   readonly version: 1;
+  /** Of the documents, with the changes made to them, as `fingerprint` gives it. */
+  readonly fingerprint: string;
   /** Names as the documents have them. */
   readonly names: { readonly formula: string; readonly materials: Readonly<Record<string, string>> };
   /** As the tables name it, in the caller's words. */
@@ -102,6 +104,7 @@ export function labelFor(input: RunInput): PlanLabel {
   const lines = labelLines(formula);
   return {
     version: 1,
+    fingerprint: fingerprintOfRun(input),
     names: {
       formula: formula.name,
       materials: namesOf(job),

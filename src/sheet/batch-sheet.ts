@@ -1,11 +1,11 @@
 import { appendices } from "./appendices.js";
 import { type Block, form, list, section } from "./blocks.js";
+import { computedFrom } from "./computed.js";
 import { doing } from "./doing.js";
 import { filling } from "./filling.js";
 import { beforeYouStart } from "./open-answers.js";
 import { reconciliation } from "./reconciliation.js";
 import type { Sheet } from "./render.js";
-import { version } from "./version.js";
 import { weighing } from "./weighing.js";
 
 /** A whole batch sheet: the part for the kettle, in the order of the work, then the appendices. */
@@ -15,7 +15,7 @@ export function batchSheet(sheet: Sheet): readonly Block[] {
 
 function kettlePart(sheet: Sheet): readonly Block[] {
   const { plan, words, say } = sheet;
-  const { labels, lines } = words;
+  const { labels } = words;
   const cautions = plan.cautions.map((caution) => words.cautions[caution.code](caution, say));
   return [
     { kind: "title", text: `${labels.title}: ${plan.names.formula}` },
@@ -26,17 +26,8 @@ function kettlePart(sheet: Sheet): readonly Block[] {
     ...doing(sheet),
     ...filling(sheet),
     ...reconciliation(sheet),
-    {
-      kind: "text",
-      text: lines.batch.computed({ library: `gelwright ${version}`, fingerprint: shortOf(plan.fingerprint) }),
-      isSmall: true,
-    },
+    computedFrom(plan.fingerprint, sheet, labels.estimates),
   ];
-}
-
-/** So many digits tell documents apart and can be compared by eye. */
-function shortOf(fingerprint: string): string {
-  return (fingerprint.slice(0, 16).match(/.{1,4}/g) ?? []).join(" ");
 }
 
 function heading({ plan: { names, lots }, words: { labels, lines }, say }: Sheet): Block {

@@ -1,6 +1,7 @@
 import { record } from "../guards.js";
 import type { PlanExposure } from "../plan/index.js";
 import { list, section, text } from "./blocks.js";
+import { computedFrom } from "./computed.js";
 import * as known from "./known.js";
 import { renderNamed, type Wording, type Written, whyNot } from "./render.js";
 import { markdownOf } from "./to-markdown.js";
@@ -45,7 +46,7 @@ export function exposureToMarkdown(input: { readonly exposure: PlanExposure } & 
   return renderNamed(exposure, wording, exposureOf, "exposure");
 }
 
-function exposureOf({ names, daily, materials, limits }: PlanExposure, sheet: Written): string {
+function exposureOf({ fingerprint, names, daily, materials, limits }: PlanExposure, sheet: Written): string {
   const { words, say } = sheet;
   const { labels, lines } = words;
   const { notKnown, ...told } = lines.label;
@@ -67,6 +68,7 @@ function exposureOf({ names, daily, materials, limits }: PlanExposure, sheet: Wr
     text(labels.exposureNote),
     ...list([perDay, ...materials.map((one) => assessedLine(one, sheet))]),
     ...(limits ? section(labels.limitsByProduct, list(limitsOf(limits, sheet))) : []),
+    computedFrom(fingerprint, sheet),
   ]);
 }
 

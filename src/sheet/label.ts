@@ -1,6 +1,7 @@
 import { record } from "../guards.js";
 import type { PlanLabel } from "../plan/index.js";
 import { type Block, list, section, text } from "./blocks.js";
+import { computedFrom } from "./computed.js";
 import * as known from "./known.js";
 import { renderNamed, type Wording, type Written, whyNot } from "./render.js";
 import { markdownOf } from "./to-markdown.js";
@@ -60,6 +61,7 @@ function draftOf(label: PlanLabel, sheet: Written): string {
     ...section(labels.microplastics, list(particlesOf(label, sheet))),
     ...section(labels.claims, list(claimsOf(label, sheet))),
     ...section(labels.certification, list(certifiedOf(label, sheet))),
+    computedFrom(label.fingerprint, sheet),
   ]);
 }
 

@@ -1,6 +1,7 @@
 import { record } from "../guards.js";
 import type { Plan, PlanPacks } from "../plan/index.js";
 import { type Block, form, list, section, text } from "./blocks.js";
+import { computedFrom } from "./computed.js";
 import * as known from "./known.js";
 import { render, type Sheet, type Wording, whyNot } from "./render.js";
 import { markdownOf } from "./to-markdown.js";
@@ -33,12 +34,19 @@ function linesOf(sheet: Sheet, packs: PlanPacks): readonly string[] {
   ];
 }
 
+/** What to aim at: as the documents state it, beside what the rules would ask for, else by the rules. */
 function aimOf({ words, say }: Sheet, { target, massAimed: mass }: PlanPacks): readonly string[] {
-  const { aim, aimStated, limitedBy } = words.lines.packs;
+  const { aim, aimStated, aimByRules, limitedBy } = words.lines.packs;
+  const isStated = mass !== undefined && mass !== target?.mass;
   const byRules = target
-    ? [aim({ mass: target.mass, share: target.shareRejected, limit: limitedBy[target.limitedBy] }, say)]
+    ? [
+        (isStated ? aimByRules : aim)(
+          { mass: target.mass, share: target.shareRejected, limit: limitedBy[target.limitedBy] },
+          say,
+        ),
+      ]
     : [];
-  return mass === undefined || mass === target?.mass ? byRules : [aimStated({ mass }, say), ...byRules];
+  return isStated ? [aimStated({ mass }, say), ...byRules] : byRules;
 }
 
 function headSpaceOf({ words, say }: Sheet, { headSpace }: PlanPacks): readonly string[] {
@@ -119,6 +127,7 @@ function formOf(sheet: Sheet): string {
       rows: Array.from({ length: samples }, () => ["", ...packColumns.map(() => ""), "", "", ""]),
     }),
     text(labels.fillCheckNote),
+    computedFrom(plan.fingerprint, sheet),
   ]);
 }
 

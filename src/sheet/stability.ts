@@ -1,6 +1,7 @@
 import { record } from "../guards.js";
 import type { Plan, PlanStability, PlanStorage } from "../plan/index.js";
 import { type Block, form, list, section, table, text } from "./blocks.js";
+import { computedFrom } from "./computed.js";
 import * as known from "./known.js";
 import { render, type Sheet, type Wording, whyNot } from "./render.js";
 import type { Table } from "./table.js";
@@ -81,6 +82,7 @@ function planOfTest(sheet: Sheet): string {
     ...section(labels.storages, [table(storageTable(sheet, stability)), text(labels.stabilityNote)]),
     ...cyclesOf(sheet, stability),
     ...section(labels.pulls, [form(pullTable(sheet, stability))]),
+    computedFrom(plan.fingerprint, sheet),
   ]);
 }
 

@@ -69,5 +69,5 @@ export const batchLines = {
   sourceOf: ({ of, from }: { readonly of: string; readonly from: string }): string => `${of}: ${from}`,
   comparedBy: ({ library }: { readonly library: string }): string => `Compared by ${library}.`,
   computed: ({ library, fingerprint }: { readonly library: string; readonly fingerprint: string }): string =>
-    `Computed by ${library} from documents with the fingerprint ${fingerprint}. Figures are estimates from the readings named on this sheet; no verdict here says that a product or a process is safe.`,
+    `Computed by ${library} from documents with the fingerprint ${fingerprint}.`,
 };

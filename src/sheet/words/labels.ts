@@ -91,7 +91,7 @@ export const labels = {
   oilToAdd: "Oil to add",
   oilInByThen: "Oil added so far",
   goesInAt: "Add at",
-  nextNotBefore: "Next from",
+  nextNotBefore: "Next not before",
   thicknessThen: "Thickness",
   torqueThen: "Torque",
   takenUp: "Taken up",
@@ -113,7 +113,7 @@ export const labels = {
   time: "Time",
   storage: "Storage",
   samples: "Samples",
-  lastPull: "Last pull",
+  lastPull: "Day of last pull",
   standsFor: "Equivalent to",
   what: "Observations",
   where: "Where",
@@ -133,7 +133,7 @@ export const labels = {
   // Heads of columns that only a file for programs has
   massFraction: "Mass fraction",
   massExact: "Mass before rounding",
-  portions: "Portions",
+  portions: "Number of portions",
   massMin: "Smallest mass",
   massMax: "Largest mass",
   temperatureBefore: "Temperature before",
@@ -156,6 +156,8 @@ export const labels = {
   limitMin: "Limit min",
   limitMax: "Limit max",
   // Fixed text
+  estimates:
+    "Figures are estimates from the readings named on this sheet; no verdict here says that a product or a process is safe.",
   openQuestions: "Settle each of these before the vessel is charged.",
   measureNextNote:
     "These figures are missing, the most needed first. The checks beside each stay open until it is known; some may then turn out to need another.",
@@ -183,6 +185,7 @@ export const labels = {
   fillCheckNote: "This is the packer's own check. An inspector takes another sample, under local law.",
   weighedIn: "Weighed in",
   inThePacks: "In the packs",
+  leftAfterPacks: "Left after the last full pack",
   unaccounted: "Not accounted for",
   yield: "Yield: in the packs, of what was weighed in",
   reconciliationNote:

@@ -1,6 +1,13 @@
 import type { Ends, FillTarget, PlanPacks } from "../../plan/index.js";
 import type { Say } from "./types.js";
 
+/** What the rules ask a filler to be aimed at. */
+interface Aim {
+  readonly mass: number;
+  readonly share: FillTarget["shareRejected"];
+  readonly limit: string;
+}
+
 /** Sentences about what goes into a pack. Masses in kg, volumes in m³, pressures in Pa, shares 0 to 1. */
 export const packLines = {
   limitedBy: {
@@ -15,17 +22,12 @@ export const packLines = {
     { mass, act, grade }: { readonly mass: number; readonly act: string; readonly grade: string },
     say: Say,
   ): string => `A single pack may be short by ${say.kilograms(mass, 3)} (${act}; table read ${grade}).`,
-  aim: (
-    {
-      mass,
-      share,
-      limit,
-    }: { readonly mass: number; readonly share: FillTarget["shareRejected"]; readonly limit: string },
-    say: Say,
-  ): string =>
-    `Aim at ${say.kilograms(mass)} on average: ${limit}. Then ${say.percent(share, 2)} of batches fail the test.`,
+  aim: ({ mass, share, limit }: Aim, say: Say): string =>
+    `Aim at ${say.kilograms(mass)} net on average: ${limit}. Then ${say.percent(share, 2)} of batches fail the test.`,
   aimStated: ({ mass }: { readonly mass: number }, say: Say): string =>
-    `The fill is aimed at ${say.kilograms(mass)}, as stated.`,
+    `Aim at ${say.kilograms(mass)} net on average, as stated.`,
+  aimByRules: ({ mass, share, limit }: Aim, say: Say): string =>
+    `The rules on the quantity ask for ${say.kilograms(mass)} net on average: ${limit}. At that, ${say.percent(share, 2)} of batches fail the test.`,
   filler: ({ volume, temperature }: { readonly volume: Ends; readonly temperature: Ends }, say: Say): string =>
     `Start a filler by volume at ${say.range(say.litres(volume.min, 4), say.litres(volume.max, 4))} (product of ${say.range(say.celsius(temperature.min), say.celsius(temperature.max))}), then correct it by weighing. The mass does not change as the pack cools.`,
   leaveAlone: (
@@ -49,7 +51,7 @@ export const packLines = {
   // The form
   formFor: ({ pack, formula }: { readonly pack: string; readonly formula: string }): string => `${pack}, ${formula}`,
   takeSample: ({ count }: { readonly count: number }, say: Say): string =>
-    `Take ${say.count(count)} packs in a row, weigh each with its closure, and write down the mean. Set the filler anew where the mean or a single pack is outside.`,
+    `Take ${say.count(count)} packs in a row, weigh each with its closure, and write down the mean. Correct the filler if the mean or a single pack is outside these limits.`,
   sample: ({ number }: { readonly number: number }, say: Say): string => say.count(number),
   singleLimits: (of: Ends, say: Say): string =>
     `A single pack, gross: ${say.range(say.kilograms(of.min), say.kilograms(of.max))}.`,
