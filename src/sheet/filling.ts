@@ -11,21 +11,30 @@ export function filling(sheet: Sheet): readonly Block[] {
   const { packsFilled, packsRejected, firstPackAt, lastPackAt, cappedAt, movedAt, by } = labels;
   const columns = [firstPackAt, lastPackAt, packsFilled, packsRejected, cappedAt, movedAt, by];
   return section(labels.fillTitle, [
-    ...list([...packsOf(sheet), ...rateOf(sheet, step), ...setterOf(sheet), ...afterwards(sheet)]),
+    ...list([
+      ...packsOf(sheet),
+      ...rateOf(sheet, step),
+      ...warmthOf(sheet, step),
+      ...setterOf(sheet),
+      ...afterwards(sheet),
+    ]),
     form({ columns, rows: [columns.map(() => "")] }),
   ]);
 }
 
 /** How many packs of one lot there are, and of what mass. */
-function packsOf({ plan, words, say }: Sheet): readonly string[] {
+function packsOf(sheet: Sheet): readonly string[] {
+  const { plan, words, say } = sheet;
   const { lots, names, packs } = plan;
-  const { fillPacks, fillPacksOf, fillMass, eachPack, gross } = words.lines.kettle;
+  const { fillPacks, fillFewer, fillMass, eachPack, gross } = words.lines.kettle;
   const { pack } = names;
-  const mass = massOfPack(plan);
-  if (lots.packs === undefined) return [fillMass({ mass: lots.delivered, pack }, say)];
-  const count = Math.floor(lots.packs + 1e-9);
+  const packed = packedLot(plan);
+  if (!packed) return [fillMass({ mass: lots.delivered, pack }, say)];
+  const { count, mass } = packed;
+  const { packs: asked = count } = lots;
   return [
-    mass === undefined ? fillPacks({ count, pack }, say) : fillPacksOf({ count, pack, mass }, say),
+    fillPacks({ count, pack, mass }, say),
+    ...(count < asked ? [fillFewer({ count, asked }, say)] : []),
     ...(packs?.limits
       ? [gross({ single: packs.limits.single, mean: packs.limits.mean, count: packs.limits.sampleSize }, say)]
       : []),
@@ -33,28 +42,46 @@ function packsOf({ plan, words, say }: Sheet): readonly string[] {
   ];
 }
 
-/** What goes into a pack [kg]: as it is aimed at, else what was asked for over the packs. */
-function massOfPack({ lots, packs }: Plan): number | undefined {
-  return packs?.massAimed ?? (lots.packs === undefined ? undefined : lots.deliveredTarget / lots.packs);
+/** Packs of one lot that are full, what goes into each, and what is left after the last [kg]. */
+interface PackedLot {
+  readonly count: number;
+  readonly mass: number;
+  readonly massLeft: number;
 }
 
-/** How fast, and how warm it is at first and at last. */
+/** The packs of one lot, as they are aimed at, else as what was asked for gives them: those asked for, or as many as the charge fills. */
+export function packedLot({ lots, packs }: Plan): PackedLot | undefined {
+  const mass = packs?.massAimed ?? (lots.packs === undefined ? undefined : lots.deliveredTarget / lots.packs);
+  if (mass === undefined) return undefined;
+  const holds = packs?.packs ? packs.packs.count / lots.count : Math.floor(lots.delivered / mass + 1e-9);
+  const count = Math.min(holds, lots.packs ?? holds);
+  return { count, mass, massLeft: lots.delivered - count * mass };
+}
+
+/** How fast, so that all packs are full in time. */
 function rateOf({ plan, words, say }: Sheet, step: PlanStep): readonly string[] {
-  const { timeStart, timeEnd, temperatureStart, temperatureEnd } = step;
-  const { rate, rateOfMass, warmth } = words.lines.kettle;
-  const { packs, delivered } = plan.lots;
+  const { timeStart, timeEnd } = step;
+  const { rate, rateOfMass } = words.lines.kettle;
+  const { packs = packedLot(plan)?.count, delivered } = plan.lots;
   const isTimed = timeStart !== undefined && timeEnd !== undefined && timeEnd > timeStart;
   const duration = isTimed ? timeEnd - timeStart : stated(step);
-  const rates =
-    duration === undefined || duration === 0
-      ? []
-      : [
-          packs === undefined
-            ? rateOfMass({ rate: delivered / duration, duration }, say)
-            : rate({ packsPerMinute: (60 * packs) / duration, duration }, say),
-        ];
-  const isKnown = temperatureStart !== undefined && temperatureEnd !== undefined;
-  return [...rates, ...(isKnown ? [warmth({ first: temperatureStart, last: temperatureEnd }, say)] : [])];
+  if (duration === undefined || duration === 0) return [];
+  return [
+    packs === undefined
+      ? rateOfMass({ rate: delivered / duration, duration }, say)
+      : rate({ packsPerMinute: (60 * packs) / duration, duration }, say),
+  ];
+}
+
+/** How warm it is in the vessel at the first pack and at the last, once if that is the same. */
+function warmthOf(
+  { words, say }: Sheet,
+  { temperatureStart: first, temperatureEnd: last }: PlanStep,
+): readonly string[] {
+  if (first === undefined || last === undefined) return [];
+  const { warmth, warmthThroughout } = words.lines.kettle;
+  const isSame = say.celsius(first) === say.celsius(last);
+  return [isSame ? warmthThroughout({ temperature: first }, say) : warmth({ first, last }, say)];
 }
 
 /** The time that the document gives the filling, whose beginning is not known [s]. */

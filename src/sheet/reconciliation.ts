@@ -1,4 +1,5 @@
 import { type Block, form, section, text } from "./blocks.js";
+import { packedLot } from "./filling.js";
 import type { Sheet } from "./render.js";
 import type { Table } from "./table.js";
 
@@ -8,20 +9,27 @@ export function reconciliation(sheet: Sheet): readonly Block[] {
   return section(labels.reconciliationTitle, [form(balanceTable(sheet)), text(labels.reconciliationNote)]);
 }
 
+/** Every mass to the last digit of the finest balance, and the column adds up: the packs get what its other rows leave. */
 function balanceTable({ plan, words, say }: Sheet): Table {
   const { labels, lines } = words;
   const { lots, allowances, weighing } = plan;
   const finest = Math.min(...weighing.lines.map(({ increment }) => increment));
-  const packs =
-    lots.packs === undefined ? labels.inThePacks : lines.kettle.inPacks({ count: Math.floor(lots.packs + 1e-9) }, say);
+  const packed = packedLot(plan);
+  const steps = (mass: number): number => Math.round(mass / finest);
+  const others = [
+    ...(packed && steps(packed.massLeft) > 0 ? [{ name: labels.leftAfterPacks, mass: packed.massLeft }] : []),
+    ...allowances,
+  ].map(({ name, mass }) => ({ name, steps: steps(mass) }));
+  const inPacks = others.reduce((rest, one) => rest - one.steps, steps(weighing.total));
+  const written = (count: number): string => say.weighed(count * finest, finest);
   return {
     columns: [labels.where, labels.planned, labels.found, labels.by],
     rows: [
       [labels.weighedIn, say.weighed(weighing.total, finest), "", ""],
-      [packs, say.kilograms(lots.delivered), "", ""],
-      ...allowances.map(({ name, mass }) => [name, say.kilograms(mass, 3), "", ""]),
-      [labels.unaccounted, say.kilograms(0), "", ""],
-      [labels.yield, say.percent(lots.delivered / lots.charge, 3), "", ""],
+      [packed ? lines.kettle.inPacks(packed, say) : labels.inThePacks, written(inPacks), "", ""],
+      ...others.map((one) => [one.name, written(one.steps), "", ""]),
+      [labels.unaccounted, written(0), "", ""],
+      [labels.yield, say.percent((inPacks * finest) / lots.charge, 3), "", ""],
     ],
   };
 }

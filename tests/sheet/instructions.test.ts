@@ -173,6 +173,41 @@ describe("mass from stock to packs", () => {
   });
 });
 
+describe("on the sheet of every job", () => {
+  /** Grams of a mass as it is written. */
+  const grams = (text: string): number => {
+    const [, number, unit] = /^(-?[\d.]+) (kg|g)$/.exec(text) ?? [];
+    expect(unit, text).toBeDefined();
+    return Number(number) * (unit === "kg" ? 1000 : 1);
+  };
+
+  test.each(plans)("the masses of the reconciliation of %s add up to what was weighed in", (_name, plan) => {
+    const [, after = ""] = toMarkdown({ plan }).split("## Yield and reconciliation");
+    const rows = [...(after.split("\n\n")[1]?.matchAll(/^\| ([^|]+) \| ([^|]+) \|/gm) ?? [])].slice(1);
+    const [weighed = Number.NaN, ...found] = rows
+      .filter(([, where]) => !where?.startsWith("Yield"))
+      .map(([, , mass = ""]) => grams(mass));
+    expect(found.length).toBeGreaterThanOrEqual(2);
+    expect(found.reduce((sum, mass) => sum + mass, 0)).toBeCloseTo(weighed, 6);
+    expect(weighed).toBeCloseTo(1000 * plan.lots.charge, 6);
+  });
+
+  test.each(plans)(
+    "the packs of %s are no more than its charge fills, and full in time at the rate that is asked",
+    (_name, plan) => {
+      const sheet = toMarkdown({ plan });
+      const [, packs, mass = ""] = /Fill (\d+) packs[^,\n]*, (\S+ k?g) net/.exec(sheet) ?? [];
+      if (packs === undefined) return;
+      const count = Number(packs);
+      expect((count * grams(mass)) / 1000).toBeLessThan(plan.lots.delivered * (1 + 2e-4));
+      expect(count).toBeLessThanOrEqual(plan.lots.packs ?? count);
+      const [, rate, minutes] =
+        /Rate: at least ([\d.]+) packs a minute, so that all are full within (\d+) min\./.exec(sheet) ?? [];
+      if (rate !== undefined) expect(Number(rate) * Number(minutes)).toBeGreaterThanOrEqual(count);
+    },
+  );
+});
+
 /** The plan of a job; nothing if its balances cannot weigh it. */
 function planOrNothing(job: unknown): Plan | undefined {
   try {

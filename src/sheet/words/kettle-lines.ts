@@ -8,11 +8,17 @@ interface Waited {
   readonly lastPack: number;
 }
 
+/** A rate to three digits that is not below it: at the rate rounded down, the last packs would be late. */
+function roundedUp(rate: number): number {
+  const step = 10 ** (Math.floor(Math.log10(rate)) - 2);
+  return Math.ceil(rate / step - 1e-9) * step;
+}
+
 /** Sentences of the part that goes to the kettle. Masses in kg, times in s, temperatures in °C, rates in kg/s. */
 export const kettleLines = {
   // Weigh
   wetBeforehand: ({ material, mass }: { readonly material: string; readonly mass: number }, say: Say): string =>
-    `Make a paste of ${material} with at least ${say.kilograms(mass, 3)} of the oil that is weighed for this lot. Take no extra oil.`,
+    `Keep back at least ${say.kilograms(mass, 3)} of the oil that is weighed for this lot and make a paste of ${material} with it. It goes in with that material; take no extra oil.`,
   premixBeforehand: ({
     name,
     phase,
@@ -42,13 +48,13 @@ export const kettleLines = {
   // Fill
   fillMass: ({ mass, pack }: { readonly mass: number; readonly pack: string | undefined }, say: Say): string =>
     `Fill ${say.kilograms(mass)} into packs${say.given(pack, (name) => ` (${name})`)}.`,
-  fillPacks: ({ count, pack }: { readonly count: number; readonly pack: string | undefined }, say: Say): string =>
-    `Fill ${say.count(count)} packs${say.given(pack, (name) => ` (${name})`)}.`,
-  fillPacksOf: (
+  fillPacks: (
     { count, pack, mass }: { readonly count: number; readonly pack: string | undefined; readonly mass: number },
     say: Say,
   ): string =>
     `Fill ${say.count(count)} packs${say.given(pack, (name) => ` (${name})`)}, ${say.kilograms(mass)} net in each.`,
+  fillFewer: ({ count, asked }: { readonly count: number; readonly asked: number }, say: Say): string =>
+    `${say.count(asked)} packs are asked for; at this fill the charge is enough for ${say.count(count)}.`,
   gross: (of: { readonly single: Ends; readonly mean: Ends; readonly count: number }, say: Say): string =>
     `Weigh ${say.count(of.count)} packs in a row, with closure. Correct the filler if one is outside ${say.range(say.kilograms(of.single.min), say.kilograms(of.single.max))}, or their mean outside ${say.range(say.kilograms(of.mean.min), say.kilograms(of.mean.max))}.`,
   eachPack: ({ first, second }: { readonly first: number; readonly second: number }, say: Say): string =>
@@ -57,11 +63,13 @@ export const kettleLines = {
     { packsPerMinute, duration }: { readonly packsPerMinute: number; readonly duration: number },
     say: Say,
   ): string =>
-    `Rate: ${say.number(packsPerMinute, 2)} packs a minute, so that all are full within ${say.duration(duration)}.`,
+    `Rate: at least ${say.number(roundedUp(packsPerMinute), 3)} packs a minute, so that all are full within ${say.duration(duration)}.`,
   rateOfMass: ({ rate, duration }: { readonly rate: number; readonly duration: number }, say: Say): string =>
-    `Rate: ${say.massRate(rate, 2)}, so that all of it is filled within ${say.duration(duration)}.`,
+    `Rate: at least ${say.massRate(roundedUp(rate * 60) / 60, 3)}, so that all of it is filled within ${say.duration(duration)}.`,
   warmth: ({ first, last }: { readonly first: number; readonly last: number }, say: Say): string =>
     `Predicted temperature in the vessel: ${say.celsius(first)} at the first pack, ${say.celsius(last)} at the last.`,
+  warmthThroughout: ({ temperature }: { readonly temperature: number }, say: Say): string =>
+    `Predicted temperature in the vessel: ${say.celsius(temperature)}.`,
   cap: ({ temperature, firstPack, lastPack }: Waited, say: Say): string =>
     `Close a pack once it has cooled to ${say.celsius(temperature)}: predicted ${say.duration(firstPack)} after filling for the first pack, ${say.duration(lastPack)} for the last.`,
   capAtOnce: ({ temperature }: Waited, say: Say): string =>
