@@ -3,15 +3,15 @@ import type { Sheet } from "./render.js";
 import type { Table } from "./table.js";
 import { basisOf, saidOf, subjectOf, toDo } from "./tables.js";
 
-/** The unit of the kernels for each quantity; 1 for what has none. */
+/** The unit of the kernels for each quantity: of a fraction what it is a fraction of, and 1 for what has none. */
 const units: { readonly [Code in QuantityCode]: string } = {
   temperature: "°C",
   "temperature-difference": "K",
   duration: "s",
   mass: "kg",
   volume: "m³",
-  "mass-fraction": "1",
-  "volume-fraction": "1",
+  "mass-fraction": "kg/kg",
+  "volume-fraction": "m³/m³",
   ratio: "1",
   length: "m",
   speed: "rev/s",
@@ -34,13 +34,13 @@ function head(name: string, unit: string): string {
   return `${name} [${unit}]`;
 }
 
-/** Weighing with plain numbers, for programs and spreadsheets: kilograms and fractions. */
+/** Weighing with plain numbers, for programs and spreadsheets: kilograms, and kilograms of a kilogram. */
 export function weighingNumbers({ plan: { weighing }, words: { labels }, say }: Sheet): Table {
   return {
     columns: [
       labels.phase,
       labels.material,
-      labels.massFraction,
+      head(labels.massFraction, units["mass-fraction"]),
       head(labels.massExact, "kg"),
       head(labels.mass, "kg"),
       labels.portions,
@@ -76,7 +76,7 @@ export function timelineNumbers(sheet: Sheet): Table {
       head(labels.temperatureBefore, "°C"),
       head(labels.temperatureAfter, "°C"),
       head(labels.viscosityAfter, "Pa·s"),
-      labels.volumeFractionOil,
+      head(labels.volumeFractionOil, units["volume-fraction"]),
       labels.restsOn,
     ],
     rows: plan.timeline.map((step) => [
@@ -142,12 +142,12 @@ export function additionNumbers({ plan, words: { labels } }: Sheet): Table {
       labels.phase,
       labels.number,
       head(labels.mass, "kg"),
-      labels.share,
-      labels.shareMax,
+      head(labels.share, units["mass-fraction"]),
+      head(labels.shareMax, units["mass-fraction"]),
       head(labels.rate, "kg/s"),
       head(labels.oilIn, "kg"),
       head(labels.inTheVessel, "kg"),
-      labels.volumeFractionOil,
+      head(labels.volumeFractionOil, units["volume-fraction"]),
       head(labels.begins, "s"),
       head(labels.isIn, "s"),
       head(labels.isTakenUp, "s"),

@@ -147,7 +147,7 @@ describe("CSV", () => {
 
   test("has the unit of every number in the head, or in the row if it changes from row to row", () => {
     expect(toCsv({ plan, table: "timeline" }).split("\r\n")[0]).toBe(
-      "Step,Do,From [s],To [s],Mass [kg],Temperature before [°C],Temperature after [°C],Viscosity after [Pa·s],Volume fraction of oil,Rests on",
+      "Step,Do,From [s],To [s],Mass [kg],Temperature before [°C],Temperature after [°C],Viscosity after [Pa·s],Volume fraction of oil [m³/m³],Rests on",
     );
     const fragrance = rowsOf(toCsv({ plan, table: "answers" })).find(
       ([id, about]) => id === "maximum-temperature" && about === "fragrance",
@@ -159,6 +159,19 @@ describe("CSV", () => {
       "",
       "62",
     ]);
+  });
+
+  test("has a unit for every fraction, too: all but numbers of rows and counts have one", () => {
+    for (const table of ["weighing", "timeline", "additions"] as const) {
+      const [head = [], ...rows] = rowsOf(toCsv({ plan: runPlan(coldJob()), table }));
+      const bare = head.filter(
+        (name, i) => !/\[.+\]$/.test(name) && rows.every((row) => row[i] !== "" && Number.isFinite(Number(row[i]))),
+      );
+      expect(
+        bare.filter((name) => !["Step", "No.", "Number of portions"].includes(name)),
+        table,
+      ).toEqual([]);
+    }
   });
 
   test("leaves an unknown figure empty", () => {
