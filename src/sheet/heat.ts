@@ -64,8 +64,13 @@ function exposureOf(sheet: Sheet, of: MaterialExposure): string {
   return of.equivalent ? exposureAsMuchAs({ ...told, asMuch: asMuchAs(of.equivalent, say) }, say) : exposure(told, say);
 }
 
-/** The time there is to stir and fill in, if it is known. */
+/** The time there is to stir and fill in, if it is known; a charge that is heated after all is in has no such time yet. */
 export function timeToWorkIn({ plan, words, say }: Sheet): string {
+  const isHeated = plan.timeline.reduce(
+    (heated, { step, massCharged }) => (massCharged === undefined ? heated || step.do === "heat" : false),
+    false,
+  );
+  if (isHeated) return "";
   const { durationToSet: duration, durationMargin: margin }: Plan["scale"] = plan.scale;
   const { sets, setsAfterFilling, setsBeforeFilling } = words.lines.heat;
   if (duration === undefined) return "";

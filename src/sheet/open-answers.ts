@@ -93,7 +93,8 @@ function waitingFor(sheet: Sheet, waiting: readonly WaitingFor[]): readonly stri
 function caseOf(sheet: Sheet, answer: Answer): string {
   const { figure, limit } = answer;
   const said = saidOf(sheet, answer);
-  const isOpen = ({ min, max }: Answer["figure"]): boolean => min === null && max === null;
+  // At least nothing says nothing.
+  const isOpen = ({ min, max }: Answer["figure"]): boolean => (min === null || min === 0) && max === null;
   const ends = [limit.min, limit.max].filter((end) => end !== undefined);
   return sheet.words.lines.measure.case({
     subject: subjectOf(sheet, answer),

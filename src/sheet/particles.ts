@@ -49,6 +49,10 @@ function keptUp({ words, say }: Sheet, of: PlanParticle): readonly string[] {
     ...(held ? [lines.held({ length: held.length, dimension: lines.heldDimensions[held.of] }, say)] : []),
     ...(mass === undefined
       ? []
-      : [factor === undefined ? lines.wet({ mass }, say) : lines.wetAndThicken({ mass, factor }, say)]),
+      : [
+          factor === undefined || say.number(factor) === say.number(1)
+            ? lines.wet({ mass }, say)
+            : lines.wetAndThicken({ mass, factor }, say),
+        ]),
   ];
 }

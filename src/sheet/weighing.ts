@@ -40,10 +40,12 @@ function total({ plan, words, say }: Sheet): Block {
   const { lines, total: whole, totalTarget: mass, onGrid } = plan.weighing;
   const finest = Math.min(...lines.map(({ increment }) => increment));
   const { total: toWeigh, totalWouldDo } = words.lines.batch;
+  const [weighed, needed] = [say.weighed(whole, finest), say.weighed(mass, finest)];
   return {
     kind: "text",
-    strong: toWeigh({ total: say.weighed(whole, finest) }),
-    text: onGrid ? "" : totalWouldDo({ mass: say.weighed(mass, finest) }),
+    strong: toWeigh({ total: weighed }),
+    // What is needed may lie between two steps of the balance: that is no other mass for whoever weighs.
+    text: onGrid || needed === weighed ? "" : totalWouldDo({ mass: needed }),
   };
 }
 

@@ -18,7 +18,7 @@ interface Waited {
 /** Sentences about times, temperatures and what heat does. Times in s, temperatures in °C, shares 0 to 1. */
 export const heatLines = {
   inAdditions: ({ instruction, count }: { readonly instruction: string; readonly count: number }, say: Say): string =>
-    `${instruction}: ${say.count(count)} additions`,
+    `${instruction} (${say.count(count)} additions)`,
   inPacks: ({ mass }: { readonly mass: number }, say: Say): string => `${say.kilograms(mass)} in the packs`,
   viscosityAt: (
     { viscosity, shearRate }: { readonly viscosity: number; readonly shearRate: number },

@@ -33,7 +33,7 @@ export const measureLines = {
     { figures }: { readonly figures: readonly { readonly name: string; readonly checks: number }[] },
     say: Say,
   ): string =>
-    `Some of these checks lack more than one figure. Also missing: ${figures.map(({ name, checks }) => `${name} (checks: ${say.count(checks)})`).join("; ")}.`,
+    `Some of these checks need a further figure. ${figures.map(({ name, checks }) => `${name} (checks: ${say.count(checks)})`).join("; ")}.`,
   /** One question with its cases. */
   waiting: ({ question, cases }: { readonly question: string; readonly cases: readonly string[] }): string => {
     const told = cases.filter((one) => one !== "");
