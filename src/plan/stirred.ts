@@ -2,6 +2,7 @@ import { type FlowCurve, viscosityBreakpoints } from "../laws/index.js";
 import {
   type Cavern,
   cavern,
+  cavernHeightToDiameter,
   type Impeller,
   levelOfVolume,
   powerBandOf,
@@ -118,7 +119,8 @@ export function temperatureOfStirring({ charge, temperature }: State): number {
   return charge.isEmulsion() ? charge.job.process.room : temperature();
 }
 
-function direction({ onHeat }: State): Readings["direction"] {
+/** Which way a melt goes while it is stirred, by which its readings are chosen. */
+export function wayOf({ onHeat }: State): Readings["direction"] {
   return onHeat ? "heating" : "cooling";
 }
 
@@ -139,16 +141,27 @@ function readingsDownTo(charge: Charge, coolest: number, way: Readings["directio
 }
 
 /** How the charge flows at a stirrer: an emulsion by the oil in it, a melt by its temperature. */
-function curveAt(charge: Charge, temperature: number, speed: number, way: Readings["direction"]): FlowCurve {
+function curveAt(
+  charge: Charge,
+  temperature: number,
+  speed: number,
+  way: Readings["direction"],
+  stirrer: Stirrer,
+): FlowCurve {
   if (charge.isEmulsion()) return charge.emulsionCurve();
   const readings = readingsDownTo(charge, temperature, way);
-  return { law: "newton", viscosity: viscosityAtStirrer(readings, stirrerOf(charge.job), speed)(temperature) };
+  return { law: "newton", viscosity: viscosityAtStirrer(readings, stirrer, speed)(temperature) };
 }
 
 /** What stirring comes to at a temperature and with a flow curve. */
-export function stirredWith(charge: Charge, temperature: number, curve: FlowCurve, speed: number): Stirred {
+export function stirredWith(
+  charge: Charge,
+  temperature: number,
+  curve: FlowCurve,
+  speed: number,
+  stirrer: Stirrer = stirrerOf(charge.job),
+): Stirred {
   const { job } = charge;
-  const stirrer = stirrerOf(job);
   const level = levelAt(charge, temperature);
   const density = charge.density(temperature);
   const state = by(
@@ -160,8 +173,14 @@ export function stirredWith(charge: Charge, temperature: number, curve: FlowCurv
 }
 
 /** What the stirrer does with a charge. */
-export function stirredAt(charge: Charge, temperature: number, speed: number, way: Readings["direction"]): Stirred {
-  return stirredWith(charge, temperature, curveAt(charge, temperature, speed, way), speed);
+export function stirredAt(
+  charge: Charge,
+  temperature: number,
+  speed: number,
+  way: Readings["direction"],
+  stirrer: Stirrer = stirrerOf(charge.job),
+): Stirred {
+  return stirredWith(charge, temperature, curveAt(charge, temperature, speed, way, stirrer), speed, stirrer);
 }
 
 const found = new WeakMap<Turn, () => Stirred>();
@@ -171,7 +190,7 @@ export function stirredIn(turn: Turn): Stirred {
   const there = found.get(turn);
   if (there) return there();
   const { state, speed } = turn;
-  const find = cell(() => stirredAt(state.charge, temperatureOfStirring(state), speed(), direction(state)));
+  const find = cell(() => stirredAt(state.charge, temperatureOfStirring(state), speed(), wayOf(state)));
   found.set(turn, find);
   return find();
 }
@@ -199,7 +218,7 @@ export function stirringPower(
   [coolest, warmest]: readonly [number, number],
   speed: number,
 ): AlongTemperature {
-  const way = direction({ charge, ...state });
+  const way = wayOf({ charge, ...state });
   const { job } = charge;
   if (charge.isEmulsion()) {
     // The bench's readings are of the room's temperature alone: a gel that warms is thinner, and takes less.
@@ -226,7 +245,7 @@ export function stirringPower(
   );
 }
 
-/** How far a stirrer moves a gel that has a yield stress. */
+/** How far a stirrer moves a gel that has a yield stress: with the lowest cavern that is published, and with the highest. */
 export function movedBy(
   { vessel }: Job,
   stirrer: Stirrer,
@@ -235,23 +254,13 @@ export function movedBy(
     speed,
     density,
     yieldStress,
-    heightToDiameter,
-  }: Pick<Stirred, "powerNumber" | "speed" | "density"> & {
-    readonly yieldStress: number;
-    readonly heightToDiameter: number;
-  },
-): Cavern {
-  return by("cavern", () =>
-    cavern({
-      powerNumber,
-      speed,
-      density,
-      yieldStress,
-      heightToDiameter,
-      impeller: { diameter: stirrer.diameter },
-      vessel: { diameter: vessel.diameter },
-    }),
-  );
+  }: Pick<Stirred, "powerNumber" | "speed" | "density"> & { readonly yieldStress: number },
+): readonly Cavern[] {
+  const { min, max } = cavernHeightToDiameter;
+  const impeller = { diameter: stirrer.diameter };
+  const around = { diameter: vessel.diameter };
+  const gel = { powerNumber, speed, density, yieldStress, impeller, vessel: around };
+  return by("cavern", () => [min, max].map((heightToDiameter) => cavern({ ...gel, heightToDiameter })));
 }
 
 /** Power that the stirrer puts into a volume of the charge [W/m³]. */

@@ -210,8 +210,8 @@ describe("the schedule", () => {
 describe("what the gel has to answer for", () => {
   test("a gel former with more water is milky, and the ratio that would match is told", () => {
     const wet = changed(job, (draft) => {
-      draft.formula.phases[0].lines[0].amount = "15 %";
-      draft.formula.phases[0].lines[1].amount = "3.7 %";
+      draft.formula.phases[0].lines[0].amount = "14.7 %";
+      draft.formula.phases[0].lines[1].amount = "4 %";
     });
     const found = answerOf(wet, "clarity-match");
     expect(found).toMatchObject({ verdict: "not-met", side: "above", limit: { max: { value: 0.001 } } });
@@ -229,8 +229,11 @@ describe("what the gel has to answer for", () => {
     expect(figureOf(with_(wanted))).toBeLessThan(2e-4);
     // The tolerance is how far the ratio may be off: a little further is milky.
     const tolerance = known(found.beside?.["tolerance"]) as number;
-    expect(with_(wanted - 1.2 * tolerance).verdict).toBe("not-met");
-    expect(with_(wanted + 1.2 * tolerance).verdict).toBe("not-met");
+    expect(with_(wanted - 1.2 * tolerance).verdict).toBe("not-known");
+    expect(with_(wanted + 1.2 * tolerance).verdict).toBe("not-known");
+    // Up to 0.0006 the index itself may be off, of the 0.001 that is allowed.
+    expect(with_(wanted - 1.8 * tolerance).verdict).toBe("not-met");
+    expect(with_(wanted + 1.8 * tolerance).verdict).toBe("not-met");
   });
 
   test("an oil above glycerin's own index is out of reach, and no ratio is told", () => {

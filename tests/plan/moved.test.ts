@@ -7,6 +7,9 @@ import { jobsByName } from "./jobs/jobs.js";
 
 type Draft = ReturnType<typeof JSON.parse>;
 
+/** Constants of a stirrer that were measured on it, so that no band of the library's is put around them. */
+const measured = { laminarPowerConstant: 41, powerNumber: 0.32, metznerOttoConstant: 10 };
+
 /** A gel that holds its whole oil and no particles, stirred for ten minutes by a propeller in step 4. */
 const propelled = (diameter: string): JobDocument =>
   changed(coldJob(), (draft) => {
@@ -15,6 +18,7 @@ const propelled = (diameter: string): JobDocument =>
       if (density) density.fallPerKelvin ??= "0.6 kg/m³";
     draft.vessel.stirrer = {
       kind: "propeller",
+      ...measured,
       diameter,
       speed: "60 rpm",
       topEdge: "60 mm",
@@ -63,7 +67,7 @@ describe("a gel with a yield stress", () => {
     const below = at(prepared, "gel-moves-at-surface", 0.999 * surface);
     expect(below.verdict).toBe("not-known");
     expect(known(below.figure.max) - known(below.figure.min)).toBeCloseTo(0.52 / 6, 9);
-    expect(at(prepared, "gel-moves-at-surface", wall)).toMatchObject({ verdict: "not-met", side: "below" });
+    expect(at(prepared, "gel-moves-at-surface", 0.5 * flattest)).toMatchObject({ verdict: "not-met", side: "below" });
   });
 
   test("moves as high as wall and ends carry the torque of the stirrer", () => {
@@ -101,6 +105,8 @@ describe("a gel with a yield stress", () => {
         const { speed, motor } = draft.vessel.stirrer;
         draft.vessel.stirrer = {
           kind: "anchor",
+          ...measured,
+          metznerOttoConstant: 25,
           diameter: "490 mm",
           speed,
           motor,

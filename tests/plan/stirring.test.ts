@@ -200,7 +200,7 @@ describe("the correlation of the blend time counts as it was measured", () => {
 });
 
 test("a motor that is too weak is found where the charge is thickest, and one of unknown power is not judged", () => {
-  const weak = changed(job, (draft) => Object.assign(draft.vessel.stirrer.motor, { power: "20 W" }));
+  const weak = changed(job, (draft) => Object.assign(draft.vessel.stirrer.motor, { power: "5 W" }));
   for (const id of ["motor-power", "motor-torque"] as const)
     expect(answerOf(weak, id)).toMatchObject({ verdict: "not-met", side: "above", at: { step: 9 } });
   const unstated = changed(job, (draft) => delete draft.vessel.stirrer.motor);

@@ -38,29 +38,29 @@ export const questionIds = [
   "maximum-oil-fraction",
   /** Raised by: a phase of oil that goes into an emulsion, by whatever step. States: every addition; of a phase without a schedule all of it at once. Figure: mass of the addition over what is in the vessel. Limit: at most the largest share that the bench took up at once at that oil fraction. */
   "additions-within-share",
-  /** Raised by: an emulsion with oil in it. States: the finished gel. Figure: mass of the surfactant's active part. Limit: at least what covers the droplets. */
+  /** Raised by: an emulsion with oil in it. States: the finished gel. Figure: mass of the surfactant's active part. Limit: at least what covers the droplets, as measured or between the ends of their breakup in shear. */
   "surfactant-covers-droplets",
-  /** Raised by: an emulsion with oil in it. States: the finished gel at the room's temperature, and at both ends of the temperatures at which it is used if they are stated. Figure: difference of the refractive indices of oil and gel former. Limit: at most the difference that was clear enough at the bench. */
+  /** Raised by: an emulsion with oil in it. States: the finished gel at the room's temperature, and at both ends of the temperatures at which it is used if they are stated. Figure: difference of the refractive indices of oil and gel former, within 0.0006 where that of the gel former is not measured. Limit: at most the difference that was clear enough at the bench. */
   "clarity-match",
-  /** Raised by: a step that matches clarity in an emulsion with oil in it. States: the step. Figure: difference of the refractive indices at the temperature of the step. Limit: on the same side of what the bench allows as in the room. */
+  /** Raised by: a step that matches clarity in an emulsion with oil in it. States: the step. Figure: difference of the refractive indices at the temperature of the step, likewise. Limit: on the same side of what the bench allows as in the room. */
   "clarity-while-warm",
   /** Raised by: water in the outer phase of an emulsion. States: the finished gel. Figure: water activity as measured, else by two laws. Limit: below 0.75 (ISO 29621, from memory). Margin: 1e-9, so that the limit itself is not met. */
   "water-activity",
-  /** Raised by: a step that stirs a charge that has not set. States: every stirred state of the step. Figure: time to blend, by measurements in their range, else by the revolutions that were counted; without baffles at least as long; none where gel stands still. Limit: at most the time of the step. */
+  /** Raised by: a step that stirs a charge that has not set. States: every stirred state of the step. Figure: time to blend, by the correlation with its band in its range, else by the revolutions that were counted; without baffles at least as long; none where gel stands still. Limit: at most the time of the step. */
   "blended",
-  /** Raised by: a step that stirs an emulsion, or a melt that may have set; not a stirrer that is moved by hand. States: every stirred state of the step. Figure: how wide the stirrer moves the gel. Limit: at least the diameter of the vessel. */
+  /** Raised by: a step that stirs an emulsion, or a melt that may have set; not a stirrer that is moved by hand. States: every stirred state of the step. Figure: how wide the stirrer moves the gel, at both ends of its power, its shear constant and the height of a cavern. Limit: at least the diameter of the vessel. */
   "gel-moves-at-wall",
-  /** Raised by: as whether it moves at the wall. States: every stirred state of the step. Figure: how high the stirrer moves the gel. Limit: at least the level of the charge. */
+  /** Raised by: as whether it moves at the wall. States: every stirred state of the step. Figure: how high the stirrer moves the gel, likewise. Limit: at least the level of the charge. */
   "gel-moves-at-surface",
-  /** Raised by: a stirrer that turns. States: every stirred state. Figure: power at the shaft. Limit: at most the motor's power at the shaft. Margin: a fifth of it, a quarter above what is needed. */
+  /** Raised by: a stirrer that turns. States: every stirred state. Figure: power at the shaft, at both ends of the power and the shear constant that are published of the stirrer. Limit: at most the motor's power at the shaft. Margin: a fifth of it, a quarter above what is needed. */
   "motor-power",
-  /** Raised by: a stirrer that turns. States: every stirred state. Figure: torque at the shaft. Limit: at most the motor's torque at that speed, less a fifth; by its drive, or between both drives. */
+  /** Raised by: a stirrer that turns. States: every stirred state. Figure: torque at the shaft, likewise. Limit: at most the motor's torque at that speed, less a fifth; by its drive, or between both drives. */
   "motor-torque",
   /** Raised by: a stirrer that turns; one that follows the wall only with a cover asked for. States: every stirred state. Figure: level of the charge. Limit: at least the upper edge of the stirrer and the cover asked for. */
   "stirrer-covered",
   /** Raised by: a stirrer that turns; one that follows the wall only with a cover asked for. States: the vessel. Figure: the smallest working volume that is stated. Limit: at least the volume that covers the stirrer. */
   "minimum-volume",
-  /** Raised by: a stirrer that turns. States: every stirred state. Figure: depth of the vortex: none in creeping flow, else from 0 to the deepest that there could be. Limit: at most the charge above the stirrer. */
+  /** Raised by: a stirrer that turns. States: every stirred state. Figure: depth of the vortex: none where the flow creeps at both ends of the shear constant, else from 0 to the deepest that there could be. Limit: at most the charge above the stirrer. */
   "no-air-down-the-vortex",
   /** Raised by: particles that go into a melt. States: every time that they do. Figure: temperature of the melt before. Limit: the window in which they neither sink too far, by the same ways through vessel and packs as they settle, nor tear the gel; open below where nothing says how thick it can be stirred, and above where the way in the pack is not known. */
   "particles-go-in",

@@ -1,5 +1,5 @@
 import { type RefractiveIndex, refractiveIndexOfMixture } from "../../formula/index.js";
-import { glycerinForIndexMatch, refractiveIndexGlycerinWater } from "../../gel/index.js";
+import { glycerinForIndexMatch, glycerinWaterBands, refractiveIndexGlycerinWater } from "../../gel/index.js";
 import { densityAt } from "../../laws/index.js";
 import type { Charge } from "../charge.js";
 import type { FieldCode } from "../codes/reasons.js";
@@ -19,6 +19,8 @@ const traces = 0.02;
 export interface Indices {
   readonly gelFormer: number;
   readonly oil: number;
+  /** By how much the gel former's may be off, by how sure its law is; a measured one by nothing. */
+  readonly off: number;
   readonly basis: readonly Basis[];
 }
 
@@ -56,6 +58,7 @@ export function indicesAt(charge: Charge, temperature: number): Indices {
       ? indexOfReading(read(gelFormerIndex), temperature, { field: "emulsion-gel-former-index" })
       : indexOfGelFormer(charge.outer(), temperature),
     oil: indexOfOil(charge.oil(), temperature),
+    off: gelFormerIndex ? 0 : glycerinWaterBands.refractiveIndex.max,
     basis: [basis],
   };
 }

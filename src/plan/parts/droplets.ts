@@ -1,4 +1,5 @@
-import { largestDroplet, modulusOfDroplets, yieldStressOfDroplets } from "../../gel/index.js";
+import { criticalCapillaryBand, largestDroplet, modulusOfDroplets, yieldStressOfDroplets } from "../../gel/index.js";
+import { bandAround } from "../../laws/index.js";
 import type { Charge } from "../charge.js";
 import type { AssumptionCode } from "../codes/assumptions.js";
 import type { Basis } from "../figure.js";
@@ -32,6 +33,9 @@ export function withOil(run: Run): readonly Run[] {
 export interface Droplets {
   /** Sauter mean diameter [m]. */
   readonly diameter: number;
+  /** Between which it lies by how sure the law of its breakup is [m]; as measured both are the same. */
+  readonly min: number;
+  readonly max: number;
   readonly basis: readonly Basis[];
   readonly assumptions?: readonly AssumptionCode[];
 }
@@ -44,6 +48,8 @@ export function dropletsOf(charge: Charge): Droplets {
   if (measured !== undefined)
     return {
       diameter: measured,
+      min: measured,
+      max: measured,
       basis: [{ kind: "reading", key: "emulsion-droplets", source: job.bench.source }],
     };
   const { rate: shearRate, viscosityOil, viscosityEmulsion: viscosityAround } = stated(shear, "emulsion-droplets");
@@ -51,8 +57,11 @@ export function dropletsOf(charge: Charge): Droplets {
   const diameter = by("droplets-in-shear", () =>
     largestDroplet({ viscosityOil, viscosityAround, shearRate, interfacialTension }),
   );
+  const { min, max } = bandAround({ value: diameter, band: criticalCapillaryBand });
   return {
     diameter,
+    min,
+    max,
     basis: [{ kind: "law", key: "droplets-in-shear" }],
     ...(charge.oilFraction() > seenUpTo && { assumptions: ["droplets-packed-closer-than-seen"] as const }),
   };

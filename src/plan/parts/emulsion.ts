@@ -73,20 +73,21 @@ export function surfactantIn(run: Run): number {
   return massOf(charge.contents.filter((content) => content.material.key === material));
 }
 
-/** How much of the surfactant as supplied covers the droplets of the finished gel [kg]; what is dissolved or in micelles comes on top. */
-export function surfactantNeeded(run: Run): number {
+/** How much of the surfactant as supplied covers the droplets of the finished gel [kg]; what is dissolved or in micelles comes on top. Smaller droplets need more. */
+export function surfactantNeeded(run: Run): { readonly min: number; readonly value: number; readonly max: number } {
   const { charge } = gelOf(run);
   const { job } = charge;
   const { material, areaPerGram } = stated(job.bench.emulsion?.surfactant, "emulsion-surfactant");
-  const { diameter } = dropletsOf(charge);
+  const { diameter: value, min, max } = dropletsOf(charge);
   const oil = charge.oil();
   const volumeOil = massOf(oil) / densityOf(oil, job.process.room);
   const strength = job.formula.materials[material]?.strength ?? 1;
-  const { asSupplied } = by("surfactant-coverage", () =>
-    // One gram on so many square metres.
-    surfactantForDroplets({ volumeOil, diameter, adsorption: 1e-3 / areaPerGram, strength }),
-  );
-  return asSupplied;
+  const around = (diameter: number): number =>
+    by("surfactant-coverage", () =>
+      // One gram on so many square metres.
+      surfactantForDroplets({ volumeOil, diameter, adsorption: 1e-3 / areaPerGram, strength }),
+    ).asSupplied;
+  return { min: around(max), value: around(value), max: around(min) };
 }
 
 /** Water in the outer phase of the finished gel [kg]; what is not active in a material as supplied counts as water. */

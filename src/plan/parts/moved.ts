@@ -1,9 +1,10 @@
 import type { FlowCurve } from "../../laws/index.js";
-import { type Cavern, cavernHeightToDiameter } from "../../mixing/index.js";
+import type { Cavern } from "../../mixing/index.js";
 import type { Charge } from "../charge.js";
 import { toleranceOf } from "../composition.js";
 import { thickenedBy } from "../emulsion-curve.js";
 import { exactly, type Figure } from "../figure.js";
+import type { Stirrer } from "../job.js";
 import { oilLawsOf } from "../setting.js";
 import type { Run, Turn } from "../state.js";
 import {
@@ -15,6 +16,7 @@ import {
   stirrerOf,
   temperatureOfStirring,
 } from "../stirred.js";
+import { everyEnd, stirredEnds } from "../stirred-ends.js";
 import { otherwise, stated, unknown } from "../unknown.js";
 import { hasSet } from "./turning.js";
 import { yieldStressFigure } from "./yield-stress.js";
@@ -110,19 +112,18 @@ function yieldOfEmulsion(charge: Charge): Yield {
   return apart > 0 ? { min: value, max: null, basis } : { min: 0, max: thickened, basis };
 }
 
-/** The caverns of a gel with a yield stress: the highest for its width that was seen, which is the narrowest, and the flattest. */
-function cavernsAt(turn: Turn, run: Run, yieldStress: number): readonly Cavern[] {
-  const stirrer = stirrerOf(run.job);
+/** The caverns of a gel with a yield stress, at every end of what is published of stirrer and cavern. */
+function cavernsAt(turn: Turn, { job }: Run, yieldStress: number): readonly Cavern[] {
   const { charge } = turn.state;
-  const curve = (): FlowCurve => {
+  const curve = (stirrer: Stirrer): FlowCurve => {
     if (charge.isEmulsion()) return withYield(charge, yieldStress);
     // A set gel of which the yield stress alone counts, at the mean shear rate of the stirrer: with its viscosity it is moved further.
     return { law: "newton", viscosity: yieldStress / shearRateOf(stirrer, turn.speed()) };
   };
-  const stirredAs = () => stirredWith(charge, temperatureOfStirring(turn.state), curve(), turn.speed());
-  const stirred = !charge.isEmulsion() && isRead(turn) ? stirredIn(turn) : stirredAs();
-  const { min, max } = cavernHeightToDiameter;
-  return [max, min].map((heightToDiameter) => movedBy(run.job, stirrer, { ...stirred, yieldStress, heightToDiameter }));
+  const stirredAs = (stirrer: Stirrer) =>
+    stirredWith(charge, temperatureOfStirring(turn.state), curve(stirrer), turn.speed(), stirrer);
+  const ends = !charge.isEmulsion() && isRead(turn) ? stirredEnds(turn) : everyEnd(job, stirredAs);
+  return ends.flatMap((stirred) => movedBy(job, stirrerOf(job), { ...stirred, yieldStress }));
 }
 
 /** The flow curve of an emulsion with another yield stress, through the same stress at the shear rate of the readings. */

@@ -1,3 +1,5 @@
+import { packedStrengthBand } from "../../gel/index.js";
+import { bandAround } from "../../laws/index.js";
 import { gelAlongAdditions } from "../../mixing/index.js";
 import type { Charge } from "../charge.js";
 import { holdsFor, sharesOf } from "../composition.js";
@@ -92,7 +94,10 @@ function waysOfEmulsion(charge: Charge): readonly Way[] {
         then?.yieldStress ?? unknown("outside-range", { ...beyond, field: "emulsion-thickness-yield-stress" });
       return at(value, [{ kind: "reading", key: "emulsion-thickness-yield-stress", source: bench.source }]);
     },
-    () => at(yieldStressByTheory(charge), [{ kind: "law", key: "packed-droplets" }]),
+    () => ({
+      ...bandAround({ value: yieldStressByTheory(charge), band: packedStrengthBand }),
+      basis: [{ kind: "law", key: "packed-droplets" }],
+    }),
   ];
 }
 

@@ -1,5 +1,5 @@
 import type { Charge } from "../charge.js";
-import { atLeast, atMost, exactly, type Figure } from "../figure.js";
+import { atLeast, atMost, type Figure } from "../figure.js";
 import { glycerinToMatch, indicesAt, temperaturesOfUse } from "../parts/clarity.js";
 import { gelOf, withOil } from "../parts/droplets.js";
 import { leftOutIn } from "../parts/warming.js";
@@ -16,8 +16,9 @@ function mismatchMax({ job }: Run): number {
 
 /** How far the indices of the finished gel are apart at a temperature. */
 function apartAt(charge: Charge, temperature: number): Figure {
-  const { oil, gelFormer, basis } = indicesAt(charge, temperature);
-  return exactly(Math.abs(oil - gelFormer), basis);
+  const { oil, gelFormer, off, basis } = indicesAt(charge, temperature);
+  const value = Math.abs(oil - gelFormer);
+  return { min: Math.max(0, value - off), value, max: value + off, basis };
 }
 
 /** How warm the gel is when it is looked through [°C]: the room's temperature, if it is nearly that. */

@@ -5,6 +5,7 @@ import { placeOf, stirring, turnsOf } from "../parts/turning.js";
 import { shapeOf } from "../setting.js";
 import type { Run, Turn } from "../state.js";
 import { levelIn, stirredIn, stirrerOf } from "../stirred.js";
+import { betweenEnds } from "../stirred-ends.js";
 import { by, otherwise, stated, unknown, withAssumed } from "../unknown.js";
 import { asks, type Question } from "./question.js";
 
@@ -67,7 +68,7 @@ export const coverQuestions: readonly Question[] = [
     figure: (turn, { job }) => {
       const { value: creeps, assumed } = withAssumed(() =>
         otherwise(
-          () => stirredIn(turn).reynolds < vortexReynoldsMin,
+          () => betweenEnds(turn, ({ reynolds }) => reynolds).max < vortexReynoldsMin,
           () => false,
         ),
       );

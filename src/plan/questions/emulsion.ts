@@ -65,11 +65,15 @@ export const emulsionQuestions: readonly Question[] = [
     of: () => ({}),
     states: (run) => [run],
     figure: (run) => exactly(surfactantIn(run), [{ kind: "law", key: "mass-balance" }]),
-    limit: (run) =>
-      atLeast(surfactantNeeded(run), [
-        { kind: "law", key: "surfactant-coverage" },
-        { kind: "reading", key: "emulsion-surfactant", source: run.job.bench.source },
-      ]),
+    limit: (run) => ({
+      min: {
+        ...surfactantNeeded(run),
+        basis: [
+          { kind: "law", key: "surfactant-coverage" },
+          { kind: "reading", key: "emulsion-surfactant", source: run.job.bench.source },
+        ],
+      },
+    }),
     levers: (run) => moreOf(run, run.job.bench.emulsion?.surfactant?.material, "more-surfactant"),
     beside: (run) => ({
       material: run.job.bench.emulsion?.surfactant?.material,

@@ -1,8 +1,9 @@
 import { mayHave } from "../change.js";
-import { between, exactly, type Figure } from "../figure.js";
+import { type Basis, between, type Figure } from "../figure.js";
 import { placeOf, stirring, turnsOf } from "../parts/turning.js";
 import type { Run, Turn } from "../state.js";
 import { stirredIn, stirrerOf } from "../stirred.js";
+import { betweenEnds } from "../stirred-ends.js";
 import { otherwise, stated } from "../unknown.js";
 import { asks, type Lever, type Place, type Question } from "./question.js";
 
@@ -55,6 +56,8 @@ function slowerThan(speed: number, step: number): readonly Lever[] {
   ];
 }
 
+const basis: readonly Basis[] = [{ kind: "law", key: "power-number" }];
+
 /** Whether the motor turns the stirrer: by its power, and by its torque. */
 export const motorQuestions: readonly Question[] = [
   asks<Run, Turn>({
@@ -65,7 +68,7 @@ export const motorQuestions: readonly Question[] = [
     of: () => ({}),
     states: turnsOf,
     at: placeOf,
-    figure: (turn) => exactly(stirredIn(turn).power, [{ kind: "law", key: "power-number" }]),
+    figure: (turn) => ({ ...betweenEnds(turn, ({ power }) => power), basis }),
     limit: (_turn, run) => {
       const { min, max } = motorPower(run);
       return { max: between(min, max) };
@@ -87,7 +90,7 @@ export const motorQuestions: readonly Question[] = [
     of: () => ({}),
     states: turnsOf,
     at: placeOf,
-    figure: (turn) => exactly(stirredIn(turn).torque, [{ kind: "law", key: "power-number" }]),
+    figure: (turn) => ({ ...betweenEnds(turn, ({ torque }) => torque), basis }),
     limit: (turn, run) => {
       const { min, max } = motorTorque(run, turn);
       // In hand by the same share at either end.

@@ -1,9 +1,11 @@
-import { blendTime, blendTimeByRevolutions } from "../../mixing/index.js";
+import { bandAround } from "../../laws/index.js";
+import { blendTime, blendTimeBands, blendTimeByRevolutions } from "../../mixing/index.js";
 import { atLeast, atMost, between, exactly, type Figure } from "../figure.js";
 import { heightMoved, movesAll, widthMoved } from "../parts/moved.js";
 import { maySet, placeOf, stirring } from "../parts/turning.js";
 import type { Moment, Run, Turn } from "../state.js";
-import { levelsIn, stirredIn, stirrerOf } from "../stirred.js";
+import { levelsIn, type Stirred, stirredIn, stirrerOf } from "../stirred.js";
+import { stirredEnds } from "../stirred-ends.js";
 import { by, either, otherwise, stated, unknown } from "../unknown.js";
 import { asks, type Question } from "./question.js";
 
@@ -17,30 +19,36 @@ const measured = { min: 1 / 3, max: 1 / 2 };
 function blendedAfter(turn: Turn, run: Run): Figure {
   const { vessel } = run.job;
   const { revolutionsToBlend, kind, diameter } = stirrerOf(run.job);
-  const { density, viscosity, powerNumber, level, speed } = stirredIn(turn);
   // What stands still at the wall or at the surface is never blended.
   if (!movesAll(turn, run)) unknown("no-method", { law: "cavern" });
   const share = diameter / vessel.diameter;
-  const byCorrelation = (): number => {
+  const byCorrelation = (): Figure => {
     if (share < measured.min || share > measured.max)
       unknown("outside-range", { law: "blend-time", quantity: "diameter-to-vessel", value: share, ...measured });
     const impeller = { diameter };
-    const around = { diameter: vessel.diameter, level };
-    return by("blend-time", () => blendTime({ density, viscosity, powerNumber, speed, impeller, vessel: around }))
-      .duration;
+    const timeOf = ({ density, viscosity, powerNumber, speed, level }: Stirred): ReturnType<typeof blendTime> =>
+      by("blend-time", () =>
+        blendTime({ density, viscosity, powerNumber, speed, impeller, vessel: { diameter: vessel.diameter, level } }),
+      );
+    const ends = stirredEnds(turn)
+      .map(timeOf)
+      .map(({ duration, regime }) => bandAround({ value: duration, band: blendTimeBands[regime] }));
+    return {
+      min: Math.min(...ends.map(({ min }) => min)),
+      // Without baffles it takes longer, by how much nobody knows.
+      ...(vessel.baffles
+        ? { value: timeOf(stirredIn(turn)).duration, max: Math.max(...ends.map(({ max }) => max)) }
+        : { max: null }),
+      basis: [{ kind: "law", key: "blend-time" }],
+    };
   };
-  const law = [{ kind: "law", key: "blend-time" }] as const;
   const counted = (): Figure => {
     const revolutions = stated(revolutionsToBlend, "stirrer-revolutions-to-blend", { of: kind });
+    const { speed } = stirredIn(turn);
     return exactly(blendTimeByRevolutions({ revolutions, speed }), [{ kind: "law", key: "revolutions-to-blend" }]);
   };
-  if (vessel.baffles) return either(() => exactly(byCorrelation(), law), counted);
-  return otherwise(counted, ({ code, ...reason }) =>
-    otherwise(
-      () => between(byCorrelation(), null, law),
-      () => unknown(code, reason),
-    ),
-  );
+  if (vessel.baffles) return either(byCorrelation, counted);
+  return otherwise(counted, ({ code, ...reason }) => otherwise(byCorrelation, () => unknown(code, reason)));
 }
 
 /** The steps in which a gel that may have a yield stress is stirred. A stirrer that is moved by hand reaches all of it. */

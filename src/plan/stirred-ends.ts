@@ -1,0 +1,55 @@
+import { impellerConstants, powerBandOf } from "../mixing/index.js";
+import type { Job, Stirrer } from "./job.js";
+import type { Turn } from "./state.js";
+import {
+  impellerOf,
+  type Stirred,
+  stirredAt,
+  stirredIn,
+  stirrerOf,
+  temperatureOfStirring,
+  vesselAround,
+  wayOf,
+} from "./stirred.js";
+import { by } from "./unknown.js";
+
+/** A stirrer with each end of the shear constants that are published for its kind; with its own, where one is stated. */
+function withShearConstants(stirrer: Stirrer): readonly Stirrer[] {
+  const { metznerOttoConstant: published } = impellerConstants[impellerOf(stirrer).kind];
+  if (stirrer.metznerOttoConstant !== undefined || !published) return [stirrer];
+  return [published.min, published.max].map((metznerOttoConstant) => ({ ...stirrer, metznerOttoConstant }));
+}
+
+/** What stirring comes to at every end of what is published: of the shear constant, and of the power with each. */
+export function everyEnd(job: Job, stir: (stirrer: Stirrer) => Stirred): readonly Stirred[] {
+  return withShearConstants(stirrerOf(job)).flatMap((stirrer) => {
+    const state = stir(stirrer);
+    const { level, reynolds, power, powerNumber, torque } = state;
+    const vessel = vesselAround(job.vessel, level);
+    const { min, max } = by("power-number", () => powerBandOf({ impeller: impellerOf(stirrer), vessel, reynolds }));
+    return [min, max].map((factor) => ({
+      ...state,
+      powerNumber: factor * powerNumber,
+      power: factor * power,
+      torque: factor * torque,
+    }));
+  });
+}
+
+/** What the stirrer may do in a turn, at every end of what is published of it. */
+export function stirredEnds({ state, speed }: Turn): readonly Stirred[] {
+  const { charge } = state;
+  return everyEnd(charge.job, (stirrer) =>
+    stirredAt(charge, temperatureOfStirring(state), speed(), wayOf(state), stirrer),
+  );
+}
+
+/** A figure of stirring between all of those ends. */
+export function betweenEnds(
+  turn: Turn,
+  of: (stirred: Stirred) => number,
+): { readonly min: number; readonly value: number; readonly max: number } {
+  const value = of(stirredIn(turn));
+  const ends = [value, ...stirredEnds(turn).map(of)];
+  return { min: Math.min(...ends), value, max: Math.max(...ends) };
+}
