@@ -1,8 +1,10 @@
 import { impellerConstants, powerBandOf } from "../mixing/index.js";
-import type { Job, Stirrer } from "./job.js";
+import type { Charge } from "./charge.js";
+import type { Stirrer } from "./job.js";
 import type { Turn } from "./state.js";
 import {
   impellerOf,
+  levelsOfPower,
   type Stirred,
   stirredAt,
   stirredIn,
@@ -20,10 +22,18 @@ function withShearConstants(stirrer: Stirrer): readonly Stirrer[] {
   return [published.min, published.max].map((metznerOttoConstant) => ({ ...stirrer, metznerOttoConstant }));
 }
 
-/** What stirring comes to at every end of what is published: of the shear constant, and of the power with each. */
-export function everyEnd(job: Job, stir: (stirrer: Stirrer) => Stirred): readonly Stirred[] {
-  return withShearConstants(stirrerOf(job)).flatMap((stirrer) => {
-    const state = stir(stirrer);
+/** What stirring comes to at every end of what is published: of the shear constant, of the level in a cone, and of the power with each. */
+export function everyEnd(
+  charge: Charge,
+  temperature: number,
+  stir: (stirrer: Stirrer, level: number) => Stirred,
+): readonly Stirred[] {
+  const { job } = charge;
+  const levels = levelsOfPower(charge, temperature);
+  const states = withShearConstants(stirrerOf(job)).flatMap((stirrer) =>
+    levels.map((level) => ({ stirrer, state: stir(stirrer, level) })),
+  );
+  return states.flatMap(({ stirrer, state }) => {
     const { level, reynolds, power, powerNumber, torque } = state;
     const vessel = vesselAround(job.vessel, level);
     const { min, max } = by("power-number", () => powerBandOf({ impeller: impellerOf(stirrer), vessel, reynolds }));
@@ -39,9 +49,18 @@ export function everyEnd(job: Job, stir: (stirrer: Stirrer) => Stirred): readonl
 /** What the stirrer may do in a turn, at every end of what is published of it. */
 export function stirredEnds({ state, speed }: Turn): readonly Stirred[] {
   const { charge } = state;
-  return everyEnd(charge.job, (stirrer) =>
-    stirredAt(charge, temperatureOfStirring(state), speed(), wayOf(state), stirrer),
+  const temperature = temperatureOfStirring(state);
+  return everyEnd(charge, temperature, (stirrer, level) =>
+    stirredAt(charge, temperature, speed(), wayOf(state), stirrer, level),
   );
+}
+
+/** The highest Reynolds number that a turn may have, whatever the level: with the shear constant that makes the charge thinnest. */
+export function reynoldsMax({ state, speed }: Turn): number {
+  const { charge } = state;
+  const at = (stirrer: Stirrer): Stirred =>
+    stirredAt(charge, temperatureOfStirring(state), speed(), wayOf(state), stirrer);
+  return Math.max(...withShearConstants(stirrerOf(charge.job)).map((stirrer) => at(stirrer).reynolds));
 }
 
 /** A figure of stirring between all of those ends. */

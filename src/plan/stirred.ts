@@ -94,6 +94,14 @@ export function levelsIn({ state }: Turn): Ends {
   return { min: level(min), max: level(max) };
 }
 
+/** The levels between which a charge in a cone counts for the power curves, which were found over flat and dished bottoms [m]: as deep as it is, and as high as it would stand on a plate. */
+export function levelsOfPower(charge: Charge, temperature: number): readonly number[] {
+  const { bottom, diameter } = charge.job.vessel;
+  const level = levelAt(charge, temperature);
+  if (bottom?.shape !== "cone") return [level];
+  return [level, charge.mass / charge.density(temperature) / ((Math.PI / 4) * diameter ** 2)];
+}
+
 /** The mean shear rate that a stirrer brings [1/s]. */
 export function shearRateOf(stirrer: Stirrer, speed: number): number {
   return by("power-number", () => stirringShearRate({ impeller: impellerOf(stirrer), speed }), {
@@ -160,9 +168,9 @@ export function stirredWith(
   curve: FlowCurve,
   speed: number,
   stirrer: Stirrer = stirrerOf(charge.job),
+  level: number = levelAt(charge, temperature),
 ): Stirred {
   const { job } = charge;
-  const level = levelAt(charge, temperature);
   const density = charge.density(temperature);
   const state = by(
     "power-number",
@@ -179,8 +187,9 @@ export function stirredAt(
   speed: number,
   way: Readings["direction"],
   stirrer: Stirrer = stirrerOf(charge.job),
+  level?: number,
 ): Stirred {
-  return stirredWith(charge, temperature, curveAt(charge, temperature, speed, way, stirrer), speed, stirrer);
+  return stirredWith(charge, temperature, curveAt(charge, temperature, speed, way, stirrer), speed, stirrer, level);
 }
 
 const found = new WeakMap<Turn, () => Stirred>();

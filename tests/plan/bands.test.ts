@@ -191,3 +191,33 @@ test("a vortex is left out only where the flow creeps at every end", () => {
     true,
   ]);
 });
+
+test("a charge in a cone counts as deep as it is and as high as on a plate, and outside the power curve it is not known", () => {
+  const pitched = (diameter: string, bottom?: object) =>
+    answerOf(
+      changed(cold, (draft) => {
+        delete draft.vessel.bottom;
+        draft.vessel.stirrer = {
+          kind: "pitched-blade turbine",
+          diameter,
+          speed: "60 rpm",
+          topEdge: "60 mm",
+          motor: { power: "5 kW" },
+        };
+        if (bottom) draft.vessel.bottom = bottom;
+      }),
+      "motor-power",
+    );
+  const [flat, cone] = [{ shape: "flat" }, { shape: "cone", depth: "300 mm" }].map((one) => pitched("200 mm", one));
+  const [low, high] = [endsOf(known(flat)), endsOf(known(cone))];
+  // The deeper charge takes more, so that its ends are those of a plate and of the cone; the film on it is another, too.
+  expect(Math.abs(high[0] / low[0] - 1)).toBeLessThan(2e-3);
+  expect(high[1] / low[1]).toBeGreaterThan(1.008);
+  // The curve was found from 0.2 to 0.95 of the vessel's diameter of 520 mm.
+  expect([103, 105, 493, 495].map((diameter) => pitched(`${diameter} mm`, { shape: "flat" }).verdict)).toEqual([
+    "not-known",
+    "met",
+    "met",
+    "not-known",
+  ]);
+});

@@ -75,6 +75,41 @@ describe("how far a place is beyond what is allowed", () => {
   });
 });
 
+describe("a maximum temperature is a wish: it is asked of what states one, and of nothing else", () => {
+  const limited = (
+    document: JobDocument,
+    key: string,
+    temperatureMax?: number,
+    change: (draft: Draft) => void = () => {},
+  ) =>
+    answersOf(
+      runPlan(
+        changed(document, (draft) => {
+          const { limits = {} } = draft.formula.materials[key];
+          delete limits.temperatureMax;
+          if (temperatureMax !== undefined) limits.temperatureMax = `${temperatureMax} °C`;
+          draft.formula.materials[key].limits = limits;
+          change(draft);
+        }),
+      ),
+      "maximum-temperature",
+      { material: key },
+    );
+
+  test.each<[string, JobDocument, string]>([
+    ["hot", hot, "almond"],
+    ["cold", cold, "sunflower"],
+  ])("on the %s route, just above and just below the warmest that it gets", (_route, document, key) => {
+    expect(limited(document, key)).toEqual([]);
+    const [found] = limited(document, key, 200);
+    const warmest = known(found?.figure.max);
+    expect(limited(document, key, warmest + 1e-6)).toMatchObject([{ verdict: "met" }]);
+    const [above] = limited(document, key, warmest - 1e-6);
+    expect(above).toMatchObject({ verdict: "not-met", side: "above" });
+    expect(above?.beside?.["beyond"]).toBeCloseTo(1e-6, 8);
+  });
+});
+
 describe("what boils under a vacuum", () => {
   /** The cold job, de-aerated at a pressure. */
   const drawn = (pressure: number) =>

@@ -120,9 +120,10 @@ function cavernsAt(turn: Turn, { job }: Run, yieldStress: number): readonly Cave
     // A set gel of which the yield stress alone counts, at the mean shear rate of the stirrer: with its viscosity it is moved further.
     return { law: "newton", viscosity: yieldStress / shearRateOf(stirrer, turn.speed()) };
   };
-  const stirredAs = (stirrer: Stirrer) =>
-    stirredWith(charge, temperatureOfStirring(turn.state), curve(stirrer), turn.speed(), stirrer);
-  const ends = !charge.isEmulsion() && isRead(turn) ? stirredEnds(turn) : everyEnd(job, stirredAs);
+  const temperature = temperatureOfStirring(turn.state);
+  const stirredAs = (stirrer: Stirrer, level: number) =>
+    stirredWith(charge, temperature, curve(stirrer), turn.speed(), stirrer, level);
+  const ends = !charge.isEmulsion() && isRead(turn) ? stirredEnds(turn) : everyEnd(charge, temperature, stirredAs);
   return ends.flatMap((stirred) => movedBy(job, stirrerOf(job), { ...stirred, yieldStress }));
 }
 

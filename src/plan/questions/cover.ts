@@ -5,7 +5,7 @@ import { placeOf, stirring, turnsOf } from "../parts/turning.js";
 import { shapeOf } from "../setting.js";
 import type { Run, Turn } from "../state.js";
 import { levelIn, stirredIn, stirrerOf } from "../stirred.js";
-import { betweenEnds } from "../stirred-ends.js";
+import { reynoldsMax } from "../stirred-ends.js";
 import { by, otherwise, stated, unknown, withAssumed } from "../unknown.js";
 import { asks, type Question } from "./question.js";
 
@@ -68,7 +68,7 @@ export const coverQuestions: readonly Question[] = [
     figure: (turn, { job }) => {
       const { value: creeps, assumed } = withAssumed(() =>
         otherwise(
-          () => betweenEnds(turn, ({ reynolds }) => reynolds).max < vortexReynoldsMin,
+          () => reynoldsMax(turn) < vortexReynoldsMin,
           () => false,
         ),
       );
