@@ -2,7 +2,6 @@ import { type FlowCurve, viscosityBreakpoints } from "../laws/index.js";
 import {
   type Cavern,
   cavern,
-  cavernHeightToDiameter,
   type Impeller,
   levelOfVolume,
   powerBandOf,
@@ -254,7 +253,7 @@ export function stirringPower(
   );
 }
 
-/** How far a stirrer moves a gel that has a yield stress: with the lowest cavern that is published, and with the highest. */
+/** How far a stirrer moves a gel that has a yield stress. */
 export function movedBy(
   { vessel }: Job,
   stirrer: Stirrer,
@@ -263,13 +262,23 @@ export function movedBy(
     speed,
     density,
     yieldStress,
-  }: Pick<Stirred, "powerNumber" | "speed" | "density"> & { readonly yieldStress: number },
-): readonly Cavern[] {
-  const { min, max } = cavernHeightToDiameter;
-  const impeller = { diameter: stirrer.diameter };
-  const around = { diameter: vessel.diameter };
-  const gel = { powerNumber, speed, density, yieldStress, impeller, vessel: around };
-  return by("cavern", () => [min, max].map((heightToDiameter) => cavern({ ...gel, heightToDiameter })));
+    heightToDiameter,
+  }: Pick<Stirred, "powerNumber" | "speed" | "density"> & {
+    readonly yieldStress: number;
+    readonly heightToDiameter: number;
+  },
+): Cavern {
+  return by("cavern", () =>
+    cavern({
+      powerNumber,
+      speed,
+      density,
+      yieldStress,
+      heightToDiameter,
+      impeller: { diameter: stirrer.diameter },
+      vessel: { diameter: vessel.diameter },
+    }),
+  );
 }
 
 /** Power that the stirrer puts into a volume of the charge [W/m³]. */

@@ -1,5 +1,5 @@
 import type { FlowCurve } from "../../laws/index.js";
-import type { Cavern } from "../../mixing/index.js";
+import { type Cavern, cavernHeightToDiameter } from "../../mixing/index.js";
 import type { Charge } from "../charge.js";
 import { toleranceOf } from "../composition.js";
 import { thickenedBy } from "../emulsion-curve.js";
@@ -124,7 +124,10 @@ function cavernsAt(turn: Turn, { job }: Run, yieldStress: number): readonly Cave
   const stirredAs = (stirrer: Stirrer, level: number) =>
     stirredWith(charge, temperature, curve(stirrer), turn.speed(), stirrer, level);
   const ends = !charge.isEmulsion() && isRead(turn) ? stirredEnds(turn) : everyEnd(charge, temperature, stirredAs);
-  return ends.flatMap((stirred) => movedBy(job, stirrerOf(job), { ...stirred, yieldStress }));
+  const { min, max } = cavernHeightToDiameter;
+  return ends.flatMap((stirred) =>
+    [max, min].map((heightToDiameter) => movedBy(job, stirrerOf(job), { ...stirred, yieldStress, heightToDiameter })),
+  );
 }
 
 /** The flow curve of an emulsion with another yield stress, through the same stress at the shear rate of the readings. */

@@ -14,6 +14,12 @@ def between(low, high, value=None):
 OPEN = between(None, None)
 
 
+def over(value, ends):
+    """A figure between all of its ends."""
+    ends = [value, *ends]
+    return between(min(ends), max(ends), value)
+
+
 def least(value):
     return {"min": value if isinstance(value, dict) else known(value)}
 

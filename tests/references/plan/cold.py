@@ -5,19 +5,21 @@ import math
 import numpy as np
 from scipy.integrate import quad
 
-from asked import OPEN, Answers, between, key, known, least, most
+from asked import OPEN, Answers, between, key, known, least, most, over
 from common_questions import batch_questions, fill_questions, stability_questions
 from documents import q
 from hot import Moment, Run, State
 from hot_questions import HotQuestions
 from matter import GRAVITY, KELVIN, glycerin_water_density, glycerin_water_index
 from particles import AIR, Particle, to_hold
-from stirring import CAVERN
+from stirring import CAVERN, ENDS
 
 PACKED_GRAINS = 0.64
 INTRINSIC = 2.5
 ATMOSPHERE = 101325.0
+# By docs/how-sure.md: of the water activity, and of the index of glycerin and water.
 ACTIVITY_BAND = 0.03
+INDEX_BAND = 0.0006
 TOLERANCE = 0.005
 
 
@@ -62,9 +64,13 @@ class ColdRun(Run):
         thicker = (1 - self.matter.grains(contents, self.room) / PACKED_GRAINS) ** (-INTRINSIC * PACKED_GRAINS)
         return stress * thicker, consistency * thicker, index
 
-    def stirred_gel(self, contents, speed):
+    def stirred_gel(self, contents, speed, end="value", shear="value"):
         density = self.matter.density(contents, self.room)
-        return self.stirrer.gel(self.curve(contents), density, speed, self.level(contents, self.room))
+        return self.stirrer.gel(self.curve(contents), density, speed, self.level(contents, self.room), end, shear)
+
+    def stirred_ends(self, contents, speed):
+        """At every end of what is published of the stirrer: its power, and its shear constant."""
+        return [self.stirred_gel(contents, speed, end, shear) for end in ENDS for shear in ENDS]
 
     def capacity(self, state):
         total = self.wall + sum(mass * self.matter.heat(k, self.room) for k, mass in state.contents.items())
@@ -291,13 +297,15 @@ class ColdQuestions(HotQuestions):
     def clarity(self):
         allowed = q(self.run.emulsion["mismatchAllowed"])
         apart = lambda t: abs(self.indices(t)[0] - self.indices(t)[1])
-        self.answers.ask("clarity-match", [{"at": {}, "figure": known(apart(self.run.room)), "limit": most(allowed)}])
+        assert "gelFormerIndex" not in self.run.emulsion, "a measured index has no band"
+        figure = lambda t: between(max(0.0, apart(t) - INDEX_BAND), apart(t) + INDEX_BAND, apart(t))
+        self.answers.ask("clarity-match", [{"at": {}, "figure": figure(self.run.room), "limit": most(allowed)}])
         clear = apart(self.run.room) <= allowed
         for one in self.run.moments:
             if one.do == "match clarity":
                 limit = most(allowed) if clear else least(allowed)
                 self.answers.ask(key("clarity-while-warm", one.number), [
-                    {"at": {"step": one.number, "place": "vessel"}, "figure": known(apart(one.after.t)), "limit": limit}])
+                    {"at": {"step": one.number, "place": "vessel"}, "figure": figure(one.after.t), "limit": limit}])
 
     def blended_cold(self):
         revolutions = self.run.stirrer.document.get("revolutionsToBlend")
@@ -315,14 +323,16 @@ class ColdQuestions(HotQuestions):
                 {"at": {"step": one.number, "place": "vessel"}, "figure": figure, "limit": most(one.duration)}])
 
     def moved(self, state, speed):
-        """How wide and how high the stirrer moves a gel with a yield stress, over the shapes of caverns that were seen."""
+        """How wide and how high the stirrer moves a gel with a yield stress, over the shapes of caverns that were seen and
+        what is published of the stirrer."""
         run, s = self.run, self.run.stirrer
         stress = run.curve(state.contents)[0]
         level = run.level(state.contents, state.t)
         if stress == 0:
             return between(s.D, None), between(level, None)
-        found, density = run.stirred_gel(state.contents, speed), self.m.density(state.contents, run.room)
-        widths, heights = zip(*(s.cavern(found, density, speed, stress, CAVERN[end]) for end in ("max", "min")))
+        density = self.m.density(state.contents, run.room)
+        widths, heights = zip(*(s.cavern(found, density, speed, stress, CAVERN[shape])
+                                for found in run.stirred_ends(state.contents, speed) for shape in ENDS))
         width = between(min(widths), max(widths))
         # An end at the free surface carries no stress.
         free = [h + (s.D / 6 if w >= s.D else 0) for w, h in zip(widths, heights)]
@@ -353,12 +363,13 @@ class ColdQuestions(HotQuestions):
         low, high = (rated * motor["efficiency"],) * 2 if "efficiency" in motor else (0.7 * rated, rated)
         power, torque = [], []
         for one, at, state, speed in self.turned():
-            found = self.run.stirred_gel(state.contents, speed)
-            power.append({"at": at, "figure": known(found["power"]), "limit": most(between(low, high)), "margin": {"max": 0.2 * high}})
+            found, ends = self.run.stirred_gel(state.contents, speed), self.run.stirred_ends(state.contents, speed)
+            figure = lambda what: over(found[what], [one[what] for one in ends])
+            power.append({"at": at, "figure": figure("power"), "limit": most(between(low, high)), "margin": {"max": 0.2 * high}})
             # Turned down, a drive keeps its torque or its power, and nobody said which.
             slowest = lambda p: 0.8 * p / (2 * math.pi * max(speed, usual))
             fastest = lambda p: 0.8 * p / (2 * math.pi * speed)
-            torque.append({"at": at, "figure": known(found["torque"]), "limit": most(between(slowest(low), fastest(high)))})
+            torque.append({"at": at, "figure": figure("torque"), "limit": most(between(slowest(low), fastest(high)))})
         self.answers.ask("motor-power", power)
         self.answers.ask("motor-torque", torque)
 
@@ -371,7 +382,7 @@ class ColdQuestions(HotQuestions):
             self.answers.ask("minimum-volume", [{"at": {"place": "vessel"}, "figure": known(q(self.job["vessel"]["workingVolume"]["min"])), "limit": least(self.volume_at(sum(top)))}])
         states = []
         for at, state, speed, level in levels:
-            re = run.stirred_gel(state.contents, speed)["re"]
+            re = max(found["re"] for found in run.stirred_ends(state.contents, speed))
             figure = known(0.0) if re < 300 else between(0.0, s.vortex(speed))
             states.append({"at": at, "figure": figure, "limit": most(level - top[0]) if top and level > top[0] else most(between(0.0, None)) })
         self.answers.ask("no-air-down-the-vortex", states)

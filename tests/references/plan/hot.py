@@ -123,12 +123,12 @@ class Run:
 
     # Stirring of a melt.
 
-    def stirred(self, state, t, speed, direction="cooling"):
+    def stirred(self, state, t, speed, direction="cooling", end="value"):
         readings = self.readings(state.contents, direction)
         if readings is None or t < readings.low - 1e-9:
             return None
         density = self.matter.density(state.contents, t)
-        return self.stirrer.newton(readings(t), density, speed, self.level(state.contents, t))
+        return self.stirrer.newton(readings(t), density, speed, self.level(state.contents, t), end)
 
     def stirring_power(self, state, speed, coolest, direction="cooling"):
         if not speed or self.stirrer is None:

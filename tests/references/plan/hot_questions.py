@@ -6,14 +6,14 @@ import numpy as np
 from scipy import stats
 from scipy.optimize import brentq
 
-from asked import OPEN, Answers, between, key, known, least, most
+from asked import OPEN, Answers, between, key, known, least, most, over
 from batch import bottom_face
 from common_questions import batch_questions, fill_questions, stability_questions
 from documents import q
 from matter import GRAVITY, KELVIN
 from packs import Pack
 from particles import AIR, Particle, Stretch, to_hold
-from stirring import blend_time, level_of
+from stirring import CAVERN, ENDS, blend_time, level_of
 
 # A correlation for a stirred wall holds to a quarter of its value.
 SURE = {"min": 0.75, "value": 1.0, "max": 1.25}
@@ -204,9 +204,9 @@ class HotQuestions:
     def has_set(self, one):
         return one.after.molten and not one.after.on_heat and one.after.t < self.run.sets_at(one.after.contents)
 
-    def stirred(self, one):
+    def stirred(self, one, end="value"):
         direction = "heating" if one.after.on_heat else "cooling"
-        return self.run.stirred(one.after, one.after.t, one.speed, direction)
+        return self.run.stirred(one.after, one.after.t, one.speed, direction, end)
 
     def blended(self):
         run = self.run
@@ -217,13 +217,17 @@ class HotQuestions:
             density = self.m.density(one.after.contents, one.after.t)
             level = run.level(one.after.contents, one.after.t)
             revolutions = s.document.get("revolutionsToBlend")
+            measured = found and found["re"] >= 200 and 1 / 3 <= s.d / s.D <= 1 / 2
+            times = lambda: [blend_time(self.stirred(one, end), density, s.D, level) for end in ENDS]
+            quickest = lambda: min(time["min"] for time in times())
             figure = OPEN
-            if found and found["re"] >= 200 and s.baffles and 1 / 3 <= s.d / s.D <= 1 / 2:
-                figure = known(blend_time(found["po"], found["re"], density, found["viscosity"], s.D, level, one.speed))
+            if measured and s.baffles:
+                value = blend_time(found, density, s.D, level)["value"]
+                figure = between(quickest(), max(time["max"] for time in times()), value)
             elif revolutions:
                 figure = known(revolutions / one.speed)
-            elif found and found["re"] >= 200:
-                figure = between(blend_time(found["po"], found["re"], density, found["viscosity"], s.D, level, one.speed), None)
+            elif measured:
+                figure = between(quickest(), None)
             self.answers.ask(key("blended", one.number), [
                 {"at": {"step": one.number, "place": "vessel"}, "figure": figure, "limit": most(one.duration)}])
 
@@ -234,22 +238,20 @@ class HotQuestions:
         motor = run.stirrer.document.get("motor")
         power, torque = [], []
         for one in turns:
-            found = self.set_power(one) if self.has_set(one) else self.stirred(one)
+            found = {end: self.stirred(one, end) for end in ("value", *ENDS)}
+            figure = lambda what: over(found["value"][what], [found[end][what] for end in ENDS]) if found["value"] else OPEN
             at = {"step": one.number, "place": "vessel"}
             if motor:
                 rated = q(motor["power"])
                 low, high = (rated * motor["efficiency"],) * 2 if "efficiency" in motor else (0.7 * rated, rated)
-                power.append({"at": at, "figure": known(found["power"]) if found else OPEN, "limit": most(between(low, high)), "margin": {"max": 0.2 * high}})
+                power.append({"at": at, "figure": figure("power"), "limit": most(between(low, high)), "margin": {"max": 0.2 * high}})
                 ends = [0.8 * end / (2 * math.pi * one.speed) for end in (low, high)]
-                torque.append({"at": at, "figure": known(found["torque"]) if found else OPEN, "limit": most(between(*ends))})
+                torque.append({"at": at, "figure": figure("torque"), "limit": most(between(*ends))})
             else:
                 for states, what in ((power, "power"), (torque, "torque")):
-                    states.append({"at": at, "figure": known(found[what]) if found else OPEN, "limit": least(OPEN)})
+                    states.append({"at": at, "figure": figure(what), "limit": least(OPEN)})
         self.answers.ask("motor-power", power)
         self.answers.ask("motor-torque", torque)
-
-    def set_power(self, one):
-        return self.stirred(one)
 
     def cover(self):
         run, turns = self.run, self.turns()
@@ -282,12 +284,14 @@ class HotQuestions:
         for one in self.turns():
             if not self.has_set(one):
                 continue
-            stress, s = self.yield_stress()["value"], run.stirrer
+            stress, s = self.yield_stress()["max"], run.stirrer
             density = self.m.density(one.after.contents, one.after.t)
             level = run.level(one.after.contents, one.after.t)
             # The viscosity is at least what the yield stress alone makes it, and the torque at least what that asks for.
-            found = s.newton(stress / (s.ks * one.speed), density, one.speed, level)
-            width, height = s.cavern(found, density, one.speed, stress, 0.75)
+            caverns = [
+                s.cavern(s.newton(stress / (s.ks[shear] * one.speed), density, one.speed, level, end), density, one.speed, stress, CAVERN[shape])
+                for end in ENDS for shear in ENDS for shape in ENDS]
+            width, height = map(min, zip(*caverns))
             at = {"step": one.number, "place": "vessel"}
             self.answers.ask(key("gel-moves-at-wall", one.number), [{"at": at, "figure": between(width, None), "limit": least(s.D)}])
             bowl = between(level, level + s.D / 12) if "bottom" not in self.job["vessel"] else known(level)

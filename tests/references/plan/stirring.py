@@ -7,15 +7,29 @@ from scipy.optimize import brentq
 from documents import q
 from matter import GRAVITY
 
-# kind: (Po·Re in creeping flow, Po in turbulent flow, constant of Metzner and Otto)
+
+def published(low, value, high):
+    return {"min": low, "value": value, "max": high}
+
+
+def stated(value):
+    return published(value, value, value)
+
+
+# kind: (Po·Re in creeping flow, Po in turbulent flow, constant of Metzner and Otto), as docs/mixing.md tabulates them
 KINDS = {
-    "propeller": (41, 0.32, 10),
-    "anchor": (250, 0.35, 25),
-    "helical ribbon": (240, None, 30),
-    "pitched-blade turbine": (None, None, 11),
+    "propeller": (published(37, 41, 45), published(0.3, 0.32, 0.37), published(8, 10, 12)),
+    "anchor": (published(140, 250, 375), published(0.25, 0.35, 0.5), published(12, 25, 30)),
+    "helical ribbon": (published(157, 240, 360), stated(0), published(25, 30, 36)),
+    "pitched-blade turbine": (None, None, published(9.5, 11, 13)),
     "flat-blade turbine": (None, None, None),
 }
+# The bands of docs/how-sure.md: of the power of blades by their shape, from 0.9 of the vessel on the second, and of a
+# blend time in the transition and in turbulent flow.
+BLADES, WIDE_BLADES = published(0.8, 1, 1.2), published(0.75, 1, 1.2)
+BLENDED = {"transitional": published(0.65, 1, 1.35), "turbulent": published(0.8, 1, 1.2)}
 CAVERN = {"min": 0.4, "value": 0.55, "max": 0.75}
+ENDS = ("min", "max")
 FOLLOWS_WALL = ("anchor", "helical ribbon")
 
 
@@ -71,35 +85,39 @@ class Stirrer:
         self.document = document
         self.speed = q(document.get("speed"))
         creep, turbulent, self.ks = KINDS[self.kind]
-        self.creep = q(document.get("laminarPowerConstant"), creep)
-        self.turbulent = q(document.get("powerNumber"), turbulent)
+        # What the document states of its own stirrer counts as it stands.
         self.own = "laminarPowerConstant" in document or "powerNumber" in document
-        self.ks = q(document.get("metznerOttoConstant"), self.ks)
+        own = lambda field: stated(q(document.get(field), 0.0))
+        self.creep, self.turbulent = (own("laminarPowerConstant"), own("powerNumber")) if self.own else (creep, turbulent)
+        if "metznerOttoConstant" in document:
+            self.ks = own("metznerOttoConstant")
         self.baffles = (baffles["count"], q(baffles["width"])) if baffles else None
         self.follows_wall = self.kind in FOLLOWS_WALL
 
-    def power_number(self, re, level):
+    def power_number(self, re, level, end="value"):
+        """At a Reynolds number: as it is taken, or at an end of what is published."""
         if self.kind in ("pitched-blade turbine", "flat-blade turbine") and not self.own:
             pitched = self.kind.startswith("pitched")
             angle = q(self.document.get("bladeAngle"), 45.0) if pitched else 90.0
             width = q(self.document.get("bladeWidth"), self.d / 5)
             if not pitched:
                 width = min(width, level)
-            return KameiHiraoka(self.d, self.D, level, self.document.get("blades", 4), width, angle, self.baffles)(re)
-        return self.creep / re + (self.turbulent or 0)
+            curve = KameiHiraoka(self.d, self.D, level, self.document.get("blades", 4), width, angle, self.baffles)
+            return (BLADES if self.d < 0.9 * self.D else WIDE_BLADES)[end] * curve(re)
+        return self.creep[end] / re + self.turbulent[end]
 
-    def newton(self, viscosity, density, speed, level):
+    def newton(self, viscosity, density, speed, level, end="value"):
         """Reynolds number, power number, power, torque in a liquid of one viscosity."""
         re = density * speed * self.d**2 / viscosity
-        po = self.power_number(re, level)
+        po = self.power_number(re, level, end)
         power = po * density * speed**3 * self.d**5
         return {"re": re, "po": po, "power": power, "torque": power / (2 * math.pi * speed), "viscosity": viscosity}
 
-    def gel(self, curve, density, speed, level):
+    def gel(self, curve, density, speed, level, end="value", shear="value"):
         """The same in a gel of Herschel and Bulkley, at the mean shear rate of Metzner and Otto."""
-        rate = self.ks * speed
+        rate = self.ks[shear] * speed
         stress, consistency, index = curve
-        return self.newton((stress + consistency * rate**index) / rate, density, speed, level)
+        return self.newton((stress + consistency * rate**index) / rate, density, speed, level, end)
 
     def cavern(self, found, density, speed, yield_stress, slender):
         """Width as if the vessel were wide enough, and height [m]."""
@@ -136,8 +154,10 @@ def level_of(volume, vessel):
     return brentq(lambda h: held(h) - volume, 0, c)
 
 
-def blend_time(po, re, density, viscosity, D, H, speed):
-    """Grenville and Nienow, 95 %."""
-    group = po ** (1 / 3) * re
-    fourier = 5.2 / group if group > 183**2 / 5.2 else (183 / group) ** 2
-    return fourier * density * D**1.5 * H**0.5 / viscosity
+def blend_time(found, density, D, H):
+    """Grenville and Nienow, 95 %, with the band of its regime."""
+    group = found["po"] ** (1 / 3) * found["re"]
+    turbulent = group > 183**2 / 5.2
+    fourier = 5.2 / group if turbulent else (183 / group) ** 2
+    time = fourier * density * D**1.5 * H**0.5 / found["viscosity"]
+    return {end: factor * time for end, factor in BLENDED["turbulent" if turbulent else "transitional"].items()}
