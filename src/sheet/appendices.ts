@@ -1,12 +1,15 @@
 import type { Plan } from "../plan/index.js";
 import { allowances, cost, naturalOrigin } from "./batch.js";
-import { type Block, list, section, table, text } from "./blocks.js";
+import { type Block, list, section, table, text, within } from "./blocks.js";
 import { gelByDroplets, speedsOf } from "./emulsion.js";
+import { assessment } from "./exposure.js";
 import { courseFigures } from "./figures.js";
 import { afterFillingOf, evaporationOf, exposuresOf, orderOfAddition } from "./heat.js";
 import { inUseOf } from "./in-use.js";
+import { labelDraft } from "./label.js";
 import { packSection } from "./packs.js";
 import { type Sheet, whyNot } from "./render.js";
+import { soundPart } from "./sound.js";
 import { stabilitySection } from "./stability.js";
 import { airOf, gelOf, particlesOf } from "./strength.js";
 import { answerTable, courseTable, formulaTable, orderTable } from "./tables.js";
@@ -14,6 +17,7 @@ import { answerTable, courseTable, formulaTable, orderTable } from "./tables.js"
 /** What nobody needs at the kettle: every answer, what the product will be like, and what the figures rest on. */
 export function appendices(sheet: Sheet): readonly Block[] {
   const { labels } = sheet.words;
+  const { fingerprint } = sheet.plan;
   return [
     { kind: "part", text: labels.appendices },
     { kind: "text", text: labels.grades, isSmall: true },
@@ -36,6 +40,8 @@ export function appendices(sheet: Sheet): readonly Block[] {
     ...section(labels.formula, [table(formulaTable(sheet))]),
     ...naturalOrigin(sheet),
     ...cost(sheet),
+    ...soundPart(sheet.label, { name: "label", fingerprint }, (label) => within(labelDraft(label, sheet))),
+    ...soundPart(sheet.exposure, { name: "exposure", fingerprint }, (asked) => within(assessment(asked, sheet))),
     ...section(labels.course, [table(courseTable(sheet))]),
     ...section(labels.sources, list(sheet.plan.sources.map((source) => sourceOf(sheet, source)))),
   ];

@@ -6,6 +6,8 @@ export type Block =
   /** What begins on a page of its own. */
   | { readonly kind: "part"; readonly text: string }
   | { readonly kind: "section"; readonly text: string }
+  /** A heading within a section. */
+  | { readonly kind: "subsection"; readonly text: string }
   /** A paragraph: what is to be seen first of it in bold, or all of it in small. */
   | { readonly kind: "text"; readonly text: string; readonly strong?: string; readonly isSmall?: boolean }
   | { readonly kind: "list"; readonly lines: readonly Cell[] }
@@ -17,6 +19,18 @@ export type Block =
 /** A section, if there is anything in it. */
 export function section(text: string, blocks: readonly Block[]): readonly Block[] {
   return blocks.length === 0 ? [] : [{ kind: "section", text }, ...blocks];
+}
+
+/** What is a sheet of its own elsewhere, as a section of another: its sections stand one level lower. */
+export function within(blocks: readonly Block[]): readonly Block[] {
+  return blocks.map(
+    (block): Block =>
+      block.kind === "title"
+        ? { ...block, kind: "section" }
+        : block.kind === "section"
+          ? { ...block, kind: "subsection" }
+          : block,
+  );
 }
 
 /** A paragraph. */

@@ -1,6 +1,6 @@
 import { record } from "../guards.js";
 import type { PlanExposure } from "../plan/index.js";
-import { list, section, text } from "./blocks.js";
+import { type Block, list, section, text } from "./blocks.js";
 import { computedFrom } from "./computed.js";
 import * as known from "./known.js";
 import { renderNamed, type Wording, type Written, whyNot } from "./render.js";
@@ -43,10 +43,16 @@ import { markdownOf } from "./to-markdown.js";
  */
 export function exposureToMarkdown(input: { readonly exposure: PlanExposure } & Wording): string {
   const { exposure, ...wording } = record(input, "input", known.exposureToMarkdown);
-  return renderNamed(exposure, wording, exposureOf, "exposure");
+  return renderNamed(
+    exposure,
+    wording,
+    (sound, sheet) => markdownOf([...assessment(sound, sheet), computedFrom(sound.fingerprint, sheet)]),
+    "exposure",
+  );
 }
 
-function exposureOf({ fingerprint, names, daily, materials, limits }: PlanExposure, sheet: Written): string {
+/** What an assessor has asked, without what it was computed from. */
+export function assessment({ names, daily, materials, limits }: PlanExposure, sheet: Written): readonly Block[] {
   const { words, say } = sheet;
   const { labels, lines } = words;
   const { notKnown, ...told } = lines.label;
@@ -63,13 +69,12 @@ function exposureOf({ fingerprint, names, daily, materials, limits }: PlanExposu
           },
           say,
         );
-  return markdownOf([
+  return [
     { kind: "title", text: `${labels.exposure}: ${names.formula}` },
     text(labels.exposureNote),
     ...list([perDay, ...materials.map((one) => assessedLine(one, sheet))]),
     ...(limits ? section(labels.limitsByProduct, list(limitsOf(limits, sheet))) : []),
-    computedFrom(fingerprint, sheet),
-  ]);
+  ];
 }
 
 function assessedLine(one: PlanExposure["materials"][number], sheet: Written): string {

@@ -2,13 +2,16 @@ import type { AdditionRow, PlanSchedule, PlanSeries } from "../plan/index.js";
 import type { Block } from "./blocks.js";
 import { type Axis, type Line, type Region, roundTicks, svgOf, timeTicks } from "./chart.js";
 import type { Sheet } from "./render.js";
+import { soundPart } from "./sound.js";
 
 /** The course of the batch as drawings: temperature with the windows for adding, or additions and torque. */
 export function courseFigures(sheet: Sheet): readonly Block[] {
   const { plan, series } = sheet;
   const schedules = (plan.emulsion?.schedules ?? []).filter((one): one is PlanSchedule => !("notKnown" in one));
   return [
-    ...(series && plan.timeline.some(({ step }) => step.do === "heat") ? temperatures(sheet, series) : []),
+    ...soundPart(series, { name: "series", fingerprint: plan.fingerprint }, (sound) =>
+      plan.timeline.some(({ step }) => step.do === "heat") ? temperatures(sheet, sound) : [],
+    ),
     ...schedules.flatMap((of) => additions(sheet, of)),
   ];
 }

@@ -1,9 +1,8 @@
 import { record } from "../guards.js";
-import type { Plan, PlanSeries } from "../plan/index.js";
+import type { Plan, PlanExposure, PlanLabel, PlanSeries } from "../plan/index.js";
 import { batchSheet } from "./batch-sheet.js";
 import * as known from "./known.js";
-import { render, type Sheet, type Wording } from "./render.js";
-import { soundlyOf } from "./sound.js";
+import { render, type Wording } from "./render.js";
 import { htmlOf } from "./to-html.js";
 
 /**
@@ -15,10 +14,13 @@ import { htmlOf } from "./to-html.js";
  *
  * @param input.plan - A plan as `runPlan` gives it.
  * @param input.series - Its course against time, as `planSeries` gives it; default no drawing of the temperature.
+ * @param input.label - The draft of its label, as `labelFor` gives it, to stand among the appendices; default none.
+ * @param input.exposure - What an assessor has asked, as `exposureFor` gives it, to stand among the appendices; default none.
  * @param input.words - Words in place of English ones, in whole or in part; default English.
  * @param input.formats - How numbers and units are written; default a point, no separators, the units of the trade.
  * @returns A whole HTML document. Text of the documents is escaped.
- * @throws CalculationError `input` for a plan or a series with parts missing or a figure that is not finite.
+ * @throws CalculationError `input` for a plan or another part with parts missing, with a figure that is not finite, or of other
+ *   documents than the plan.
  * @source definition
  * @example
  * ```ts
@@ -45,12 +47,16 @@ import { htmlOf } from "./to-html.js";
  * toHtml({ plan }).includes("<h1>Batch sheet: clear &lt;gel&gt;</h1>"); // => true
  * ```
  */
-export function toHtml(input: { readonly plan: Plan; readonly series?: PlanSeries } & Wording): string {
-  const { plan, series, ...wording } = record(input, "input", known.toHtml);
-  const write = (sheet: Sheet): string => htmlOf(batchSheet(sheet), sheet.words.labels.language);
+export function toHtml(
+  input: {
+    readonly plan: Plan;
+    readonly series?: PlanSeries;
+    readonly label?: PlanLabel;
+    readonly exposure?: PlanExposure;
+  } & Wording,
+): string {
+  const { plan, series, label, exposure, ...wording } = record(input, "input", known.toHtml);
   return render(plan, wording, (sheet) =>
-    series === undefined
-      ? write(sheet)
-      : soundlyOf(record(series, "series"), "series", (sound) => write({ ...sheet, series: sound })),
+    htmlOf(batchSheet({ ...sheet, series, label, exposure }), sheet.words.labels.language),
   );
 }

@@ -15,6 +15,6 @@ export const toCsv: Known = [
   ["plan", "table"],
   ["words", "formats"],
 ];
-export const toHtml: Known = [["plan"], ["series", "words", "formats"]];
+export const toHtml: Known = [["plan"], ["series", "label", "exposure", "words", "formats"]];
 export const toJson: Known = [["plan"], []];
-export const toMarkdown: Known = [["plan"], ["words", "formats"]];
+export const toMarkdown: Known = [["plan"], ["label", "exposure", "words", "formats"]];

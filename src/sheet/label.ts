@@ -47,13 +47,19 @@ import { markdownOf } from "./to-markdown.js";
  */
 export function labelToMarkdown(input: { readonly label: PlanLabel } & Wording): string {
   const { label, ...wording } = record(input, "input", known.labelToMarkdown);
-  return renderNamed(label, wording, draftOf, "label");
+  return renderNamed(
+    label,
+    wording,
+    (sound, sheet) => markdownOf([...labelDraft(sound, sheet), computedFrom(sound.fingerprint, sheet)]),
+    "label",
+  );
 }
 
-function draftOf(label: PlanLabel, sheet: Written): string {
+/** The draft of a label, without what it was computed from. */
+export function labelDraft(label: PlanLabel, sheet: Written): readonly Block[] {
   const { labels, lines } = sheet.words;
   const { names, productType } = label;
-  return markdownOf([
+  return [
     { kind: "title", text: `${labels.labelDraft}: ${lines.label.for({ formula: names.formula, type: productType })}` },
     text(labels.labelNote),
     ...section(labels.ingredients, listOf(label, sheet)),
@@ -61,8 +67,7 @@ function draftOf(label: PlanLabel, sheet: Written): string {
     ...section(labels.microplastics, list(particlesOf(label, sheet))),
     ...section(labels.claims, list(claimsOf(label, sheet))),
     ...section(labels.certification, list(certifiedOf(label, sheet))),
-    computedFrom(label.fingerprint, sheet),
-  ]);
+  ];
 }
 
 function listOf({ list: order, withoutListingName }: PlanLabel, sheet: Written): readonly Block[] {

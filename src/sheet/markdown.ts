@@ -1,5 +1,5 @@
 import { record } from "../guards.js";
-import type { Plan } from "../plan/index.js";
+import type { Plan, PlanExposure, PlanLabel } from "../plan/index.js";
 import { batchSheet } from "./batch-sheet.js";
 import * as known from "./known.js";
 import { render, type Wording } from "./render.js";
@@ -10,10 +10,13 @@ import { markdownOf } from "./to-markdown.js";
  * what to weigh, what to do, how to fill, and where the mass has to be found again. Then the appendices.
  *
  * @param input.plan - A plan as `runPlan` gives it.
+ * @param input.label - The draft of its label, as `labelFor` gives it, to stand among the appendices; default none.
+ * @param input.exposure - What an assessor has asked, as `exposureFor` gives it, to stand among the appendices; default none.
  * @param input.words - Words in place of English ones, in whole or in part; default English.
  * @param input.formats - How numbers and units are written; default a point, no separators, the units of the trade.
  * @returns Markdown with tables (GitHub flavour). Text of the documents is escaped.
- * @throws CalculationError `input` for a plan with parts missing or a figure that is not finite.
+ * @throws CalculationError `input` for a plan or another part with parts missing, with a figure that is not finite, or of other
+ *   documents than the plan.
  * @source definition
  * @example
  * ```ts
@@ -44,7 +47,9 @@ import { markdownOf } from "./to-markdown.js";
  * toMarkdown({ plan }).split("\n")[0]; // => "# Batch sheet: clear gel"
  * ```
  */
-export function toMarkdown(input: { readonly plan: Plan } & Wording): string {
-  const { plan, ...wording } = record(input, "input", known.toMarkdown);
-  return render(plan, wording, (sheet) => markdownOf(batchSheet(sheet)));
+export function toMarkdown(
+  input: { readonly plan: Plan; readonly label?: PlanLabel; readonly exposure?: PlanExposure } & Wording,
+): string {
+  const { plan, label, exposure, ...wording } = record(input, "input", known.toMarkdown);
+  return render(plan, wording, (sheet) => markdownOf(batchSheet({ ...sheet, label, exposure })));
 }

@@ -1,5 +1,5 @@
 import { record } from "../guards.js";
-import type { AssumptionCode, Basis, Plan, PlanSeries, Reason } from "../plan/index.js";
+import type { AssumptionCode, Basis, Plan, PlanExposure, PlanLabel, PlanSeries, Reason } from "../plan/index.js";
 import { soundly, soundlyOf } from "./sound.js";
 import { type SayOptions, sayWith } from "./words/say.js";
 import { type SomeWords, wordsWith } from "./words/some-words.js";
@@ -22,7 +22,11 @@ export interface Sheet {
   readonly words: Words;
   readonly say: Say;
   /** The course of the batch against time, if the caller gives it, for drawings. */
-  readonly series?: PlanSeries;
+  readonly series?: PlanSeries | undefined;
+  /** The draft of its label, if that is to stand on the sheet. */
+  readonly label?: PlanLabel | undefined;
+  /** What an assessor has asked, if that is to stand on the sheet. */
+  readonly exposure?: PlanExposure | undefined;
 }
 
 /** Words and numbers, whatever is written. */

@@ -1,5 +1,6 @@
-import { finite, list, record, refuse } from "../guards.js";
+import { finite, list, record, refuse, show } from "../guards.js";
 import type { Plan } from "../plan/index.js";
+import type { Block } from "./blocks.js";
 
 /**
  * Writes plans that may have come back from JSON: every figure in them has to be finite and every part there, or
@@ -12,12 +13,25 @@ export function soundly<T extends object = Plan>(plans: readonly T[], write: (pl
 }
 
 /** The same of another result, named in the fault. */
-export function soundlyOf<T extends object>(of: T, path: string, write: (of: T) => string): string {
+export function soundlyOf<T extends object, Out = string>(of: T, path: string, write: (of: T) => Out): Out {
   finiteThroughout(of, path);
   return wholly(path, "a result as the plan gives it", () => write(of));
 }
 
-function wholly(path: string, expected: string, write: () => string): string {
+/** A part that may stand on a sheet beside the plan: whole, and of the same documents, if it says of which it is. */
+export function soundPart<T extends object>(
+  part: T | undefined,
+  { name, fingerprint }: { readonly name: string; readonly fingerprint: string },
+  write: (part: T) => readonly Block[],
+): readonly Block[] {
+  if (part === undefined) return [];
+  const { fingerprint: own = fingerprint }: { readonly fingerprint?: string } = record(part, name);
+  if (own !== fingerprint)
+    refuse("input", `${name}.fingerprint`, show(own), "the fingerprint of the plan, as both are of the same documents");
+  return soundlyOf(part, name, write);
+}
+
+function wholly<Out>(path: string, expected: string, write: () => Out): Out {
   try {
     return write();
   } catch (error) {

@@ -6,6 +6,7 @@ body{margin:0;background:#fff;color:#000;font:10pt/1.35 Arial,"Liberation Sans",
 main{max-width:190mm;margin:0 auto;padding:6mm}
 h1{font-size:1.5em;margin:0 0 .4em}
 h2{font-size:1.12em;margin:.8em 0 .2em;border-bottom:.5pt solid #000;break-after:avoid}
+h3{font-size:1em;margin:.5em 0 .1em;break-after:avoid}
 p,ul,table,figure{margin:.25em 0}
 ul{padding-left:1.3em}
 li{break-inside:avoid}

@@ -33,6 +33,8 @@ function blockOf(block: Block): string {
       return `<h1 class="part">${htmlText(block.text)}</h1>`;
     case "section":
       return `<h2>${htmlText(block.text)}</h2>`;
+    case "subsection":
+      return `<h3>${htmlText(block.text)}</h3>`;
     case "text":
       return paragraph(block);
     case "list":

@@ -14,6 +14,8 @@ function blockOf(block: Block): readonly string[] {
       return [`# ${markdownLine(block.text)}`];
     case "section":
       return [`## ${markdownLine(block.text)}`];
+    case "subsection":
+      return [`### ${markdownLine(block.text)}`];
     case "text":
       return [paragraph(block)];
     case "list":
