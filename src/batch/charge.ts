@@ -1,5 +1,5 @@
 import { notNegative, positive, record, refuse, result } from "../guards.js";
-import { type Allowance, takings } from "./allowance.js";
+import { type Allowance, type NamedLoss, takings } from "./allowance.js";
 import * as known from "./known.js";
 import { each } from "./named.js";
 
@@ -17,8 +17,7 @@ export interface LineCharge {
 }
 
 /** What one allowance takes. */
-export interface AllowanceMass {
-  readonly name: string;
+export interface AllowanceMass extends NamedLoss {
   /** Mass [kg] lost in all. */
   readonly mass: number;
   /** The part of it [kg] that scales with the batch; 0 for a fixed allowance. */
@@ -86,12 +85,12 @@ export function chargeFor(input: {
   const losses = takings(allowances, stock)
     .slice()
     .reverse()
-    .map(({ kind, name, at, amount, from }) => {
+    .map(({ kind, called, at, amount, from }) => {
       if (kind === "fixed") {
         const present = from.reduce((mass, line) => mass + massOf(line), 0);
         if (!(present > 0)) refuse("input", at, `a loss of ${amount} kg from lines without mass`, "lines with a share");
         for (const line of from) line.fixed += amount * (massOf(line) / present);
-        return { name, mass: amount, massProportional: 0, massFixed: amount };
+        return { ...called, mass: amount, massProportional: 0, massFixed: amount };
       }
       for (const line of from) {
         line.perDelivered /= 1 - amount;
@@ -99,7 +98,7 @@ export function chargeFor(input: {
       }
       const massProportional = delivered * (amount * total(from, "perDelivered"));
       const massFixed = amount * total(from, "fixed");
-      return { name, mass: result(massProportional + massFixed, at), massProportional, massFixed };
+      return { ...called, mass: result(massProportional + massFixed, at), massProportional, massFixed };
     });
 
   const charged = result(

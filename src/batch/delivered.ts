@@ -1,5 +1,5 @@
 import { notNegative, positive, record, refuse, result } from "../guards.js";
-import { type Allowance, takings } from "./allowance.js";
+import { type Allowance, type NamedLoss, takings } from "./allowance.js";
 import * as known from "./known.js";
 import { each } from "./named.js";
 
@@ -10,7 +10,13 @@ export interface Delivered {
   /** Mass [kg] of each line in it, and its share [0 to 1] of the product. */
   readonly lines: readonly { readonly name: string; readonly mass: number; readonly massFraction: number }[];
   /** Mass [kg] that each allowance took. */
-  readonly allowances: readonly { readonly name: string; readonly mass: number }[];
+  readonly allowances: readonly LossMass[];
+}
+
+/** What a loss took. */
+export interface LossMass extends NamedLoss {
+  /** Mass [kg]. */
+  readonly mass: number;
 }
 
 /**
@@ -38,13 +44,13 @@ export function deliveredFrom(input: {
 }): Delivered {
   const { charge, allowances } = record(input, "input", known.deliveredFrom);
   const stock = each(charge, "charge", ({ name, mass }, at) => ({ name, mass: notNegative(mass, `${at}.mass`) }));
-  const losses = takings(allowances, stock).map(({ kind, name, at, amount, from }) => {
+  const losses = takings(allowances, stock).map(({ kind, called, at, amount, from }) => {
     const present = from.reduce((sum, line) => sum + line.mass, 0);
     if (kind === "fixed" && !(amount < present))
       refuse("unreachable", at, `a loss of ${amount} kg from ${present} kg`, "a loss of less than what is there");
     const lost = kind === "fixed" ? amount / present : amount;
     for (const line of from) line.mass -= line.mass * lost;
-    return { name, mass: lost * present };
+    return { ...called, mass: lost * present };
   });
   const mass = result(
     positive(

@@ -71,7 +71,7 @@ export function filmMass(input: {
  * @param input.diameter - Inner diameter of the vessel [m], more than four films.
  * @param input.bottom - Bottom of the vessel, as plain data; left out for a flat one, with $\pi D^2/4$ and no volume.
  * @param input.name - What to call them, such as the vessel's name.
- * @returns The two allowances in the order in which `chargeFor` takes them.
+ * @returns The two allowances, told apart by `part`, in the order in which `chargeFor` takes them.
  * @throws CalculationError `input` where an argument is no number or out of range; `unreachable` where the film would fill the vessel.
  * @source definition
  * @example
@@ -92,8 +92,8 @@ export function filmAllowances(input: {
   if (share >= 1) refuse("unreachable", "thickness", thickness, "a film thinner than a quarter of the diameter");
   const mass = filmMass({ thickness, density, area: areaBelowWall(diameter, bottom) });
   return [
-    { kind: "proportional", name: `${text(name, "name")}, on the wall`, fraction: share },
-    { kind: "fixed", name: `${name}, on the bottom`, mass },
+    { kind: "proportional", name: text(name, "name"), part: "wall", fraction: share },
+    { kind: "fixed", name, part: "bottom", mass },
   ];
 }
 

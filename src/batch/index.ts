@@ -1,9 +1,9 @@
-export type { Allowance, FixedAllowance, ProportionalAllowance } from "./allowance.js";
+export type { Allowance, FilmPart, FixedAllowance, NamedLoss, ProportionalAllowance } from "./allowance.js";
 export type { BatchVessel } from "./allowances-of.js";
 export { type Balance, chooseBalance, minimumWeight } from "./balance.js";
 export { type AllowanceMass, type BatchCharge, chargeFor, type LineCharge } from "./charge.js";
 export { type BatchCost, costOf } from "./cost.js";
-export { type Delivered, deliveredFrom } from "./delivered.js";
+export { type Delivered, deliveredFrom, type LossMass } from "./delivered.js";
 export { filmAllowances, filmMass, filmThickness } from "./film.js";
 export { splitIntoLots } from "./lots.js";
 export type { CostOfLots } from "./lots-cost.js";

@@ -1,7 +1,9 @@
+import type { WeighedLot } from "../batch/index.js";
 import type { NotKnown } from "./figure.js";
 import { namesOf } from "./job.js";
 import { afterFillingOf, type PlanAfterFilling } from "./parts/after-filling.js";
 import { airOf, type PlanAir } from "./parts/air.js";
+
 import { allowancesOf, type Cost, costOfBatch, type Lots, lotsOf, type Weighing, weighingOf } from "./parts/batch.js";
 import { type Caution, cautionsOf } from "./parts/cautions.js";
 import { emulsionOf, type PlanEmulsion } from "./parts/emulsion.js";
@@ -50,7 +52,7 @@ export interface Plan {
   readonly lots: Lots;
   readonly weighing: Weighing;
   /** What the process takes from one lot [kg], in its order. */
-  readonly allowances: readonly { readonly name: string; readonly mass: number }[];
+  readonly allowances: WeighedLot["allowances"];
   readonly timeline: readonly PlanStep[];
   /** What changes with the size of the vessel, for `comparePlans`. */
   readonly scale: ScaleMetrics;

@@ -2,6 +2,7 @@ import { type Block, form, section, text } from "./blocks.js";
 import { packedLot } from "./filling.js";
 import type { Sheet } from "./render.js";
 import type { Table } from "./table.js";
+import { lossName } from "./tables.js";
 
 /** Where the mass that was weighed has to be found again, with room for what was found. */
 export function reconciliation(sheet: Sheet): readonly Block[] {
@@ -18,7 +19,7 @@ function balanceTable({ plan, words, say }: Sheet): Table {
   const steps = (mass: number): number => Math.round(mass / finest);
   const others = [
     ...(packed && steps(packed.massLeft) > 0 ? [{ name: labels.leftAfterPacks, mass: packed.massLeft }] : []),
-    ...allowances,
+    ...allowances.map((loss) => ({ name: lossName(loss, words), mass: loss.mass })),
   ].map(({ name, mass }) => ({ name, steps: steps(mass) }));
   const inPacks = others.reduce((rest, one) => rest - one.steps, steps(weighing.total));
   const written = (count: number): string => say.weighed(count * finest, finest);

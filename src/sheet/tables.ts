@@ -1,6 +1,7 @@
-import type { Answer, LotOrder, NotKnown, PlanStep } from "../plan/index.js";
+import type { Answer, LotOrder, NotKnown, Plan, PlanStep } from "../plan/index.js";
 import { restsOn, type Sheet, whyNot } from "./render.js";
 import type { Cell, Table } from "./table.js";
+import type { Words } from "./words/types.js";
 
 /** The formula as it is weighed: share of each material, and its mass before rounding. */
 export function formulaTable({ plan: { weighing }, words, say }: Sheet): Table {
@@ -174,6 +175,15 @@ export function saidOf(sheet: Sheet, answer: Answer): Said {
 export function allowanceTable({ plan: { allowances, lots }, words, say }: Sheet): Table {
   return {
     columns: [words.labels.allowance, words.labels.mass, words.labels.shareOfCharge],
-    rows: allowances.map(({ name, mass }) => [name, say.kilograms(mass, 3), say.percent(mass / lots.charge, 2)]),
+    rows: allowances.map((loss) => [
+      lossName(loss, words),
+      say.kilograms(loss.mass, 3),
+      say.percent(loss.mass / lots.charge, 2),
+    ]),
   };
+}
+
+/** What a loss is called: by its name, and of a film by where it is left. */
+export function lossName({ name, part }: Plan["allowances"][number], { lines }: Words): string {
+  return part === undefined ? name : lines.batch.film[part]({ name });
 }

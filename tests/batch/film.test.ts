@@ -1,5 +1,6 @@
 import fc from "fast-check";
-import { type Allowance, chargeFor, filmAllowances, filmMass } from "gelwright/batch";
+import { type Allowance, chargeFor, deliveredFrom, filmAllowances, filmMass } from "gelwright/batch";
+import { CalculationError } from "gelwright/error";
 import { vesselFilling } from "gelwright/mixing";
 import { expect, test } from "vitest";
 
@@ -61,5 +62,20 @@ test("on a rounded bottom they leave a film on all that is wetted, as soon as th
 test("a film that would fill the vessel is unreachable", () => {
   expect(() => filmAllowances({ thickness: 0.02, density: 915, diameter: 0.08, name: "beaker" })).toThrow(
     "thickness: found 0.02, expected a film thinner than a quarter of the diameter",
+  );
+});
+
+test("they keep the name that the caller gave, and say where each is left, through the charge and back", () => {
+  const allowances = filmAllowances({ thickness: 5e-4, density: 915, diameter: 0.4, name: "Film im Kessel" });
+  const charge = chargeFor({ delivered: 40, lines: [{ name: "gel", massFraction: 1 }], allowances });
+  const arrived = deliveredFrom({ charge: charge.lines, allowances });
+  for (const losses of [allowances, charge.allowances, arrived.allowances])
+    expect(losses.map(({ name, part }) => [name, part])).toEqual([
+      ["Film im Kessel", "wall"],
+      ["Film im Kessel", "bottom"],
+    ]);
+  const odd = [{ kind: "fixed", name: "film", part: "lid", mass: 1 }] as unknown as readonly Allowance[];
+  expect(() => chargeFor({ delivered: 40, lines: [{ name: "gel", massFraction: 1 }], allowances: odd })).toThrow(
+    CalculationError,
   );
 });

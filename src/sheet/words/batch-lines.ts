@@ -39,6 +39,11 @@ export const batchLines = {
     say: Say,
   ): string =>
     `The film in the vessel counts as ${say.millimetres(thickness, 2)}, as stated; predicted: ${say.millimetres(predicted, 2)}.`,
+  /** A film by its name and by where it is left. */
+  film: {
+    wall: ({ name }: { readonly name: string }): string => `${name}, on the wall`,
+    bottom: ({ name }: { readonly name: string }): string => `${name}, on the bottom`,
+  },
   timesOfDays: ({ workingDay, days }: { readonly workingDay: number; readonly days: number }, say: Say): string =>
     `Times count from the start of each working day of ${say.duration(workingDay)}, with no reserve for handling; working days in all: ${say.count(days)}. A lot is not interrupted.`,
   stage: ({ step, instruction }: { readonly step: number; readonly instruction: string }): string =>
