@@ -1,3 +1,4 @@
+import { bandsOfFactors } from "./bands.js";
 import { coldRouteAdditions } from "./cold-route-additions.js";
 import { coolingAtScales } from "./cooling-at-scales.js";
 import { courseOfAJob } from "./course-of-a-job.js";
@@ -5,6 +6,7 @@ import { doseAndStrength } from "./dose-and-strength.js";
 import type { Figure } from "./figure.js";
 import { filmByVessel } from "./film-by-vessel.js";
 import { flowCurveBand } from "./flow-curve-band.js";
+import { formulaAsRead } from "./formula-as-read.js";
 import { fragranceShares } from "./fragrance-shares.js";
 import { marginsOfSafety } from "./margins-of-safety.js";
 import { measuredDeviations } from "./measured-deviations.js";
@@ -15,18 +17,21 @@ import { settingViscosity } from "./setting-viscosity.js";
 import { shelfLifeByRegression } from "./shelf-life.js";
 import { suspendedSizes } from "./suspended-sizes.js";
 import { targetFills } from "./target-fills.js";
+import { temperatureAndDifference } from "./temperature-and-difference.js";
 import { tenderOil } from "./tender-oil.js";
 import { windowForAdding } from "./window-for-adding.js";
 
 /** Every figure of the site, computed from the library as it is. */
 export function figures(): readonly Figure[] {
   return [
+    bandsOfFactors(),
     coldRouteAdditions(),
     coolingAtScales(),
     courseOfAJob(),
     doseAndStrength(),
     filmByVessel(),
     flowCurveBand(),
+    formulaAsRead(),
     fragranceShares(),
     marginsOfSafety(),
     measuredDeviations(),
@@ -37,6 +42,7 @@ export function figures(): readonly Figure[] {
     settingViscosity(),
     shelfLifeByRegression(),
     targetFills(),
+    temperatureAndDifference(),
     tenderOil(),
     windowForAdding(),
   ];

@@ -19,7 +19,7 @@ const attributes = drawn.flatMap(({ name, elements }) =>
 );
 
 test("every figure says in a title and a description what it shows, and belongs to both", () => {
-  expect(drawn).toHaveLength(18);
+  expect(drawn).toHaveLength(21);
   for (const { name, title, description, elements } of drawn) {
     const [svg, first, second] = elements;
     expect([first?.tagName, first?.textContent, first?.id]).toEqual(["title", title, `${name}-title`]);
