@@ -4,7 +4,8 @@ const shrink = () => {
     const math = place.querySelector("math");
     if (!math) continue;
     math.style.fontSize = "";
-    const room = place.parentElement.clientWidth;
+    const { paddingLeft, paddingRight } = getComputedStyle(place);
+    const room = place.parentElement.clientWidth - Number.parseFloat(paddingLeft) - Number.parseFloat(paddingRight) - 2;
     const wide = math.getBoundingClientRect().width;
     if (room > 0 && wide > room) math.style.fontSize = `${Math.max(0.5, (0.98 * room) / wide)}em`;
   }

@@ -158,3 +158,16 @@ browserTest("no equation is wider than a phone", async () => {
     expect(wide).toEqual([]);
   });
 });
+
+browserTest("an equation stands in the middle of its box and touches no side of it", async () => {
+  await withPage(wide, async (page) => {
+    await page.goto(addressOf("functions/heat.vesselSegment.html"));
+    await page.waitForFunction("document.body.style.display !== 'none'");
+    const sides = await page.evaluate<number[]>(`[...document.querySelectorAll(".equation > div")].flatMap((box) => {
+      const [outer, inner] = [box, box.querySelector("semantics")].map((one) => one.getBoundingClientRect());
+      return [inner.left - outer.left, outer.right - inner.right];
+    })`);
+    expect(sides.length).toBeGreaterThan(0);
+    for (const side of sides) expect(side).toBeGreaterThan(8);
+  });
+});
