@@ -12,7 +12,7 @@ const all = calculators();
 
 mkdirSync(`${site}calculators/`, { recursive: true });
 copyFileSync(`${docs}calculators/calculators.css`, `${site}calculators/calculators.css`);
-for (const { calculator, summary } of all) writeFileSync(site + addressOf(calculator), pageOf(calculator, summary));
+for (const one of all) writeFileSync(site + addressOf(one.calculator), pageOf(one));
 writeFileSync(`${site}calculators/index.html`, indexOf(all.map(({ calculator }) => calculator)));
 
 const functions = all.map(({ calculator: { room, name } }) => ({ room, name }));

@@ -18,6 +18,8 @@ function questionOf(name: string): string {
 export interface Described {
   readonly calculator: Calculator;
   readonly summary: string;
+  /** Where the figures in its form come from. */
+  readonly figures: "invented" | "example";
 }
 
 /** Every calculator, made of the docstrings as they are. */
@@ -26,6 +28,10 @@ export function calculators(): readonly Described[] {
   return list.map((listed) => {
     const one = documented.get(listed.name);
     if (!one) throw new Error(`no public function is called ${listed.name}`);
-    return { calculator: calculatorOf(listed, one, questionOf(one.name)), summary: one.summary };
+    return {
+      calculator: calculatorOf(listed, one, questionOf(one.name)),
+      summary: one.summary,
+      figures: listed.start ? "invented" : "example",
+    };
   });
 }

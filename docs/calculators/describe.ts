@@ -85,11 +85,9 @@ function labelOf(path: string): string {
   return label.charAt(0).toUpperCase() + label.slice(1);
 }
 
-function fieldOf(described: Described, listed: Listed, parameters: readonly string[], fromExample: boolean): Field {
+function fieldOf(described: Described, listed: Listed, parameters: readonly string[]): Field {
   const { path, text, range, choices, optional, kind } = described;
   const typical = listed.typical?.[path];
-  const reason =
-    typical?.reason ?? (fromExample ? "From the function's example: put in your own." : "Invented: put in your own.");
   return {
     path,
     label: labelOf(path),
@@ -100,7 +98,7 @@ function fieldOf(described: Described, listed: Listed, parameters: readonly stri
     choices: choices.some((one) => spellings.has(one)) ? choices.filter((one) => spellings.has(one)) : choices,
     optional,
     ...(described.default !== undefined && { default: described.default }),
-    reason: kind === "number" || kind === "choice" ? reason : "",
+    ...(typical && { reason: typical.reason }),
     ...(typical?.band && { band: typical.band }),
     ...(kind === "number" && measureOf(described, parameters)),
   };
@@ -115,7 +113,7 @@ function leftOut({ arguments: all, parameters }: Documented, listed: Listed, the
       );
       return optional && !isThere && (kind === "number" || kind === "choice") && !listed.without?.includes(path);
     })
-    .map((described) => ({ ...fieldOf(described, listed, parameters, false), reason: "" }));
+    .map((described) => fieldOf(described, listed, parameters));
 }
 
 /** What one row of a list states and another leaves open. */
@@ -134,7 +132,7 @@ function missingInRows(fields: readonly Field[], lists: readonly string[]): Fiel
     return [...rows].flatMap((row) =>
       [...all].flatMap(([rest, field]) => {
         const path = `${list}[${row}]${rest}`;
-        return fields.some((one) => one.path === path) ? [] : [{ ...field, path, label: labelOf(path), reason: "" }];
+        return fields.some((one) => one.path === path) ? [] : [{ ...field, path, label: labelOf(path) }];
       }),
     );
   });
@@ -157,7 +155,7 @@ export function calculatorOf(listed: Listed, documented: Documented, question: s
   );
   const fields = stated
     .filter(({ path }) => !/(^|\.)(law|shape|kind)$/.test(path))
-    .map((one) => fieldOf(one, listed, parameters, listed.start === undefined));
+    .map((one) => fieldOf(one, listed, parameters));
   fields.push(...missingInRows(fields, listed.lists ?? []));
   const result = call(...start);
   const results = new Map<string, Output>();

@@ -1,4 +1,5 @@
 import type { Calculator } from "../in-page/calculator-data.js";
+import type { Described } from "./all.js";
 
 const asHtml = (text: string) => text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll('"', "&quot;");
 
@@ -38,8 +39,9 @@ ${body}
 }
 
 /** The page of one calculator; its form is made from the data in it. */
-export function pageOf(calculator: Calculator, summary: string): string {
+export function pageOf({ calculator, summary, figures }: Described): string {
   const { room, name, question } = calculator;
+  const starts = figures === "invented" ? "invented figures" : "the figures of the function's example";
   const data = JSON.stringify(calculator).replaceAll("<", "\\u003c");
   const body = `      <h1>${asHtml(question)}</h1>
       <p class="intro">
@@ -51,6 +53,7 @@ export function pageOf(calculator: Calculator, summary: string): string {
       <div class="halves">
         <form id="form" autocomplete="off">
           <h2>What you know</h2>
+          <p class="hint">The form starts with ${starts}: put in your own.</p>
           <div id="fields"></div>
         </form>
         <section aria-labelledby="answer-title">

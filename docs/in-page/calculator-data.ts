@@ -43,8 +43,8 @@ export interface Field extends Measure {
   readonly optional: boolean;
   /** What it is where it is left out. */
   readonly default?: string;
-  /** Why it starts where it does. */
-  readonly reason: string;
+  /** Why it starts where it does, if the library itself gives the start. */
+  readonly reason?: string;
   /** How sure the start is, if a band says so. */
   readonly band?: Band;
 }

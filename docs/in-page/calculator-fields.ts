@@ -100,7 +100,7 @@ function drawField(
   const hint = paragraph(`${id}-hint`, "hint", field.text);
   const fault = paragraph(`${id}-fault`, "fault", "");
   box.append(label, row, hint);
-  if (field.reason !== "" && entry) box.append(paragraph(`${id}-reason`, "reason", field.reason));
+  if (field.reason !== undefined && entry) box.append(paragraph(`${id}-reason`, "reason", field.reason));
   if (field.default !== undefined) box.append(paragraph(`${id}-default`, "reason", `Left out: ${field.default}.`));
   box.append(fault);
   return box;

@@ -20,7 +20,6 @@ export function lengthened(calculator: Calculator, list: string, entries: Map<st
     ...field,
     path: field.path.replace(last, next),
     label: field.label.replace(` ${rows}`, ` ${rows + 1}`),
-    reason: field.reason === "" ? "" : "As in the row above: put in your own.",
   }));
   for (const { path } of before) {
     const entry = entries.get(path);
