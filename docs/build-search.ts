@@ -3,6 +3,7 @@ import { copyFileSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { fileURLToPath } from "node:url";
 import { build, type Plugin } from "esbuild";
+import { inBrowser } from "./in-browser.js";
 import { readSite } from "./search/read-site.js";
 
 const from = fileURLToPath(new URL("./search/", import.meta.url));
@@ -26,17 +27,9 @@ const licence = readFileSync(
     .replace(/dist.*$/, "LICENSE.txt"),
   "utf8",
 );
-const common = {
-  bundle: true,
-  minify: true,
-  format: "iife",
-  target: "es2022",
-  logLevel: "warning",
-  tsconfigRaw: {},
-} as const;
-await build({ ...common, entryPoints: [`${from}box/box.ts`], outfile: `${assets}find.js` });
+await build({ ...inBrowser, entryPoints: [`${from}box/box.ts`], outfile: `${assets}find.js` });
 await build({
-  ...common,
+  ...inBrowser,
   entryPoints: [`${from}box/page.ts`],
   outfile: `${assets}finder.js`,
   plugins: [sections],

@@ -1,7 +1,6 @@
 // What the docstrings of the public functions say, read once for every page that shows arguments, ranges and defaults.
-import { existsSync, readdirSync } from "node:fs";
-import { fileURLToPath } from "node:url";
 import ts from "typescript";
+import { rooms, root } from "../tests/support/rooms.js";
 import { type Range, rangeIn } from "./docstring-range.js";
 
 /** A value that goes into a function or comes out of it, as its docstring describes it. */
@@ -41,9 +40,6 @@ export interface Documented {
   /** Every number in a result, described. */
   readonly results: (result: unknown) => readonly Described[];
 }
-
-const root = fileURLToPath(new URL("../", import.meta.url));
-const rooms = readdirSync(`${root}src`).filter((name) => existsSync(`${root}src/${name}/index.ts`));
 
 function program(): ts.Program {
   return ts.createProgram(

@@ -1,12 +1,8 @@
-import { existsSync, readdirSync } from "node:fs";
-import { fileURLToPath } from "node:url";
 import { OptionDefaults } from "typedoc";
+import { rooms } from "../tests/support/rooms.js";
 import { categoryOrder, defaultCategory, documents } from "./theme/documents.js";
 import { extendMarkdown } from "./theme/markdown.js";
 import { load } from "./theme/plugin.js";
-
-const source = fileURLToPath(new URL("../src/", import.meta.url));
-const rooms = readdirSync(source).filter((name) => existsSync(`${source}${name}/index.ts`));
 
 /** @type {Partial<import("typedoc").TypeDocOptions>} */
 export default {

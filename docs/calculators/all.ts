@@ -1,17 +1,15 @@
-import { readFileSync } from "node:fs";
 import { docstrings } from "../docstrings.js";
 import type { Calculator } from "../in-page/calculator-data.js";
-import { docs } from "../theme/documents.js";
+import { questionRows } from "../reference/questions.js";
 import { calculatorOf } from "./describe.js";
 import { list } from "./list.js";
 
 /** The question that a function answers first of all, as the page of questions asks it. */
 function questionOf(name: string): string {
-  const rows = [...readFileSync(`${docs}guides/questions.md`, "utf8").matchAll(/^\| (.+?) \| (.+) \|$/gm)];
-  const first = rows.find(([, , answer]) => answer?.startsWith(`\`${name}\``));
-  const [, question] = first ?? rows.find(([, , answer]) => answer?.includes(`\`${name}\``)) ?? [];
-  if (question === undefined) throw new Error(`no question of docs/guides/questions.md is answered by ${name}`);
-  return question.replaceAll(/[*`]/g, "");
+  const rows = questionRows();
+  const row = rows.find(({ names }) => names[0] === name) ?? rows.find(({ names }) => names.includes(name));
+  if (!row) throw new Error(`no question of docs/guides/questions.md is answered by ${name}`);
+  return row.question;
 }
 
 /** A calculator with what its function gives, in words. */

@@ -1,7 +1,6 @@
 import type { Calculator } from "../in-page/calculator-data.js";
+import { escaped } from "../theme/html.js";
 import type { Described } from "./all.js";
-
-const asHtml = (text: string) => text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll('"', "&quot;");
 
 /** Where the page of a calculator stands, from the root of the site. */
 export const addressOf = ({ room, name }: Pick<Calculator, "room" | "name">): string =>
@@ -12,8 +11,8 @@ function frame(title: string, description: string, body: string, scripts = ""): 
 <html lang="en">
   <head>
     <meta charset="utf-8">
-    <title>${asHtml(title)} | gelwright</title>
-    <meta name="description" content="${asHtml(description)}">
+    <title>${escaped(title)} | gelwright</title>
+    <meta name="description" content="${escaped(description)}">
     <meta name="viewport" content="width=device-width, initial-scale=1">
     <meta http-equiv="Content-Security-Policy" content="connect-src 'none'; form-action 'none'; frame-src 'none'">
     <link rel="icon" href="data:,">
@@ -28,6 +27,7 @@ function frame(title: string, description: string, body: string, scripts = ""): 
         <a href="index.html">Calculators</a>
         <a href="../try-it/index.html">Try it</a>
         <a href="../documents/questions.html">Questions</a>
+        <a href="../documents/glossary.html">Glossary</a>
       </nav>
     </header>
     <main>
@@ -43,9 +43,9 @@ export function pageOf({ calculator, summary, figures }: Described): string {
   const { room, name, question } = calculator;
   const starts = figures === "invented" ? "invented figures" : "the figures of the function's example";
   const data = JSON.stringify(calculator).replaceAll("<", "\\u003c");
-  const body = `      <h1>${asHtml(question)}</h1>
+  const body = `      <h1>${escaped(question)}</h1>
       <p class="intro">
-        ${asHtml(summary.replaceAll(/[`$]/g, ""))}
+        ${escaped(summary.replaceAll(/[`$]/g, ""))}
         The equation, its limits and its sources: <a href="../functions/${room}.${name}.html"><code>${name}</code></a>.
         It is arithmetic on your figures, and says nothing of safety: <a href="../documents/cautions.html">Cautions</a>.
       </p>
@@ -77,7 +77,7 @@ export function pageOf({ calculator, summary, figures }: Described): string {
 /** The list of all calculators. */
 export function indexOf(calculators: readonly Calculator[]): string {
   const items = calculators.map(
-    (one) => `        <li><a href="${addressOf(one).replace("calculators/", "")}">${asHtml(one.question)}</a></li>`,
+    (one) => `        <li><a href="${addressOf(one).replace("calculators/", "")}">${escaped(one.question)}</a></li>`,
   );
   const body = `      <h1>Calculators</h1>
       <p class="intro">

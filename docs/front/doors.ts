@@ -10,6 +10,7 @@ export const doors: readonly Door[] = [
     name: "Formulate",
     who: "You develop or make gels, and have a question in numbers.",
     links: [
+      ["calculators/index.html", "Calculators for the commonest questions"],
       ["documents/questions.html", "Which function answers which question"],
       ["try-it/index.html", "Try it: your own job, without installing"],
       ["documents/cold-route.html", "The cold route, from bench to plant"],

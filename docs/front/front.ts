@@ -1,4 +1,5 @@
 import MarkdownIt from "markdown-it";
+import { boxTables } from "../in-page/wide-tables.js";
 import { searchControls } from "../search/controls.js";
 import { docs } from "../theme/documents.js";
 import { figure } from "../theme/markdown.js";
@@ -20,10 +21,9 @@ const doorsHtml = () =>
 
 /** The front page: what the library promises, a sheet and a figure that it made, how to install it, and three ways on. */
 export function frontPage(): string {
-  const sheet = new MarkdownIt()
-    .render(smallSheet())
-    .replaceAll("<table>", '<div class="wide"><table>')
-    .replaceAll("</table>", "</table></div>");
+  const parser = new MarkdownIt();
+  boxTables(parser);
+  const sheet = parser.render(smallSheet());
   return `<!DOCTYPE html>
 <html lang="en" data-base="./">
 <head>

@@ -1,9 +1,6 @@
-import { readFileSync } from "node:fs";
-import { type JobDocument, runPlan } from "gelwright/plan";
+import { runPlan } from "gelwright/plan";
 import { toMarkdown } from "gelwright/sheet";
-import { docs } from "../theme/documents.js";
-
-const read = (name: string) => JSON.parse(readFileSync(`${docs}examples/cuticle-gel/${name}.json`, "utf8")) as object;
+import { exampleJob } from "../../tests/support/example.js";
 
 /** The lines of a table under a heading, its head first. */
 function tableUnder(sheet: string, heading: string): string[][] {
@@ -34,13 +31,7 @@ function columns(rows: readonly (readonly string[])[], names: readonly string[])
 
 /** The sheet of the example in small: what to weigh, the steps around the cold oil and the glitter, and what fails. */
 export function smallSheet(): string {
-  const job = {
-    version: 1,
-    formula: read("formula"),
-    bench: read("bench"),
-    ...read("kettle"),
-  } as unknown as JobDocument;
-  const sheet = toMarkdown({ plan: runPlan(job) });
+  const sheet = toMarkdown({ plan: runPlan(exampleJob()) });
   const weigh = columns(tableUnder(sheet, "Weigh"), ["Phase", "Material", "Weigh"]);
   const steps = columns(tableUnder(sheet, "Do"), ["Step", "Do", "Planned temperature"]);
   const fails = sheet.split("\n").find((line) => line.startsWith("- NOT MET")) ?? "";

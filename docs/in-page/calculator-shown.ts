@@ -132,13 +132,7 @@ function cells(kind: "td" | "th", texts: readonly string[]): HTMLElement {
 
 function table(answer: Answer, numbers: readonly (readonly [string, number])[]): HTMLElement {
   const all = made("table");
-  all.append(
-    made("caption", "What else comes out"),
-    cells(
-      "th",
-      ["", "figure", "what it is"].map((text) => text || "of"),
-    ),
-  );
+  all.append(made("caption", "What else comes out"), cells("th", ["of", "figure", "what it is"]));
   for (const [path, number] of numbers) {
     const output = answer.output(path);
     const name = path === output.path ? output.label : path.replaceAll(/[.[\]]+/g, " ").trim();

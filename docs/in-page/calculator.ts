@@ -11,18 +11,14 @@ import { element } from "./element.js";
 import { watchWidths } from "./fit.js";
 import { copyWith } from "./hand-over.js";
 import { loadScript } from "./load-script.js";
+import { followScheme } from "./scheme.js";
 
 /** Starts the calculator of this page. */
 export function start(calls: Readonly<Record<string, Call>>): void {
   const first = JSON.parse(element("calculator", HTMLElement).textContent ?? "") as Calculator;
   const call = calls[`${first.room}.${first.name}`];
   if (!call) throw new Error(`this page has no ${first.name}`);
-  // The scheme that was chosen on the other pages, where the browser lets a page remember.
-  try {
-    document.documentElement.dataset["theme"] = localStorage.getItem("tsd-theme") ?? "os";
-  } catch {
-    // A page that may remember nothing follows the system.
-  }
+  followScheme();
   new Page(first, call);
 }
 

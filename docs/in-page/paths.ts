@@ -1,8 +1,9 @@
-/** The keys of `charges[0].mass`, one after the other. */
-function keysOf(path: string): readonly (string | number)[] {
-  return [...path.matchAll(/\[(\d+)\]|([^.[\]]+)/g)].map(([, index, name]) =>
-    index === undefined ? (name ?? "") : Number(index),
-  );
+/** The keys of `charges[0].mass` and of `materials["wax, white"]`, one after the other. */
+export function keysOf(path: string): readonly (string | number)[] {
+  return [...path.matchAll(/\["((?:[^"\\]|\\.)*)"\]|\[(\d+)\]|([^.[\]]+)/g)].map(([, quoted, index, name = ""]) => {
+    if (quoted !== undefined) return JSON.parse(`"${quoted}"`) as string;
+    return index === undefined ? name : Number(index);
+  });
 }
 
 /** What stands at a path. */

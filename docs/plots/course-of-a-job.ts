@@ -1,21 +1,12 @@
-import { readFileSync } from "node:fs";
-import { fileURLToPath } from "node:url";
 import { dot, line, ruleY, text } from "@observablehq/plot";
-import { type JobDocument, planSeries, prepareJob } from "gelwright/plan";
+import { planSeries, prepareJob } from "gelwright/plan";
 import { readQuantity } from "gelwright/units";
+import { exampleJob } from "../../tests/support/example.js";
 import type { Figure } from "./figure.js";
-
-const folder = fileURLToPath(new URL("../examples/cuticle-gel/", import.meta.url));
-const read = (name: string) => JSON.parse(readFileSync(`${folder}${name}.json`, "utf8")) as object;
 
 /** The temperature in the vessel over the example's job, step by step. */
 export function courseOfAJob(): Figure {
-  const job = {
-    version: 1,
-    formula: read("formula"),
-    bench: read("bench"),
-    ...read("kettle"),
-  } as unknown as JobDocument;
+  const job = exampleJob();
   const { times, temperatures, steps } = planSeries({ prepared: prepareJob(job) });
   const points = times.flatMap((time, i) => {
     const temperature = temperatures[i];

@@ -1,21 +1,10 @@
-import { readFileSync } from "node:fs";
-import { root } from "../../tests/support/rooms.js";
 import type { CheckFile } from "./checks.js";
+import { sources } from "./sources.js";
 import { usesOf } from "./uses.js";
-
-interface Entry {
-  readonly authors: string;
-  readonly year: number;
-  readonly title: string;
-  readonly where: string;
-  readonly read: string;
-}
 
 /** The page *Bibliography*: every source once, with where it is used. */
 export function bibliography(files: readonly CheckFile[]): string {
-  const entries = Object.entries(
-    JSON.parse(readFileSync(`${root}docs/bibliography.json`, "utf8")) as Record<string, Entry>,
-  ).sort(([a], [b]) => a.localeCompare(b, "en"));
+  const entries = Object.entries(sources).sort(([a], [b]) => a.localeCompare(b, "en"));
   const uses = usesOf(entries.map(([key]) => key));
   const checks = files.flatMap((file) => file.checks);
   const used = (key: string) => {

@@ -1,17 +1,16 @@
-import { readFileSync } from "node:fs";
 import { type Check, isOutside, kinds, type Quality, qualities } from "../../tests/support/check.js";
-import { root } from "../../tests/support/rooms.js";
 import type { CheckFile } from "./checks.js";
 import { table } from "./markdown.js";
-
-const bibliography = JSON.parse(readFileSync(`${root}docs/bibliography.json`, "utf8")) as Record<
-  string,
-  { readonly quality: Quality } | undefined
->;
+import { sources } from "./sources.js";
 
 /** What sort of source was read for a check, where one was. */
 function qualityOf({ quality, bibliography: key }: Check): Quality | undefined {
-  return quality ?? bibliography[key ?? ""]?.quality;
+  return quality ?? sources[key ?? ""]?.quality;
+}
+
+/** Whether a check is counted among those from outside: it is one, and nothing takes it down. */
+export function isCountedOutside(check: Pick<Check, "kind" | "aside">): boolean {
+  return isOutside(check) && check.aside === undefined;
 }
 
 /** The grade of a check in words: how it was had, from what sort of source, and what takes it down. */
@@ -40,9 +39,7 @@ export function countsByKind(files: readonly CheckFile[]): string[] {
 
 /** How many of the checks from outside rest on which sort of source. */
 export function countsByQuality(files: readonly CheckFile[]): string[] {
-  const outside = files
-    .flatMap(({ checks }) => checks.map(({ check }) => check))
-    .filter((check) => isOutside(check) && check.aside === undefined);
+  const outside = files.flatMap(({ checks }) => checks.map(({ check }) => check)).filter(isCountedOutside);
   const reads = ["first-hand", "second-hand", undefined] as const;
   const count = (quality: Quality, read: Check["read"]) =>
     outside.filter((check) => qualityOf(check) === quality && check.read === read).length;

@@ -1,9 +1,9 @@
-import { isOutside, rankOf } from "../../tests/support/check.js";
+import { rankOf } from "../../tests/support/check.js";
 import { nameOf, rooms } from "../../tests/support/rooms.js";
 import { type CheckFile, off, type RunCheck } from "./checks.js";
 import { constantsSection } from "./constants.js";
 import { functionNames, functionProofs } from "./functions.js";
-import { countsByKind, countsByQuality, gradeOf } from "./grades.js";
+import { countsByKind, countsByQuality, gradeOf, isCountedOutside } from "./grades.js";
 import { independentSection } from "./independent.js";
 import { table } from "./markdown.js";
 import { measuredSection } from "./measured.js";
@@ -79,7 +79,7 @@ function functionRows(room: string, files: readonly CheckFile[]): string[][] {
         "",
         "",
       ];
-    const outside = own.filter(({ check }) => isOutside(check) && check.aside === undefined).length;
+    const outside = own.filter(({ check }) => isCountedOutside(check)).length;
     const surest = own.reduce((best, one) => (rankOf(one.check) < rankOf(best.check) ? one : best));
     const worst = own.reduce((max, one) => (off(one.worst) > off(max.worst) ? one : max));
     return [
@@ -130,7 +130,7 @@ export const provedRooms: readonly string[] = rooms.filter((room) => functionNam
 export function verification(files: readonly CheckFile[]): string {
   const runs = files.flatMap(({ checks }) => checks);
   const failed = runs.filter(({ holds }) => !holds).length;
-  const outside = runs.filter(({ check }) => isOutside(check) && check.aside === undefined).length;
+  const outside = runs.filter(({ check }) => isCountedOutside(check)).length;
   const numbers = runs.reduce((sum, { compared }) => sum + compared, 0);
   const rows = [...byRoom(files)].filter(([room]) => provedRooms.includes(room));
   return [
@@ -153,7 +153,7 @@ export function verification(files: readonly CheckFile[]): string {
           String(names.length),
           String(checked.length),
           String(checks.length),
-          String(checks.filter((check) => isOutside(check) && check.aside === undefined).length),
+          String(checks.filter(isCountedOutside).length),
         ];
       }),
       1,

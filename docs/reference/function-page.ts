@@ -1,10 +1,11 @@
+import { calculatorOf } from "../calculators/links.js";
 import type { Described, Documented } from "../docstrings.js";
+import { isCountedOutside } from "../proof/grades.js";
+import { escaped } from "../theme/html.js";
 import type { Facts } from "./facts.js";
 
 /** Turns Markdown of a line, as docstrings have it, into HTML. */
 export type Inline = (markdown: string) => string;
-
-const escaped = (text: string) => text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");
 
 /** Where a number may lie, in words: "above 0", "0 to 1". */
 function rangeOf({ range, choices, kind }: Described): string {
@@ -45,7 +46,7 @@ const link = (to: string, name: string) => `<a href="${to}">${name}</a>`;
 function proofOf({ room, name }: Documented, facts: Facts): string {
   const { checks, tests } = facts.proof(room, name);
   const to = `../documents/verification-${room}.html#${name.toLowerCase()}`;
-  const outside = checks.filter(({ kind, aside }) => (kind === "published" || kind === "reference library") && !aside);
+  const outside = checks.filter(isCountedOutside);
   if (checks.length > 0) {
     const count = `proved by ${checks.length} ${checks.length === 1 ? "check" : "checks"}`;
     return `${link(to, count)}${outside.length > 0 ? `, ${outside.length} of them from outside` : ", none of them from outside"}`;
@@ -67,8 +68,11 @@ function waysOn(documented: Documented, facts: Facts): string {
     const summary = facts.functions.get(key)?.summary ?? "";
     return `<li>${link(`${key}.html`, `<code>${key.split(".")[1]}</code>`)}: ${escaped(summary.split(/(?<=[.:])\s/)[0] ?? "")}</li>`;
   });
+  const calculator = calculatorOf(`${room}.${name}`);
+  const tried =
+    calculator === undefined ? "" : `<dt>Calculator</dt><dd>${link(`../${calculator}`, "Open in a calculator")}</dd>\n`;
   return `<section class="tsd-panel ways-on" aria-labelledby="ways-on"><h2 id="ways-on">From here</h2><dl>
-<dt>Theory</dt><dd class="theory">${theory.join("<br>")}</dd>
+${tried}<dt>Theory</dt><dd class="theory">${theory.join("<br>")}</dd>
 <dt>Related</dt><dd class="related"><ul>${related.join("")}</ul></dd>
 <dt>Proof</dt><dd class="proved">${proofOf(documented, facts)}</dd>
 </dl></section>`;

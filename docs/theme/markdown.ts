@@ -3,6 +3,7 @@ import { basename } from "node:path";
 import { tex } from "@mdit/plugin-tex";
 import katex from "katex";
 import type MarkdownIt from "markdown-it";
+import { boxTables } from "../in-page/wide-tables.js";
 import { docs } from "./documents.js";
 
 /** Equations become MathML while the site is built: no fonts, no script, no other host, and a bad one fails the build. */
@@ -40,6 +41,7 @@ export function extendMarkdown(parser: MarkdownIt): void {
   // A source that is named by its address is no link to elsewhere.
   parser.set({ linkify: false });
   parser.use(tex, { render: equation });
+  boxTables(parser);
   const { rules } = parser.renderer;
   const { image } = rules;
   rules.image = (tokens, index, ...rest) => {
@@ -47,6 +49,4 @@ export function extendMarkdown(parser: MarkdownIt): void {
     if (file.endsWith(".svg") && existsSync(file)) return figure(file);
     return image?.(tokens, index, ...rest) ?? "";
   };
-  rules["table_open"] = () => '<div class="wide"><table>\n';
-  rules["table_close"] = () => "</table></div>\n";
 }

@@ -1,5 +1,4 @@
 // What makes typedoc's site ours: pages with titles and an order, words in code marks that lead somewhere, a way to Try it.
-import { readFileSync } from "node:fs";
 import { basename } from "node:path";
 import MarkdownIt from "markdown-it";
 import {
@@ -14,12 +13,13 @@ import {
 } from "typedoc";
 import { linkCalculators } from "../calculators/links.js";
 import { frontPage } from "../front/front.js";
+import { sources } from "../proof/sources.js";
 import { facts } from "../reference/facts.js";
 import { functionPage, type Inline } from "../reference/function-page.js";
 import { roomPage } from "../reference/room-page.js";
 import { withSearch } from "../search/controls.js";
 import { linkCode, linkSources, namesOf } from "./code-links.js";
-import { describe, docs, documents } from "./documents.js";
+import { describe, documents } from "./documents.js";
 import { addLandmarks, plainSummaries } from "./landmarks.js";
 import { extendMarkdown } from "./markdown.js";
 
@@ -55,7 +55,6 @@ function referencePage(html: string, of: Reflection, inline: Inline): string {
 }
 
 function finishPages(app: Application): void {
-  const keys = Object.keys(JSON.parse(readFileSync(`${docs}bibliography.json`, "utf8")) as object);
   const parser = new MarkdownIt();
   extendMarkdown(parser);
   const inline: Inline = (markdown) => parser.renderInline(markdown);
@@ -71,7 +70,7 @@ function finishPages(app: Application): void {
     const names = [...namesOf(page.project, room)].filter(([, to]) => to !== from);
     const places = new Map(names.map(([name, to]) => [name, router.relativeUrl(from, to)]));
     const bibliography = router.baseRelativeUrl(from, "documents/bibliography.html");
-    for (const key of keys) places.set(key, `${bibliography}#${key}`);
+    for (const key of Object.keys(sources)) places.set(key, `${bibliography}#${key}`);
     const own = referencePage(page.contents, from, inline);
     const linked = linkCalculators(linkSources(linkCode(own, places), places), page.url);
     page.contents = withSearch(plainSummaries(addLandmarks(linked)));

@@ -1,6 +1,7 @@
 import type { Plan } from "gelwright/plan";
 import { toCsv, toJson, toMarkdown } from "gelwright/sheet";
 import MarkdownIt from "markdown-it";
+import { boxTables } from "../in-page/wide-tables.js";
 import type { formNames } from "./form-names.js";
 
 /** A form that a plan is shown and downloaded in. */
@@ -17,9 +18,7 @@ const csv = (table: "weighing" | "timeline" | "answers" | "additions"): Form => 
 /** Markdown without HTML of its own, its headings two ranks below the page's, its tables in boxes that scroll. */
 function markdown(text: string): string {
   const parser = new MarkdownIt({ html: false });
-  const { rules } = parser.renderer;
-  rules["table_open"] = () => '<div class="wide"><table>';
-  rules["table_close"] = () => "</table></div>";
+  boxTables(parser);
   const tokens = parser.parse(text, {});
   for (const token of tokens)
     if (token.type.startsWith("heading")) token.tag = `h${Math.min(Number(token.tag.slice(1)) + 2, 6)}`;

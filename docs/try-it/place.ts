@@ -1,20 +1,15 @@
+import { keysOf } from "../in-page/paths.js";
+
 /** From where to where something stands in a text. */
 export interface Place {
   readonly start: number;
   readonly end: number;
 }
 
-/** `phases[0].lines[1]` and `materials["wax, white"]` as keys, one after the other. */
-function keysOf(path: string): string[] {
-  return [...path.matchAll(/\["((?:[^"\\]|\\.)*)"\]|\[(\d+)\]|([^.[\]]+)/g)].map(([, quoted, index, name]) =>
-    quoted === undefined ? (index ?? name ?? "") : (JSON.parse(`"${quoted}"`) as string),
-  );
-}
-
 /** Where a path leads in a text of JSON: to its value, or to as near as there is. The text is sound JSON. */
 export function placeOf(text: string, path: string): Place {
   let at = skip(text, 0);
-  for (const key of keysOf(path)) {
+  for (const key of keysOf(path).map(String)) {
     const next = member(text, at, key);
     if (next === undefined) break;
     at = next;

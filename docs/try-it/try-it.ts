@@ -5,6 +5,7 @@ import { watchWidths } from "../in-page/fit.js";
 import { copyWith, download, fileName } from "../in-page/hand-over.js";
 import { hashOf, textOf } from "../in-page/link.js";
 import { loadScript } from "../in-page/load-script.js";
+import { followScheme } from "../in-page/scheme.js";
 import { brokenAt, lineAndColumn } from "./broken.js";
 import { resultOf } from "./client.js";
 import { formNames } from "./form-names.js";
@@ -161,12 +162,7 @@ const on = (id: string, act: (button: HTMLButtonElement) => void) => {
 };
 
 form.append(...formNames.map(({ name }) => new Option(name)));
-// The scheme that was chosen on the other pages, where the browser lets a page remember.
-try {
-  document.documentElement.dataset["theme"] = localStorage.getItem("tsd-theme") ?? "os";
-} catch {
-  // A page that may remember nothing follows the system.
-}
+followScheme();
 job.addEventListener("input", changed);
 choice.addEventListener("change", () => show(choice.value));
 form.addEventListener("change", showPlan);

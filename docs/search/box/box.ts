@@ -1,4 +1,5 @@
 // The box in which a reader types a question: on every page, small; what it searches is fetched once it is opened.
+import { loadScript } from "../../in-page/load-script.js";
 import type { Found } from "../found.js";
 
 declare global {
@@ -22,20 +23,7 @@ function start(
   list: HTMLElement,
   status: HTMLElement,
 ): void {
-  let loading: Promise<void> | undefined;
   let chosen = -1;
-
-  /** A page opened from a folder may fetch no data, but may run a script. */
-  const load = (): Promise<void> => {
-    loading ??= new Promise((resolve, reject) => {
-      const script = document.createElement("script");
-      script.src = `${base}assets/finder.js`;
-      script.addEventListener("load", () => resolve());
-      script.addEventListener("error", () => reject(new Error("the search could not be loaded")));
-      document.head.append(script);
-    });
-    return loading;
-  };
 
   const links = (): HTMLAnchorElement[] => [...list.querySelectorAll("a")];
 
@@ -56,9 +44,9 @@ function start(
     const question = field.value;
     try {
       status.textContent = window.gelwrightFind ? "" : "Loading the search …";
-      await load();
-    } catch (error) {
-      status.textContent = (error as Error).message;
+      await loadScript(`${base}assets/finder.js`);
+    } catch {
+      status.textContent = "The search could not be loaded.";
       return;
     }
     if (question !== field.value) return;
