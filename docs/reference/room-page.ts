@@ -44,6 +44,7 @@ function roomFront(room: string, facts: Facts, inline: Inline): string {
     );
   const ways = [
     `<a href="../documents/questions.html">All questions of the trade</a>`,
+    `<a href="../documents/glossary.html">Words of the trade</a>`,
     ...(own.length > 0 ? [`<a href="../documents/verification-${room}.html">How these functions are proved</a>`] : []),
   ];
   return `<section class="tsd-panel room-front"><p>${inline(paragraphOf(room))}</p><p>${ways.join(" · ")}</p>${groups.length > 0 ? `<h2 id="questions">Questions and the functions that answer them</h2><dl class="by-question">${groups.join("")}</dl>` : ""}<h2 id="everything">Everything in this room</h2></section>`;
