@@ -8,6 +8,14 @@ export const deliveredFrom: Known = [["charge", "allowances"], []];
 export const filmAllowances: Known = [["thickness", "density", "diameter", "name"], ["bottom"]];
 export const filmMass: Known = [["thickness", "density", "area"], []];
 export const filmThickness: Known = [["yieldStress", "density"], []];
+export const largestBatch: Known = [
+  ["formula", "batch"],
+  ["vessel", "yieldStress"],
+];
+export const materialsToBuy: Known = [
+  ["formula", "batch"],
+  ["vessel", "yieldStress"],
+];
 export const minimumWeight: Known = [["standardDeviation", "increment"], ["uncertainty"]];
 export const orderLots: Known = [
   ["lots", "stages"],

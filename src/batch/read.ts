@@ -2,7 +2,7 @@ import { type Draft, Findings, join } from "../formula/document.js";
 import type { Read } from "../formula/read-type.js";
 import type { Balance } from "./balance.js";
 import { batch as entry, type TargetFields } from "./schema.js";
-import type { AllowanceDocument, BalanceDocument, Batch, BatchAllowance, BatchDocument } from "./types.js";
+import type { AllowanceDocument, BalanceDocument, Batch, BatchAllowance, BatchDocument, Stock } from "./types.js";
 
 /** Relative weighing tolerance where the document names none: common practice, no source. */
 const usualTolerance = 0.005;
@@ -37,7 +37,7 @@ export function readBatch(document: unknown): Batch {
 
 /** A batch of what was read: notes the faults of what needs several fields, and goes on. */
 export function batchFrom(draft: Draft<Read<BatchDocument>>, at: string, findings: Findings): Batch {
-  const { density, lots, tare = 0, weighingTolerance = usualTolerance } = draft;
+  const { density, lots, stock, tare = 0, weighingTolerance = usualTolerance } = draft;
   const balances = (draft.balances ?? []).filter((balance) => balance !== undefined);
   const { packs }: Draft<Read<TargetFields>> = draft.target ?? {};
   if (lots !== undefined && packs !== undefined && lots > packs)
@@ -56,6 +56,7 @@ export function batchFrom(draft: Draft<Read<BatchDocument>>, at: string, finding
     balances: balances as readonly Balance[],
     tare,
     tolerance: weighingTolerance,
+    ...(stock && { stock: stock as readonly Stock[] }),
   };
 }
 

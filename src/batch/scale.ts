@@ -1,16 +1,12 @@
-import { densityOfMixture, type Formula, type FormulaLine } from "../formula/index.js";
-import { list, notNegative, positive, record, refuse, result } from "../guards.js";
-import { densityAt } from "../laws/index.js";
-import { allowancesOf, type BatchVessel, nameOf } from "./allowances-of.js";
-import { type BatchCharge, chargeFor } from "./charge.js";
+import type { Formula } from "../formula/index.js";
+import { record } from "../guards.js";
+import type { BatchVessel } from "./allowances-of.js";
+import type { BatchCharge } from "./charge.js";
 import * as known from "./known.js";
-import { splitIntoLots } from "./lots.js";
 import { type CostOfLots, costOfLots } from "./lots-cost.js";
-import { text } from "./named.js";
-import { deliveredMass } from "./target.js";
+import { chargeOf, lotsOf, type Scaling, scalingOf } from "./scaling.js";
 import type { Batch } from "./types.js";
 import { type WeighedLot, weigh } from "./weigh.js";
-import { type EqualLots, fewestWhole, inLots, lotsAskedFor } from "./whole-packs.js";
 
 /** A formula scaled to a batch: what to weigh on what, how often, and what arrives. */
 export interface ScaledBatch {
@@ -80,70 +76,16 @@ export function scaleFormula(input: {
   readonly yieldStress?: number | undefined;
 }): ScaledBatch {
   const { formula, batch, vessel, yieldStress } = record(input, "input", known.scaleFormula);
-  const { target, packs, lots: wanted } = record(batch, "batch");
-  const lines = linesOf(formula);
-  const density =
-    batch.density === undefined ? densityOf(lines, formula.materials) : positive(batch.density, "density");
-  record(target, "target");
-  const massTarget = deliveredMass("mass" in target ? target : { ...target, density: density ?? unknownDensity() });
-  if (packs !== undefined) positive(packs, "packs");
-  if (vessel !== undefined) record(vessel, "vessel");
-  const allowances = allowancesOf(formula, batch, { vessel, density, yieldStress });
-  const chargeOf = (delivered: number): BatchCharge =>
-    chargeFor({
-      delivered,
-      lines: lines.map((line) => ({ name: nameOf(line), massFraction: line.massFraction })),
-      allowances,
-    });
-  const split = (): EqualLots => {
-    if (wanted !== undefined) return inLots(massTarget, packs, lotsAskedFor(wanted, packs));
-    if (vessel === undefined) return inLots(massTarget, packs, 1);
-    const of = density ?? unknownDensity();
-    const fewest = lotsOf(chargeOf(massTarget), of, vessel);
-    const room = vessel.volumeMax * of * (1 + 1e-12);
-    return fewestWhole(massTarget, packs, fewest, (massOfLot) => chargeOf(massOfLot).total <= room);
-  };
-  const { lots, massOfLot, packsOfLot } = split();
-  const charge = chargeOf(massOfLot);
+  const scaling = scalingOf(formula, batch, vessel, yieldStress);
+  return scaledTo(scaling, scaling.massTarget, batch.packs);
+}
+
+/** The batch of so much finished product [kg], in so many packs if it is asked for in packs. */
+export function scaledTo(scaling: Scaling, massTarget: number, packs: number | undefined): ScaledBatch {
+  const { formula, batch, lines, density, allowances } = scaling;
+  const { lots, massOfLot, packsOfLot } = lotsOf(scaling, massTarget, packs);
+  const charge = chargeOf(scaling, massOfLot);
   const lot = weigh(lines, charge, allowances, massOfLot, batch, formula.materials);
   const cost = costOfLots(formula, lot, lots, packsOfLot === undefined ? undefined : packsOfLot * lots);
   return { massTarget, packs, density, lots, massOfLot, packsOfLot, charge, lot, cost };
-}
-
-function unknownDensity(): never {
-  return refuse("input", "density", "nothing", "a density of the product, or one of every material");
-}
-
-/** The lines that there is something to weigh of. */
-function linesOf(formula: Formula): readonly FormulaLine[] {
-  record(record(formula, "formula").materials, "formula.materials");
-  return list(formula.lines, "formula.lines", 1).filter((line, i) => {
-    const at = `formula.lines[${i}]`;
-    text(record(line, at).phase, `${at}.phase`);
-    record(formula.materials[text(line.material, `${at}.material`)] ?? {}, `formula.materials.${line.material}`);
-    return notNegative(line.massFraction, `${at}.massFraction`) > 0;
-  });
-}
-
-/** Density of the product at 20 °C from those of its materials, if all are known. */
-function densityOf(lines: readonly FormulaLine[], materials: Formula["materials"]): number | undefined {
-  const parts = lines.flatMap(({ massFraction, material }) => {
-    const known = materials[material]?.density;
-    if (known === undefined) return [];
-    return [{ mass: massFraction, density: densityAt({ law: known, temperature: 20 }) }];
-  });
-  return parts.length === lines.length ? densityOfMixture({ parts }) : undefined;
-}
-
-/** Lots so that the charge of each, with the fixed allowances that each needs anew, fits the working volume. */
-function lotsOf(charge: BatchCharge, density: number, { volumeMin, volumeMax }: BatchVessel): number {
-  const fixed = charge.lines.reduce((sum, line) => sum + line.massFixed, 0) / density;
-  const scaling = charge.lines.reduce((sum, line) => sum + line.massProportional, 0) / density;
-  if (fixed >= positive(volumeMax, "volumeMax"))
-    refuse("unreachable", "allowances", `${fixed} m³ of losses`, `less than ${volumeMax} m³`);
-  return splitIntoLots({
-    volume: result(scaling, "volume"),
-    volumeMin: Math.max(notNegative(volumeMin, "volumeMin") - fixed, Number.MIN_VALUE),
-    volumeMax: volumeMax - fixed,
-  }).lots;
 }

@@ -1,5 +1,5 @@
 import { type Entry, exactly, fields, kinds, listOf, maybe, quantity, text, whole, word } from "../formula/entry.js";
-import type { AllowanceDocument, BalanceDocument, BatchDocument, TargetDocument } from "./types.js";
+import type { AllowanceDocument, BalanceDocument, BatchDocument, StockDocument, TargetDocument } from "./types.js";
 
 const above = { above: 0 };
 const mass = quantity("mass", above);
@@ -51,4 +51,15 @@ export const batch: Entry<BatchDocument> = fields<BatchDocument>({
   balances: listOf(fields<BalanceDocument>({ name: text, increment: mass, capacity: mass, minimumWeight: mass }), 1),
   tare: maybe("property", quantity("mass", { min: 0 })),
   weighingTolerance: maybe("wish", quantity("massFraction", { above: 0, below: 1 })),
+  stock: maybe(
+    "wish",
+    listOf(
+      fields<StockDocument>({
+        material: text,
+        mass: quantity("mass", { min: 0 }),
+        source: maybe("identity", text),
+      }),
+      1,
+    ),
+  ),
 });

@@ -45,6 +45,16 @@ export interface BalanceDocument {
   readonly minimumWeight: Quantity<"mass">;
 }
 
+/** What there is of a material; several entries of one material add up. */
+export interface StockDocument {
+  /** Key of the material: a premix is opened into its materials. */
+  readonly material: string;
+  /** What may be used up. */
+  readonly mass: Quantity<"mass">;
+  /** Where the figure comes from: a stock list with its day. */
+  readonly source?: string;
+}
+
 /** A batch as people order it. */
 export interface BatchDocument {
   readonly version: 1;
@@ -62,6 +72,17 @@ export interface BatchDocument {
   readonly tare?: Quantity<"mass">;
   /** How far a reading may be off, relative to the mass; 0.5 % where it is left out (common practice, no source). */
   readonly weighingTolerance?: Quantity<"massFraction">;
+  /** What there is of the materials. */
+  readonly stock?: readonly StockDocument[];
+}
+
+/** What there is of a material, in the units of the kernels. */
+export interface Stock {
+  /** Key of the material. */
+  readonly material: string;
+  /** [kg]. */
+  readonly mass: number;
+  readonly source?: string | undefined;
 }
 
 /** A loss in the units of the kernels. */
@@ -104,4 +125,6 @@ export interface Batch {
   readonly tare: number;
   /** Relative weighing tolerance. */
   readonly tolerance: number;
+  /** What there is of the materials, where a stock list is stated. */
+  readonly stock?: readonly Stock[] | undefined;
 }

@@ -13,6 +13,7 @@ export const findingWays: { readonly [Code in FieldCode]: FindingWay } = {
   "material-fatty-acids": "look-up",
   "material-ageing-kinetics": "look-up",
   "material-price": "look-up",
+  "material-stock": "look-up",
   "material-hlb": "look-up",
   "material-required-hlb": "look-up",
   "material-induction-times": "measure",

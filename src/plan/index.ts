@@ -96,6 +96,7 @@ export type { ScaleMetrics } from "./parts/scale.js";
 export type { Source } from "./parts/sources.js";
 export type { PlanSpeed } from "./parts/speeds.js";
 export type { PlanPull, PlanStability, PlanStorage } from "./parts/stability.js";
+export type { LargestFromStock, PlanStock } from "./parts/stock.js";
 export type { LargestSuspended } from "./parts/suspended.js";
 export type { Exposed, MaterialExposure } from "./parts/thermal-exposure.js";
 export type { PlanStrength, PlanYieldStress } from "./parts/trials.js";

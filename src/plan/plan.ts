@@ -23,6 +23,7 @@ import { type PlanParticle, particlesOf } from "./parts/particles.js";
 import { type ScaleMetrics, scaleMetricsOf } from "./parts/scale.js";
 import { type Source, sourcesOf } from "./parts/sources.js";
 import { type PlanStability, stabilityOf } from "./parts/stability.js";
+import { type PlanStock, stockIn } from "./parts/stock.js";
 import { type MaterialExposure, thermalExposuresOf } from "./parts/thermal-exposure.js";
 import { type PlanStrength, type PlanYieldStress, strengthOf } from "./parts/trials.js";
 import { yieldStressFigure } from "./parts/yield-stress.js";
@@ -62,6 +63,8 @@ export interface Plan {
   readonly afterFilling: PlanAfterFilling;
   /** What goes into a pack, if its label states how much. */
   readonly packs?: PlanPacks;
+  /** What there is in stock, and what it makes, if a stock list is stated. */
+  readonly stock?: PlanStock;
   /** The stability test, if one is stated. */
   readonly stability?: PlanStability;
   /** When particles may go in, and what holds them. */
@@ -124,6 +127,7 @@ export function planOf(run: Run, fingerprint: string): Plan {
     ...(lotOrder && { lotOrder }),
     afterFilling: afterFillingOf(run),
     ...(pack?.nominal && { packs: packsOf(run, pack.nominal) }),
+    ...(job.batch.stock && { stock: stockIn(run) }),
     ...(job.stability && { stability: stabilityOf(run, job.stability) }),
     particles: particlesOf(run),
     gelPoints: gelPointsOf(run),

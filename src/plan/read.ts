@@ -1,3 +1,4 @@
+import type { Batch } from "../batch/index.js";
 import { batchFrom } from "../batch/read.js";
 import { batch as batchEntry } from "../batch/schema.js";
 import { type Draft, Findings, join } from "../formula/document.js";
@@ -60,6 +61,7 @@ export function readJob(document: unknown): ReadJob {
   const batch = batchFrom(draft.batch ?? {}, "batch", findings);
   const benchLines = checkBench(draft.bench ?? {}, formula, findings);
   checkIndices(formula, findings);
+  checkStock(batch, formula, findings);
   checkVessel(draft.vessel ?? {}, findings);
   if (draft.pack) checkPack(draft.pack, "pack", findings);
   const { stability: test, label: ofLabel, exposure: asked } = draft;
@@ -84,6 +86,21 @@ export function readJob(document: unknown): ReadJob {
     },
     steps,
   };
+}
+
+/** A stock list names materials: premixes are opened into theirs. */
+function checkStock({ stock = [] }: Draft<Batch>, { materials }: Formula, findings: Findings): void {
+  const keys = Object.keys(materials);
+  stock.forEach((entry, i) => {
+    const { material } = entry ?? {};
+    if (material !== undefined && !keys.includes(material))
+      findings.unknownName(
+        ["stock", i, "material"].reduce<string>(join, "batch"),
+        material,
+        keys,
+        "the key of a material of the formula, not of a premix",
+      );
+  });
 }
 
 /** Indices of one material may contradict one another, such as more that is natural than of natural origin. */

@@ -209,15 +209,23 @@ export function shapeOf({ diameter, bottom }: Pick<Vessel, "diameter" | "bottom"
 }
 
 /** The batch that the formula is scaled to, with the vessel it is made in. */
-export function scaledBatch({ formula, batch, vessel }: Job, yieldStress: number | undefined): ScaledBatch {
+export function scaledBatch(job: Job, yieldStress: number | undefined): ScaledBatch {
+  return scaleFormula(scalingInput(job, yieldStress));
+}
+
+/** What the batch of a job is scaled by. */
+export function scalingInput(
+  { formula, batch, vessel }: Job,
+  yieldStress: number | undefined,
+): Parameters<typeof scaleFormula>[0] {
   const { name, workingVolume, diameter, bottom } = vessel;
   const density = batch.density ?? contractedDensity(formula);
-  return scaleFormula({
+  return {
     formula,
     batch: density === undefined ? batch : { ...batch, density },
     vessel: { name, volumeMin: workingVolume.min, volumeMax: workingVolume.max, diameter, bottom },
     ...(yieldStress !== undefined && { yieldStress }),
-  });
+  };
 }
 
 /** Density of a product at 20 °C in which glycerin and water contract [kg/m³]; of another its materials' volumes add up in the batch. */

@@ -11,6 +11,7 @@ import { packSection } from "./packs.js";
 import { type Sheet, whyNot } from "./render.js";
 import { soundPart } from "./sound.js";
 import { stabilitySection } from "./stability.js";
+import { stockSection } from "./stock.js";
 import { airOf, gelOf, particlesOf } from "./strength.js";
 import { answerTable, courseTable, formulaTable, orderTable } from "./tables.js";
 
@@ -37,6 +38,7 @@ export function appendices(sheet: Sheet): readonly Block[] {
     ...packSection(sheet),
     ...stabilitySection(sheet),
     ...allowances(sheet),
+    ...stockSection(sheet),
     ...section(labels.formula, [table(formulaTable(sheet))]),
     ...naturalOrigin(sheet),
     ...cost(sheet),

@@ -137,6 +137,30 @@ export const validInputs: ValidInputs = {
     ],
   ],
   readBatch: [[batch], [{ ...batch, target: { mass: "40 kg" } }]],
+  largestBatch: ["packs", "mass"].map((of) => [
+    {
+      formula,
+      batch: {
+        ...readBatch(of === "packs" ? batch : { ...batch, target: { mass: "40 kg" } }),
+        stock: [
+          { material: "oil", mass: 17, source: "stock list" },
+          { material: "former", mass: 3 },
+        ],
+      },
+      vessel: { name: "kettle", volumeMin: 0.004, volumeMax: 0.02, diameter: 0.3 },
+      yieldStress: 12,
+    },
+  ]),
+  materialsToBuy: [
+    [
+      {
+        formula,
+        batch: { ...readBatch(batch), stock: [{ material: "oil", mass: 1.7 }] },
+        vessel: { name: "kettle", volumeMin: 0.004, volumeMax: 0.02, diameter: 0.3 },
+        yieldStress: 12,
+      },
+    ],
+  ],
   scaleFormula: [
     [
       {

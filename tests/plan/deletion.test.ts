@@ -45,6 +45,7 @@ const raising: readonly RegExp[] = [
   /^bench\.strengthTrials(\.target)?$/,
   /^formula\.claims/,
   /^formula\.materials\.\*\.(limits(\.(temperatureMax|shareMax))?|heatSensitive|particle|volatile|function)$/,
+  /^batch\.stock$/,
   /^process\.(workingDay|air(\.vacuum)?)$/,
   /^process\.steps\[\]\.(within|speed|for|packsPerMinute|with|pressure)$/,
   /^stability(\.conditions\[\]\.at|\.transitions)?$/,

@@ -10,6 +10,8 @@ export const questionIds = [
   "working-volume",
   /** Raised by: a material with a maximum share. States: the lot as it is weighed. Figure: mass of the material over that of the charge. Limit: at most the share that is stated. */
   "maximum-share",
+  /** Raised by: a stock list. States: the batch as it is weighed. Figure: mass of the material in all lots. Limit: at most what there is in stock. */
+  "stock-suffices",
   /** Raised by: a working day. States: the end of every step that somebody has to be there for. Figure: time since the first step, with both ends of what passes through walls. Limit: at most the length of the day. */
   "lot-fits-the-day",
   /** Raised by: a heat-sensitive material other than an antioxidant, where anything is heated. States: every step with the material in the vessel. Figure: 1 on the heat, 0 off it. Limit: at most 0. */

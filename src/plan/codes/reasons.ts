@@ -31,6 +31,7 @@ export const fieldCodes = [
   "material-fatty-acids",
   "material-ageing-kinetics",
   "material-price",
+  "material-stock",
   "material-hlb",
   "material-required-hlb",
   "material-induction-times",

@@ -1,3 +1,4 @@
+import type { StockUse } from "../../batch/index.js";
 import type { FormulaLine, Material } from "../../formula/index.js";
 import { atLeast, atMost, between, exactly, type Figure, type Limit } from "../figure.js";
 import type { Job } from "../job.js";
@@ -6,6 +7,7 @@ import { timeFigure } from "../parts/durations.js";
 import { takenForGranted } from "../parts/in-vessel.js";
 import { attendedMoments } from "../parts/lot-order.js";
 import { naturalOriginContent } from "../parts/natural-origin.js";
+import { stockUsesOf } from "../parts/stock.js";
 import type { Moment, Run, State } from "../state.js";
 import { stated, unknown } from "../unknown.js";
 import { lessOf } from "./levers.js";
@@ -194,6 +196,26 @@ export const batchQuestions: readonly Question[] = [
       } as const;
       return atMost(twelveDigits(stated(massFractionMax, "material-share-max", { of: key })), [basis]);
     },
+  }),
+  asks<StockUse, StockUse>({
+    id: "stock-suffices",
+    quantity: "mass",
+    quantifier: "every",
+    subjects: (run) => (run.job.batch.stock ? stockUsesOf(run) : []),
+    of: ({ material }) => ({ material }),
+    states: (use) => [use],
+    figure: ({ needed }) => exactly(needed, [{ kind: "law", key: "mass-balance" }]),
+    limit: ({ material, inStock }, _subject, { job }) => {
+      const source = job.batch.stock?.find((entry) => entry.material === material)?.source;
+      const basis = {
+        kind: "stated",
+        key: "material-stock",
+        of: material,
+        ...(source !== undefined && { source }),
+      } as const;
+      return atMost(stated(inStock, "material-stock", { of: material }), [basis]);
+    },
+    beside: ({ toBuy }) => ({ toBuy }),
   }),
   asks<Run, Moment>({
     id: "lot-fits-the-day",

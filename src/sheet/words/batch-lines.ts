@@ -32,6 +32,16 @@ export const batchLines = {
   ): string =>
     `Asked for: ${say.kilograms(mass)} in ${Number.isInteger(packs) ? "" : "about "}${say.number(packs, 5)} packs${say.given(pack, (name) => ` (${name})`)}.`,
   delivered: ({ mass }: { readonly mass: number }, say: Say): string => `The charge delivers ${say.kilograms(mass)}.`,
+  stockMakes: ({ mass, lots }: { readonly mass: number; readonly lots: number }, say: Say): string =>
+    `The stock makes at most ${say.kilograms(mass, 5)} in ${say.count(lots)} ${lots === 1 ? "lot" : "equal lots"}.`,
+  stockMakesInPacks: (
+    { mass, packs, lots }: { readonly mass: number; readonly packs: number; readonly lots: number },
+    say: Say,
+  ): string =>
+    `The stock makes at most ${say.count(packs)} packs (${say.kilograms(mass, 5)}) in ${say.count(lots)} ${lots === 1 ? "lot" : "equal lots"}.`,
+  limitedBy: ({ materials }: { readonly materials: readonly string[] }): string =>
+    `It is limited by ${materials.join(" and ")}.`,
+  limitedByVessel: (): string => "One lot more would be too little for the vessel.",
   filmOnWall: ({ thickness }: { readonly thickness: number }, say: Say): string =>
     `By the viscosity at the end of filling, a film of ${say.millimetres(thickness, 2)} on average has not drained from the wall.`,
   filmAllowedFor: (

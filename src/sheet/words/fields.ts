@@ -11,6 +11,7 @@ export const fields: Words["fields"] = {
   "material-fatty-acids": "the fatty acids",
   "material-ageing-kinetics": "how ageing depends on temperature",
   "material-price": "the price",
+  "material-stock": "the stock",
   "material-hlb": "the HLB",
   "material-required-hlb": "the HLB that is required",
   "material-induction-times": "the induction times",

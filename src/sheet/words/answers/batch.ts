@@ -4,7 +4,13 @@ import { limit, material, notAbove, notBelow, numberBeside, value, valueAt, with
 
 type Batch = Extract<
   QuestionId,
-  "gel-former-ratio" | "natural-origin-claim" | "delivered" | "working-volume" | "maximum-share" | "lot-fits-the-day"
+  | "gel-former-ratio"
+  | "natural-origin-claim"
+  | "delivered"
+  | "working-volume"
+  | "maximum-share"
+  | "stock-suffices"
+  | "lot-fits-the-day"
 >;
 
 /** What is weighed, what arrives, and how it fits vessel and day. */
@@ -47,6 +53,13 @@ export const batchAnswers: Each<Batch, AnswerWords> = {
     above: (answer, say) =>
       `The share of ${material(answer, say)}, ${value(answer, say)}, is above its maximum in the product.`,
     notKnown: (answer, say) => `Whether the share of ${material(answer, say)} is within its maximum`,
+  }),
+  "stock-suffices": notAbove({
+    question: "Is there enough of a material in stock?",
+    met: (answer, say) => `The stock of ${material(answer, say)} suffices for all lots.`,
+    above: (answer, say) =>
+      `All lots take ${value(answer, say)} of ${material(answer, say)}: more than there is in stock.${say.given(numberBeside(answer, "toBuy"), (mass) => ` Buy ${say.kilograms(mass, 6)}.`)}`,
+    notKnown: (answer, say) => `Whether the stock of ${material(answer, say)} suffices`,
   }),
   "lot-fits-the-day": notAbove({
     question: "Does one lot fit a working day?",

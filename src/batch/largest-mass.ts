@@ -1,0 +1,92 @@
+import { refuse } from "../guards.js";
+import { slack } from "../numeric/decimal.js";
+import { root } from "../numeric/root.js";
+import type { BatchVessel } from "./allowances-of.js";
+import { chargeOf, densityIn, type Scaling } from "./scaling.js";
+
+/** The most of a product that a stock makes, before anything is rounded. */
+export interface LargestMass {
+  /** Finished product of all lots [kg]. */
+  readonly mass: number;
+  /** Materials that are used up, or of which there is less than another full lot takes. */
+  readonly limitedBy: readonly string[];
+}
+
+/** The largest batch by exact masses: as many lots as fill the vessel, or one more in which all of them are less full. */
+export function largestMass(scaling: Scaling, stock: ReadonlyMap<string, number>): LargestMass {
+  const { batch, vessel } = scaling;
+  const none = (): never => refuse("unreachable", "stock", "too little", "more than the losses of the lots take");
+  if (batch.lots !== undefined || vessel === undefined) return inLots(scaling, stock, batch.lots ?? 1) ?? none();
+  const massOfFull = fullLot(scaling, vessel);
+  const sharesOfFull = sharesOf(scaling, stock, 1, massOfFull);
+  const full = Math.floor((1 + slack) / Math.max(...sharesOfFull.values()));
+  const another = inLots(scaling, stock, full + 1);
+  if (another && another.mass > full * massOfFull && covers(scaling, vessel, another.mass / (full + 1))) return another;
+  if (full === 0) return another ? tooLittle(another.mass, vessel) : none();
+  const limitedBy = [...sharesOfFull].flatMap(([key, share]) => ((full + 1) * share > 1 ? [key] : []));
+  // Where there is enough for a less full lot, it is the vessel that asks for more.
+  return { mass: full * massOfFull, limitedBy: another && another.mass > full * massOfFull ? [] : limitedBy };
+}
+
+function tooLittle(mass: number, { volumeMin }: BatchVessel): never {
+  return refuse("unreachable", "stock", `enough for ${mass} kg`, `a batch that fills ${volumeMin} m³ of the vessel`);
+}
+
+/** The batch that takes all of some material in so many lots, if the losses of the lots leave any. */
+function inLots(scaling: Scaling, stock: ReadonlyMap<string, number>, lots: number): LargestMass | undefined {
+  const over = (massOfLot: number): number => Math.max(...sharesOf(scaling, stock, lots, massOfLot).values()) - 1;
+  // Without losses a lot would bring as much as this; a hair more, since its ends have to lie on both sides.
+  const far = (1 + 1e-9) * withoutLosses(scaling, stock, lots);
+  if (far === 0 || !(over(far * nearNothing) < 0)) return undefined;
+  const massOfLot = root(over, far * nearNothing, far, "mass of a lot");
+  const shares = sharesOf(scaling, stock, lots, massOfLot);
+  return {
+    mass: lots * massOfLot,
+    limitedBy: [...shares].flatMap(([key, share]) => (share > 1 - 1e-9 ? [key] : [])),
+  };
+}
+
+/** So small a part of a lot is none. */
+const nearNothing = 1e-9;
+
+/** Of each material in stock the share that so many lots take of it, of so much finished product each [kg]. */
+function sharesOf(
+  scaling: Scaling,
+  stock: ReadonlyMap<string, number>,
+  lots: number,
+  massOfLot: number,
+): ReadonlyMap<string, number> {
+  const { lines } = chargeOf(scaling, massOfLot);
+  const shares = new Map<string, number>();
+  scaling.lines.forEach(({ material }, i) => {
+    const there = stock.get(material);
+    const taken = lots * (lines[i]?.mass ?? 0);
+    if (there !== undefined) shares.set(material, (shares.get(material) ?? 0) + taken / there);
+  });
+  return shares;
+}
+
+/** Finished product of one of so many lots that a stock would make if nothing were lost [kg]. */
+function withoutLosses({ lines }: Scaling, stock: ReadonlyMap<string, number>, lots: number): number {
+  const whole = lines.reduce((sum, { massFraction }) => sum + massFraction, 0);
+  const masses = [...stock].map(([key, mass]) => {
+    const share = lines.reduce((sum, line) => sum + (line.material === key ? line.massFraction / whole : 0), 0);
+    return share > 0 ? mass / (share * lots) : Number.POSITIVE_INFINITY;
+  });
+  return Math.min(...masses);
+}
+
+/** Finished product of a lot that fills the vessel at 20 °C [kg]. */
+function fullLot(scaling: Scaling, { volumeMax }: BatchVessel): number {
+  const room = volumeMax * densityIn(scaling);
+  const over = (massOfLot: number): number => chargeOf(scaling, massOfLot).total / room - 1;
+  const far = room * (1 + 1e-9);
+  if (!(over(far * nearNothing) < 0))
+    return refuse("unreachable", "allowances", "losses that fill the vessel", `less than ${volumeMax} m³`);
+  return root(over, far * nearNothing, far, "mass of a lot");
+}
+
+/** Whether a lot covers the smallest working volume of the vessel. */
+function covers(scaling: Scaling, { volumeMin }: BatchVessel, massOfLot: number): boolean {
+  return chargeOf(scaling, massOfLot).total >= volumeMin * densityIn(scaling) * (1 - slack);
+}
