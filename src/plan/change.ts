@@ -13,7 +13,8 @@ export type StepField =
   | "toViscosity"
   | "pressure"
   | "packsPerMinute"
-  | "jacketAt";
+  | "jacketAt"
+  | "equalAdditions";
 
 /** Properties of a material that a change may set, with their unit. */
 export type MaterialField = "temperatureFlash" | "temperatureMax" | "massFractionMax" | "strength";
@@ -51,7 +52,7 @@ export type Change =
       /** From 1. */
       readonly step: number;
       readonly field: StepField;
-      /** In the base unit of the field: °C, s, rev/s, Pa·s or Pa; packs in a minute. */
+      /** In the base unit of the field: °C, s, rev/s, Pa·s or Pa; packs in a minute; a whole number of additions. */
       readonly value: number;
     }
   | {
@@ -136,13 +137,14 @@ function changedBy({ job, steps }: ReadJob, change: Change, path: string): ReadJ
 /** What holds a figure of a step to its bounds, as the documents do; a step may take no time. */
 function boundOf(field: StepField): (value: number, path: string) => number {
   if (field === "to" || field === "at" || field === "jacketAt") return temperature;
+  if (field === "equalAdditions") return (value, path) => wholeNumber(value, path, 1);
   return field === "for" ? notNegative : positive;
 }
 
 /** Whether a step has a figure, or may have it. */
 export function mayHave(step: Step, field: StepField): boolean {
   const optional: Readonly<Record<string, readonly StepField[]>> = {
-    charge: ["at", "for", "speed"],
+    charge: ["at", "for", "speed", "equalAdditions"],
     stir: ["speed"],
     add: ["speed"],
     fill: ["for", "speed"],

@@ -1,9 +1,10 @@
 import { type JobDocument, type Plan, runPlan } from "gelwright/plan";
 import { expect, test } from "vitest";
 import { answerOf, answersOf, known } from "../support/answers.js";
-import { changed, coldJob, exampleJob } from "../support/example.js";
+import { changed, coldJob, exampleJob, readOnTheWayDown } from "../support/example.js";
 
-const job = exampleJob();
+// Read on its way down too: what stirs a melt that nobody read warms it by nobody knows how much, and its day has no end.
+const job = readOnTheWayDown(exampleJob());
 const three = changed(job, (draft) => Object.assign(draft.batch.target, { packs: 3000 }));
 const inDay = (workingDay: object): JobDocument =>
   changed(three, (draft) => Object.assign(draft.process, { workingDay }));

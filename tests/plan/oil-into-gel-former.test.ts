@@ -1,4 +1,5 @@
-import { type JobDocument, runPlan } from "gelwright/plan";
+import { type JobDocument, prepareJob, remedies, runPlan, runPrepared } from "gelwright/plan";
+import { toMarkdown } from "gelwright/sheet";
 import { describe, expect, test } from "vitest";
 import { answerOf, figureOf, known } from "../support/answers.js";
 import { changed, coldJob } from "../support/example.js";
@@ -76,5 +77,78 @@ describe("additions and shares of the bench", () => {
     expect(asThere.notKnown).toEqual([{ code: "contradiction", field: "emulsion-share-max" }]);
     expect(answerOf(bench(0.1009, "as at the bench"), "additions-within-share", { phase: "B" }).verdict).toBe("met");
     expect(answerOf(bench(0.11, "largest"), "additions-within-share", { phase: "B" }).verdict).toBe("met");
+  });
+});
+
+describe("oil that is charged into a gel without a schedule", () => {
+  /** The vessel of the cold route, where its phase B is charged in so many additions, with shares of the bench against the oil. */
+  const poured = (shares: readonly (readonly [oil: number, share: number])[], equalAdditions?: number): JobDocument =>
+    changed(coldJob(), (draft: Draft) => {
+      draft.bench.emulsion.additionShareMax = shares.map(([oil, share]) => ({
+        oil: `${oil} % v/v`,
+        share: `${share} %`,
+      }));
+      draft.process.steps[2] = { do: "charge", phase: "B", ...(equalAdditions && { equalAdditions }) };
+    });
+  const asked = { id: "additions-within-share", of: { phase: "B" } } as const;
+  const verdictOf = (of: JobDocument) => answerOf(of, asked.id, asked.of).verdict;
+  /** Oil over what is in the vessel before it, worked out from what is weighed. */
+  const ratio = () => {
+    const { lines } = runPlan(poured([[0, 10]])).weighing;
+    const massOf = (phase: string) =>
+      lines.filter((line) => line.phase === phase).reduce((sum, { mass }) => sum + mass, 0);
+    return massOf("B") / massOf("A");
+  };
+
+  test("is within the shares of the bench in so many equal additions, and in one fewer is not", () => {
+    const whole = ratio();
+    // The first meets least, and decides.
+    const fewest = Math.ceil(whole / 0.1);
+    expect([fewest, fewest - 1].map((count) => verdictOf(poured([[0, 10]], count)))).toEqual(["met", "not-met"]);
+    const { figure, at } = answerOf(poured([[0, 10]], fewest - 1), asked.id, asked.of);
+    expect(known(figure.value)).toBeCloseTo(whole / (fewest - 1), 9);
+    expect(at).toMatchObject({ step: 3, addition: 1 });
+  });
+
+  test("is decided by a later addition where the bench took up less the more oil there was", () => {
+    const shares = [
+      [0, 50],
+      [79, 1],
+    ] as const;
+    const { verdict, at, figure, limit } = answerOf(poured(shares, 20), asked.id, asked.of);
+    expect(verdict).toBe("not-met");
+    // Every addition of a twentieth meets the gel former and those before it.
+    const before = known(at.addition) - 1;
+    expect(before).toBeGreaterThan(10);
+    expect(known(figure.value)).toBeCloseTo(ratio() / 20 / (1 + (ratio() * before) / 20), 9);
+    expect(known(limit.max?.value)).toBeLessThan(0.1);
+  });
+
+  test("is mended by more equal additions, the fewest that do", () => {
+    const prepared = prepareJob(poured([[0, 10]]));
+    const [remedy, another] = remedies({ prepared, answer: asked });
+    expect(another).toBeUndefined();
+    const value = Math.ceil(ratio() / 0.1);
+    expect(remedy).toMatchObject({
+      lever: "more-additions",
+      change: { change: "step", step: 3, field: "equalAdditions", value },
+      answer: { verdict: "met", beside: { additions: value } },
+    });
+    const plan = runPrepared({ prepared, changes: [known(remedy).change] });
+    expect(plan.answers).toEqual(runPlan(poured([[0, 10]], value)).answers);
+    expect(toMarkdown({ plan })).toContain(`in ${value} equal additions of`);
+  });
+
+  test("has no lever where nothing is there for it to go into, and no part of an addition", () => {
+    const first = changed(poured([[0, 10]]), ({ process }) => {
+      process.steps.splice(0, 0, ...process.steps.splice(2, 1));
+    });
+    expect(verdictOf(first)).toBe("not-met");
+    expect(remedies({ prepared: prepareJob(first), answer: asked })).toEqual([]);
+    const change = { change: "step", step: 3, field: "equalAdditions", value: 2.5 } as const;
+    expect(() => runPrepared({ prepared: prepareJob(poured([[0, 10]])), changes: [change] })).toThrow(
+      /value: found 2\.5/,
+    );
+    expect(() => runPlan(poured([[0, 10]], -1))).toThrow(/equalAdditions/);
   });
 });

@@ -32,7 +32,14 @@ describe("a remedy", () => {
     const levers = new Set(cases.map(({ remedy }) => remedy.lever));
     for (const lever of [
       ...(["shorter-filling", "warmer-addition", "hotter-melt", "less-heat", "stronger-heater"] as const),
-      ...(["cooler-melt", "longer-rest", "more-surfactant", "more-gel-former", "less-gel-former"] as const),
+      ...([
+        "more-additions",
+        "cooler-melt",
+        "longer-rest",
+        "more-surfactant",
+        "more-gel-former",
+        "less-gel-former",
+      ] as const),
     ])
       expect(levers).toContain(lever);
     expect(cases.length).toBeGreaterThan(30);
@@ -59,7 +66,7 @@ describe("a remedy", () => {
         "cooler-melt",
         "lower-share",
       ];
-      const step = lever === "more-lots" ? 1 : 1e-6 * Math.max(1, Math.abs(change.value));
+      const step = ["more-lots", "more-additions"].includes(lever) ? 1 : 1e-6 * Math.max(1, Math.abs(change.value));
       const beyond = change.value + (more.includes(lever) ? 1 : -1) * step;
       const found = after(one, { ...change, value: beyond } as Change);
       expect([one.name, keyOf(one.answer), lever, found?.verdict]).not.toEqual([

@@ -1,7 +1,7 @@
 import { type JobDocument, prepareJob, type Remedy, remedies, runPlan } from "gelwright/plan";
 import { describe, expect, test } from "vitest";
 import { type Answer, answerOf, answersOf, figureOf, known } from "../support/answers.js";
-import { changed, exampleJob } from "../support/example.js";
+import { changed, exampleJob, readOnTheWayDown } from "../support/example.js";
 
 type Draft = ReturnType<typeof JSON.parse>;
 
@@ -331,9 +331,11 @@ describe("cooling through a wall that is colder than the viscosity readings", ()
   test("counts in the day with both of its ends", () => {
     const day = (hours: number) =>
       answerOf(
-        cooledBy(5, "10 h", 61, (draft) => {
-          draft.process.workingDay = { length: `${hours} h` };
-        }),
+        readOnTheWayDown(
+          cooledBy(5, "10 h", 61, (draft) => {
+            draft.process.workingDay = { length: `${hours} h` };
+          }),
+        ),
         "lot-fits-the-day",
       );
     const { min, max } = day(10).figure;
@@ -341,6 +343,26 @@ describe("cooling through a wall that is colder than the viscosity readings", ()
     expect(known(max) - known(min)).toBeCloseTo(known(longest) - known(shortest), 6);
     const hours = [known(max) + 1e-3, known(max) - 1e-3, known(min) - 1e-3].map((time) => day(time / 3600).verdict);
     expect(hours).toEqual(["met", "not-known", "not-met"]);
+  });
+
+  test("left out, of the vessel itself, leaves open how long the day is", () => {
+    const inDay = (wall: boolean, hours: number) =>
+      changed(readOnTheWayDown(job), (draft) => {
+        draft.process.workingDay = { length: `${hours} h` };
+        if (!wall) delete draft.vessel.wall;
+      });
+    const day = (wall: boolean, hours: number) => answerOf(inDay(wall, hours), "lot-fits-the-day");
+    const { max } = day(true, 20).figure;
+    const filled = runPlan(inDay(false, 20)).timeline.find(({ inPacks }) => inPacks);
+    const shortest = known(filled?.timeEnd) / 3600;
+    expect(day(true, known(max) / 3600 + 1e-6).verdict).toBe("met");
+    // What warms and cools along makes it longer, by how much nobody knows.
+    expect(3600 * shortest).toBeLessThan(known(max));
+    const { figure } = day(false, 20);
+    expect(figure).toMatchObject({ max: null, assumptions: expect.arrayContaining(["vessel-wall-left-out"]) });
+    expect(figure.value).toBeUndefined();
+    const without = [20, shortest + 1e-6, shortest - 1e-6].map((hours) => day(false, hours));
+    expect(without.map(({ verdict }) => verdict)).toEqual(["not-known", "not-known", "not-met"]);
   });
 });
 

@@ -32,3 +32,10 @@ export function changed(job: JobDocument, change: (draft: ReturnType<typeof JSON
   change(draft);
   return draft;
 }
+
+/** The hot route's example with its first melt read while it cools, too. */
+export function readOnTheWayDown(job: JobDocument): JobDocument {
+  return changed(job, ({ bench }) => {
+    bench.viscosities.push({ ...bench.viscosities[0], direction: "cooling" });
+  });
+}

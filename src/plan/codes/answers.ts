@@ -58,6 +58,7 @@ export const leverCodes = [
   "more-surfactant",
   "lower-share",
   "more-lots",
+  "more-additions",
 ] as const;
 
 /** What can be turned so that an answer becomes met. */

@@ -12,7 +12,7 @@ export const questionIds = [
   "maximum-share",
   /** Raised by: a stock list. States: the batch as it is weighed. Figure: mass of the material in all lots. Limit: at most what there is in stock. */
   "stock-suffices",
-  /** Raised by: a working day. States: the end of every step that somebody has to be there for. Figure: time since the first step, with both ends of what passes through walls. Limit: at most the length of the day. */
+  /** Raised by: a working day. States: the end of every step that somebody has to be there for. Figure: time since the first step, with both ends of what passes through walls; at least that long where what would lengthen a step was left out. Limit: at most the length of the day. */
   "lot-fits-the-day",
   /** Raised by: a heat-sensitive material other than an antioxidant, where anything is heated. States: every step with the material in the vessel. Figure: 1 on the heat, 0 off it. Limit: at most 0. */
   "heat-sensitive-off-the-heat",
@@ -38,7 +38,7 @@ export const questionIds = [
   "gel-former-covers-impeller",
   /** Raised by: an emulsion with oil in it. States: every step that changes what is in it. Figure: volume of oil over that of oil and gel former, with the oil weighed as heavy and the gel former as light as the weighing tolerance lets them be. Limit: at most the oil fraction at which trials inverted. Margin: that of the process, else 1 % by volume. */
   "maximum-oil-fraction",
-  /** Raised by: a phase of oil that goes into an emulsion, by whatever step. States: every addition; of a phase without a schedule all of it at once. Figure: mass of the addition over what is in the vessel. Limit: at most the largest share that the bench took up at once at that oil fraction. */
+  /** Raised by: a phase of oil that goes into an emulsion, by whatever step. States: every addition; of a phase without a schedule its equal additions, or all of it at once. Figure: mass of the addition over what is in the vessel. Limit: at most the largest share that the bench took up at once at that oil fraction. */
   "additions-within-share",
   /** Raised by: an emulsion with oil in it. States: the finished gel. Figure: mass of the surfactant's active part. Limit: at least what covers the droplets, as measured or between the ends of their breakup in shear. */
   "surfactant-covers-droplets",

@@ -1,6 +1,7 @@
 import type { AssumptionCode } from "../codes/assumptions.js";
 import type { Figure } from "../figure.js";
 import type { Moment, Run } from "../state.js";
+import { unique } from "../unique.js";
 
 /** What makes a step take longer than was found, by how much nobody knows: a wall warms and cools along; what stirring gives is to be taken away; what is lost is to be made up for. */
 const lengthens: Readonly<Record<string, readonly AssumptionCode[]>> = {
@@ -24,18 +25,19 @@ export function durationFigure({ step, duration, durationEnds, basis, assumption
   };
 }
 
-/** When a step has ended [s since the start], with every step before it as long as its walls let it be. */
+/** When a step has ended [s since the start], with every step before it between the ends of its own time. */
 export function timeFigure({ moments }: Run, moment: Moment): Figure {
-  const before = moments.slice(0, moments.indexOf(moment) + 1);
-  const ends = before.map(({ duration, durationEnds }) => durationEnds?.() ?? { min: duration(), max: duration() });
+  const figures = moments.slice(0, moments.indexOf(moment) + 1).map(durationFigure);
   const sum = (end: "min" | "max"): number | null =>
-    ends.reduce<number | null>((time, { [end]: own }) => (time === null || own === null ? null : time + own), 0);
+    figures.reduce<number | null>((time, { [end]: own }) => (time === null || own === null ? null : time + own), 0);
+  const bounds = figures.filter(({ value }) => value === undefined);
+  const assumptions = unique(bounds.flatMap(({ assumptions: taken = [] }) => taken));
   const { basis } = moment;
-  const isBound = before.some(({ assumptions }) => assumptions?.().includes("wall-as-thick-as-read"));
   return {
     min: sum("min"),
     max: sum("max"),
-    ...(!isBound && { value: moment.after.time() }),
+    ...(bounds.length === 0 && { value: moment.after.time() }),
     ...(basis && { basis: basis() }),
+    ...(assumptions.length > 0 && { assumptions }),
   };
 }

@@ -1,11 +1,11 @@
 import type { Charge } from "../charge.js";
-import { massOf } from "../contents.js";
+import { massOf, portionOf } from "../contents.js";
 import { atMost, exactly, type Limit } from "../figure.js";
 import { isBeyondShares, shareMaxAt } from "../parts/bench-additions.js";
 import { gelOf, withOil } from "../parts/droplets.js";
 import type { Moment, Run } from "../state.js";
 import { otherwise, type Reason, stated, unknown } from "../unknown.js";
-import { asks, type Question } from "./question.js";
+import { asks, type Lever, type Place, type Question } from "./question.js";
 
 /** Masses and shares carry the noise of doubles. */
 const slack = 1e-12;
@@ -38,7 +38,7 @@ function additionsOf(phase: string, run: Run): readonly AtOnce[] {
   const massIn = (charge: Charge): number => massOf(charge.oil().filter((content) => content.phase === phase));
   const found = run.moments
     .filter(({ before, after }) => massIn(after.charge) > massIn(before.charge))
-    .flatMap((moment) => (moment.schedule ? scheduled(moment, run) : [unscheduled(moment, run)]));
+    .flatMap((moment) => (moment.schedule ? scheduled(moment, run) : unscheduled(moment, run)));
   return found.length > 0 ? found : [unseen({ code: "not-done", of: phase }, 1)];
 }
 
@@ -74,19 +74,52 @@ function unseen({ code, ...reason }: Reason, step: number): AtOnce {
   return { step, mass: never, share: never, shareMax: never };
 }
 
-/** All of a phase at once: into the gel that is there, or met at once by an outer phase that comes after it. */
-function unscheduled({ number: step, before, after }: Moment, { job, moments }: Run): AtOnce {
+/** In how many equal additions a step charges what it charges. */
+function countOf({ step }: Moment): number {
+  return (step as { readonly equalAdditions?: number }).equalAdditions ?? 1;
+}
+
+/** By no schedule: in equal additions into the gel that is there, or all of it at once; met at once by an outer phase that comes after it. */
+function unscheduled(moment: Moment, { job, moments }: Run): readonly AtOnce[] {
+  const { number: step, before, after } = moment;
   const { charge } = before;
-  const isThere = charge.isEmulsion();
-  const later = moments.find((moment) => moment.after.charge.isEmulsion())?.after.charge ?? after.charge;
-  const mass = isThere ? massOf(after.charge.oil()) - massOf(charge.oil()) : massOf(later.oil());
-  const into = isThere ? massOf(charge.outer()) + massOf(charge.oil()) : massOf(later.outer());
-  return {
-    step,
-    mass: () => mass,
-    share: () => mass / into,
-    shareMax: () => shareMaxAt(job, isThere ? charge.oilFraction() : 0),
-  };
+  if (!charge.isEmulsion()) {
+    const later = moments.find((one) => one.after.charge.isEmulsion())?.after.charge ?? after.charge;
+    const [mass, into] = [massOf(later.oil()), massOf(later.outer())];
+    return [{ step, mass: () => mass, share: () => mass / into, shareMax: () => shareMaxAt(job, 0) }];
+  }
+  const oil = after.charge.oil().filter((content) => !charge.contents.includes(content));
+  const there = massOf(charge.outer()) + massOf(charge.oil());
+  const count = countOf(moment);
+  const mass = massOf(oil) / count;
+  return Array.from({ length: count }, (_, i): AtOnce => {
+    const met = i === 0 ? charge : charge.with(portionOf(oil, i * mass));
+    return {
+      step,
+      ...(count > 1 && { addition: i + 1 }),
+      mass: () => mass,
+      share: () => mass / (there + i * mass),
+      shareMax: () => shareMaxAt(job, met.oilFraction()),
+    };
+  });
+}
+
+/** More equal additions than this nobody makes by hand: common practice, no source. */
+const additionsMax = 1000;
+
+/** What is poured into a gel, in more additions. */
+function moreAdditions({ moments }: Run, { step }: Place): readonly Lever[] {
+  const moment = moments.find(({ number }) => number === step);
+  if (!moment || moment.schedule || moment.step.do !== "charge" || !moment.before.charge.isEmulsion()) return [];
+  const { number } = moment;
+  return [
+    {
+      id: "more-additions",
+      whole: true,
+      change: (value) => ({ change: "step", step: number, field: "equalAdditions", value }),
+      bracket: [countOf(moment), additionsMax],
+    },
+  ];
 }
 
 /** Whether the oil goes in in portions that the gel former takes up. */
@@ -104,6 +137,7 @@ export const additionQuestions: readonly Question[] = [
       const { source } = job.bench;
       return atMost(shareMax() * (1 + slack), [{ kind: "reading", key: "emulsion-share-max", source }]);
     },
+    levers: (_phase, run, at) => moreAdditions(run, at),
     beside: (_state, phase, run) => {
       const masses = additionsOf(phase, run).map(({ mass }) => mass());
       return { additions: masses.length, massFirst: masses[0], massMax: Math.max(...masses) };

@@ -1,4 +1,4 @@
-import { fields, maybe, quantity, text, word } from "../../formula/entry.js";
+import { fields, maybe, quantity, text, whole, word } from "../../formula/entry.js";
 import { mixingTemperature } from "../../heat/index.js";
 import type { Quantity } from "../../units/index.js";
 import { wait } from "../balance.js";
@@ -20,6 +20,8 @@ export interface ChargeDocument {
   readonly at?: Quantity<"temperature">;
   /** Default all at once. */
   readonly for?: Quantity<"time">;
+  /** So many equal additions in which oil goes into a gel that is there, each stirred in before the next; default one. */
+  readonly equalAdditions?: number;
   /** Of the stirrer meanwhile; default its usual speed. */
   readonly speed?: Quantity<"rotationalSpeed">;
   readonly note?: string;
@@ -35,6 +37,7 @@ export const charge: StepKind<ChargeDocument> = {
       mass: maybe("process", quantity("mass", { above: 0 })),
       at: maybe("process", quantity("temperature")),
       for: maybe("process", quantity("time", { above: 0 })),
+      equalAdditions: maybe("process", whole(1)),
       speed: maybe("process", quantity("rotationalSpeed", { above: 0 })),
       note: maybe("identity", text),
     }),

@@ -34,4 +34,6 @@ export const levers: Words["levers"] = {
   "lower-share": (change, say) => `Lower the dose${ofWhat(change, say)} to ${say.percent(change.value)}.`,
   "less-gel-former": (change, say) => `Lower the dose${ofWhat(change, say)} to ${say.percent(change.value)}.`,
   "more-lots": (change, say) => `Make ${say.count(change.value)} equal lots of it.`,
+  "more-additions": (change, say) =>
+    `Add it in ${say.count(change.value)} equal additions${inStep(change, say)}, and stir each in before the next.`,
 };

@@ -39,6 +39,13 @@ function partOf({ part }: PlanStep, say: Say): string {
   return say.given(part, ({ number, count }) => `part ${say.count(number)} of ${say.count(count)} of `);
 }
 
+/** In how many equal additions a phase is charged, and how much each is. */
+function inAdditions({ massCharged }: PlanStep, count: number | undefined, say: Say): string {
+  if (count === undefined || count === 1) return "";
+  const each = say.given(massCharged, (mass) => ` of ${say.kilograms(mass / count)}`);
+  return ` in ${say.count(count)} equal additions${each}, each stirred in before the next`;
+}
+
 /** Speeds that follow the oil in the vessel. */
 function turningUp(speeds: readonly { readonly fromOil: number; readonly speed: number }[], say: Say): string {
   return say.list(
@@ -58,9 +65,9 @@ const resting = { packs: "Let the packs rest", vessel: "Stop the stirrer and let
 /** The instruction to the operator, without the note of the document. */
 export const steps: Words["steps"] = {
   charge: (step, say) => {
-    const { phase, at, for: duration } = read(step, "charge");
+    const { phase, at, for: duration, equalAdditions } = read(step, "charge");
     const temperature = say.given(at, (warm) => say.celsius(warm)) || "room temperature";
-    return `${charging[chargingInto(step)]} ${partOf(step, say)}phase ${phase} (${say.kilograms(step.massCharged)}, at ${temperature})${over(duration, say)}${atSpeed(step, say)}`;
+    return `${charging[chargingInto(step)]} ${partOf(step, say)}phase ${phase} (${say.kilograms(step.massCharged)}, at ${temperature})${inAdditions(step, equalAdditions, say)}${over(duration, say)}${atSpeed(step, say)}`;
   },
   heat: (step, say) => {
     const { to, within: time } = read(step, "heat");
