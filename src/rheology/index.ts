@@ -2,6 +2,7 @@ export { type SweepReading, sweepYieldStresses } from "./amplitude-sweep.js";
 export { type CapillaryPull, capillaryReach, type Groove, yieldStressForReach } from "./capillary-reach.js";
 export { cassonRegression } from "./casson-regression.js";
 export { chooseFlowCurve, type FlowCandidate, type FlowChoice, type RefusedModel } from "./choose-flow-curve.js";
+export { type CylinderInCup, type CylinderReading, cylinderReading } from "./cylinder-viscometer.js";
 export { type DrainedFilm, drainedFilm } from "./draining-film.js";
 export { type FilmFlow, filmFlow } from "./film-flow.js";
 export { type AndradeLaw, fitAndrade } from "./fit-andrade.js";
@@ -16,6 +17,7 @@ export { flowThroughNozzle, type NozzleFlow, nozzleFlow } from "./nozzle.js";
 export { ohnesorgeNumber } from "./ohnesorge.js";
 export { letDown, oilAbsorption, packedFraction, wettingOil } from "./pigment.js";
 export { type ShearInUse, shearRatesInUse, type ViscosityInUse, viscositiesInUse } from "./shear-rates-in-use.js";
+export { relativeReading, type SpindleReading } from "./spindle-reading.js";
 export {
   batchelorViscosity,
   einsteinViscosity,

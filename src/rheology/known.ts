@@ -8,6 +8,7 @@ export const capillaryReach: Known = [
 ];
 export const cassonRegression: Known = [["points"], []];
 export const chooseFlowCurve: Known = [["points"], ["models", "weighting", "viscosityInfinite", "scatter"]];
+export const cylinderReading: Known = [["cylinder", "speed", "torque"], ["beyond"]];
 export const drainedFilm: Known = [["curve", "density", "distance", "duration"], ["inclination"]];
 export const einsteinViscosity: Known = [["volumeFraction"], ["beyond"]];
 export const filmFlow: Known = [["curve", "density", "thickness"], ["inclination"]];
@@ -30,6 +31,7 @@ export const nozzleFlow: Known = [["curve", "diameter", "flowRate"], []];
 export const ohnesorgeNumber: Known = [["curve", "shearRate", "density", "surfaceTension", "diameter"], []];
 export const oilAbsorption: Known = [["volumeOil", "massPigment"], ["densityOil"]];
 export const packedFraction: Known = [["oilAbsorption", "densityPigment"], ["densityLinseed"]];
+export const relativeReading: Known = [["reading", "reference"], []];
 export const residualBrushMark: Known = [["surfaceTension", "thickness", "wavelength", "yieldStress"], []];
 export const sweepYieldStresses: Known = [["points"], ["drop"]];
 export const thickestFilm: Known = [["yieldStress", "density"], ["inclination"]];

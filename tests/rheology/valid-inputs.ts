@@ -45,6 +45,31 @@ const curves = [
 const ripple = { surfaceTension: 0.03, thickness: 100e-6, wavelength: 0.002 };
 
 export const validInputs: ValidInputs = {
+  cylinderReading: [
+    [
+      {
+        cylinder: { diameter: 0.02666, diameterCup: 0.02892, length: 0.04, endEffectFactor: 1.1 },
+        speed: 0.33,
+        torque: 5e-4,
+      },
+    ],
+    [
+      {
+        cylinder: { diameter: 0.02, diameterCup: 0.03, length: 0.04, endEffectFactor: 1.2 },
+        speed: 0.33,
+        torque: 5e-4,
+        beyond: "extend",
+      },
+    ],
+  ],
+  relativeReading: [
+    [
+      {
+        reading: { spindle: "disc 4", speed: 0.33, reading: 43 },
+        reference: { spindle: "disc 4", speed: 0.33, reading: 48 },
+      },
+    ],
+  ],
   fitFlowCurve: [
     ...["newton", "power-law", "bingham", "casson", "herschel-bulkley"].map((model) => [{ model, points }]),
     [{ model: "herschel-bulkley", points, weighting: "absolute" }],
