@@ -1,4 +1,5 @@
-import { fraction, list, positive, refuse } from "../guards.js";
+import { fraction, list, positive, refuse, variant } from "../guards.js";
+import * as known from "./known.js";
 import { each, text } from "./named.js";
 
 /** Of a film that is left in a vessel: where. */
@@ -57,6 +58,7 @@ export function takings<T extends { readonly name: string }>(
 }
 
 function taking<T extends { readonly name: string }>(allowance: Allowance, at: string, stock: readonly T[]): Taking<T> {
+  variant(allowance, at, "kind", known.allowance);
   const { kind, name, part, lines } = allowance;
   if (part !== undefined && part !== "wall" && part !== "bottom")
     refuse("input", `${at}.part`, part, '"wall" or "bottom"');

@@ -1,8 +1,9 @@
 import type { Formula, FormulaLine } from "../formula/index.js";
-import { list, record, refuse } from "../guards.js";
+import { list, refuse, variant } from "../guards.js";
 import type { VesselBottom } from "../mixing/index.js";
 import type { Allowance } from "./allowance.js";
 import { filmAllowances, filmThickness } from "./film.js";
+import * as known from "./known.js";
 import type { Batch, BatchAllowance } from "./types.js";
 
 /** What a batch has to know of the vessel it is made in. */
@@ -34,7 +35,7 @@ export function nameOf({ phase, material }: Pick<FormulaLine, "phase" | "materia
 export function allowancesOf(formula: Formula, batch: Batch, conditions: FilmConditions): readonly Allowance[] {
   return list(batch.allowances, "allowances").flatMap((allowance, i) => {
     const at = `allowances[${i}]`;
-    record(allowance, at);
+    variant(allowance, at, "kind", known.batchAllowance);
     if (allowance.kind === "film") return film(allowance, at, conditions);
     if (allowance.kind !== "mass" && allowance.kind !== "share")
       refuse("input", `${at}.kind`, (allowance as { kind: unknown }).kind, '"share", "mass" or "film"', {

@@ -1,6 +1,28 @@
 // Written from the types by `npm run known`: which arguments an object needs, then which it may be given.
 import type { Known } from "../guards.js";
 
+export const allowance: Readonly<Record<string, Known>> = {
+  proportional: [["kind", "name", "fraction"], ["lines"]],
+  fixed: [["kind", "name", "mass"], ["lines"]],
+};
+export const batch: Known = [
+  ["target", "allowances", "balances", "tare", "tolerance"],
+  ["packs", "lots", "density"],
+];
+export const batchAllowance: Readonly<Record<string, Known>> = {
+  share: [
+    ["name", "kind", "fraction"],
+    ["materials", "phases", "source"],
+  ],
+  mass: [
+    ["name", "kind", "mass"],
+    ["materials", "phases", "source"],
+  ],
+  film: [
+    ["name", "kind"],
+    ["materials", "phases", "source", "thickness"],
+  ],
+};
 export const chargeFor: Known = [["delivered", "lines", "allowances"], []];
 export const chooseBalance: Known = [["name", "mass", "balances"], ["tare"]];
 export const costOf: Known = [["lines", "delivered"], ["packs"]];
@@ -32,4 +54,5 @@ export const splitIntoLots: Known = [
   ["volume", "mass", "density"],
 ];
 export const target: Known = [[], ["mass", "volume", "density", "packs", "fillMass", "fillVolume"]];
+export const weighedLine: Known = [["name", "planned", "actual"], ["tolerance"]];
 export const weighingTolerance: Known = [["mass", "increment", "relative"], ["massMax"]];

@@ -151,7 +151,7 @@ function placedOf(stages: readonly LotStage[], counts: ReadonlyMap<string, numbe
   let from = 0;
   return stages.map((stage, i) => {
     const at = `stages[${i}]`;
-    const { name, duration, needs = [], alone } = record(stage, at);
+    const { name, duration, needs = [], alone } = record(stage, at, known.lotStage);
     if (typeof name !== "string") refuse("input", `${at}.name`, show(name), "a name");
     if (alone !== undefined && typeof alone !== "boolean") refuse("input", `${at}.alone`, show(alone), "true or false");
     list(needs, `${at}.needs`).forEach((key, k) => {

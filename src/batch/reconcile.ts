@@ -69,7 +69,7 @@ export function reconcile(input: {
 }): Reconciliation {
   const { lines, delivered, accounted } = record(input, "input", known.reconcile);
   const weighed = each(lines, "lines", (line, at) => ({
-    ...line,
+    ...record(line, at, known.weighedLine),
     at,
     planned: positive(line.planned, `${at}.planned`),
     actual: notNegative(line.actual, `${at}.actual`),

@@ -31,7 +31,7 @@ export function scalingOf(
   vessel: BatchVessel | undefined,
   yieldStress: number | undefined,
 ): Scaling {
-  record(batch, "batch");
+  record(batch, "batch", known.batch);
   const lines = linesOf(formula);
   const density =
     batch.density === undefined ? densityOf(lines, formula.materials) : positive(batch.density, "density");
