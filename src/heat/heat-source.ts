@@ -1,4 +1,5 @@
-import { notNegative, positive, record, refuse, show, temperature } from "../guards.js";
+import { notNegative, positive, record, refuse, show, temperature, variant } from "../guards.js";
+import * as known from "./known.js";
 
 /** What gives heat to a vessel, or takes heat from it, as plain data. */
 export type HeatSource =
@@ -39,7 +40,7 @@ export interface CompiledHeatSource {
 
 /** Checks a heat source, which faults call `heatSource`. */
 export function compileHeatSource(heatSource: HeatSource): CompiledHeatSource {
-  record(heatSource, "heatSource");
+  variant(heatSource, "heatSource", "kind", known.heatSource);
   switch (heatSource.kind) {
     case "power": {
       const power = notNegative(heatSource.power, "heatSource.power");

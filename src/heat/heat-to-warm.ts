@@ -65,7 +65,7 @@ export function heatToWarm(input: {
   let latent = 0;
   list(parts, "parts", 1).forEach((part, i) => {
     const at = `parts[${i}]`;
-    const { mass, specificHeat, melting } = record(part, at);
+    const { mass, specificHeat, melting } = record(part, at, known.meltingPart);
     const capacity = positive(mass, `${at}.mass`) * positive(specificHeat, `${at}.specificHeat`);
     if (melting === undefined) {
       sensible += capacity * (end - start);

@@ -151,6 +151,7 @@ export function compileStirred(
     const { coefficient, exponentReynolds, exponentPrandtl, exponentViscosity, reynoldsMin, reynoldsMax } = record(
       one,
       at,
+      known.stirredRange,
     );
     return {
       coefficient: positive(coefficient, `${at}.coefficient`),

@@ -57,6 +57,11 @@ export const fitConductance: Known = [["readings", "temperatureAmbient", "heatCa
 export const heatCapacityBreakpoints: Known = [["parts"], []];
 export const heatCapacityFunction: Known = [["parts"], ["beyond"]];
 export const heatFlowAtWall: Known = [["temperatureBulk", "temperatureWall", "heatTransferCoefficient", "area"], []];
+export const heatSource: Readonly<Record<string, Known>> = {
+  power: [["kind", "power"], []],
+  medium: [["kind", "temperature", "conductance"], ["powerMax"]],
+  stirrer: [["kind", "power"], ["beside"]],
+};
 export const heatToWarm: Known = [["parts", "temperatureStart", "temperatureEnd"], []];
 export const heatingTime: Known = [
   ["power", "conductance", "temperatureAmbient", "temperatureStart", "temperatureEnd", "heatCapacity"],
@@ -104,8 +109,14 @@ export const mediumTemperatureForDuration: Known = [
   ["temperatureMin", "temperatureMax"],
 ];
 export const meltTemperatureMin: Known = [["melt", "addition", "temperatureMin"], []];
+export const meltingPart: Known = [["mass", "specificHeat"], ["melting"]];
 export const mixingTemperature: Known = [["charges"], []];
 export const moleFraction: Known = [["massFraction", "molarMass", "molarMassRest"], []];
+export const pack: Readonly<Record<string, Known>> = {
+  slab: [["shape", "thickness"], []],
+  cylinder: [["shape", "diameter"], ["height"]],
+  sphere: [["shape", "diameter"], []],
+};
 export const packCoolingCurve: Known = [
   [
     "pack",
@@ -144,6 +155,7 @@ export const packTemperature: Known = [
   ],
   ["where"],
 ];
+export const placeInPack: Known = [[], ["radial", "axial"]];
 export const plateHeatingTime: Known = [
   [
     "temperatureHeater",
@@ -167,6 +179,10 @@ export const stagedAdditions: Known = [
   ["heatCapacityVessel"],
 ];
 export const steadyTemperature: Known = [["heatSource", "heatLoss", "temperatureAmbient"], []];
+export const stirredRange: Known = [
+  ["reynoldsMin", "coefficient", "exponentReynolds", "exponentPrandtl", "exponentViscosity"],
+  ["reynoldsMax"],
+];
 export const stirredWall: Known = [
   [
     "correlation",

@@ -1,5 +1,6 @@
-import { notNegative, positive, record, refuse, show, temperature } from "../guards.js";
+import { notNegative, positive, record, refuse, show, temperature, variant } from "../guards.js";
 import { history } from "./conduction-history.js";
+import * as known from "./known.js";
 
 /** What is inside a pack, by its shape. */
 export type Pack =
@@ -80,7 +81,7 @@ function half(value: number | undefined, path: string): number {
 }
 
 function waysOf(pack: Pack, radial: number | undefined, axial: number | undefined): readonly Way[] {
-  record(pack, "pack");
+  variant(pack, "pack", "shape", known.pack);
   switch (pack.shape) {
     case "slab":
       if (radial !== undefined) refuse("input", "where.radial", show(radial), "nothing: a slab has no radius");
@@ -121,7 +122,7 @@ export function compilePack(input: CoolingPack): CompiledPack {
   const held = heatTransferCoefficient === "infinite";
   const outside = held ? 0 : positive(heatTransferCoefficient, 'heatTransferCoefficient (or "infinite")');
   const named = where === "centre" || where === "mean";
-  const { radial, axial } = named ? {} : record<Exclude<PlaceInPack, string>>(where as object, "where");
+  const { radial, axial } = named ? {} : record(where as Exclude<PlaceInPack, string>, "where", known.placeInPack);
   const ways = waysOf(pack, radial, axial).map((way) => {
     const biot = held ? Number.POSITIVE_INFINITY : positive((outside / conducted) * way.reach, "Biot number");
     const rate = positive(diffusivity / way.reach / way.reach, "diffusivity over half dimension squared");

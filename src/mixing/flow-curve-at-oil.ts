@@ -53,7 +53,7 @@ export function flowCurveAtOil(input: {
 }): Extract<FlowCurve, { law: "power-law" | "herschel-bulkley" }> {
   const { volumeFractionOil, readings } = record(input, "input", known.flowCurveAtOil);
   const oil = fraction(volumeFractionOil, "volumeFractionOil");
-  const { shearRate, viscosity, flowIndex, yieldStress } = record(readings, "readings");
+  const { shearRate, viscosity, flowIndex, yieldStress } = record(readings, "readings", known.gelReadings);
   const rate = positive(shearRate, "readings.shearRate");
   const read = (points: readonly OilPoint[], name: keyof GelReadings, as: "logarithm" | "value"): number | undefined =>
     readingsAlongOil(points, `readings.${name}`, as)(oil);

@@ -1,4 +1,4 @@
-import { positive, record, refuse, result, show } from "../guards.js";
+import { positive, record, refuse, result, show, variant } from "../guards.js";
 import type { Interval } from "../laws/interval.js";
 import type { Impeller } from "./impeller.js";
 import * as known from "./known.js";
@@ -72,7 +72,7 @@ export const impellerConstants: {
 
 /** What is known of an impeller's kind; a kind that nobody knows is refused. */
 export function knownOf(impeller: Impeller, path: string): KnownConstants {
-  record(impeller, path);
+  variant(impeller, path, "kind", known.impeller);
   positive(impeller.diameter, `${path}.diameter`);
   if (!Object.hasOwn(impellerConstants, impeller.kind as PropertyKey))
     refuse("input", `${path}.kind`, show(impeller.kind), Object.keys(impellerConstants).join(", "));
@@ -81,11 +81,11 @@ export function knownOf(impeller: Impeller, path: string): KnownConstants {
 
 /** A constant of an impeller: its own, or that of its kind. */
 export function constantOf(impeller: Impeller, name: "metznerOttoConstant" | "flowNumber", path: string): number {
-  const known = knownOf(impeller, path)[name]?.value;
+  const ofKind = knownOf(impeller, path)[name]?.value;
   const own = impeller[name];
   if (own !== undefined) return positive(own, `${path}.${name}`);
   return (
-    known ?? refuse("unreachable", `${path}.${name}`, "nothing", `a number of your own for this ${nameOf(impeller)}`)
+    ofKind ?? refuse("unreachable", `${path}.${name}`, "nothing", `a number of your own for this ${nameOf(impeller)}`)
   );
 }
 

@@ -31,7 +31,42 @@ export const feedDuration: Known = [
 ];
 export const flowCurveAtOil: Known = [["volumeFractionOil", "readings"], []];
 export const gelAlongAdditions: Known = [["additions"], ["viscosity", "yieldStress", "torquePerViscosity"]];
+export const gelReadings: Known = [["shearRate", "viscosity", "flowIndex"], ["yieldStress"]];
 export const heatOfStirring: Known = [["power", "duration", "mass", "specificHeat"], []];
+export const impeller: Readonly<Record<string, Known>> = {
+  propeller: [
+    ["kind", "diameter"],
+    ["power", "metznerOttoConstant", "flowNumber"],
+  ],
+  "pitched-blade turbine": [
+    ["kind", "diameter"],
+    ["power", "metznerOttoConstant", "flowNumber", "blades", "bladeAngle", "bladeWidth"],
+  ],
+  "flat-blade": [
+    ["kind", "diameter", "blades", "bladeWidth"],
+    ["power", "metznerOttoConstant", "flowNumber"],
+  ],
+  "disperser disc": [
+    ["kind", "diameter"],
+    ["power", "metznerOttoConstant", "flowNumber"],
+  ],
+  anchor: [
+    ["kind", "diameter"],
+    ["power", "metznerOttoConstant", "flowNumber", "armHeight"],
+  ],
+  "helical ribbon": [
+    ["kind", "diameter"],
+    ["power", "metznerOttoConstant", "flowNumber", "starts", "height", "pitch", "ribbonWidth"],
+  ],
+  "rotor-stator": [
+    ["kind", "diameter"],
+    ["power", "metznerOttoConstant", "flowNumber"],
+  ],
+  other: [
+    ["kind", "diameter"],
+    ["power", "metznerOttoConstant", "flowNumber"],
+  ],
+};
 export const impellerFroude: Known = [["speed", "impeller"], []];
 export const impellerReynolds: Known = [["speed", "impeller", "density", "viscosity"], []];
 export const incorporationTimeScale: Known = [
@@ -54,7 +89,18 @@ export const motorMargin: Known = [
   ["power", "speed", "powerMotor"],
   ["efficiency", "torqueMax"],
 ];
+export const plantOfScaleUp: Known = [["impeller"], ["vessel", "volume"]];
 export const powerBandOf: Known = [["impeller", "reynolds"], ["vessel"]];
+export const powerCurve: Readonly<Record<string, Known>> = {
+  laminar: [["law", "laminarPowerConstant"], []],
+  turbulent: [["law", "powerNumber"], []],
+  sum: [["law", "laminarPowerConstant", "powerNumber"], []],
+  points: [["law", "points"], []],
+  "kamei-hiraoka": [
+    ["law", "blades", "bladeAngle", "widthToDiameter", "diameterToVessel", "levelToVessel"],
+    ["baffles", "baffleToVessel"],
+  ],
+};
 export const powerCurveOf: Known = [["impeller"], ["vessel"]];
 export const powerNumber: Known = [["power", "reynolds"], ["beyond"]];
 export const restartAfterOvershoot: Known = [
@@ -85,6 +131,12 @@ export const stirringPowerFunction: Known = [
 ];
 export const stirringShearRate: Known = [["impeller", "speed"], []];
 export const tipSpeed: Known = [["speed", "impeller"], []];
+export const vesselBottom: Readonly<Record<string, Known>> = {
+  flat: [["shape"], []],
+  cone: [["shape", "depth"], []],
+  ellipsoidal: [["shape", "depth"], []],
+  dished: [["shape"], ["crownToDiameter", "knuckleToDiameter"]],
+};
 export const vesselFilling: Known = [["vessel", "volume"], []];
 export const volumeAtLevel: Known = [["vessel", "level"], []];
 export const vortexDepthMax: Known = [["speed", "impeller", "vessel"], []];

@@ -1,4 +1,4 @@
-import { list, positive, record, refuse, result, show } from "../guards.js";
+import { list, positive, record, refuse, result, show, variant } from "../guards.js";
 import { type Beyond, extending } from "../laws/beyond.js";
 import { polyline } from "../numeric/polyline.js";
 import { compileBlades } from "./kamei-hiraoka.js";
@@ -32,7 +32,7 @@ function compilePoints(given: PowerCurve & { readonly law: "points" }, path: str
 
 /** Checks a power curve, which faults call `path`. */
 export function compilePower(curve: PowerCurve, path: string, extended: boolean): CompiledPowerCurve {
-  record(curve, path);
+  variant(curve, path, "law", known.powerCurve);
   switch (curve.law) {
     case "laminar": {
       const laminarPowerConstant = positive(curve.laminarPowerConstant, `${path}.laminarPowerConstant`);

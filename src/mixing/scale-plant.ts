@@ -1,6 +1,7 @@
 import { positive, record, result } from "../guards.js";
 import type { Beyond } from "../laws/beyond.js";
 import type { Impeller, StirredVessel } from "./impeller.js";
+import * as known from "./known.js";
 import { type ImpellerSize, impellerDiameter } from "./sizes.js";
 import type { StirredBatch } from "./stirring.js";
 import { type AtScale, sameShape, stirringAtScale } from "./stirring-at-scale.js";
@@ -53,7 +54,7 @@ export function compilePlant(
   beyond: Beyond | undefined,
 ): Plant {
   const { impeller, vessel, density, curve, volume } = input;
-  const plant = record(input.plant, "plant");
+  const plant = record(input.plant, "plant", known.plantOfScaleUp);
   const scales = (batch: StirredBatch, held: number, path?: string) => ({
     at: stirringAtScale(batch, held, beyond, path),
     search: stirringAtScale(batch, held, "extend", path),

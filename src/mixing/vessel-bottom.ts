@@ -1,4 +1,5 @@
-import { positive, record, refuse, show } from "../guards.js";
+import { positive, record, refuse, show, variant } from "../guards.js";
+import * as known from "./known.js";
 
 /** The bottom of an upright round vessel, as plain data. */
 export type VesselBottom =
@@ -105,7 +106,7 @@ export function compileBottom(vessel: VesselShape, path: string): CompiledBottom
   const diameter = positive(given, `${path}.diameter`);
   const at = `${path}.bottom`;
   const area = (Math.PI / 4) * diameter * diameter;
-  record(bottom, at);
+  variant(bottom, at, "shape", known.vesselBottom);
   switch (bottom.shape) {
     case "flat":
       return { diameter, depth: 0, below: () => 0, wetted: () => area, radius: () => diameter / 2 };

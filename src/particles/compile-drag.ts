@@ -1,7 +1,8 @@
-import { positive, record, refuse, show } from "../guards.js";
+import { positive, refuse, show, variant } from "../guards.js";
 import { root } from "../numeric/root.js";
 import type { DragLaw } from "./drag-law.js";
 import { flattenedSpheroid, oriented, thinDisc } from "./flat-resistance.js";
+import * as known from "./known.js";
 import { withinReynolds } from "./reynolds-limit.js";
 import { stokes } from "./stokes-velocity.js";
 
@@ -29,7 +30,7 @@ function shape(value: unknown, path: string, min: number, max: number, extended:
 
 /** Checks a drag law, named `drag` in its faults. */
 export function compileDrag(drag: DragLaw, extended: boolean): CompiledDrag {
-  const name = `the drag law ${show(record(drag, "drag").law)}`;
+  const name = `the drag law ${show(variant(drag, "drag", "law", known.drag).law)}`;
   switch (drag.law) {
     case "stokes":
       return stokesLaw;

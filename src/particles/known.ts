@@ -65,6 +65,15 @@ export const clearingTime: Known = [
 ];
 export const coatedSphereDensity: Known = [["diameterCore", "thicknessCoat", "densityCore", "densityCoat"], []];
 export const compositeDensity: Known = [["parts"], []];
+export const drag: Readonly<Record<string, Known>> = {
+  stokes: [["law"], []],
+  "schiller-naumann": [["law"], []],
+  cheng: [["law"], []],
+  "haider-levenspiel": [["law"], ["sphericity"]],
+  ganser: [["law", "sphericity"], []],
+  disc: [["law", "aspectRatio", "orientation"], []],
+  spheroid: [["law", "aspectRatio", "orientation"], []],
+};
 export const dragCoefficient: Known = [["reynolds", "drag"], ["beyond"]];
 export const dropVelocity: Known = [
   ["diameter", "densityDrop", "densityFluid", "viscosityDrop", "viscosity"],
