@@ -47,7 +47,7 @@ export function dailyExposure(input: { readonly productType: string; readonly ta
   if (typeof productType !== "string" || !Object.hasOwn(rows, productType))
     return refuse("input", "productType", productType, `one of ${Object.keys(rows).join("; ")}`);
   const at = `table.rows.${productType}`;
-  const row = record(rows[productType] as ExposureRow, at);
+  const row = record(rows[productType] as ExposureRow, at, known.exposureRow);
   if (!grades.includes(row.grade)) refuse("input", `${at}.grade`, row.grade, `one of ${grades.join(", ")}`);
   return {
     productType,

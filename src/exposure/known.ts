@@ -3,6 +3,10 @@ import type { Known } from "../guards.js";
 
 export const aggregateExposure: Known = [["products"], ["study"]];
 export const dailyExposure: Known = [["productType"], ["table"]];
+export const exposureRow: Known = [
+  ["amountPerDay", "retention", "exposurePerDay", "exposurePerBodyWeight", "grade"],
+  ["amountPerBodyWeight"],
+];
 export const ingredientLimits: Known = [["ingredients", "productType", "table"], []];
 export const marginOfSafety: Known = [["pointOfDeparture", "bioavailability", "systemicExposure"], []];
 export const massFractionForMargin: Known = [

@@ -48,6 +48,7 @@ export const oilFractionForYieldStress: Known = [["diameter", "interfacialTensio
 export const packingOf: Known = [["volumeFractionOil"], ["volumeFractionOilMax"]];
 export const ratioOf: Known = [["gelFormer", "oil"], []];
 export const ratioOfShare: Known = [["shareGelFormer"], []];
+export const refractiveIndex: Known = [["refractiveIndex", "temperature"], ["perKelvin"]];
 export const refractiveIndexGlycerinWater: Known = [["massFractionGlycerin", "temperature"], ["beyond"]];
 export const scatteringEfficiency: Known = [
   ["diameter", "refractiveIndexDroplet", "refractiveIndexOuter"],

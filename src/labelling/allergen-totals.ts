@@ -4,6 +4,7 @@ import { byShare, merged, type Named } from "../formula/merged.js";
 import { list, record, refuse } from "../guards.js";
 import { exactShare } from "../units/exact.js";
 import { type Rational, total } from "../units/rational.js";
+import * as known from "./known.js";
 import type { Leaf } from "./line.js";
 
 /** Whether a product stays on the skin or is rinsed off. The caller decides. */
@@ -115,7 +116,7 @@ function entries({ substances }: AllergenTable, path: string): ReadonlyMap<strin
   const entryOf = new Map<string, Entry>();
   for (const [i, substance] of list(substances, path, 1).entries()) {
     const at = `${path}[${i}]`;
-    const { name, members = [] } = record(substance, at);
+    const { name, members = [] } = record(substance, at, known.listedAllergen);
     const key = nameKey(name, `${at}.name`);
     const entry = { name: readName(name, `${at}.name`), key };
     const keys = list(members, `${at}.members`).map((each, j) => nameKey(each, `${at}.members[${j}]`));

@@ -131,7 +131,7 @@ function answers(
   const wanted = nameKey(productType, "productType");
   const found = list(rows, "table.rows").flatMap((row, i) => {
     const at = `table.rows[${i}]`;
-    const { figure, ...ends } = record(row, at);
+    const { figure, ...ends } = record(row, at, known.certifiedThreshold);
     if (!certifiedFigures.includes(figure))
       return refuse("input", `${at}.figure`, figure, `one of ${certifiedFigures.join(", ")}`);
     const min = ends.min === undefined ? undefined : exactShare(ends.min, `${at}.min`);

@@ -109,7 +109,7 @@ export function microplasticFlag(input: {
   const row = rowFor(table.rows, productType);
 
   const read = list(particles, "particles").map((particle, i) => {
-    const { name, amount, nature } = record(particle, `particles[${i}]`);
+    const { name, amount, nature } = record(particle, `particles[${i}]`, known.particle);
     if (nature !== undefined && !natures.includes(nature))
       return refuse("input", `particles[${i}].nature`, nature, `one of ${natures.join(", ")}`);
     return {

@@ -93,7 +93,7 @@ export function periodAfterOpening(input: { readonly changes: readonly ChangeAft
 }
 
 function limitOf(change: ChangeAfterOpening, at: string): LimitAfterOpening {
-  const { cause: name, ...stated } = record(change, at);
+  const { cause: name, ...stated } = record(change, at, known.change);
   const cause = readName(name, `${at}.cause`);
   const initial = finite(stated.initial, `${at}.initial`);
   const [min, max, rate] = (["min", "max", "rate"] as const).map((field) =>

@@ -78,8 +78,14 @@ export function extractIndex(input: {
   readonly solvents: ExtractionSolvents;
 }): ExtractIndices {
   const { plant, solvents } = record(input, "input", known.extractIndex);
-  const { mass, organicShare, freshPerDried = 1 } = record(plant, "plant");
-  const { water = 0, natural = 0, organic = 0, derivedNatural = 0, derivedOrganic = 0 } = record(solvents, "solvents");
+  const { mass, organicShare, freshPerDried = 1 } = record(plant, "plant", known.plant);
+  const {
+    water = 0,
+    natural = 0,
+    organic = 0,
+    derivedNatural = 0,
+    derivedOrganic = 0,
+  } = record(solvents, "solvents", known.solvents);
   const dried = positive(mass, "plant.mass");
   const grown = fraction(organicShare, "plant.organicShare");
   if (positive(freshPerDried, "plant.freshPerDried") < 1)

@@ -1,4 +1,5 @@
 import { fraction, list, notNegative, record, refuse, result } from "../guards.js";
+import * as known from "./known.js";
 
 /** The four indices of an ingredient; the product's content of the same name is their weighted mean. */
 export type IndexName = "natural" | "naturalOrigin" | "organic" | "organicOrigin";
@@ -60,7 +61,7 @@ const parts: readonly (readonly [IndexName, IndexName])[] = [
 ];
 
 function lineOf(ingredient: Ingredient, path: string): Line {
-  const { name, mass, formulationWater: water = false } = record(ingredient, path);
+  const { name, mass, formulationWater: water = false } = record(ingredient, path, known.ingredient);
   if (name !== undefined && typeof name !== "string") refuse("input", `${path}.name`, name, "a text");
   if (typeof water !== "boolean") refuse("input", `${path}.formulationWater`, water, "true or false");
   const min = { ...ofWater };

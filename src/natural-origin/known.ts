@@ -5,9 +5,15 @@ export const extractIndex: Known = [["plant", "solvents"], []];
 export const indexAsSupplied: Known = [["index", "strength", "carrierIndex"], []];
 export const indexByMolarMass: Known = [["molarMassNatural", "molarMass"], []];
 export const indexByRenewableCarbon: Known = [["carbonRenewable", "carbonTotal"], []];
+export const ingredient: Known = [
+  ["mass"],
+  ["name", "natural", "naturalOrigin", "organic", "organicOrigin", "formulationWater"],
+];
 export const largestShare: Known = [
   ["ingredients", "ingredient", "claim"],
   ["replacing", "content"],
 ];
+export const plant: Known = [["mass", "organicShare"], ["freshPerDried"]];
 export const productContent: Known = [["ingredients"], []];
 export const shortfalls: Known = [["ingredients"], ["content"]];
+export const solvents: Known = [[], ["water", "natural", "organic", "derivedNatural", "derivedOrganic"]];

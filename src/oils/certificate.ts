@@ -89,7 +89,7 @@ export function checkCertificate(input: {
     relativeDensity,
     refractiveIndex,
     tocols,
-  } = record(certificate, "certificate");
+  } = record(certificate, "certificate", known.certificate);
   const provenances = record(read, "oil.read");
   if (typeof standard !== "string") refuse("input", "oil.standard", standard, "a text");
   const against = (id: CertificateAnswer["id"], path: Exclude<keyof StandardOil["read"], "acids">): Question => ({

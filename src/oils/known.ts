@@ -5,6 +5,10 @@ export const antioxidantDose: Known = [
   ["massOil", "massFractionTarget", "strength"],
   ["massFractionPresent", "lossOnDrying", "inPlaceOf"],
 ];
+export const certificate: Known = [
+  [],
+  ["profile", "iodineValue", "saponificationValue", "relativeDensity", "refractiveIndex", "tocols"],
+];
 export const checkCertificate: Known = [["oil", "certificate"], []];
 export const grunbergNissanTerm: Known = [["parts", "viscosityBlend"], []];
 export const hlbOfBlend: Known = [["parts"], []];

@@ -103,7 +103,7 @@ export function allPacksTest(input: {
 
 /** The test, checked. */
 export function readTest(test: BatchTest, path: string): BatchTest {
-  const { sampleSize, defectivesMax, second, mean, noneBeyondTwo } = record(test, path);
+  const { sampleSize, defectivesMax, second, mean, noneBeyondTwo } = record(test, path, known.batchTest);
   const size = wholeNumber(sampleSize, `${path}.sampleSize`, 1, 1000);
   const { sampleSize: meanSize, factor } = record(mean, `${path}.mean`);
   const checked = {

@@ -60,7 +60,7 @@ export function tolerableError(input: {
   readonly by: "mass" | "volume";
 }): TolerableError {
   const { table, nominal, by } = record(input, "input", known.tolerableError);
-  const { nominalMin, rows, roundUpTo, act, grade } = record(table, "table");
+  const { nominalMin, rows, roundUpTo, act, grade } = record(table, "table", known.errorTable);
   if (by !== "mass" && by !== "volume") refuse("input", "by", show(by), '"mass" or "volume"');
   if (typeof act !== "string" || act === "") refuse("input", "table.act", show(act), "a text");
   if (grade !== "first-hand" && grade !== "second-hand" && grade !== "from memory")
@@ -70,7 +70,7 @@ export function tolerableError(input: {
   const quantity = shifted(nominal, places, "nominal");
   const min = positive(nominalMin, "table.nominalMin");
   const row = list(rows, "table.rows", 1).find((one, i) => {
-    const { nominalMax } = record(one, `table.rows[${i}]`);
+    const { nominalMax } = record(one, `table.rows[${i}]`, known.errorTableRow);
     return nominalMax === null || quantity <= positive(nominalMax, `table.rows[${i}].nominalMax`);
   });
   if (quantity < min || !row) return refuse("range", "nominal", `${quantity} g or mL`, `a quantity within ${act}`);

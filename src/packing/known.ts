@@ -3,8 +3,14 @@ import type { Known } from "../guards.js";
 
 export const acceptSample: Known = [["test", "nominal", "tolerableError", "contents"], ["contentsSecond"]];
 export const allPacksTest: Known = [["packs", "shareDefectiveMax"], ["noneBeyondTwo"]];
+export const batchTest: Known = [["sampleSize", "defectivesMax", "mean", "noneBeyondTwo"], ["second"]];
 export const batchTestFor: Known = [["table", "packs"], []];
 export const correctionFactor: Known = [["sampleSize", "confidence"], []];
+export const errorTable: Known = [
+  ["nominalMin", "rows", "jurisdiction", "act", "date", "grade", "source"],
+  ["roundUpTo"],
+];
+export const errorTableRow: Known = [["nominalMax"], ["errorRelative", "error", "roundUpTo"]];
 export const fillLimits: Known = [
   ["massFill", "spread", "sampleSize"],
   ["massTare", "spreadTare", "deviations"],

@@ -93,7 +93,7 @@ export function colourDifference2000(input: {
   const { first, second, weights = {} } = record(input, "input", known.colourDifference2000);
   const one = labOf(first, "first");
   const other = labOf(second, "second");
-  const { lightness: kL = 1, chroma: kC = 1, hue: kH = 1 } = record(weights, "weights");
+  const { lightness: kL = 1, chroma: kC = 1, hue: kH = 1 } = record(weights, "weights", known.weights);
   const chromaMean = (Math.hypot(one.a, one.b) + Math.hypot(other.a, other.b)) / 2;
   const stretch = 1 + 0.5 * (1 - vividness(chromaMean));
   const [aOne, aOther] = [stretch * one.a, stretch * other.a];

@@ -26,15 +26,22 @@ export const shelfLife: Known = [
   ["lots", "limits"],
   ["confidence", "significance", "scatter"],
 ];
+export const shelfLifeLimits: Known = [[], ["min", "max"]];
+export const storageCondition: Known = [
+  ["name", "pullDays", "packsPerPull"],
+  ["temperature", "packsReserve"],
+];
 export const storageFor: Known = [
   ["temperature", "temperatureReference", "kinetics", "durationReference"],
   ["transitions"],
 ];
 export const temperatureCycles: Known = [["stays", "cycles", "temperatureStart"], ["transitions"]];
+export const temperatureReading: Known = [["temperature"], ["duration"]];
 export const testPlan: Known = [
   ["conditions", "massPack"],
   ["temperatureReference", "kinetics", "transitions"],
 ];
 export const trend: Known = [["readings"], ["confidence"]];
 export const viscosityDrift: Known = [["readings", "duration"], ["confidence"]];
+export const weights: Known = [[], ["lightness", "chroma", "hue"]];
 export const welchTest: Known = [["first", "second"], ["confidence"]];

@@ -55,7 +55,7 @@ export function meanKineticTemperature(input: {
   const steepness = positive(activationEnergy, "activationEnergy") / gasConstant;
   const stretches = list(readings, "readings", 1).map((reading, i) => {
     const at = `readings[${i}]`;
-    const { temperature: warmth, duration } = record(reading, at);
+    const { temperature: warmth, duration } = record(reading, at, known.temperatureReading);
     if ((duration === undefined) !== (readings[0]?.duration === undefined))
       refuse("input", `${at}.duration`, duration, "a duration for every reading or for none");
     return {

@@ -108,7 +108,7 @@ export function shelfLife(input: {
     significance = 0.25,
     scatter = "pooled",
   } = record(input, "input", known.shelfLife);
-  const { min, max } = record(limits, "limits");
+  const { min, max } = record(limits, "limits", known.shelfLifeLimits);
   if (min === undefined && max === undefined) refuse("input", "limits", "no limit", "min, max or both");
   const sides = [
     ...(min === undefined ? [] : [{ side: "min", limit: finite(min, "limits.min") } as const]),

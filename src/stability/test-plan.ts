@@ -102,7 +102,13 @@ export function testPlan(input: {
   const names = new Set<string>();
   const checked = list(conditions, "conditions", 1).map((condition, i) => {
     const at = `conditions[${i}]`;
-    const { name, temperature: warmth, pullDays, packsPerPull, packsReserve = 0 } = record(condition, at);
+    const {
+      name,
+      temperature: warmth,
+      pullDays,
+      packsPerPull,
+      packsReserve = 0,
+    } = record(condition, at, known.storageCondition);
     if (typeof name !== "string" || name === "" || names.has(name))
       refuse("input", `${at}.name`, show(name), "a name of its own");
     names.add(name);
