@@ -2,12 +2,18 @@
 import type { Known } from "../guards.js";
 
 export const allowance: Readonly<Record<string, Known>> = {
-  proportional: [["kind", "name", "fraction"], ["lines"]],
-  fixed: [["kind", "name", "mass"], ["lines"]],
+  proportional: [
+    ["kind", "name", "fraction"],
+    ["part", "lines"],
+  ],
+  fixed: [
+    ["kind", "name", "mass"],
+    ["part", "lines"],
+  ],
 };
 export const batch: Known = [
   ["target", "allowances", "balances", "tare", "tolerance"],
-  ["packs", "lots", "density"],
+  ["packs", "lots", "density", "stock"],
 ];
 export const batchAllowance: Readonly<Record<string, Known>> = {
   share: [
@@ -33,6 +39,10 @@ export const filmThickness: Known = [["yieldStress", "density"], []];
 export const largestBatch: Known = [
   ["formula", "batch"],
   ["vessel", "yieldStress"],
+];
+export const lotStage: Known = [
+  ["name", "duration"],
+  ["needs", "alone"],
 ];
 export const materialsToBuy: Known = [
   ["formula", "batch"],

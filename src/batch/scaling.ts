@@ -4,6 +4,7 @@ import { densityAt } from "../laws/index.js";
 import type { Allowance } from "./allowance.js";
 import { allowancesOf, type BatchVessel, nameOf } from "./allowances-of.js";
 import { type BatchCharge, chargeFor } from "./charge.js";
+import * as known from "./known.js";
 import { splitIntoLots } from "./lots.js";
 import { text } from "./named.js";
 import { deliveredMass } from "./target.js";
