@@ -8,6 +8,8 @@ type Call = (...args: never[]) => unknown;
 /** Lists that a function is handed in something whole and does not read. */
 const unread: Readonly<Record<string, readonly string[]>> = {
   scaleFormula: ["phases"],
+  largestBatch: ["phases"],
+  materialsToBuy: ["phases"],
   replaceMaterial: ["phases", "allergens"],
   bandAround: ["sources"],
   fittedStressAt: ["residuals"],
