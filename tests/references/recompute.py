@@ -167,7 +167,66 @@ def molar_mass(inputs):
     return periodictable.formula(inputs[0]).mass / 1000
 
 
+def opened(inputs):
+    import subprocess
+
+    (change,) = inputs["changes"]
+    month = float(subprocess.run(["units", "-t", "month", "s"], capture_output=True, check=True).stdout)
+    return {"first": {"months": math.floor((change["max"] - change["initial"]) / change["rate"] / month)}}
+
+
+def boiling(inputs):
+    from iapws import IAPWS97
+
+    return IAPWS97(P=inputs["pressure"] / 1e6, x=0).T - KELVIN
+
+
+def of_one_acid(inputs):
+    from periodictable import formula
+
+    (kind,) = inputs["profile"]
+    carbons, bonds = (int(one) for one in kind.split(":"))
+    acid = formula(f"C{carbons}H{2 * (carbons - bonds)}O2").mass
+    triglyceride = 3 * acid + formula("C3H2").mass
+    iodine = bonds * formula("I2").mass
+    return {
+        "molarMassTriglyceride": triglyceride / 1000,
+        "saponificationValueMolar": 3000 * formula("KOH").mass / triglyceride,
+        "iodineValue": 300 * iodine / triglyceride,
+        "iodineValueAcids": 100 * iodine / acid,
+    }
+
+
+def power_of(number, impeller, speed, density):
+    from fluids.core import Power_number
+
+    return number / Power_number(P=1, L=impeller, N=speed, rho=density)
+
+
+def stirred(inputs):
+    impeller = inputs["impeller"]
+    number = impeller["power"]["powerNumber"]
+    return {"power": power_of(number, impeller["diameter"], inputs["speed"], inputs["density"])}
+
+
+def scaled(inputs):
+    bench, plant = inputs["impeller"]["diameter"], inputs["plant"]["impeller"]["diameter"]
+    number, density, speed = inputs["impeller"]["power"]["powerNumber"], inputs["density"], inputs["speed"]
+    slower = speed * bench / plant
+    ratio = power_of(number, plant, slower, density) / power_of(number, bench, speed, density)
+    width = inputs["vessel"]["diameter"]
+    wide = width * plant / bench
+    volumes = [math.pi / 4 * w**2 * w for w in (width, wide)]
+    first = {"speed": slower, "ratios": {"power": ratio, "powerPerVolume": ratio * volumes[0] / volumes[1]}}
+    return [first]
+
+
 RECIPES = [
+    (r"^labelling/period-after-opening/six-months", opened),
+    (r"^particles/boiling/water-at-20-kPa", boiling),
+    (r"^oils/profile/.*-by-weights", of_one_acid),
+    (r"^mixing/stirring/power-number-by-fluids", stirred),
+    (r"^mixing/scale-up/power-number-by-fluids", lambda inputs: {"plant": [*scaled(inputs), {}, {}, {}, {}, {}]}),
     (r"^laws/viscosity/curve-through-five", curve),
     (r"^oils/induction/", induction),
     (r"^oils/peroxide/", peroxide),
@@ -184,7 +243,7 @@ RECIPES = [
 
 def versions():
     found = {"python": sys.version.split()[0]}
-    for name in ("scipy", "statsmodels", "periodictable"):
+    for name in ("scipy", "statsmodels", "periodictable", "iapws", "fluids"):
         try:
             found[name] = __import__(name).__version__
         except ImportError:
