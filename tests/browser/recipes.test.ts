@@ -36,9 +36,12 @@ async function open(page: Page, name: string): Promise<void> {
   await page.route(`${host}**`, async (route) => {
     const asked = new URL(route.request().url()).pathname.slice(1);
     if (asked.endsWith(".html")) return route.fulfill({ body: files.get(asked) ?? "", contentType: "text/html" });
-    // A file of the package that a page takes as it is.
-    if (asked === "heat.js")
-      return route.fulfill({ body: readFileSync(`${root}dist/node/heat.js`, "utf8"), contentType: "text/javascript" });
+    // A file of the installed package that a page takes as it is.
+    if (asked.startsWith("node_modules/gelwright/"))
+      return route.fulfill({
+        body: readFileSync(root + asked.replace("node_modules/gelwright/", ""), "utf8"),
+        contentType: "text/javascript",
+      });
     const script = asked.replace(".bundle.js", ".js");
     if (!files.has(script)) return route.fulfill({ status: 204 });
     return route.fulfill({ body: await bundled(script), contentType: "text/javascript" });

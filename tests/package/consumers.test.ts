@@ -91,11 +91,15 @@ const strict = {
   skipDefaultLibCheck: true,
   target: ts.ScriptTarget.ES2022,
 };
-const resolutions = {
+const resolutions: Readonly<Record<string, readonly [string, ts.CompilerOptions]>> = {
   "nodenext, ESM": ["uses.mts", { module: ts.ModuleKind.NodeNext, moduleResolution: ts.ModuleResolutionKind.NodeNext }],
   "nodenext, CJS": ["uses.cts", { module: ts.ModuleKind.NodeNext, moduleResolution: ts.ModuleResolutionKind.NodeNext }],
+  "node16, CJS, without the DOM": [
+    "plain.cts",
+    { module: ts.ModuleKind.Node16, moduleResolution: ts.ModuleResolutionKind.Node16, lib: ["lib.es2022.d.ts"] },
+  ],
   bundler: ["uses.ts", { module: ts.ModuleKind.ESNext, moduleResolution: ts.ModuleResolutionKind.Bundler }],
-} as const;
+};
 
 /** What the compiler says, in all: the library's own types are checked with the project that uses them. */
 function diagnose(files: readonly string[], options: ts.CompilerOptions): string[] {

@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { readdirSync, readFileSync, statSync } from "node:fs";
 import * as gelwright from "gelwright";
 import { expect, test } from "vitest";
 import { expectedExports, nameOf, rooms, root } from "../support/rooms.js";
@@ -12,20 +12,30 @@ test("every room is a name of the front door, and nothing else is but the error"
   expect(Object.keys(gelwright).sort()).toEqual(["CalculationError", ...rooms.map(nameOf)].sort());
 });
 
-test("what Node loads of a subpath is one file, with the licence of each package that it took code from", () => {
-  const home = `${root}dist/node/`;
-  const codes = readdirSync(home).map((name) => readFileSync(home + name, "utf8"));
-  expect(codes).toHaveLength(2 * (rooms.length + 2));
-  for (const code of codes) {
-    expect(code).not.toMatch(/^import |\brequire\(/m);
-    const taken = new Set([...code.matchAll(/^\/\/ node_modules\/([^/]+)/gm)].map(([, name]) => name));
-    for (const name of taken) {
-      const files = readdirSync(`${root}node_modules/${name}`);
-      const licence = files.find((file) => file.startsWith("LICENSE"));
-      const [copyright] = /Copyright .+/.exec(readFileSync(`${root}node_modules/${name}/${licence}`, "utf8")) ?? [];
-      expect(code).toContain(copyright);
-      expect(code).toContain("Permission is hereby granted");
-    }
-  }
-  expect(codes.filter((code) => code.includes("// node_modules/")).length).toBeGreaterThan(0);
+test("what is published is our own code, once for `import` and once for `require`: dependencies stay packages", () => {
+  const files = readdirSync(`${root}dist`, { recursive: true, encoding: "utf8" });
+  const codes = files.filter((name) => /\.c?js$/.test(name));
+  for (const name of codes) expect(readFileSync(`${root}dist/${name}`, "utf8"), name).not.toContain("node_modules");
+  expect(codes.filter((name) => name.endsWith(".cjs")).map((name) => name.replace(/\.cjs$/, ".js"))).toEqual(
+    codes.filter((name) => name.endsWith(".js")),
+  );
+  const taken = codes.flatMap((name) => [
+    ...readFileSync(`${root}dist/${name}`, "utf8").matchAll(/(?:\bfrom|\bimport|\brequire\()"([a-z@][\w@/-]*)"/g),
+  ]);
+  expect([...new Set(taken.map(([, name = ""]) => name.replace(/\/.*/, "")))].sort()).toEqual([
+    "convert-units",
+    "valibot",
+  ]);
+});
+
+test("a package of at most 500 files and 3.5 MB, unpacked", () => {
+  const manifest = JSON.parse(readFileSync(`${root}package.json`, "utf8")) as { files: string[] };
+  const names = ["package.json", "README.md", "LICENSE", ...manifest.files].flatMap((name) =>
+    statSync(root + name).isDirectory()
+      ? readdirSync(root + name, { recursive: true, encoding: "utf8" }).map((file) => `${name}/${file}`)
+      : [name],
+  );
+  const files = names.map((name) => statSync(root + name)).filter((file) => file.isFile());
+  expect(files.length).toBeLessThanOrEqual(500);
+  expect(files.reduce((sum, { size }) => sum + size, 0)).toBeLessThanOrEqual(3.5e6);
 });

@@ -31,7 +31,7 @@ const documents = {
 } as const;
 
 function write(name: string, schema: object): void {
-  writeFileSync(`${root}dist/schema/${name}.json`, `${JSON.stringify(schema, null, 2)}\n`);
+  writeFileSync(`${root}dist/schema/${name}.json`, `${JSON.stringify(schema)}\n`);
 }
 
 mkdirSync(`${root}dist/schema`, { recursive: true });

@@ -18,19 +18,16 @@ export function nameOf(room: string): string {
   return room.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase());
 }
 
-/**
- * What `exports` in package.json must hold: a subpath a room, each with types of its own for either kind of import.
- * Node, which spends more time on a file than on what stands in it, gets each as one file; bundlers get shared parts.
- */
+/** What `exports` in package.json must hold: a subpath a room, each with types of its own for either kind of import. */
 export function expectedExports(): Record<string, unknown> {
-  const entry = (file: string, whole: string) => ({
-    import: { types: `./dist/${file}.d.ts`, node: `./dist/node/${whole}.js`, default: `./dist/${file}.js` },
-    require: { types: `./dist/${file}.d.cts`, node: `./dist/node/${whole}.cjs`, default: `./dist/${file}.cjs` },
+  const entry = (file: string) => ({
+    import: { types: `./dist/${file}.d.ts`, default: `./dist/${file}.js` },
+    require: { types: `./dist/${file}.d.cts`, default: `./dist/${file}.cjs` },
   });
   return {
-    ".": entry("index", "index"),
-    "./error": entry("error", "error"),
-    ...Object.fromEntries(rooms.map((room) => [`./${room}`, entry(`${room}/index`, room)])),
+    ".": entry("index"),
+    "./error": entry("error"),
+    ...Object.fromEntries(rooms.map((room) => [`./${room}`, entry(`${room}/index`)])),
     "./schema/*.json": "./dist/schema/*.json",
     "./package.json": "./package.json",
   };
