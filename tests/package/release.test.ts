@@ -34,11 +34,10 @@ test("every tool that works on the package states a licence that lets everybody 
 });
 
 test("the bill of materials names what the package needs", () => {
-  const options = { cwd: root, encoding: "utf8", stdio: ["ignore", "pipe", "ignore"] } as const;
   const bill = execFileSync(
     "npm",
     ["sbom", "--offline", "--omit=dev", "--legacy-peer-deps", "--sbom-format=cyclonedx"],
-    options,
+    { cwd: root, encoding: "utf8", stdio: ["ignore", "pipe", "ignore"] },
   );
   const { components } = JSON.parse(bill) as { components: { name: string; licenses: unknown }[] };
   expect(components.map(({ name }) => name).sort()).toEqual(["convert-units", "valibot"]);
