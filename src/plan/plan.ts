@@ -3,7 +3,6 @@ import type { NotKnown } from "./figure.js";
 import { namesOf } from "./job.js";
 import { afterFillingOf, type PlanAfterFilling } from "./parts/after-filling.js";
 import { airOf, type PlanAir } from "./parts/air.js";
-
 import { allowancesOf, type Cost, costOfBatch, type Lots, lotsOf, type Weighing, weighingOf } from "./parts/batch.js";
 import { type Caution, cautionsOf } from "./parts/cautions.js";
 import { emulsionOf, type PlanEmulsion } from "./parts/emulsion.js";

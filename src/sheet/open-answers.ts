@@ -5,7 +5,6 @@ import { type Block, list, section, table, text } from "./blocks.js";
 import { isInUse } from "./in-use.js";
 import type { Sheet } from "./render.js";
 import { saidOf, subjectOf } from "./tables.js";
-import { fieldOf } from "./words/fields.js";
 
 /** Questions whose failure can hurt people: they come first. */
 const hazards: ReadonlySet<Answer["id"]> = new Set([
@@ -104,9 +103,18 @@ function caseOf(sheet: Sheet, answer: Answer): string {
 }
 
 function nameOf({ words, say }: Sheet, figure: MissingFigure): string {
-  const { phases = [], directions = [], dose } = figure;
-  const name = fieldOf(figure, say, words);
-  return words.lines.measure.figure({ name, phases, directions, ...(dose && { dose }) }, say);
+  const { field, of, phases = [], directions = [], dose } = figure;
+  const whose = field.startsWith("material-") ? "material" : "owner";
+  return words.lines.measure.figure(
+    {
+      name: words.fields[field],
+      ...(of !== undefined && { [whose]: say.material(of) }),
+      phases,
+      directions,
+      ...(dose && { dose }),
+    },
+    say,
+  );
 }
 
 function isAbout(answer: WaitingFor, one: WaitingFor): boolean {

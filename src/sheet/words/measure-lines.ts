@@ -13,6 +13,10 @@ export const measureLines = {
   figure: (
     of: {
       readonly name: string;
+      /** The material that it is a figure of. */
+      readonly material?: string;
+      /** What else it is a figure of, as the documents name it. */
+      readonly owner?: string;
       readonly phases: readonly string[];
       readonly directions: readonly ("heating" | "cooling")[];
       readonly dose?: { readonly min: number; readonly max: number };
@@ -20,13 +24,15 @@ export const measureLines = {
     say: Say,
   ): string => {
     const { name, phases, directions, dose } = of;
+    const whose =
+      say.given(of.material, (material) => ` of ${material}`) + say.given(of.owner, (owner) => ` (${owner})`);
     const way = directions.length === 0 ? "" : ` on ${say.list(directions)}`;
     const charge = phases.length === 0 ? "" : ` of ${say.list(phases.map((phase) => `phase ${phase}`))}`;
     const share = say.given(dose, ({ min, max }) => {
       const [from, to] = [say.percent(min, 3), say.percent(max, 3)];
       return ` at ${from === to ? from : `${from} to ${to}`} of gel former`;
     });
-    return `${name}${charge}${way}${share}`;
+    return `${name}${whose}${charge}${way}${share}`;
   },
   /** Figures that checks lack which stand with another figure already. */
   alsoMissing: (

@@ -1,0 +1,190 @@
+import type { Lines, Say } from "gelwright/sheet";
+import { grades } from "./codes.js";
+
+/** Auf drei Stellen aufgerundet: bei abgerundeter Rate kämen die letzten Packungen zu spät. */
+function roundedUp(rate: number): number {
+  const step = 10 ** (Math.floor(Math.log10(rate)) - 2);
+  return Math.ceil(rate / step - 1e-9) * step;
+}
+
+function equalLots(lots: number, say: Say): string {
+  return lots === 1 ? "einer Charge" : `${say.count(lots)} gleichen Chargen`;
+}
+
+export const batch: Lines["batch"] = {
+  lots: ({ count }, say) => `____ von ${say.count(count)} gleichen Chargen`,
+  charge: ({ mass, volume }, say) =>
+    `${say.kilograms(mass)}${say.given(volume, (known) => `, ${say.litres(known, 3)} bei ${say.celsius(20)}`)}`,
+  open: ({ verdict, statement, value, limit }) =>
+    `${verdict.toUpperCase()}: ${statement}${value === undefined ? "" : ` Wert: ${value}.`} Grenze: ${limit}.`,
+  portions: ({ whole, portions }) => `${whole}, als ${portions.join(" + ")}`,
+  total: ({ total }) => `Einwaage zusammen: ${total}`,
+  totalWouldDo: ({ mass }) =>
+    `(Nötig sind ${mass}. Das ist die nächste Summe darüber, die die Waagen anzeigen können.)`,
+  aboutSubject: ({ question, subject }) => `${question} (${subject})`,
+  phase: ({ phase }) => `Phase ${phase}`,
+  notKnown: ({ reason }) => `Nicht bekannt: ${reason}.`,
+  notKnownClause: ({ reason }) => `nicht bekannt, denn ${reason}`,
+  asked: ({ mass }, say) => `Verlangt: ${say.kilograms(mass)}.`,
+  askedInPacks: ({ mass, packs, pack }, say) =>
+    `Verlangt: ${say.kilograms(mass)} in ${Number.isInteger(packs) ? "" : "etwa "}${say.number(packs, 5)} Packungen${say.given(pack, (name) => ` (${name})`)}.`,
+  delivered: ({ mass }, say) => `Der Ansatz liefert ${say.kilograms(mass)}.`,
+  filmOnWall: ({ thickness }, say) =>
+    `Nach der Viskosität am Ende des Abfüllens ist ein Film von im Mittel ${say.millimetres(thickness, 2)} nicht von der Wand abgelaufen.`,
+  filmAllowedFor: ({ thickness, predicted }, say) =>
+    `Der Film im Kessel zählt, wie angegeben, mit ${say.millimetres(thickness, 2)}; vorhergesagt: ${say.millimetres(predicted, 2)}.`,
+  film: {
+    wall: ({ name }) => `${name}, an der Wand`,
+    bottom: ({ name }) => `${name}, am Boden`,
+  },
+  timesOfDays: ({ workingDay, days }, say) =>
+    `Zeiten zählen ab Beginn jedes Arbeitstags von ${say.duration(workingDay)}, ohne Reserve für Handgriffe; Arbeitstage insgesamt: ${say.count(days)}. Eine Charge wird nicht unterbrochen.`,
+  stage: ({ step, instruction }) => `${step}. ${instruction}`,
+  content: ({ min }, say) => say.percent(min),
+  contentBetween: ({ min, max }, say) =>
+    `zwischen ${say.percent(min)} und ${say.percent(max)} (ein Index ist nicht bekannt)`,
+  naturalOrigin: ({ withWater }) => `Anteil natürlichen Ursprungs: ${withWater} mit Formulierungswasser.`,
+  naturalOriginBoth: ({ withWater, withoutWater }) =>
+    `Anteil natürlichen Ursprungs: ${withWater} mit Formulierungswasser, ${withoutWater} ohne.`,
+  naturalOriginEitherWay: ({ content }) =>
+    `Anteil natürlichen Ursprungs: ${content}, mit oder ohne Formulierungswasser.`,
+  shortfall: ({ material, share }, say) => `${material} nimmt davon ${say.percent(share)} weg.`,
+  shortfallBetween: ({ material, min, max }, say) =>
+    `${material} nimmt davon ${say.percent(min)} bis ${say.percent(max)} weg: ein Index davon ist nicht bekannt.`,
+  parts: {
+    active: ({ material }) => `${material}, Wirkstoff,`,
+    carrier: ({ material }) => `${material}, Träger,`,
+  },
+  largestGelFormer: ({ material, share }, say) =>
+    `Höchstens ${say.percent(share)} ${material} würden die ausgelobte Zahl einhalten.`,
+  cost: ({ batch: all, perKilogram, currency }, say) =>
+    `Alle Chargen: ${say.money(all)} ${currency}; je geliefertem Kilogramm: ${say.money(perKilogram)} ${currency}.`,
+  costWithPack: ({ batch: all, perKilogram, perPack, currency }, say) =>
+    `Alle Chargen: ${say.money(all)} ${currency}; je geliefertem Kilogramm: ${say.money(perKilogram)} ${currency}; je Packung: ${say.money(perPack, 3)} ${currency}.`,
+  stockMakes: ({ mass, lots }, say) =>
+    `Der Vorrat reicht höchstens für ${say.kilograms(mass, 5)} in ${equalLots(lots, say)}.`,
+  stockMakesInPacks: ({ mass, packs: count, lots }, say) =>
+    `Der Vorrat reicht höchstens für ${say.count(count)} Packungen (${say.kilograms(mass, 5)}) in ${equalLots(lots, say)}.`,
+  limitedBy: ({ materials }) => `Begrenzt durch ${materials.join(" und ")}.`,
+  limitedByVessel: () => "Eine Charge mehr wäre für den Kessel zu wenig.",
+  sourceOf: ({ of, from }) => `${of}: ${from}`,
+  comparedBy: ({ library }) => `Verglichen mit ${library}.`,
+  computed: ({ library, fingerprint }) =>
+    `Gerechnet mit ${library} aus Unterlagen mit dem Fingerabdruck ${fingerprint}.`,
+};
+
+export const kettle: Lines["kettle"] = {
+  wetBeforehand: ({ material, mass }, say) =>
+    `Mindestens ${say.kilograms(mass, 3)} des für diese Charge eingewogenen Öls zurückbehalten und mit ${material} anteigen. Es kommt zusammen mit diesem Rohstoff hinein; kein zusätzliches Öl nehmen.`,
+  premixBeforehand: ({ name, phase, materials, total }) =>
+    `Vor dem Beginn die Vormischung ${name} für Phase ${phase} aus dem für diese Charge Eingewogenen herstellen: ${materials.join(" + ")}, zusammen ${total}.`,
+  mixBeforehand: ({ phase }) =>
+    `Vor dem Beginn die ganze Phase ${phase} mischen. Jede Zugabe wird aus dieser Mischung entnommen.`,
+  mixForPump: ({ phase }) => `Vor dem Beginn die ganze Phase ${phase} mischen. Die Pumpe fördert aus dieser Mischung.`,
+  fromTo: ({ from, to }) => `${from}–${to}`,
+  since: ({ from }) => `ab ${from}`,
+  stirrerOff: ({ instruction }) => `${instruction}, Rührer aus`,
+  massOf: ({ material, mass }) => `${mass} ${material}`,
+  charged: ({ instruction, materials }) => `${instruction}: ${materials.join(" + ")}`,
+  noted: ({ instruction, note }) => `${instruction}. ${note}`,
+  fillMass: ({ mass, pack }, say) =>
+    `${say.kilograms(mass)} in Packungen füllen${say.given(pack, (name) => ` (${name})`)}.`,
+  fillPacks: ({ count, pack, mass }, say) =>
+    `${say.count(count)} Packungen füllen${say.given(pack, (name) => ` (${name})`)}, je ${say.kilograms(mass)} netto.`,
+  fillFewer: ({ count, asked }, say) =>
+    `Verlangt sind ${say.count(asked)} Packungen; bei dieser Füllmenge reicht der Ansatz für ${say.count(count)}.`,
+  gross: ({ single, mean, count }, say) =>
+    `${say.count(count)} Packungen hintereinander mit Verschluss wiegen. Den Abfüller nachstellen, wenn eine außerhalb von ${say.range(say.kilograms(single.min), say.kilograms(single.max))} liegt oder ihr Mittel außerhalb von ${say.range(say.kilograms(mean.min), say.kilograms(mean.max))}.`,
+  eachPack: ({ first, second }, say) =>
+    `Zweimal gießen: zuerst ${say.kilograms(first)}, und ${say.kilograms(second, 3)}, sobald das abgekühlt ist, bevor eine Haut erstarrt.`,
+  rate: ({ packsPerMinute, duration }, say) =>
+    `Geschwindigkeit: mindestens ${say.number(roundedUp(packsPerMinute), 3)} Packungen je Minute, damit alle innerhalb von ${say.duration(duration)} voll sind.`,
+  rateOfMass: ({ rate, duration }, say) =>
+    `Geschwindigkeit: mindestens ${say.massRate(roundedUp(rate * 60) / 60, 3)}, damit alles innerhalb von ${say.duration(duration)} abgefüllt ist.`,
+  warmth: ({ first, last }, say) =>
+    `Vorhergesagte Temperatur im Kessel: ${say.celsius(first)} bei der ersten Packung, ${say.celsius(last)} bei der letzten.`,
+  warmthThroughout: ({ temperature }, say) => `Vorhergesagte Temperatur im Kessel: ${say.celsius(temperature)}.`,
+  cap: ({ temperature, firstPack, lastPack }, say) =>
+    `Eine Packung verschließen, sobald sie auf ${say.celsius(temperature)} abgekühlt ist: vorhergesagt ${say.duration(firstPack)} nach dem Füllen bei der ersten Packung, ${say.duration(lastPack)} bei der letzten.`,
+  capAtOnce: ({ temperature }, say) =>
+    `Jede Packung gleich nach dem Füllen verschließen: das Produkt ist nicht wärmer als ${say.celsius(temperature)}.`,
+  capNotKnown: ({ reason }) =>
+    `Wann die Packungen zu verschließen sind, ist nicht bekannt: ${reason}. Verschließen, sobald sie nicht wärmer als der Raum sind, und die Zeit aufschreiben.`,
+  move: ({ temperature, firstPack, lastPack }, say) =>
+    `Keine Packung bewegen, bis ihr Kern auf ${say.celsius(temperature)} abgekühlt ist: vorhergesagt ${say.duration(firstPack)} nach dem Füllen bei der ersten Packung, ${say.duration(lastPack)} bei der letzten.`,
+  moveNotKnown: ({ reason }) =>
+    `Wann Packungen bewegt werden dürfen, ist nicht bekannt: ${reason}. Keine bewegen, bis eine aufgeschnittene Probepackung im Kern erstarrt ist.`,
+  rest: ({ duration }, say) =>
+    `Nach der letzten Packung ${say.duration(duration)} stehen lassen, wie der letzte Schritt sagt.`,
+  inPacks: ({ count }, say) => `In ${say.count(count)} Packungen`,
+};
+
+export const packs: Lines["packs"] = {
+  limitedBy: {
+    nominal: "die Nennfüllmenge genügt",
+    mean: "die Prüfung des Mittels bestimmt es",
+    "single-packs": "die Prüfung einzelner Packungen bestimmt es",
+    "shares-of-packs": "die angegebenen Anteile knapper Packungen bestimmen es",
+  },
+  states: ({ nominal, mass }, say) =>
+    `${say.given(nominal.volume, (volume) => `Auf dem Etikett stehen ${say.litres(volume)}, das sind ${say.kilograms(mass)} bei ${say.celsius(20)}.`)}${say.given(nominal.mass, (own) => `Auf dem Etikett stehen ${say.kilograms(own)}.`)}`,
+  mayBeShort: ({ mass, act, grade }, say) =>
+    `Einer einzelnen Packung dürfen ${say.kilograms(mass, 3)} fehlen (${act}; Tabelle ${grades[grade] ?? grade}).`,
+  aim: ({ mass, share, limit }, say) =>
+    `Im Mittel ${say.kilograms(mass)} netto anstreben: ${limit}. Dann fallen ${say.percent(share, 2)} der Chargen durch die Prüfung.`,
+  aimStated: ({ mass }, say) => `Im Mittel ${say.kilograms(mass)} netto anstreben, wie angegeben.`,
+  aimByRules: ({ mass, share, limit }, say) =>
+    `Die Regeln zur Füllmenge verlangen im Mittel ${say.kilograms(mass)} netto: ${limit}. Damit fallen ${say.percent(share, 2)} der Chargen durch die Prüfung.`,
+  filler: ({ volume, temperature }, say) =>
+    `Einen volumetrischen Abfüller zuerst auf ${say.range(say.litres(volume.min, 4), say.litres(volume.max, 4))} stellen (Produkt von ${say.range(say.celsius(temperature.min), say.celsius(temperature.max))}), dann durch Wiegen nachstellen. Die Masse ändert sich beim Abkühlen nicht.`,
+  leaveAlone: ({ single, mean, count }, say) =>
+    `Den Abfüller lassen, solange eine Packung brutto ${say.range(say.kilograms(single.min), say.kilograms(single.max))} wiegt und das Mittel von ${say.count(count)} Packungen ${say.range(say.kilograms(mean.min), say.kilograms(mean.max))}.`,
+  headSpace: ({ temperature, share }, say) =>
+    `Bei ${say.celsius(temperature)} lässt die größte Füllung ${say.range(say.percent(share.min, 2), say.percent(share.max, 2))} der Packung leer.`,
+  overpressure: ({ pressure }, say) =>
+    `Der Druck in einer dichten, starren Packung liegt dann ${say.range(say.millibars(pressure.min, 2), say.millibars(pressure.max, 2))} über der Außenluft.`,
+  twoPours: ({ first, second }, say) =>
+    `Warm passt es nicht auf einmal: ${say.kilograms(first)} gießen, und ${say.kilograms(second, 3)}, sobald das abgekühlt ist, bevor eine Haut erstarrt.`,
+  packs: ({ count, massLeft }, say) =>
+    `Alle Chargen zusammen füllen ${say.count(count)} Packungen, ${say.kilograms(massLeft, 3)} bleiben übrig.`,
+  overfill: ({ massPerPack, mass }, say) =>
+    `Jede Packung enthält ${say.kilograms(massPerPack, 2)} mehr, als auf dem Etikett steht, zusammen ${say.kilograms(mass, 3)}.`,
+  overfillCost: ({ cost, currency }, say) => `Rohstoffe dieser Überfüllung kosten ${say.money(cost)} ${currency}.`,
+  notKnown: ({ reason }) => `Nicht bekannt: ${reason}.`,
+  formFor: ({ pack, formula }) => `${pack}, ${formula}`,
+  takeSample: ({ count }, say) =>
+    `${say.count(count)} Packungen hintereinander entnehmen, jede mit Verschluss wiegen und das Mittel aufschreiben. Den Abfüller nachstellen, wenn das Mittel oder eine einzelne Packung außerhalb dieser Grenzen liegt.`,
+  sample: ({ number }, say) => say.count(number),
+  singleLimits: ({ min, max }, say) =>
+    `Eine einzelne Packung, brutto: ${say.range(say.kilograms(min), say.kilograms(max))}.`,
+  meanLimits: ({ min, max }, say) =>
+    `Das Mittel einer Probe, brutto: ${say.range(say.kilograms(min), say.kilograms(max))}.`,
+};
+
+const directions = { heating: "beim Erwärmen", cooling: "beim Abkühlen" } as const;
+
+export const measure: Lines["measure"] = {
+  ways: {
+    measure: ({ figure }) => `Messen: ${figure}`,
+    "look-up": ({ figure }) => `Nachschlagen: ${figure}`,
+    decide: ({ figure }) => `Festlegen: ${figure}`,
+  },
+  figure: ({ name, material, owner, phases, directions: ways, dose }, say) => {
+    const whose = say.given(material, (of) => ` von ${of}`) + say.given(owner, (of) => ` (${of})`);
+    const charge = phases.length === 0 ? "" : ` von ${say.list(phases.map((phase) => `Phase ${phase}`))}`;
+    const way = ways.length === 0 ? "" : ` ${say.list(ways.map((one) => directions[one]))}`;
+    const share = say.given(
+      dose,
+      ({ min, max }) => ` bei ${say.range(say.percent(min, 3), say.percent(max, 3))} Gelbildner`,
+    );
+    return `${name}${whose}${charge}${way}${share}`;
+  },
+  alsoMissing: ({ figures }, say) =>
+    `Einige dieser Prüfungen brauchen eine weitere Angabe. ${figures.map(({ name, checks }) => `${name} (Prüfungen: ${say.count(checks)})`).join("; ")}.`,
+  waiting: ({ question, cases }) => {
+    const told = cases.filter((one) => one !== "");
+    return told.length === 0 ? question : `${question} (${told.join("; ")})`;
+  },
+  case: ({ subject, value, limit }) =>
+    [subject, value === undefined ? "" : `jetzt ${value}`, limit ?? ""].filter((part) => part !== "").join(", "),
+};
