@@ -2,7 +2,8 @@ import { type BladedCurve, powerNumber } from "gelwright/mixing";
 import { type BottomDocument, type JobDocument, type Plan, runPlan, type StirrerDocument } from "gelwright/plan";
 import { describe, expect, test } from "vitest";
 import { answerOf, answersOf, known } from "../support/answers.js";
-import { changed, exampleJob } from "../support/example.js";
+import { changed, exampleJob, readOnTheWayDown } from "../support/example.js";
+import { jobsByName } from "./jobs/jobs.js";
 
 const job = exampleJob();
 const withBottom = (bottom: BottomDocument) => changed(job, (draft) => Object.assign(draft.vessel, { bottom }));
@@ -55,13 +56,70 @@ describe("the bottom of the vessel", () => {
       JSON.parse(JSON.stringify(plan).replaceAll(',"assumptions":["bottom-taken-as-flat"]', ""));
     const flat = runPlan(withBottom({ shape: "flat" }));
     expect(JSON.stringify(flat)).not.toContain("bottom-taken-as-flat");
-    expect(withoutAssumption(flat)).toEqual(withoutAssumption(runPlan(job)));
+    // What rises may have further to go, and what settles is another bottom's.
+    const others = ({ answers, ...plan }: Plan): unknown =>
+      withoutAssumption({ ...plan, answers: answers.filter(({ id }) => id !== "air-leaves") });
+    expect(others(flat)).toEqual(others(runPlan(job)));
+  });
+
+  test("that nobody stated may be a bowl, which what rises has to come through too", () => {
+    // An ellipsoid a quarter of the diameter deep holds two thirds of what a cylinder of its depth does.
+    const bowl = 0.38 / 12;
+    const read = readOnTheWayDown(job);
+    const flat = changed(read, ({ vessel }) => Object.assign(vessel, { bottom: { shape: "flat" } }));
+    const through = (document: JobDocument, bubbleDiameter = 0.0002) =>
+      answerOf(
+        changed(document, ({ process }) => Object.assign(process.air, { bubbleDiameter: `${bubbleDiameter} m` })),
+        "air-leaves",
+      );
+    const { min, max } = known(through(read).limit.min);
+    expect(known(max) - known(min)).toBeCloseTo(bowl, 12);
+    expect(known(through(flat).limit.min)).toMatchObject({ min, max: min, value: min });
+    // Bubbles of Stokes rise by the square of their diameter.
+    const { figure } = through(read);
+    const diameterFor = (depth: number) => 0.0002 * Math.sqrt(depth / known(figure.value));
+    const verdicts = (document: JobDocument) =>
+      [known(max) + 1e-4, known(max) - 1e-4, known(min) + 1e-4, known(min) - 1e-4].map(
+        (depth) => through(document, diameterFor(depth)).verdict,
+      );
+    expect(verdicts(read)).toEqual(["met", "not-known", "not-known", "not-met"]);
+    expect(verdicts(flat)).toEqual(["met", "met", "met", "not-met"]);
+  });
+
+  test("that nobody stated leaves open how high a foam stands, and how long air takes out of a gel", () => {
+    const foams = known(jobsByName()["vacuum-foams-over"]);
+    const under = (rim: number, bottom?: BottomDocument) =>
+      answerOf(
+        changed(foams, ({ vessel, process }) => {
+          Object.assign(process.air.vacuum, { rim: `${rim} m` });
+          if (bottom) vessel.bottom = bottom;
+        }),
+        "vacuum-foam",
+      );
+    const { min, max } = under(0.52).figure;
+    expect(known(max)).toBeGreaterThan(known(min));
+    expect([known(max) + 1e-6, known(max) - 1e-6, known(min) - 1e-6].map((rim) => under(rim).verdict)).toEqual([
+      "met",
+      "not-known",
+      "not-met",
+    ]);
+    expect(under(known(min) + 1e-6, { shape: "flat" }).verdict).toBe("met");
+    const still = known(jobsByName()["air-held-for-good"]);
+    const cleared = (bottom?: BottomDocument) =>
+      answerOf(
+        changed(still, ({ vessel }) => Object.assign(vessel, bottom && { bottom })),
+        "air-has-time",
+      );
+    const depth = known(cleared().beside?.["depth"]) as number;
+    const diameter = Number.parseFloat(still.vessel.diameter) / 1000;
+    // Under one pressure bubbles rise evenly.
+    expect(known(cleared().figure.max) / known(cleared().figure.min)).toBeCloseTo(1 + diameter / 12 / depth, 9);
+    expect(cleared({ shape: "flat" }).figure).toMatchObject({ value: known(cleared().figure.min) });
   });
 
   test("decides how much film stays on it, and how much surface the charge has", () => {
     const [flat, cone] = [runPlan(job), runPlan(withBottom({ shape: "cone", depth: "120 mm" }))];
-    const onBottom = ({ allowances }: Plan) =>
-      allowances.find(({ name }) => name === "film in the kettle, on the bottom")?.mass ?? Number.NaN;
+    const onBottom = ({ allowances }: Plan) => allowances.find(({ part }) => part === "bottom")?.mass ?? Number.NaN;
     // The cone's face, less the wall of a flat-bottomed vessel that what lies in it would wet.
     const area = Math.PI * 0.19 * Math.hypot(0.19, 0.12) - (4 * Math.PI * 0.19 ** 2 * 0.04) / 0.38;
     expect(onBottom(cone) / onBottom(flat)).toBeCloseTo(area / (Math.PI * 0.19 ** 2), 9);

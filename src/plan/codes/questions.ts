@@ -88,13 +88,13 @@ export const questionIds = [
   "stored-below-transition",
   /** Raised by: a strength that is asked for. States: the product. Figure: its strength by the trials, or its yield stress. Limit: at least the strength asked for. */
   "gel-strength",
-  /** Raised by: bubbles that are asked about in a melt. States: some stretch in which the melt stands. Figure: how far a bubble rises. Limit: at least the depth of the melt. */
+  /** Raised by: bubbles that are asked about in a melt. States: some stretch in which the melt stands. Figure: how far a bubble rises. Limit: at least the depth of the melt, on a flat bottom and in a bowl where none is stated. */
   "air-leaves",
   /** Raised by: a step that de-aerates. States: the step. Figure: width of the bubbles under its pressure. Limit: wider than the largest that the gel holds. */
   "air-is-released",
-  /** Raised by: a step that de-aerates. States: the step. Figure: time until the bubbles have risen through the gel. Limit: at most the time of the step. */
+  /** Raised by: a step that de-aerates. States: the step. Figure: time until the bubbles have risen through the gel, likewise. Limit: at most the time of the step. */
   "air-has-time",
-  /** Raised by: a vacuum over the melt. States: the vacuum. Figure: height of the foam. Limit: at most the rim. */
+  /** Raised by: a vacuum over the melt. States: the vacuum. Figure: height of the foam, likewise. Limit: at most the rim. */
   "vacuum-foam",
   /** Raised by: a vacuum, of the process or of a step that de-aerates, over volatile materials or water. States: the vacuum. Figure: its pressure. Limit: at least the pressure at which the material boils. */
   "vacuum-boils",

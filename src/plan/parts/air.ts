@@ -69,7 +69,7 @@ export function airOf(run: Run): PlanAir {
     ...(vacuum && {
       vacuum: {
         pressure: vacuum.pressure,
-        ...orNotKnown(() => ({ foam: foamUnderVacuum(run) })),
+        ...orNotKnown(() => ({ foam: foamUnderVacuum(run).max })),
         ...where("duration", () => clearingUnderVacuum(run)),
         ...where("boiling", () => boilsFirst(run)),
       },

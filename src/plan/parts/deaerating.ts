@@ -1,5 +1,6 @@
 import { clearingTime } from "../../particles/index.js";
-import { exactly, type Figure } from "../figure.js";
+import { depthsIn } from "../bowl.js";
+import { type Basis, between, exactly, type Figure } from "../figure.js";
 import type { Run, Turn } from "../state.js";
 import { levelAt } from "../stirred.js";
 import { by, stated, unknown } from "../unknown.js";
@@ -72,13 +73,13 @@ export function depthWhileDeaerating(moment: Deaerating): number {
   return levelAt(moment.before.charge, warmest);
 }
 
-/** Until bubbles from the bottom have left in a de-aerating step [s], at its warmest and at its coolest. */
+/** Until bubbles from the bottom have left in a de-aerating step [s], at its warmest and at its coolest, over the depths that the bottom lets it have. */
 export function clearingWhileDeaerating(moment: Deaerating, run: Run): Figure {
   const { charge } = moment.before;
   const { viscosityAt, ...bubble } = bubblesIn(moment, run);
   const { pressure } = moment.step;
-  const depth = depthWhileDeaerating(moment);
-  const [min = 0, max = 0] = temperaturesIn(moment).map((temperature) =>
+  const depths = depthsIn(run.job.vessel, depthWhileDeaerating(moment));
+  const timeAt = (temperature: number, depth: number): number =>
     by("bubble-rise", () =>
       clearingTime({
         ...bubble,
@@ -87,10 +88,13 @@ export function clearingWhileDeaerating(moment: Deaerating, run: Run): Figure {
         depth,
         ...(pressure !== undefined && { pressure }),
       }),
-    ),
-  );
-  const basis = [{ kind: "law", key: "bubble-rise" }] as const;
-  if (charge.isEmulsion())
-    return exactly(max, [...basis, { kind: "reading", key: "emulsion-air", source: run.job.bench.source }]);
-  return byReadings(charge, () => temperaturesIn(moment), min === max ? exactly(max, basis) : { min, max, basis });
+    );
+  const [warmest, coolest] = temperaturesIn(moment);
+  const [min, max] = [timeAt(warmest, depths.min), timeAt(coolest, depths.max)];
+  const basis: readonly Basis[] = [
+    { kind: "law", key: "bubble-rise" },
+    ...(charge.isEmulsion() ? [{ kind: "reading", key: "emulsion-air", source: run.job.bench.source } as const] : []),
+  ];
+  const figure = min === max ? exactly(max, basis) : between(min, max, basis);
+  return charge.isEmulsion() ? figure : byReadings(charge, () => temperaturesIn(moment), figure);
 }

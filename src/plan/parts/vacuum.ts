@@ -2,8 +2,9 @@ import type { Material } from "../../formula/index.js";
 import { moleFraction } from "../../heat/index.js";
 import { vapourPressures } from "../../laws/index.js";
 import { boilingPressure, clearingTime, foamHead } from "../../particles/index.js";
+import { depthsIn } from "../bowl.js";
 import type { Charge } from "../charge.js";
-import { type Content, isWater, massOf } from "../contents.js";
+import { type Content, type Ends, isWater, massOf } from "../contents.js";
 import { exactly, type Figure } from "../figure.js";
 import type { Job } from "../job.js";
 import type { Moment, Run, State } from "../state.js";
@@ -33,11 +34,13 @@ function depthUnderVacuum(run: Run): number {
   return levelAt(charge, temperature());
 }
 
-/** How high the melt stands under the vacuum with all its air, none of it burst [m]. */
-export function foamUnderVacuum(run: Run): number {
+/** Between which heights the melt stands under the vacuum with all its air, none of it burst, over the depths that the bottom lets it have [m]. */
+export function foamUnderVacuum(run: Run): Ends {
   const { air: volumeFractionGas, pressure } = vacuumAsked(run);
-  const level = depthUnderVacuum(run) / (1 - volumeFractionGas);
-  return by("foam-head", () => foamHead({ level, volumeFractionGas, pressure }));
+  const headOf = (depth: number): number =>
+    by("foam-head", () => foamHead({ level: depth / (1 - volumeFractionGas), volumeFractionGas, pressure }));
+  const { min, max } = depthsIn(run.job.vessel, depthUnderVacuum(run));
+  return { min: headOf(min), max: headOf(max) };
 }
 
 /** Time to clear the melt under the vacuum, at the temperature that it has then [s]. */

@@ -1,5 +1,7 @@
-import type { AssumptionCode } from "../codes/assumptions.js";
-import { atMost, exactly, type Figure } from "../figure.js";
+import { depthsIn } from "../bowl.js";
+import type { LawCode } from "../codes/bases.js";
+import type { Ends } from "../contents.js";
+import { atMost, between, exactly, type Figure } from "../figure.js";
 import { type AirSegment, airAsked, airSegmentsIn, heldBubbles } from "../parts/bubbles.js";
 import {
   bubbleUnderPressure,
@@ -23,8 +25,13 @@ type Deaerating = MomentOf<"de-aerate">;
 
 /** The depth of what air has to leave. */
 function depthFigure(depth: number, { job }: Run): Figure {
-  const assumptions: readonly AssumptionCode[] = job.vessel.bottom ? [] : ["bottom-taken-as-flat"];
-  return exactly(depth, [{ kind: "law", key: "level" }], assumptions);
+  return overEnds(depthsIn(job.vessel, depth), "level");
+}
+
+/** A figure by one law, between its ends. */
+function overEnds({ min, max }: Ends, key: LawCode): Figure {
+  const basis = [{ kind: "law", key }] as const;
+  return min === max ? exactly(min, basis) : between(min, max, basis);
 }
 
 /** A run that draws a vacuum over the melt. */
@@ -103,7 +110,7 @@ export const airQuestions: readonly Question[] = [
         () => ({ step: vacuumState(run).number, place: "vessel" as const }),
         () => ({}),
       ),
-    figure: (run) => exactly(foamUnderVacuum(run), [{ kind: "law", key: "foam-head" }]),
+    figure: (run) => overEnds(foamUnderVacuum(run), "foam-head"),
     limit: (run) => atMost(vacuumAsked(run).rim, [{ kind: "stated", key: "process-air" }]),
     beside: (run) => ({ pressure: vacuumAsked(run).pressure }),
   }),

@@ -1,5 +1,6 @@
 import { bandAround } from "../../laws/index.js";
 import { blendTime, blendTimeBands, blendTimeByRevolutions } from "../../mixing/index.js";
+import { depthsIn } from "../bowl.js";
 import { atLeast, atMost, between, exactly, type Figure } from "../figure.js";
 import { heightMoved, movesAll, widthMoved } from "../parts/moved.js";
 import { maySet, placeOf, stirring } from "../parts/turning.js";
@@ -8,9 +9,6 @@ import { levelsIn, type Stirred, stirredIn, stirrerOf } from "../stirred.js";
 import { stirredEnds } from "../stirred-ends.js";
 import { by, either, otherwise, stated, unknown } from "../unknown.js";
 import { asks, type Question } from "./question.js";
-
-/** So much of the vessel's diameter a charge stands higher in an ellipsoidal bottom a quarter of it deep than on a flat one: a third of that depth, by its volume. */
-const riseInBowl = 1 / 12;
 
 /** Diameters of stirrer over vessel between which the blend time was measured (grenville-1992). */
 const measured = { min: 1 / 3, max: 1 / 2 };
@@ -120,7 +118,7 @@ export const stirringQuestions: readonly Question[] = [
       const basis = [{ kind: "law", key: "level" }] as const;
       // What states no expansion may stand higher too.
       const assumptions = min === max ? [] : (["expansion-up-to-the-usual"] as const);
-      const highest = vessel.bottom ? max : max + riseInBowl * vessel.diameter;
+      const { max: highest } = depthsIn(vessel, max);
       if (min === highest) return { min: exactly(min, basis) };
       return { min: { ...between(min, highest, basis), ...(assumptions.length > 0 && { assumptions }) } };
     },

@@ -420,12 +420,16 @@ class ColdQuestions(HotQuestions):
                 stress = self.gel_stress()
                 limit = between(stress / (0.2 * weight), stress / (0.04 * weight), stress / (0.143 / 3 * weight))
             self.answers.ask(key("air-is-released", one.number), [{"at": at, "figure": known(wide), "limit": {"min": limit}}])
-            depth = run.level(contents, one.before.t)
+            depths = self.in_a_bowl(run.level(contents, one.before.t))
             velocity = density * GRAVITY * d0**2 / (18 * q(air["viscosity"]))
-            time = quad(lambda z: ((pressure + density * GRAVITY * z) / ATMOSPHERE) ** (2 / 3), 0, depth)[0] / velocity
-            if "pressure" not in one.step:
-                time = depth / velocity
-            self.answers.ask(key("air-has-time", one.number), [{"at": at, "figure": known(time), "limit": most(one.duration)}])
+
+            def time(depth, density=density, velocity=velocity, pressure=pressure, one=one):
+                if "pressure" not in one.step:
+                    return depth / velocity
+                return quad(lambda z: ((pressure + density * GRAVITY * z) / ATMOSPHERE) ** (2 / 3), 0, depth)[0] / velocity
+
+            cleared = between(*(time(depths[end]) for end in ("min", "max"))) if depths["min"] < depths["max"] else known(time(depths["min"]))
+            self.answers.ask(key("air-has-time", one.number), [{"at": at, "figure": cleared, "limit": most(one.duration)}])
             if pressure < 1e5:
                 t = max(one.before.t, one.after.t)
                 p = saturation_pressure(t)

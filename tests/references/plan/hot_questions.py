@@ -204,6 +204,12 @@ class HotQuestions:
     def has_set(self, one):
         return one.after.molten and not one.after.on_heat and one.after.t < self.run.sets_at(one.after.contents)
 
+    def in_a_bowl(self, level):
+        """A bottom that nobody stated may be half an ellipsoid a quarter of the diameter deep, which holds two thirds of a
+        cylinder of its depth."""
+        D = q(self.job["vessel"]["diameter"])
+        return known(level) if "bottom" in self.job["vessel"] else between(level, level + (1 - 2 / 3) * D / 4)
+
     def stirred(self, one, end="value"):
         direction = "heating" if one.after.on_heat else "cooling"
         return self.run.stirred(one.after, one.after.t, one.speed, direction, end)
@@ -460,7 +466,7 @@ class HotQuestions:
             readings, sets = run.readings(state.contents, "cooling"), run.sets_at(state.contents)
             at = {"step": one.number, "place": "vessel"}
             if readings is None:
-                states.append({"at": at, "figure": OPEN, "limit": least(level)})
+                states.append({"at": at, "figure": OPEN, "limit": least(self.in_a_bowl(level))})
                 continue
 
             def speed(t, state=state, readings=readings):
@@ -468,5 +474,5 @@ class HotQuestions:
                 return (self.m.fluid_density(state.contents, t) - 0) * GRAVITY * d**2 / (18 * readings(t))
 
             way = Stretch(one.path, one.duration, speed, sets).way() if state.t > sets and one.duration else 0.0
-            states.append({"at": at, "figure": known(way), "limit": least(level)})
+            states.append({"at": at, "figure": known(way), "limit": least(self.in_a_bowl(level))})
         self.answers.ask("air-leaves", states, "some")
