@@ -68,19 +68,56 @@ export interface Fault {
 
 const brand: unique symbol = Symbol.for("gelwright.CalculationError") as never;
 
+/** A CalculationError as plain data: what `toJSON` gives and `CalculationError.from` takes. */
+export interface CalculationErrorData {
+  readonly name: "CalculationError";
+  /** Which kind of refusal it is. */
+  readonly code: ErrorCode;
+  /** The faults as text, for a reader who has no program. */
+  readonly message: string;
+  /** Everything that was wrong, at once. */
+  readonly faults: readonly Fault[];
+}
+
+const codes: readonly string[] = ["input", "document", "range", "unreachable", "not-converged"];
+
+/** A message names so many faults, and cuts off what is longer than that; `faults` has them all and whole. */
+const namedMax = 100;
+const lettersMax = { path: 200, found: 200, expected: 1000 };
+
+function cut(text: string, max: number): string {
+  return text.length > max ? `${text.slice(0, max)}…` : text;
+}
+
+function messageOf(faults: readonly Fault[]): string {
+  const lines = faults.slice(0, namedMax).map((fault) => {
+    const [path, found, expected] = (["path", "found", "expected"] as const).map((of) =>
+      cut(fault[of], lettersMax[of]),
+    );
+    return `${path}: found ${found}, expected ${expected}`;
+  });
+  const more = faults.length - namedMax;
+  return (more > 0 ? [...lines, `and ${more} more`] : lines).join("\n");
+}
+
 /**
  * The error that every function of the library throws, and the only one.
  *
  * `code` says which kind of refusal it is, `faults` lists everything that was wrong at once, and
- * the message names each fault with its place and what is allowed. `instanceof` holds across the
+ * the message names the first hundred faults, each with its place and what is allowed. `instanceof` holds across the
  * ESM build, the CJS build and every subpath, because it asks for a registered symbol and not for
  * the identity of a class.
+ *
+ * A structured clone (`postMessage`, a store in a browser) keeps the message of an error and nothing else. Send
+ * `error.toJSON()`, or its JSON, and make the error of it again with `CalculationError.from`.
  *
  * @example
  * ```ts
  * import { CalculationError } from "gelwright/error";
  * const fault = { path: "power", found: "-5", expected: "a finite number above 0 W" };
- * new CalculationError("input", [fault]).message; // => "power: found -5, expected a finite number above 0 W"
+ * const error = new CalculationError("input", [fault]);
+ * error.message; // => "power: found -5, expected a finite number above 0 W"
+ * CalculationError.from(structuredClone(error.toJSON())) instanceof CalculationError; // => true
  * ```
  */
 export class CalculationError extends Error {
@@ -91,16 +128,45 @@ export class CalculationError extends Error {
   /** Everything that was wrong, at once. */
   readonly faults: readonly Fault[];
 
-  /** An error whose message names each of the faults on a line of its own. */
+  /** An error whose message names each of the faults on a line of its own, up to a hundred. */
   constructor(code: ErrorCode, faults: readonly Fault[]) {
-    super(faults.map((f) => `${f.path}: found ${f.found}, expected ${f.expected}`).join("\n"));
+    super(messageOf(faults));
     this.code = code;
     this.faults = faults;
     Object.defineProperty(this, brand, { value: true });
   }
 
-  /** True for every CalculationError, whichever copy of the library threw it. */
+  /** True for every CalculationError, whichever copy of the library threw it; for a class made of it, only its own. */
   static override [Symbol.hasInstance](value: unknown): boolean {
-    return typeof value === "object" && value !== null && brand in value;
+    if (typeof value !== "object" || value === null) return false;
+    // biome-ignore lint/complexity/noThisInStatic: a class made of this one has this method too, and is what is asked.
+    return this === CalculationError ? brand in value : Object.prototype.isPrototypeOf.call(this.prototype, value);
+  }
+
+  /** The error as plain data, for another thread, a store or a log. */
+  toJSON(): CalculationErrorData {
+    const { name, code, message, faults } = this;
+    return { name, code, message, faults };
+  }
+
+  /**
+   * The error of what `toJSON` gave, after any way that plain data goes.
+   *
+   * @throws CalculationError `input` if it is something else.
+   */
+  static from(data: CalculationErrorData): CalculationError {
+    const { name, code, faults } = (
+      typeof data === "object" && data !== null ? data : {}
+    ) as Partial<CalculationErrorData>;
+    const areFaults =
+      Array.isArray(faults) &&
+      faults.every((fault: unknown) => {
+        const { path, found, expected } = (fault ?? {}) as Partial<Fault>;
+        return [path, found, expected].every((text) => typeof text === "string");
+      });
+    if (name === "CalculationError" && codes.includes(code as string) && areFaults)
+      return new CalculationError(code as ErrorCode, faults);
+    const expected = "what toJSON of a CalculationError gives: its name, code and faults";
+    throw new CalculationError("input", [{ path: "data", found: typeof data, expected, rule: "not-allowed" }]);
   }
 }
