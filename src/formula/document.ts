@@ -15,11 +15,19 @@ export type Draft<T> = T extends string | number | boolean
 
 type Key = string | number;
 
+/** So many unknown names of a document are compared with those that are known, and with so many of them. */
+const looksMax = 100;
+const namesMax = 1000;
+
+/** A longer key is cut off in a path: a path names a place for a reader, and every fault in it carries it. */
+const keyMax = 100;
+
 /** Adds one step to the path of a fault: `lines[2]`, `phases`, `materials["wax, white"]`. */
 export function join(path: string, key: Key): string {
   if (typeof key === "number") return `${path}[${key}]`;
-  if (!/^[\p{L}_$][\p{L}\d_$-]*$/u.test(key)) return `${path}[${JSON.stringify(key)}]`;
-  return path === "" ? key : `${path}.${key}`;
+  const short = key.length > keyMax ? `${key.slice(0, keyMax)}…` : key;
+  if (!/^[\p{L}_$][\p{L}\d_$-]*$/u.test(short)) return `${path}[${JSON.stringify(short)}]`;
+  return path === "" ? short : `${path}.${short}`;
 }
 
 /**
@@ -29,7 +37,31 @@ export function join(path: string, key: Key): string {
  * before any result is returned.
  */
 export class Findings {
-  readonly faults: Fault[] = [];
+  readonly #faults: Fault[] = [];
+  /** Every place at which, or inside which, a fault was noted. */
+  readonly #places = new Set<string>();
+  /** How many names were looked up among those that are known. */
+  #looked = 0;
+
+  get faults(): readonly Fault[] {
+    return this.#faults;
+  }
+
+  #keep(fault: Fault): void {
+    this.#faults.push(fault);
+    const { path } = fault;
+    this.#places.add(path);
+    for (let at = path.length - 1; at > 0; at--)
+      if (path[at] === "." || path[at] === "[") this.#places.add(path.slice(0, at));
+  }
+
+  /** The known name that was probably meant. Only so often: each time, all of them are compared letter by letter. */
+  #nearest(name: string, known: Iterable<string>): string | undefined {
+    if (++this.#looked > looksMax) return undefined;
+    const some: string[] = [];
+    for (const one of known) if (some.push(one) === namesMax) break;
+    return nearest(name, some);
+  }
 
   note(
     path: string,
@@ -39,12 +71,12 @@ export class Findings {
     parameters?: FaultParameters,
   ): void {
     const fault = { path, found: typeof found === "string" ? found : show(found), expected, rule };
-    this.faults.push(parameters ? { ...fault, parameters } : fault);
+    this.#keep(parameters ? { ...fault, parameters } : fault);
   }
 
   /** Notes a name that stands for nothing, with the one that was probably meant. */
-  unknownName(path: string, name: string, known: readonly string[], expected: string): void {
-    const near = nearest(name, known);
+  unknownName(path: string, name: string, known: Iterable<string>, expected: string): void {
+    const near = this.#nearest(name, known);
     const parameters = { name, ...(near !== undefined && { nearest: near }) };
     this.note(path, name, expected + didYouMean(near), "unknown-name", parameters);
   }
@@ -55,17 +87,19 @@ export class Findings {
    */
   read<T>(entry: Entry<T>, input: unknown, at = ""): Draft<Read<T>> | undefined {
     const unsound = unsoundness(input, (keys) => keys.reduce(join, at) || "document");
-    this.faults.push(...unsound);
+    for (const fault of unsound) this.#keep(fault);
     if (unsound.some(({ rule }) => rule === "out-of-range")) return undefined;
     const { issues = [], output } = safeParse(entry as GenericSchema<unknown, Read<T>>, input);
-    let draft: unknown = output;
+    const cuts: Cuts = new Map();
+    let nothing = false;
     for (const issue of issues) {
       const keys = (issue.path ?? []).map((step) => step.key as Key);
-      this.faults.push(faultOf(issue, keys.reduce(join, at) || "document", String(keys.at(-1) ?? "document")));
-      if (keys.length === 0) return undefined;
-      draft = without(draft, keys);
+      const path = keys.reduce(join, at) || "document";
+      this.#keep(faultOf(issue, path, String(keys.at(-1) ?? "document"), (name, known) => this.#nearest(name, known)));
+      if (keys.length === 0) nothing = true;
+      else cut(cuts, keys);
     }
-    return draft as Draft<Read<T>>;
+    return nothing ? undefined : (without(output, cuts) as Draft<Read<T>>);
   }
 
   /** Runs a part of a reading and keeps its faults in place of throwing them; `at` stands in for the kernel's own path. */
@@ -74,16 +108,14 @@ export class Findings {
       return read();
     } catch (error) {
       if (!(error instanceof CalculationError)) throw error;
-      this.faults.push(...error.faults.map((fault) => ({ ...fault, path: at ?? fault.path })));
+      for (const fault of error.faults) this.#keep({ ...fault, path: at ?? fault.path });
       return undefined;
     }
   }
 
   /** Whether a fault was noted at a place or inside it. */
   holds(path: string): boolean {
-    return this.faults.some(
-      (fault) => fault.path === path || (/^[.[]/.test(fault.path.slice(path.length)) && fault.path.startsWith(path)),
-    );
+    return this.#places.has(path);
   }
 
   /** The end of a reading: throws if anything was noted. */
@@ -109,16 +141,16 @@ interface Issue {
 }
 
 /** What an entry found and expected. */
-function faultOf(issue: Issue, path: string, name: string): Fault {
+function faultOf(issue: Issue, path: string, name: string, near: typeof nearest): Fault {
   const { type, message, received, expected, input } = issue;
   const { issues = [] } = issue;
   if (message === noSuchField) {
-    const near = nearest(name, issues as readonly string[]);
-    const parameters = { name, ...(near !== undefined && { nearest: near }) };
+    const meant = near(name, issues as readonly string[]);
+    const parameters = { name, ...(meant !== undefined && { nearest: meant }) };
     return {
       path,
       found: `the field ${name}`,
-      expected: message + didYouMean(near),
+      expected: message + didYouMean(meant),
       rule: "unknown-field",
       parameters,
     };
@@ -152,7 +184,7 @@ function notOneOf(path: string, input: unknown, expected: string): Fault {
 }
 
 function numbersOf({ type, input, requirement }: Issue): Pick<Fault, "parameters"> {
-  const end = { min_value: "min", gt_value: "min", max_value: "max", min_length: "min" }[type];
+  const end = { min_value: "min", gt_value: "min", max_value: "max", min_length: "min", max_length: "max" }[type];
   return {
     parameters: {
       ...(typeof input === "number" && Number.isFinite(input) && { value: input }),
@@ -162,10 +194,30 @@ function numbersOf({ type, input, requirement }: Issue): Pick<Fault, "parameters
   };
 }
 
-/** A copy without the value at the end of the path. Members of lists leave a gap, so that places keep their number. */
-function without(value: unknown, [key, ...rest]: readonly Key[]): unknown {
-  if (key === undefined || typeof value !== "object" || value === null) return undefined;
-  if (Array.isArray(value)) return value.map((member, i) => (i === key ? without(member, rest) : member));
-  const { [key]: inner, ...others } = value as Record<Key, unknown>;
-  return rest.length === 0 ? others : { ...others, [key]: without(inner, rest) };
+/** What is to be taken out of a value: all of it, or what is to be taken out of its parts. */
+type Cuts = Map<Key, Cuts | "all">;
+
+/** Adds the end of a path to what is taken out. */
+function cut(cuts: Cuts, keys: readonly Key[]): void {
+  let at = cuts;
+  for (const key of keys.slice(0, -1)) {
+    const inner = at.get(key) ?? new Map();
+    if (inner === "all") return;
+    at.set(key, inner);
+    at = inner;
+  }
+  at.set(keys.at(-1) as Key, "all");
+}
+
+/** A copy without what is cut, made once however much that is. Members of lists leave a gap, so that places keep their number. */
+function without(value: unknown, cuts: Cuts): unknown {
+  if (typeof value !== "object" || value === null) return undefined;
+  const inner = (key: Key, held: unknown): unknown => {
+    const own = cuts.get(key);
+    return own === undefined ? held : own === "all" ? undefined : without(held, own);
+  };
+  if (Array.isArray(value)) return value.map((member, i) => inner(i, member));
+  return Object.fromEntries(
+    Object.entries(value).flatMap(([key, held]) => (cuts.get(key) === "all" ? [] : [[key, inner(key, held)]])),
+  );
 }

@@ -9,6 +9,7 @@ import {
   gtValue,
   integer,
   literal,
+  maxLength,
   maxValue,
   minLength,
   minValue,
@@ -100,9 +101,11 @@ export function word<const T extends string>(...words: readonly T[]): Entry<T> {
   return picklist(words) as unknown as Entry<T>;
 }
 
-/** A list with so many members at least. */
-export function listOf<T>(entry: Entry<T>, min = 0): Entry<readonly T[]> {
-  return pipe(array(entry), minLength(min, `a list of at least ${min}`)) as unknown as Entry<readonly T[]>;
+/** A list with so many members at least, and at most. */
+export function listOf<T>(entry: Entry<T>, min = 0, max?: number): Entry<readonly T[]> {
+  const end = max === undefined ? [] : [maxLength(max, `a list of at most ${max}`)];
+  const ends = [minLength(min, `a list of at least ${min}`), ...end];
+  return pipe(array(entry), ...(ends as unknown as readonly [])) as unknown as Entry<readonly T[]>;
 }
 
 /** Named values of one kind. */

@@ -75,18 +75,19 @@ export function premixesOf(
   opened: readonly FormulaLine[],
   premixes: ReadonlyMap<string, Premix>,
 ): readonly FormulaPremix[] {
-  return [...new Set(lines.map(({ phase }) => phase))].flatMap((phase) => {
-    const own = lines.filter((line) => line.phase === phase);
-    const wholes = new Map(opened.filter((line) => line.phase === phase).map((line) => [line.material, line]));
+  const openedOf = byPhase(opened);
+  return [...byPhase(lines)].flatMap(([phase, own]) => {
+    const wholes = new Map((openedOf.get(phase) ?? []).map((line) => [line.material, line]));
     // Each premix once, those that hold others first.
-    const order: string[] = [];
+    const visited = new Set<string>();
     const visit = (key: string): void => {
       const premix = premixes.get(key);
-      if (!premix || order.includes(key)) return;
+      if (!premix || visited.has(key)) return;
       for (const { material } of premix.lines) visit(material);
-      order.push(key);
+      visited.add(key);
     };
     for (const { material } of own) visit(material);
+    const order = [...visited];
     const shares = new Map<string, number>();
     for (const { material, massFraction } of own) shares.set(material, (shares.get(material) ?? 0) + massFraction);
     for (const key of [...order].reverse())
@@ -119,4 +120,15 @@ export function premixesOf(
       ];
     });
   });
+}
+
+/** Lines by their phase, in the order in which the phases come. */
+function byPhase(lines: readonly FormulaLine[]): ReadonlyMap<string, readonly FormulaLine[]> {
+  const phases = new Map<string, FormulaLine[]>();
+  for (const line of lines) {
+    const own = phases.get(line.phase);
+    if (own) own.push(line);
+    else phases.set(line.phase, [line]);
+  }
+  return phases;
 }

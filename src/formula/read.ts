@@ -1,3 +1,4 @@
+import { maxOf } from "../numeric/extremes.js";
 import { type Draft, Findings, join } from "./document.js";
 import { checkMaterial, materialOf } from "./material.js";
 import type { MaterialDocument } from "./material-document.js";
@@ -98,13 +99,13 @@ export function formulaFrom(draft: Draft<Read<FormulaDocument>>, at: string, fin
     checkNames(entries, known, findings);
     return { name: phase?.name ?? "", path, entries };
   });
-  phases.forEach(({ name, path }, i) => {
-    if (phases.findIndex((other) => other.name === name) < i)
+  const named = new Set<string>();
+  for (const { name, path } of phases)
+    if (named.size === named.add(name).size)
       findings.note(join(path, "name"), name, "a name that no other phase has", "duplicate");
-  });
   const entries = phases.flatMap((phase) => phase.entries.map((entry) => ({ ...entry, phase: phase.name })));
   const { massFractions, rest } = shares(entries, join(at, "phases"), strengthOf, findings);
-  const carrier = rest >= 0 ? rest : massFractions.indexOf(Math.max(...massFractions));
+  const carrier = rest >= 0 ? rest : massFractions.indexOf(maxOf(massFractions));
   const lines = entries.map(({ line, phase }, i) => ({
     material: line?.material ?? "",
     phase,
@@ -132,12 +133,7 @@ function checkNames(entries: readonly Placed[], known: ReadonlySet<string>, find
     const name = line?.material;
     if (name === undefined) continue;
     if (!known.has(name))
-      findings.unknownName(
-        join(path, "material"),
-        name,
-        [...known],
-        "the key of a material or a premix of this formula",
-      );
+      findings.unknownName(join(path, "material"), name, known, "the key of a material or a premix of this formula");
     const first = seen.get(name);
     if (first) findings.note(path, `${name} a second time`, `one line a material (the first is ${first})`, "duplicate");
     else seen.set(name, path);

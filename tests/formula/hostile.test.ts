@@ -93,3 +93,68 @@ test("an allowance of a kind that there is not is refused, in a batch that nobod
     ]);
   }
 });
+
+const oil = { name: "oil", function: "oil" };
+const formulaWith = (more: object) => ({
+  version: 1,
+  name: "trial",
+  materials: { oil },
+  phases: [{ name: "A", lines: [{ material: "oil", amount: "100 %" }] }],
+  ...more,
+});
+const many = <T>(count: number, make: (i: number) => T): T[] => Array.from({ length: count }, (_, i) => make(i));
+const keyed = <T>(count: number, key: string, value: T): Record<string, T> =>
+  Object.fromEntries(many(count, (i) => [`${key} ${i}`, value]));
+
+// Each took minutes, or longer than anyone would wait, where the time grew with the square of the count.
+const count = 4000;
+const faulty: readonly (readonly [string, number, object])[] = [
+  ["fields that there are not", count, keyed(count, "nme", 1)],
+  [
+    "lines that are none",
+    2 * count - 1,
+    { phases: [{ name: "A", lines: many(count, () => ({ material: "oil", amount: 5 })) }] },
+  ],
+  ["materials of no strength", count, { materials: { oil, ...keyed(count, "oil", { ...oil, strength: "strong" }) } }],
+  [
+    "names that stand for nothing",
+    count,
+    {
+      materials: keyed(count, "oil number", oil),
+      phases: [{ name: "A", lines: many(count, (i) => ({ material: `oyl number ${i}`, amount: "1 g" })) }],
+    },
+  ],
+  [
+    "phases of one name",
+    count - 1,
+    { phases: many(count, () => ({ name: "A", lines: [{ material: "oil", amount: "1 g" }] })) },
+  ],
+];
+
+test.each(faulty)("%s are all told, %d of them, and the message stays short", (_what, told, more) => {
+  const error = refusal(() => readFormula(formulaWith(more)));
+  expect(error.faults).toHaveLength(told);
+  expect(error.message.length).toBeLessThan(30_000);
+});
+
+test("long names and long quantities are refused by a short message", () => {
+  const long = "o".repeat(1e5);
+  for (const more of [
+    { [long]: 1 },
+    { name: 5, premixes: { [long]: 5 } },
+    { phases: [{ name: "A", lines: [{ material: long, amount: "100 %" }] }] },
+    { phases: [{ name: "A", lines: [{ material: "oil", amount: long }] }] },
+  ]) {
+    const error = refusal(() => readFormula(formulaWith(more)));
+    expect(error.message.length).toBeLessThan(3000);
+  }
+});
+
+test("a process has at most two hundred steps", () => {
+  const job = first(ofPlan["runPlan"]);
+  const steps = many(201, () => ({ do: "take off the heat" }));
+  const { faults } = refusal(() => runPlan({ ...job, process: { ...(job["process"] as object), steps } }));
+  expect(faults).toMatchObject([
+    { path: "process.steps", expected: "a list of at most 200", parameters: { value: 201, max: 200 } },
+  ]);
+});
