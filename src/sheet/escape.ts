@@ -9,9 +9,9 @@ export function visible(text: string): string {
   return text.replace(misleading, (letter) => (/[\r\n\t]/.test(letter) ? letter : "\ufffd"));
 }
 
-/** The same on one line. */
+/** The same on one line. One look at each run of spaces: a pattern that has a break in its midst would look from each of them. */
 function oneLine(text: string): string {
-  return visible(text.replace(/\s*[\r\n\t\u2028\u2029]+\s*/g, " "));
+  return visible(text.replace(/\s+/g, (space) => (/[\r\n\t\u2028\u2029]/.test(space) ? " " : space)));
 }
 
 /** Text that Markdown prints as it is: no mark-up, no entity, no link. */

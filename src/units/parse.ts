@@ -11,6 +11,9 @@ export interface ParsedQuantity<D extends Dimension = Dimension> {
   readonly unit: Unit<D>;
 }
 
+/** No quantity is written out so long, and its pattern is not tried on a longer text. */
+const lettersMax = 200;
+
 // A sign; digits, which spaces may group in threes; decimals after a point; an exponent.
 const number = /^([+\-\u2212]?)((?:\d{1,3}(?:\s\d{3})+|\d*)(?:\.\d+)?)(?:e([+\-\u2212]?\d+))?(?![\d.,])/i;
 const otherBase = /^[+\-\u2212]?0(?:x[\da-f]|[bo]\d)/i;
@@ -42,7 +45,7 @@ export function numberIn(text: string): {
  * @param dimension - What it is a quantity of.
  * @param path - Where it stands, for the fault of the error.
  * @returns The number as written, and its unit in the SI spelling.
- * @throws CalculationError `input` for a decimal comma, a hexadecimal or bare number, a unit that is unknown or of
+ * @throws CalculationError `input` for a decimal comma, a hexadecimal or bare number, a text of more than 200 letters, a unit that is unknown or of
  * another dimension, a temperature below absolute zero; `range` where a double cannot hold it in the base unit.
  * @source bipm-si-brochure section 5.4
  * @example
@@ -60,6 +63,7 @@ export function parseQuantity<D extends Dimension>(text: string, dimension: D, p
   if (typeof text !== "string") return refuse("input", path, show(text), wanted, { rule: "wrong-type" });
 
   const trimmed = text.trim();
+  if (trimmed.length > lettersMax) return expect(`at most ${lettersMax} letters: ${wanted}`);
   if (/\d,\d/.test(trimmed)) return expect(`a decimal point and no comma, such as ${corrected(trimmed)}`);
   const { matched, sign, digits, exponent } = numberIn(trimmed);
   const written = trimmed.slice(matched.length).trim();
