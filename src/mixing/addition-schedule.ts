@@ -18,6 +18,8 @@ export type ScheduleForm = "largest" | "equal" | "geometric";
 
 /** More additions than this are no schedule: stream the oil in. */
 export const additionsMax = 10_000;
+/** So many additions are planned in search of even ones: a share with a narrow dip lets none of ten thousand counts through. */
+const plannedMax = 2_000_000;
 /** Masses and shares carry the noise of doubles. */
 const slack = 1e-12;
 
@@ -35,7 +37,7 @@ const slack = 1e-12;
  * @param input.form - `"largest"` (default), `"equal"` or `"geometric"`.
  * @param input.increment - Smallest step of the balance [kg], above 0; none unless given. A total between two steps is kept: it stays with the last addition.
  * @returns The additions in order, at most 10,000.
- * @throws CalculationError `input` where an argument is out of range; `unreachable` where the oil passes the maximum oil fraction, or a share is less than the balance can read; `range` where the law does not reach, or there would be too many.
+ * @throws CalculationError `input` where an argument is out of range; `unreachable` where the oil passes the maximum oil fraction, or a share is less than the balance can read; `range` where the law does not reach, there would be too many, or no even ones were found in two million that were planned.
  * @source definition: the geometric series
  * @example
  * ```ts
@@ -63,11 +65,21 @@ export function additionSchedule(
   if (form !== "equal" && form !== "geometric")
     return refuse("input", "form", form, '"largest", "equal" or "geometric"');
   // No form does with fewer than the largest additions do; the balance may ask for one more.
-  for (let count = largest(oil, portions).length; count <= additionsMax; count += 1) {
-    const found = evenly(oil, portions, form, count);
+  const effort = { left: plannedMax };
+  for (let count = largest(oil, portions).length; count <= additionsMax && effort.left > 0; count += 1) {
+    const found = evenly(oil, portions, form, count, effort);
     if (found) return found;
   }
-  return tooMany();
+  return effort.left > 0 ? tooMany() : noneFound(form);
+}
+
+function noneFound(form: "equal" | "geometric"): never {
+  return refuse(
+    "range",
+    "share",
+    `no ${form} additions in ${plannedMax} that were planned`,
+    "a share without a narrow dip, or the largest additions",
+  );
 }
 
 function tooMany(): never {
@@ -121,18 +133,20 @@ function evenly(
   portions: Portions,
   form: "equal" | "geometric",
   count: number,
+  effort: { left: number },
 ): readonly Addition[] | undefined {
   const { total, step, of, down } = portions;
-  const additions: Addition[] = [];
+  const planned: (readonly [done: number, units: number, shareMax: number])[] = [];
   for (let done = 0; done < total; ) {
     const { vessel, max, shareMax } = before(oil, portions, done);
     const [left, inVessel] = [total - done, of(vessel.massInVessel)];
-    const ahead = count - additions.length;
+    const ahead = count - planned.length;
     const wanted = form === "equal" ? left / ahead : inVessel * Math.expm1(Math.log1p(left / inVessel) / ahead);
     const units = ahead <= 1 ? left : Math.min(left, Math.max(step, down(wanted)));
+    effort.left -= 1;
     if (units > max * (1 + slack) || done + units === done) return undefined;
-    additions.push(addition(oil, portions, done, units, shareMax));
+    planned.push([done, units, shareMax]);
     done = units === left ? total : done + units;
   }
-  return additions;
+  return planned.map(([done, units, shareMax]) => addition(oil, portions, done, units, shareMax));
 }
