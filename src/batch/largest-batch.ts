@@ -2,6 +2,7 @@ import { CalculationError } from "../error.js";
 import type { Formula } from "../formula/index.js";
 import { record, refuse } from "../guards.js";
 import { slack } from "../numeric/decimal.js";
+import { maxOf } from "../numeric/extremes.js";
 import type { BatchVessel } from "./allowances-of.js";
 import * as known from "./known.js";
 import { largestMass } from "./largest-mass.js";
@@ -96,7 +97,7 @@ function byMass({ scaling, stock }: Search): LargestBatch {
   // Where rounding asks for more than there is, a batch that is smaller by a part of it is weighed instead.
   for (let tries = 0; tries < triesMax; tries += 1) {
     const uses = usesOf(scaled, stock);
-    const over = Math.max(...uses.map(({ inStock, toBuy, needed }) => (inStock === undefined ? 0 : toBuy / needed)));
+    const over = maxOf(uses.map(({ inStock, toBuy, needed }) => (inStock === undefined ? 0 : toBuy / needed)));
     if (over === 0) return { scaled, limitedBy, materials: uses };
     scaled = scaledTo(scaling, scaled.massTarget * (1 - over / 4), undefined);
   }

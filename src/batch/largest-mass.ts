@@ -1,5 +1,6 @@
 import { refuse } from "../guards.js";
 import { slack } from "../numeric/decimal.js";
+import { maxOf, minOf } from "../numeric/extremes.js";
 import { root } from "../numeric/root.js";
 import type { BatchVessel } from "./allowances-of.js";
 import { chargeOf, densityIn, type Scaling } from "./scaling.js";
@@ -19,7 +20,7 @@ export function largestMass(scaling: Scaling, stock: ReadonlyMap<string, number>
   if (batch.lots !== undefined || vessel === undefined) return inLots(scaling, stock, batch.lots ?? 1) ?? none();
   const massOfFull = fullLot(scaling, vessel);
   const sharesOfFull = sharesOf(scaling, stock, 1, massOfFull);
-  const full = Math.floor((1 + slack) / Math.max(...sharesOfFull.values()));
+  const full = Math.floor((1 + slack) / maxOf(sharesOfFull.values()));
   const another = inLots(scaling, stock, full + 1);
   if (another && another.mass > full * massOfFull && covers(scaling, vessel, another.mass / (full + 1))) return another;
   if (full === 0) return another ? tooLittle(another.mass, vessel) : none();
@@ -34,7 +35,7 @@ function tooLittle(mass: number, { volumeMin }: BatchVessel): never {
 
 /** The batch that takes all of some material in so many lots, if the losses of the lots leave any. */
 function inLots(scaling: Scaling, stock: ReadonlyMap<string, number>, lots: number): LargestMass | undefined {
-  const over = (massOfLot: number): number => Math.max(...sharesOf(scaling, stock, lots, massOfLot).values()) - 1;
+  const over = (massOfLot: number): number => maxOf(sharesOf(scaling, stock, lots, massOfLot).values()) - 1;
   // Without losses a lot would bring as much as this; a hair more, since its ends have to lie on both sides.
   const far = (1 + 1e-9) * withoutLosses(scaling, stock, lots);
   if (far === 0 || !(over(far * nearNothing) < 0)) return undefined;
@@ -73,7 +74,7 @@ function withoutLosses({ lines }: Scaling, stock: ReadonlyMap<string, number>, l
     const share = lines.reduce((sum, line) => sum + (line.material === key ? line.massFraction / whole : 0), 0);
     return share > 0 ? mass / (share * lots) : Number.POSITIVE_INFINITY;
   });
-  return Math.min(...masses);
+  return minOf(masses);
 }
 
 /** Finished product of a lot that fills the vessel at 20 °C [kg]. */

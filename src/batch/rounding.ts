@@ -1,5 +1,6 @@
 import { notNegative, positive, record, refuse } from "../guards.js";
 import { increment as decimal, multiple, slack, stepsDown, stepsUp } from "../numeric/decimal.js";
+import { minOf } from "../numeric/extremes.js";
 import { apportion } from "./apportion.js";
 import * as known from "./known.js";
 import { each } from "./named.js";
@@ -70,7 +71,7 @@ export function roundToBalances(input: {
   const totalTarget = positive(totalMin ?? read.reduce((sum, line) => sum + line.mass, 0), "total");
 
   // All masses as whole numbers of the finest decimal place that any increment has.
-  const exponent = Math.min(...read.map((line) => line.exponent));
+  const exponent = minOf(read.map((line) => line.exponent));
   const candidates = read.map((line) => ({
     ...line,
     unit: multiple(1, { ...line, exponent: line.exponent - exponent }, line.at),

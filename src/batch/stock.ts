@@ -1,6 +1,7 @@
 import type { Formula } from "../formula/index.js";
 import { list, notNegative, record, refuse } from "../guards.js";
 import { increment as decimal, multiple, slack } from "../numeric/decimal.js";
+import { minOf } from "../numeric/extremes.js";
 import { text } from "./named.js";
 import type { ScaledBatch } from "./scale.js";
 import type { Batch } from "./types.js";
@@ -37,7 +38,7 @@ export function usesOf({ lot, lots }: ScaledBatch, stock: ReadonlyMap<string, nu
   const keys = [...new Set(lot.lines.map(({ material }) => material))];
   return keys.map((material) => {
     const lines = lot.lines.filter((line) => line.material === material);
-    const exponent = Math.min(...lines.map(({ increment }) => decimal(increment, "increment").exponent));
+    const exponent = minOf(lines.map(({ increment }) => decimal(increment, "increment").exponent));
     // In whole numbers of the last digit that any of its balances shows.
     const digits = (mass: number): number => mass / 10 ** exponent;
     const taken = lines.reduce((sum, { mass }) => sum + Math.round(digits(mass)) * lots, 0);

@@ -3,6 +3,7 @@ import { Findings } from "../formula/document.js";
 import type { Formula, FormulaLine } from "../formula/index.js";
 import { fraction, refuse } from "../guards.js";
 import { share } from "../numeric/decimal.js";
+import { minOf } from "../numeric/extremes.js";
 import type { Allowance } from "./allowance.js";
 import { chooseBalance } from "./balance.js";
 import type { BatchCharge } from "./charge.js";
@@ -98,7 +99,7 @@ function reaching(
   allowances: readonly Allowance[],
   massTarget: number,
 ): { rounded: RoundedLines; arrived: Delivered } {
-  const finest = Math.min(...lines.map((line) => line.increment));
+  const finest = minOf(lines.map((line) => line.increment));
   let totalMin = total;
   for (let tries = 0; tries < triesMax; tries++) {
     const rounded = roundToBalances({ lines, totalMin });

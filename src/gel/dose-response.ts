@@ -1,4 +1,5 @@
 import { list, notNegative, positive, record, refuse, result } from "../guards.js";
+import { minOf } from "../numeric/extremes.js";
 import { type LeastSquares, leastSquares } from "../numeric/least-squares.js";
 import { root } from "../numeric/root.js";
 import { confidenceFactor } from "../numeric/student.js";
@@ -133,7 +134,7 @@ function thresholdOf(doses: Float64Array, logs: Float64Array, doseMin: number): 
   };
   const places = gaps.map((gap) => doseMin * (1 - gap));
   const sums = places.map((at) => lineFrom(doses, logs, at).line.sumOfSquares);
-  const best = sums.indexOf(Math.min(...sums));
+  const best = sums.indexOf(minOf(sums));
   const before = places[best - 1] ?? 0;
   const after = places[best + 1];
   if (after === undefined)

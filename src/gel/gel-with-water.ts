@@ -1,4 +1,5 @@
 import { notNegative, record } from "../guards.js";
+import { maxOf, minOf } from "../numeric/extremes.js";
 import { type Diluted, diluting, type EmulsionGel, indicesOf } from "./emulsion-gel.js";
 import * as known from "./known.js";
 import { yieldFrom, yieldStressOfDroplets } from "./packed-strength.js";
@@ -51,7 +52,7 @@ export function hazing(gel: EmulsionGel & MismatchDoubt): (diluted: Diluted) => 
       });
       return [independent, twoPhase];
     });
-    return { min: Math.min(...all), max: Math.max(...all) };
+    return { min: minOf(all), max: maxOf(all) };
   };
 }
 

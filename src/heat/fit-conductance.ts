@@ -1,4 +1,5 @@
 import { finite, list, positive, record, refuse, result, show, temperature } from "../guards.js";
+import { maxOf, minOf } from "../numeric/extremes.js";
 import { root } from "../numeric/root.js";
 import { studentT } from "../numeric/student.js";
 import * as known from "./known.js";
@@ -94,8 +95,8 @@ export function fitConductance(input: {
     temperatures.push(temperature(warmth, `readings[${i}].temperature`));
   });
   const count = times.length;
-  const first = Math.min(...times);
-  const span = Math.max(...times) - first;
+  const first = minOf(times);
+  const span = maxOf(times) - first;
   if (!(span > 0 && span < Number.POSITIVE_INFINITY))
     refuse("input", "readings", `all at ${first} s`, "readings at two different times");
   const place = times.map((time) => (time - first) / span);

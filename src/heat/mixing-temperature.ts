@@ -1,4 +1,5 @@
 import { list, positive, record, result, temperature } from "../guards.js";
+import { maxOf, minOf } from "../numeric/extremes.js";
 import { root } from "../numeric/root.js";
 import { anyLaw, type Charge, heatGiven } from "./charge.js";
 import * as known from "./known.js";
@@ -59,8 +60,8 @@ function byLaw(charges: readonly Charge[]): number {
   // Where a law ends at its charge's own temperature, the search still has to look at the others'.
   const sought = heatGiven(charges, "charges", "extend");
   const own = charges.map(({ temperature }) => temperature);
-  const coldest = Math.min(...own);
-  const warmest = Math.max(...own);
+  const coldest = minOf(own);
+  const warmest = maxOf(own);
   const common = coldest === warmest ? coldest : root(sought, coldest, warmest, "mixing temperature", 1e-12);
   given(common);
   return common;

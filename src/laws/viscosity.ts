@@ -1,4 +1,5 @@
 import { record } from "../guards.js";
+import { maxOf, minOf } from "../numeric/extremes.js";
 import type { Beyond } from "./beyond.js";
 import { compileViscosity } from "./compile-viscosity.js";
 import * as known from "./known.js";
@@ -87,7 +88,7 @@ export function viscosityRange(law: ViscosityLaw): {
   readonly temperatureMax?: number;
 } {
   const { readings } = compileViscosity(law, undefined, "law");
-  return readings.length > 0 ? { temperatureMin: Math.min(...readings), temperatureMax: Math.max(...readings) } : {};
+  return readings.length > 0 ? { temperatureMin: minOf(readings), temperatureMax: maxOf(readings) } : {};
 }
 
 /**

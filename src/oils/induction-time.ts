@@ -1,4 +1,5 @@
 import { list, positive, record, refuse, result, temperature } from "../guards.js";
+import { maxOf, minOf } from "../numeric/extremes.js";
 import * as known from "./known.js";
 import { type StraightLine, straightLine } from "./straight-line.js";
 
@@ -83,7 +84,7 @@ export function inductionTime(input: {
   const inverse = (celsius: number) => 1 / (gasConstant * (celsius + 273.15));
   const byEnergy = straightLine(temperatures.map(inverse), logarithms);
   const byWarmth = straightLine(temperatures, logarithms);
-  if (!byEnergy || !byWarmth || Math.max(...temperatures) === Math.min(...temperatures))
+  if (!byEnergy || !byWarmth || maxOf(temperatures) === minOf(temperatures))
     return refuse("input", "readings", "one temperature", "readings at two temperatures at least");
   if (byEnergy.slope <= 0 || byWarmth.slope >= 0)
     refuse("range", "readings", "times that do not fall with temperature", "shorter times where it is warmer");
@@ -93,7 +94,7 @@ export function inductionTime(input: {
     arrhenius: { ...arrhenius, activationEnergy: result(byEnergy.slope, "activation energy") },
     logLinear: { ...logLinear, factorPerTenKelvin: result(Math.exp(-10 * byWarmth.slope), "factor per 10 K") },
     ratio: result(arrhenius.duration / logLinear.duration, "ratio"),
-    beyond: Math.max(0, Math.min(...temperatures) - warmth, warmth - Math.max(...temperatures)),
+    beyond: Math.max(0, minOf(temperatures) - warmth, warmth - maxOf(temperatures)),
   };
 }
 

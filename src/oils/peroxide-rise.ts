@@ -1,4 +1,5 @@
 import { finite, list, notNegative, positive, record, refuse, result } from "../guards.js";
+import { maxOf, minOf } from "../numeric/extremes.js";
 import * as known from "./known.js";
 import { bends, straightLine } from "./straight-line.js";
 
@@ -62,8 +63,8 @@ export function peroxideRise(input: {
   const values = points.map((point) => point.value);
   if (new Set(times).size < 4)
     refuse("input", "readings", `${new Set(times).size} times`, "readings at four times at least");
-  const start = Math.min(...times);
-  const span = result(Math.max(...times) - start, "span of time");
+  const start = minOf(times);
+  const span = result(maxOf(times) - start, "span of time");
   // Places from 0 to 1, so that neither the clock's zero nor its unit costs digits.
   const places = times.map((time) => (time - start) / span);
   const line = straightLine(places, values);

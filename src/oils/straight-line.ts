@@ -1,3 +1,4 @@
+import { maxOf } from "../numeric/extremes.js";
 import { studentT } from "../numeric/student.js";
 
 /** A straight line through points, by least squares. */
@@ -57,6 +58,6 @@ export function bends(places: readonly number[], values: readonly number[], conf
   const coefficient = square.reduce((sum, own, i) => sum + own * (left[i] ?? 0), 0) / length;
   const rest = left.reduce((sum, value, i) => sum + (value - coefficient * (square[i] ?? 0)) ** 2, 0);
   const doubt = studentT(confidence, places.length - 3) * Math.sqrt(rest / (places.length - 3) / length);
-  const rounding = (1e-12 * Math.max(...values.map(Math.abs))) / Math.sqrt(length);
+  const rounding = (1e-12 * maxOf(values.map(Math.abs))) / Math.sqrt(length);
   return Math.abs(coefficient) > doubt + rounding;
 }

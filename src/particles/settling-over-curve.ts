@@ -82,7 +82,7 @@ export function settlingOverCurve(input: Suspension & TemperatureHistory): Settl
     const crossed = breakpoints
       .filter((breakpoint) => (breakpoint - from) * (breakpoint - to) < 0)
       .map((breakpoint) => root((at) => temperatureAt(at) - breakpoint, time, next, "breakpoint", 1e-12 * next));
-    edges.push(...crossed.sort((one, other) => one - other));
+    for (const crossing of crossed.sort((one, other) => one - other)) edges.push(crossing);
     return place;
   });
   const start = times[0] as number;

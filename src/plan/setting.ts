@@ -9,6 +9,7 @@ import {
   viscosityFunction,
 } from "../laws/index.js";
 import type { OilLaw, OilPoint, VesselShape } from "../mixing/index.js";
+import { maxOf, minOf } from "../numeric/extremes.js";
 import { densityOf, isGlycerin, isWater } from "./contents.js";
 import type { Basis } from "./figure.js";
 import type { Bench, Job, Vessel } from "./job.js";
@@ -156,8 +157,8 @@ export function alongLaw(
   return {
     law,
     breakpoints: viscosityBreakpoints(law),
-    temperatureMin: temperatures.length > 0 ? Math.min(...temperatures) : Number.NEGATIVE_INFINITY,
-    temperatureMax: temperatures.length > 0 ? Math.max(...temperatures) : Number.POSITIVE_INFINITY,
+    temperatureMin: temperatures.length > 0 ? minOf(temperatures) : Number.NEGATIVE_INFINITY,
+    temperatureMax: temperatures.length > 0 ? maxOf(temperatures) : Number.POSITIVE_INFINITY,
     at: viscosityFunction(law, { beyond: "extend" }),
   };
 }

@@ -1,6 +1,7 @@
 import { notNegative, record, refuse, result, show } from "../guards.js";
 import { compileFlowCurve } from "../laws/compile-flow-curve.js";
 import type { FlowCurve } from "../laws/flow-curve.js";
+import { maxOf, minOf } from "../numeric/extremes.js";
 import { fitForm } from "./fit-form.js";
 import { type FlowModel, flowForm } from "./flow-forms.js";
 import { type FlowReading, flowReadings } from "./flow-reading.js";
@@ -128,7 +129,7 @@ export function fitFlowCurve(input: {
     sumOfSquares: result(fit.sumOfSquares, "sum of squares"),
     standardDeviation: Math.sqrt(variance),
     degreesOfFreedom,
-    shearRateMin: Math.min(...rates),
-    shearRateMax: Math.max(...rates),
+    shearRateMin: minOf(rates),
+    shearRateMax: maxOf(rates),
   };
 }

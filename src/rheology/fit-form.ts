@@ -1,4 +1,5 @@
 import { type CurveFit, curveFit } from "../numeric/curve-fit.js";
+import { maxOf, minOf } from "../numeric/extremes.js";
 import { leastSquares } from "../numeric/least-squares.js";
 import type { FlowForm } from "./flow-forms.js";
 import type { FlowReading } from "./flow-reading.js";
@@ -24,7 +25,7 @@ export function fitForm(form: FlowForm, readings: readonly FlowReading[], weight
     return solved && { sumOfSquares: solved.sumOfSquares, parameters: form.parameters(solved.coefficients, shape) };
   };
   let start: ReturnType<typeof atShape>;
-  for (const shape of form.shapes(Math.min(...rates), Math.max(...rates))) {
+  for (const shape of form.shapes(minOf(rates), maxOf(rates))) {
     const solved = atShape(shape);
     if (solved && !(solved.sumOfSquares >= (start?.sumOfSquares ?? Number.POSITIVE_INFINITY))) start = solved;
   }

@@ -2,6 +2,7 @@ import { record, refuse, show } from "../guards.js";
 import { kelvin } from "../laws/compile-viscosity.js";
 import type { MeltLaw, ViscosityReading } from "../laws/viscosity-law.js";
 import { curveFit, type Fittable } from "../numeric/curve-fit.js";
+import { maxOf, minOf } from "../numeric/extremes.js";
 import { leastSquares } from "../numeric/least-squares.js";
 import type { Weighting } from "./fit-flow-curve.js";
 import * as known from "./known.js";
@@ -40,8 +41,8 @@ function exponentials({ valuesAt, slopesAt }: Fittable, target: Float64Array): F
 
 /** The best of a ladder of poles below the coldest reading: for each the other two follow by a straight line. */
 function startOf(temperatures: readonly number[], logs: Float64Array): readonly number[] | undefined {
-  const coldest = Math.min(...temperatures);
-  const span = Math.max(...temperatures) - coldest;
+  const coldest = minOf(temperatures);
+  const span = maxOf(temperatures) - coldest;
   let best: { readonly sumOfSquares: number; readonly parameters: readonly number[] } | undefined;
   for (let away = span / 100; away < span * 1e3; away *= 1.2) {
     const pole = coldest - away;

@@ -1,4 +1,5 @@
 import { refuse } from "../guards.js";
+import { maxOf, minOf } from "../numeric/extremes.js";
 import type { FlowModel } from "./flow-forms.js";
 
 /** A fall of viscosity by less than this part of it is no fall: no reading is better. */
@@ -15,8 +16,8 @@ export function refuseUnseen(
   rates: readonly number[],
 ): void {
   const value = (name: string): number | undefined => parameters?.[names.indexOf(name)];
-  const min = Math.min(...rates);
-  const max = Math.max(...rates);
+  const min = minOf(rates);
+  const max = maxOf(rates);
   const missing = (found: string, expected: string): never =>
     refuse("unreachable", "points", found, `for ${model} ${expected}`);
   const [zero, infinite] = [value("viscosityZero"), value("viscosityInfinite")];

@@ -1,6 +1,7 @@
 import { list, positive, record, refuse, result, temperature } from "../guards.js";
 import type { Band } from "../laws/band.js";
 import type { MeltLaw, ViscosityReading } from "../laws/viscosity-law.js";
+import { maxOf, minOf } from "../numeric/extremes.js";
 import type { Weighting } from "./fit-flow-curve.js";
 
 /**
@@ -85,7 +86,7 @@ export function viscosityFit<Law extends MeltLaw>(
     residuals: residuals.map((one) => result(one, "residual")),
     sumOfSquares: result(sumOfSquares, "sum of squares"),
     degreesOfFreedom,
-    temperatureMin: Math.min(...temperatures),
-    temperatureMax: Math.max(...temperatures),
+    temperatureMin: minOf(temperatures),
+    temperatureMax: maxOf(temperatures),
   };
 }

@@ -1,5 +1,6 @@
 import { CalculationError } from "../error.js";
 import { record, refuse } from "../guards.js";
+import { maxOf } from "../numeric/extremes.js";
 import { cassonRegression } from "./casson-regression.js";
 import { fitFlowCurve, type Weighting } from "./fit-flow-curve.js";
 import { type FlowReading, flowReadings } from "./flow-reading.js";
@@ -28,7 +29,7 @@ export interface YieldStress {
 function viscosityMaximum(readings: readonly FlowReading[]): number {
   const sorted = [...readings].sort((one, other) => one.stress - other.stress);
   const viscosities = sorted.map(({ stress, shearRate }) => stress / shearRate);
-  const at = viscosities.indexOf(Math.max(...viscosities));
+  const at = viscosities.indexOf(maxOf(viscosities));
   if (at === 0)
     refuse(
       "unreachable",

@@ -1,3 +1,4 @@
+import { maxOf, minOf } from "../numeric/extremes.js";
 import type { AdditionRow, PlanSchedule, PlanSeries } from "../plan/index.js";
 import type { Block } from "./blocks.js";
 import { type Axis, type Line, type Region, roundTicks, svgOf, timeTicks } from "./chart.js";
@@ -28,14 +29,14 @@ function temperatures(sheet: Sheet, { times, temperatures: read }: PlanSeries): 
     const temperature = read[i];
     return temperature === null || temperature === undefined ? [] : [[time, temperature] as const];
   });
-  const end = Math.max(...points.map(([time]) => time));
+  const end = maxOf(points.map(([time]) => time));
   if (points.length < 2 || !(end > 0)) return [];
   const all = points.map(([, temperature]) => temperature);
-  const ticks = roundTicks(Math.min(...all) - 5, Math.max(...all) + 5);
+  const ticks = roundTicks(minOf(all) - 5, maxOf(all) + 5);
   const y: Axis = {
     label: words.labels.temperature,
-    min: Math.min(...all) - 5,
-    max: Math.max(...all) + 5,
+    min: minOf(all) - 5,
+    max: maxOf(all) + 5,
     ticks,
     write: (value) => say.celsius(value, 0),
   };
@@ -126,7 +127,7 @@ function additions(sheet: Sheet, of: PlanSchedule): readonly Block[] {
 
 /** An axis over all values. */
 function upright(label: string, values: readonly number[], write: Axis["write"]): Axis {
-  const [min, max] = [Math.min(...values), Math.max(...values)];
+  const [min, max] = [minOf(values), maxOf(values)];
   const from0: Axis["write"] = (value) => (value === 0 ? "0" : write(value));
   return { label, min, max: max > min ? max : min + 1, ticks: roundTicks(min, max), write: from0 };
 }

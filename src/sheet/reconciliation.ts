@@ -1,3 +1,4 @@
+import { minOf } from "../numeric/extremes.js";
 import { type Block, form, section, text } from "./blocks.js";
 import { packedLot } from "./filling.js";
 import type { Sheet } from "./render.js";
@@ -14,7 +15,7 @@ export function reconciliation(sheet: Sheet): readonly Block[] {
 function balanceTable({ plan, words, say }: Sheet): Table {
   const { labels, lines } = words;
   const { lots, allowances, weighing } = plan;
-  const finest = Math.min(...weighing.lines.map(({ increment }) => increment));
+  const finest = minOf(weighing.lines.map(({ increment }) => increment));
   const packed = packedLot(plan);
   const steps = (mass: number): number => Math.round(mass / finest);
   const others = [

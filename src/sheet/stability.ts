@@ -1,4 +1,5 @@
 import { record } from "../guards.js";
+import { maxOf } from "../numeric/extremes.js";
 import type { Plan, PlanStability, PlanStorage } from "../plan/index.js";
 import { type Block, form, list, section, table, text } from "./blocks.js";
 import { computedFrom } from "./computed.js";
@@ -13,7 +14,7 @@ export function stabilitySection(sheet: Sheet): readonly Block[] {
   if (!stability) return [];
   const { labels, lines } = sheet.words;
   const days = stability.storages.map(({ dayLast }) => dayLast);
-  const last = lines.stability.upTo({ day: Math.max(...days) }, sheet.say);
+  const last = lines.stability.upTo({ day: maxOf(days) }, sheet.say);
   return section(labels.stability, list([takenOf(sheet, stability), last]));
 }
 

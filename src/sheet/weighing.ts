@@ -1,3 +1,4 @@
+import { minOf } from "../numeric/extremes.js";
 import type { PlanSchedule, WeighingLine } from "../plan/index.js";
 import { type Block, form, list, section } from "./blocks.js";
 import type { Sheet } from "./render.js";
@@ -38,7 +39,7 @@ function weighingTable({ plan, words, say }: Sheet): Table {
 /** What the lines add up to, on the finest of the balances. */
 function total({ plan, words, say }: Sheet): Block {
   const { lines, total: whole, totalTarget: mass, onGrid } = plan.weighing;
-  const finest = Math.min(...lines.map(({ increment }) => increment));
+  const finest = minOf(lines.map(({ increment }) => increment));
   const { total: toWeigh, totalWouldDo } = words.lines.batch;
   const [weighed, needed] = [say.weighed(whole, finest), say.weighed(mass, finest)];
   return {
@@ -57,7 +58,7 @@ function premixes({ plan, words, say }: Sheet): readonly string[] {
     const increments = own.flatMap(({ material }) =>
       lines.filter((line) => line.phase === phase && line.material === material).map(({ increment }) => increment),
     );
-    const finest = Math.min(...increments);
+    const finest = minOf(increments);
     const weighed = (mass: number): string =>
       Number.isFinite(finest) ? say.weighed(mass, finest) : say.kilograms(mass);
     const named = (what: string, mass: number): string =>

@@ -1,4 +1,5 @@
 import { refuse, result } from "../guards.js";
+import { maxOf } from "../numeric/extremes.js";
 import { type LeastSquares, leastSquares } from "../numeric/least-squares.js";
 
 /** Values over time, fitted by lines that share a slope or an intercept or nothing. */
@@ -10,7 +11,7 @@ export interface LineFit {
 
 /** What is left of values of this size after a fit that is exact but for rounding, as a sum of squares. */
 export function roundingOf(values: readonly number[]): number {
-  const largest = Math.max(...values.map(Math.abs));
+  const largest = maxOf(values.map(Math.abs));
   return values.length * (1e-13 * largest) ** 2;
 }
 

@@ -1,6 +1,7 @@
 import { list, positive, record, refuse, result, temperature } from "../guards.js";
 import { arrheniusExponent } from "../laws/arrhenius.js";
 import { gasConstant, kelvin } from "../laws/compile-viscosity.js";
+import { maxOf, minOf } from "../numeric/extremes.js";
 import * as known from "./known.js";
 import { between, readTransitions, type Transition } from "./transition.js";
 
@@ -63,8 +64,8 @@ export function meanKineticTemperature(input: {
       duration: duration === undefined ? 1 : positive(duration, `${at}.duration`),
     };
   });
-  const warmest = Math.max(...stretches.map(({ warmth }) => warmth));
-  const coldest = Math.min(...stretches.map(({ warmth }) => warmth));
+  const warmest = maxOf(stretches.map(({ warmth }) => warmth));
+  const coldest = minOf(stretches.map(({ warmth }) => warmth));
   const inTheWay = between(readTransitions(transitions), coldest, warmest)[0];
   if (inTheWay)
     refuse("range", "readings", `${inTheWay.name} between ${coldest} and ${warmest} °C`, "no transition in the range");

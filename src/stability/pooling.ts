@@ -1,4 +1,5 @@
 import { refuse, result } from "../guards.js";
+import { maxOf } from "../numeric/extremes.js";
 import { fisherAbove } from "../numeric/tails.js";
 import { fitColumns, type LineFit, roundingOf } from "./line.js";
 import type { TimedReading } from "./trend.js";
@@ -62,7 +63,7 @@ export function poolLots(
   const values = points.map(({ value }) => value);
   const times = points.map(({ time }) => time);
   const ofLot = lots.map((_, lot) => points.map((point) => (point.lot === lot ? 1 : 0)));
-  const lasts = lots.map(({ readings }) => Math.max(...readings.map(({ time }) => time)));
+  const lasts = lots.map(({ readings }) => maxOf(readings.map(({ time }) => time)));
   const rounding = 4 * roundingOf(values);
   const full = fitColumns([...ofLot, ...ofLot.map((own) => own.map((is, i) => is * (times[i] ?? 0)))], values, "lots");
   if (full.degreesOfFreedom < 1)

@@ -1,4 +1,5 @@
 import { finite, list, notNegative, record, refuse, result, show, within } from "../guards.js";
+import { maxOf } from "../numeric/extremes.js";
 import { root } from "../numeric/root.js";
 import { studentT } from "../numeric/student.js";
 import * as known from "./known.js";
@@ -129,7 +130,7 @@ export function shelfLife(input: {
   });
   const shortest = lives.reduce((one, other) => (sooner(other.first.time, one.first.time) ? other : one));
   const duration = shortest.first.time;
-  const timeLast = Math.max(...pooled.lots.map((lot) => lot.timeLast));
+  const timeLast = maxOf(pooled.lots.map((lot) => lot.timeLast));
   return {
     duration,
     ...(duration === null ? {} : { lot: shortest.lot.name, limit: shortest.first.side }),

@@ -1,4 +1,5 @@
 import { list, positive, record, result, temperature, wholeNumber } from "../guards.js";
+import { maxOf, minOf } from "../numeric/extremes.js";
 import * as known from "./known.js";
 import { between, readTransitions, type Transition } from "./transition.js";
 
@@ -98,7 +99,7 @@ export function temperatureCycles(input: {
   }
   const path = [start, ...steps.map(({ temperature: at }) => at)];
   const crossings = named.map((transition) => ({ name: transition.name, count: timesThrough(transition, path) }));
-  const touched = between(named, Math.min(...path), Math.max(...path));
+  const touched = between(named, minOf(path), maxOf(path));
   return { steps, duration: result(count * one, "duration"), crossings, withoutTransition: touched.length === 0 };
 }
 

@@ -1,4 +1,5 @@
 import { list, notNegative, positive, record, refuse, result, show, temperature, wholeNumber } from "../guards.js";
+import { maxOf } from "../numeric/extremes.js";
 import { type EquivalentStorage, equivalentStorage } from "./equivalent-storage.js";
 import type { AgeingKinetics } from "./kinetics.js";
 import * as known from "./known.js";
@@ -118,7 +119,7 @@ export function testPlan(input: {
     if (new Set(days).size < days.length) refuse("input", `${at}.pullDays`, "a day twice", "each day once");
     const each = wholeNumber(packsPerPull, `${at}.packsPerPull`, 1, 1e9);
     const packs = days.length * each + wholeNumber(packsReserve, `${at}.packsReserve`, 0, 1e9);
-    const dayLast = Math.max(...days);
+    const dayLast = maxOf(days);
     const needs = { condition: name, packs, mass: result(packs * mass, `${at} mass`), dayLast };
     const warm = warmth === undefined ? undefined : temperature(warmth, `${at}.temperature`);
     const stands = (): EquivalentStorage | undefined =>
@@ -144,6 +145,6 @@ export function testPlan(input: {
     conditions: checked.map(({ needs }) => needs),
     packs,
     mass: result(notNegative(packs * mass, "mass"), "mass"),
-    dayLast: Math.max(...checked.map(({ needs }) => needs.dayLast)),
+    dayLast: maxOf(checked.map(({ needs }) => needs.dayLast)),
   };
 }

@@ -1,5 +1,6 @@
 import { finite, list, record, refuse, result } from "../guards.js";
 import type { Interval } from "../laws/interval.js";
+import { maxOf, minOf } from "../numeric/extremes.js";
 import { confidenceFactor } from "../numeric/student.js";
 import * as known from "./known.js";
 import { fitColumns } from "./line.js";
@@ -52,8 +53,8 @@ export function trend(input: { readonly readings: readonly TimedReading[]; reado
     const { time, value } = record(reading, `readings[${i}]`);
     return { time: finite(time, `readings[${i}].time`), value: finite(value, `readings[${i}].value`) };
   });
-  const start = Math.min(...points.map(({ time }) => time));
-  const span = result(Math.max(...points.map(({ time }) => time)) - start, "span of time");
+  const start = minOf(points.map(({ time }) => time));
+  const span = result(maxOf(points.map(({ time }) => time)) - start, "span of time");
   if (span === 0) refuse("input", "readings", "one time", "readings at two times at least");
   // Places from 0 to 1, so that neither the clock's zero nor its unit costs digits.
   const places = points.map(({ time }) => (time - start) / span);

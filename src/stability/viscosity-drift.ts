@@ -1,5 +1,6 @@
 import { list, notNegative, positive, record, result } from "../guards.js";
 import type { Interval } from "../laws/interval.js";
+import { maxOf, minOf } from "../numeric/extremes.js";
 import { through } from "./interval.js";
 import * as known from "./known.js";
 import { type Trend, trend } from "./trend.js";
@@ -63,6 +64,6 @@ export function viscosityDrift(input: {
     rate: line.slope,
     factor: through(line.slope, (rate) => result(Math.exp(rate * after), "factor")),
     direction: line.direction,
-    extrapolated: after > Math.max(...times) - Math.min(...times),
+    extrapolated: after > maxOf(times) - minOf(times),
   };
 }

@@ -1,6 +1,7 @@
 import { packedStrengthBand } from "../../gel/index.js";
 import { bandAround } from "../../laws/index.js";
 import { gelAlongAdditions } from "../../mixing/index.js";
+import { maxOf, minOf } from "../../numeric/extremes.js";
 import type { Charge } from "../charge.js";
 import { holdsFor, sharesOf } from "../composition.js";
 import type { Basis } from "../figure.js";
@@ -82,7 +83,7 @@ function waysOfEmulsion(charge: Charge): readonly Way[] {
         gelAlongAdditions({ additions: [{ volumeFractionOil }], yieldStress: readings }),
       );
       const oils = readings.map((reading) => reading.volumeFractionOil);
-      const [min, max] = [Math.min(...oils), Math.max(...oils)];
+      const [min, max] = [minOf(oils), maxOf(oils)];
       const beyond = {
         law: "flow-curve-along-oil",
         quantity: "volume-fraction-oil",
