@@ -1,5 +1,5 @@
 import type { Formula, FormulaLine } from "../formula/index.js";
-import { list, refuse, variant } from "../guards.js";
+import { list, notNegative, refuse, variant, wholeNumber } from "../guards.js";
 import type { VesselBottom } from "../mixing/index.js";
 import type { Allowance } from "./allowance.js";
 import { filmAllowances, filmThickness } from "./film.js";
@@ -19,8 +19,10 @@ export interface BatchVessel {
   readonly bottom?: VesselBottom | undefined;
 }
 
-/** What turns a film into a mass; what is unknown is left out. */
-interface FilmConditions {
+/** What turns a film or samples into a mass; what is unknown is left out. */
+interface Conditions {
+  /** Finished product that is asked for in one pack [kg]. */
+  readonly fill?: number | undefined;
   readonly vessel?: BatchVessel | undefined;
   readonly density?: number | undefined;
   readonly yieldStress?: number | undefined;
@@ -32,20 +34,22 @@ export function nameOf({ phase, material }: Pick<FormulaLine, "phase" | "materia
 }
 
 /** The allowances of a batch for the lines of its formula and the vessel it is made in. */
-export function allowancesOf(formula: Formula, batch: Batch, conditions: FilmConditions): readonly Allowance[] {
+export function allowancesOf(formula: Formula, batch: Batch, conditions: Conditions): readonly Allowance[] {
   return list(batch.allowances, "allowances").flatMap((allowance, i) => {
     const at = `allowances[${i}]`;
     variant(allowance, at, "kind", known.batchAllowance);
     if (allowance.kind === "film") return film(allowance, at, conditions);
-    if (allowance.kind !== "mass" && allowance.kind !== "share")
-      refuse("input", `${at}.kind`, (allowance as { kind: unknown }).kind, '"share", "mass" or "film"', {
+    if (allowance.kind !== "mass" && allowance.kind !== "share" && allowance.kind !== "samples")
+      refuse("input", `${at}.kind`, (allowance as { kind: unknown }).kind, '"share", "mass", "samples" or "film"', {
         rule: "not-one-of",
       });
     const lines = linesOf(allowance, at, formula);
     const from = lines && { lines };
-    return allowance.kind === "mass"
-      ? [{ kind: "fixed" as const, name: allowance.name, mass: allowance.mass, ...from }]
-      : [{ kind: "proportional" as const, name: allowance.name, fraction: allowance.fraction, ...from }];
+    const { name } = allowance;
+    if (allowance.kind === "share")
+      return [{ kind: "proportional" as const, name, fraction: allowance.fraction, ...from }];
+    const mass = allowance.kind === "mass" ? allowance.mass : massOfSamples(allowance, at, conditions);
+    return [{ kind: "fixed" as const, name, mass, ...from }];
   });
 }
 
@@ -65,10 +69,25 @@ function linesOf({ materials, phases }: BatchAllowance, at: string, formula: For
   return lines.map(nameOf);
 }
 
+/** Product in samples [kg]. */
+function massOfSamples(
+  { packs = 0, mass = 0, stabilityTest, fillChecks }: BatchAllowance & { readonly kind: "samples" },
+  at: string,
+  { fill }: Conditions,
+): number {
+  if (stabilityTest === true || fillChecks !== undefined)
+    return refuse("input", at, "samples of a stability test or a fill check", "packs or a mass: a plan reckons these");
+  if (packs === 0 && mass === 0) return refuse("input", at, "no samples", "packs or a mass");
+  wholeNumber(packs, `${at}.packs`, 0);
+  if (packs > 0 && fill === undefined)
+    return refuse("input", `${at}.packs`, packs, "a batch that is asked for in packs");
+  return notNegative(mass, `${at}.mass`) + packs * (fill ?? 0);
+}
+
 function film(
   { name, thickness }: BatchAllowance & { readonly kind: "film" },
   at: string,
-  { vessel, density, yieldStress }: FilmConditions,
+  { vessel, density, yieldStress }: Conditions,
 ): readonly Allowance[] {
   if (vessel === undefined) return refuse("input", at, "no vessel", "a vessel for the film to stay in");
   if (density === undefined)

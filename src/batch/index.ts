@@ -23,6 +23,7 @@ export type {
   Batch,
   BatchAllowance,
   BatchDocument,
+  SamplesDocument,
   Stock,
   StockDocument,
   TakesFrom,

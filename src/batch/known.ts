@@ -24,6 +24,10 @@ export const batchAllowance: Readonly<Record<string, Known>> = {
     ["name", "kind", "mass"],
     ["materials", "phases", "source"],
   ],
+  samples: [
+    ["name", "kind"],
+    ["materials", "phases", "source", "packs", "mass", "stabilityTest", "fillChecks"],
+  ],
   film: [
     ["name", "kind"],
     ["materials", "phases", "source", "thickness"],

@@ -2,7 +2,15 @@ import { type Draft, Findings, join } from "../formula/document.js";
 import type { Read } from "../formula/read-type.js";
 import type { Balance } from "./balance.js";
 import { batch as entry, type TargetFields } from "./schema.js";
-import type { AllowanceDocument, BalanceDocument, Batch, BatchAllowance, BatchDocument, Stock } from "./types.js";
+import type {
+  AllowanceDocument,
+  BalanceDocument,
+  Batch,
+  BatchAllowance,
+  BatchDocument,
+  SamplesDocument,
+  Stock,
+} from "./types.js";
 
 /** Relative weighing tolerance where the document names none: common practice, no source. */
 const usualTolerance = 0.005;
@@ -45,6 +53,9 @@ export function batchFrom(draft: Draft<Read<BatchDocument>>, at: string, finding
       value: lots,
       max: packs,
     });
+  draft.allowances?.forEach((allowance, i) => {
+    if (allowance?.kind === "samples") checkSamples(allowance, join(join(at, "allowances"), i), findings);
+  });
   draft.balances?.forEach((balance, i) => {
     if (balance) checkBalance(balance, join(join(at, "balances"), i), findings);
   });
@@ -80,6 +91,15 @@ function allowanceOf(read: Read<AllowanceDocument>): BatchAllowance {
   if (read.kind !== "share") return read;
   const { share: fraction, ...others } = read;
   return { ...others, fraction };
+}
+
+function checkSamples(
+  { packs, stabilityTest, fillChecks }: Draft<Read<SamplesDocument>>,
+  at: string,
+  findings: Findings,
+): void {
+  if (packs === undefined && stabilityTest !== true && fillChecks === undefined && !findings.holds(at))
+    findings.note(at, "no samples", "packs, stabilityTest or fillChecks", "missing");
 }
 
 function checkBalance(

@@ -41,7 +41,12 @@ export function scalingOf(
   const massTarget = deliveredMass("mass" in target ? target : { ...target, density: densityIn({ density }) });
   if (packs !== undefined) positive(packs, "packs");
   if (vessel !== undefined) record(vessel, "vessel");
-  const allowances = allowancesOf(formula, batch, { vessel, density, yieldStress });
+  const allowances = allowancesOf(formula, batch, {
+    vessel,
+    density,
+    yieldStress,
+    fill: packs === undefined ? undefined : massTarget / packs,
+  });
   return { formula, batch, massTarget, lines, density, vessel, allowances };
 }
 

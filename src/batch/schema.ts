@@ -1,4 +1,16 @@
-import { type Entry, exactly, fields, kinds, listOf, maybe, quantity, text, whole, word } from "../formula/entry.js";
+import {
+  type Entry,
+  exactly,
+  fields,
+  kinds,
+  listOf,
+  maybe,
+  quantity,
+  text,
+  truth,
+  whole,
+  word,
+} from "../formula/entry.js";
 import type { AllowanceDocument, BalanceDocument, BatchDocument, StockDocument, TargetDocument } from "./types.js";
 
 const above = { above: 0 };
@@ -32,6 +44,14 @@ const allowance = kinds<AllowanceDocument>("kind", [
     ...takesFrom,
   }),
   fields<Extract<AllowanceDocument, { kind: "mass" }>>({ kind: word("mass"), name: text, mass, ...takesFrom }),
+  fields<Extract<AllowanceDocument, { kind: "samples" }>>({
+    kind: word("samples"),
+    name: text,
+    packs: maybe("process", whole(1)),
+    stabilityTest: maybe("process", truth),
+    fillChecks: maybe("process", whole(1)),
+    source: maybe("identity", text),
+  }),
   fields<Extract<AllowanceDocument, { kind: "film" }>>({
     kind: word("film"),
     name: text,

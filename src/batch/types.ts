@@ -26,12 +26,24 @@ export interface TakesFrom {
   readonly source?: string;
 }
 
+/** What is kept back of a lot; at least one of the three. */
+export interface SamplesDocument {
+  /** Packs, as full as those that are asked for: retained samples, and what is opened. */
+  readonly packs?: number;
+  /** Whether the samples of the job's stability test come out of it. */
+  readonly stabilityTest?: boolean;
+  /** Checks of the fill of a lot whose packs are not sold: of each as many packs as the mean is taken of. */
+  readonly fillChecks?: number;
+}
+
 /** One loss between weighing and pack, of one lot. */
 export type AllowanceDocument =
   /** A share of what is there: evaporation, transfer. */
   | ({ readonly kind: "share"; readonly name: string; readonly share: Quantity<"massFraction"> } & TakesFrom)
   /** The same mass in every lot: hold-up, samples. */
   | ({ readonly kind: "mass"; readonly name: string; readonly mass: Quantity<"mass"> } & TakesFrom)
+  /** What is kept back of every lot, in whole packs; a plan reckons those of its stability test and of its fill checks. */
+  | ({ readonly kind: "samples"; readonly name: string; readonly source?: string } & SamplesDocument)
   /** The film that stays in the vessel; as thick as the yield stress holds where no thickness is given. */
   | { readonly kind: "film"; readonly name: string; readonly thickness?: Quantity<"length">; readonly source?: string };
 
@@ -101,6 +113,17 @@ export type BatchAllowance = {
       readonly kind: "mass";
       /** Mass lost [kg]. */
       readonly mass: number;
+    }
+  | {
+      readonly kind: "samples";
+      /** Packs that are kept back, as full as those that are asked for. */
+      readonly packs?: number | undefined;
+      /** Product that is kept back in another form [kg]. */
+      readonly mass?: number | undefined;
+      /** Whether a plan is to add those of its stability test. */
+      readonly stabilityTest?: boolean | undefined;
+      /** Checks of the fill whose packs a plan is to add. */
+      readonly fillChecks?: number | undefined;
     }
   | {
       readonly kind: "film";

@@ -92,6 +92,7 @@ export type { OxidationRank, RankedOil } from "./parts/oxidation-ranking.js";
 export type { PlanPacks } from "./parts/packs.js";
 export type { PlanParticle } from "./parts/particles.js";
 export type { DilutedGel } from "./parts/rinse-off.js";
+export type { PlanSamples } from "./parts/samples.js";
 export type { ScaleMetrics } from "./parts/scale.js";
 export type { Source } from "./parts/sources.js";
 export type { PlanSpeed } from "./parts/speeds.js";
@@ -108,6 +109,7 @@ export type { Answer, Place, PlaceCode, QuantityCode, Subject } from "./question
 export type { JobDocument, ReadJob } from "./read.js";
 export { type Remedy, remedies } from "./remedies.js";
 export { runPlan, runPrepared } from "./run-plan.js";
+export type { SamplesTaken } from "./samples.js";
 export { type PlanSeries, planSeries } from "./series.js";
 export type { AdditionRow } from "./state.js";
 export type { AddDocument } from "./steps/add.js";

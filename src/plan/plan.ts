@@ -19,6 +19,7 @@ import { oilLimitsOf, type PlanOilLimits } from "./parts/oil-limits.js";
 import { oxidationRankingOf, type RankedOil } from "./parts/oxidation-ranking.js";
 import { type PlanPacks, packsOf } from "./parts/packs.js";
 import { type PlanParticle, particlesOf } from "./parts/particles.js";
+import { type PlanSamples, samplesIn } from "./parts/samples.js";
 import { type ScaleMetrics, scaleMetricsOf } from "./parts/scale.js";
 import { type Source, sourcesOf } from "./parts/sources.js";
 import { type PlanStability, stabilityOf } from "./parts/stability.js";
@@ -53,6 +54,8 @@ export interface Plan {
   readonly weighing: Weighing;
   /** What the process takes from one lot [kg], in its order. */
   readonly allowances: WeighedLot["allowances"];
+  /** What is kept back of one lot, if allowances for samples are stated. */
+  readonly samples?: readonly PlanSamples[];
   readonly timeline: readonly PlanStep[];
   /** What changes with the size of the vessel, for `comparePlans`. */
   readonly scale: ScaleMetrics;
@@ -107,6 +110,7 @@ export function planOf(run: Run, fingerprint: string): Plan {
   const { job } = run;
   const { formula, process, vessel, pack, bench } = job;
   const lotOrder = lotOrderOf(run);
+  const samples = samplesIn(run);
   return {
     version: 1,
     fingerprint,
@@ -121,6 +125,7 @@ export function planOf(run: Run, fingerprint: string): Plan {
     lots: lotsOf(run),
     weighing: weighingOf(run),
     allowances: allowancesOf(run),
+    ...(samples.length > 0 && { samples }),
     timeline: timelineOf(run),
     scale: scaleMetricsOf(run),
     ...(lotOrder && { lotOrder }),

@@ -19,6 +19,7 @@ import { type ProcessDocument, process } from "./process.js";
 import { checkBench } from "./read-bench.js";
 import { checkProcess } from "./read-steps.js";
 import { checkVessel } from "./read-vessel.js";
+import { checkSamples } from "./samples.js";
 import type { Step } from "./steps/index.js";
 
 /** One job: everything that a batch sheet is made from. */
@@ -62,6 +63,7 @@ export function readJob(document: unknown): ReadJob {
   const benchLines = checkBench(draft.bench ?? {}, formula, findings);
   checkIndices(formula, findings);
   checkStock(batch, formula, findings);
+  checkSamples(batch, draft.stability, findings);
   checkVessel(draft.vessel ?? {}, findings);
   if (draft.pack) checkPack(draft.pack, "pack", findings);
   const { stability: test, label: ofLabel, exposure: asked } = draft;

@@ -13,6 +13,7 @@ import { maxOf, minOf } from "../numeric/extremes.js";
 import { densityOf, isGlycerin, isWater } from "./contents.js";
 import type { Basis } from "./figure.js";
 import type { Bench, Job, Vessel } from "./job.js";
+import { withSamples } from "./samples.js";
 import { assume, withAssumed } from "./unknown.js";
 
 /** How a vessel loses heat to the room. */
@@ -215,10 +216,9 @@ export function scaledBatch(job: Job, yieldStress: number | undefined): ScaledBa
 }
 
 /** What the batch of a job is scaled by. */
-export function scalingInput(
-  { formula, batch, vessel }: Job,
-  yieldStress: number | undefined,
-): Parameters<typeof scaleFormula>[0] {
+export function scalingInput(job: Job, yieldStress: number | undefined): Parameters<typeof scaleFormula>[0] {
+  const { formula, vessel } = job;
+  const batch = withSamples(job);
   const { name, workingVolume, diameter, bottom } = vessel;
   const density = batch.density ?? contractedDensity(formula);
   return {

@@ -15,7 +15,20 @@ export function allowances(sheet: Sheet): readonly Block[] {
   const wanted = packs === undefined ? asked({ mass }, say) : askedInPacks({ mass, packs, pack }, say);
   const told = `${wanted} ${brings({ mass: delivered }, say)}${filmOnWall(sheet)}${filmAllowedFor(sheet)}`;
   const taken = plan.allowances.length === 0 ? [] : [table(allowanceTable(sheet))];
-  return section(words.labels.processTakes, [...taken, text(told)]);
+  return section(words.labels.processTakes, [...taken, text(told), ...list(samples(sheet))]);
+}
+
+/** What is kept back of a lot, and what for. */
+function samples({ plan, words, say }: Sheet): readonly string[] {
+  const { ofStabilityTest, ofFillChecks, ofPacks, samplesOfLot } = words.lines.batch;
+  return (plan.samples ?? []).map(({ name, stabilityTest, fillChecks, packs, mass }) => {
+    const told = [
+      say.given(stabilityTest, (count) => ofStabilityTest({ count }, say)),
+      say.given(fillChecks, (count) => ofFillChecks({ count }, say)),
+      say.given(packs, (count) => ofPacks({ count }, say)),
+    ].filter((one) => one !== "");
+    return samplesOfLot({ name, parts: told, mass }, say);
+  });
 }
 
 /** What has not drained from the vessel, beside the allowance that was made for it. */

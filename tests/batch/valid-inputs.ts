@@ -11,6 +11,7 @@ const batch: BatchDocument = {
     { kind: "film", name: "kettle", thickness: "1 mm" },
     { kind: "film", name: "filler" },
     { kind: "mass", name: "samples", mass: "150 g" },
+    { kind: "samples", name: "retained samples", packs: 3 },
   ],
   balances: [{ name: "bench", increment: "1 g", capacity: "6 kg", minimumWeight: "20 g" }],
   tare: "100 g",

@@ -130,11 +130,18 @@ export function checkStability(
   findings: Findings,
 ): void {
   const at = (...keys: (string | number)[]): string => keys.reduce<string>(join, "stability");
-  const byMass = allowances.filter(({ kind }) => kind === "mass").map(({ name }) => name);
+  const givesSamples = (one: Batch["allowances"][number]): boolean =>
+    one.kind === "mass" || (one.kind === "samples" && one.stabilityTest === true);
+  const givers = allowances.filter(givesSamples).map(({ name }) => name);
   const { start, allowance, conditions = [], transitions = [], ageing: kinetics } = draft;
   if (start !== undefined) findings.attempt(() => readDate(start, at("start")), at("start"));
-  if (allowance !== undefined && !findings.holds(join("batch", "allowances")) && !byMass.includes(allowance))
-    findings.unknownName(at("allowance"), allowance, byMass, "the name of an allowance by mass of the batch");
+  if (allowance !== undefined && !findings.holds(join("batch", "allowances")) && !givers.includes(allowance))
+    findings.unknownName(
+      at("allowance"),
+      allowance,
+      givers,
+      "the name of an allowance of the batch by mass, or for samples of the stability test",
+    );
   conditions.forEach((condition, i) => {
     const { name, pullDays = [] } = condition ?? {};
     if (name !== undefined && conditions.findIndex((other) => other?.name === name) < i)

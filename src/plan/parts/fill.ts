@@ -14,6 +14,7 @@ import {
 import type { fillLimitCodes } from "../codes/words.js";
 import { type Ends, isWater } from "../contents.js";
 import type { Pack } from "../job.js";
+import { usualSampleSize } from "../samples.js";
 import { remembered } from "../setting.js";
 import type { Run } from "../state.js";
 import { by, stated, unknown } from "../unknown.js";
@@ -25,9 +26,6 @@ import { fillingOf } from "./moments.js";
  * @internal
  */
 export const deviationsToLargest = 3;
-
-/** Packs of which the mean is taken while they are filled, unless the pack states another number: common practice, no source. */
-const usualSampleSize = 5;
 
 /** What is aimed at, and what sets it. */
 export interface FillTarget {

@@ -1,5 +1,6 @@
 import type { Interval } from "../../laws/index.js";
 import { equivalentStorage, type Transition, temperatureCycles, testPlan } from "../../stability/index.js";
+import { samplesOf } from "../samples.js";
 import type { Run } from "../state.js";
 import { by, orNotKnown, otherwise, type Reason, stated, unknown } from "../unknown.js";
 import type { CalendarDay } from "./calendar.js";
@@ -81,14 +82,6 @@ function sampleMass(run: Run): number {
   if (sample !== undefined) return sample;
   const { massTarget, packs } = run.scaled;
   return packs === undefined ? nominalMass(run) : massTarget / packs;
-}
-
-/** The samples of the whole test. */
-export function samplesOf({ conditions, cycles }: Stability): number {
-  const each = conditions.map(
-    ({ pullDays, samplesPerPull, reserve = 0 }) => pullDays.length * samplesPerPull + reserve,
-  );
-  return each.reduce((sum, samples) => sum + samples, cycles?.samples ?? 0);
 }
 
 /** Product that the test takes out of a lot [kg]. */

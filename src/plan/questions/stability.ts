@@ -1,6 +1,7 @@
 import { atMost, exactly, type Limit } from "../figure.js";
 import { makesMelt } from "../parts/moments.js";
-import { massOfSamples, samplesOf, stabilityIn, transitionsOf } from "../parts/stability.js";
+import { massOfSamples, stabilityIn, transitionsOf } from "../parts/stability.js";
+import { samplesOf } from "../samples.js";
 import { settingMarginOf } from "../setting.js";
 import type { Run } from "../state.js";
 import { stated, unknown } from "../unknown.js";
@@ -10,6 +11,18 @@ type Condition = NonNullable<Run["job"]["stability"]>["conditions"][number];
 
 function ofBatch(): Record<string, never> {
   return {};
+}
+
+/** The allowance that gives the samples of the test: the one that it names, or the one that takes them [kg]. */
+function samplesFrom(run: Run): { readonly name: string; readonly mass: number } {
+  const { allowances } = run.job.batch;
+  const taking = allowances.find((one) => one.kind === "samples" && one.stabilityTest === true);
+  const name = stated(stabilityIn(run).allowance ?? taking?.name, "stability-allowance");
+  const given = allowances.find((one) => one.name === name);
+  if (given?.kind === "mass") return { name, mass: given.mass };
+  // What an allowance takes because the test asks for it is as much as the test takes.
+  if (given !== undefined && given === taking) return { name, mass: massOfSamples(run) };
+  return unknown("not-stated", { field: "stability-allowance" });
 }
 
 /** Storages that have a temperature of their own, of a product that changes its state at some. */
@@ -41,9 +54,7 @@ export const stabilityQuestions: readonly Question[] = [
     states: (run) => [run],
     figure: (run) => exactly(massOfSamples(run), [{ kind: "law", key: "test-plan" }]),
     limit: (run) => {
-      const name = stated(stabilityIn(run).allowance, "stability-allowance");
-      const given = run.job.batch.allowances.find((one) => one.name === name);
-      const mass = given?.kind === "mass" ? given.mass : unknown("not-stated", { field: "stability-allowance" });
+      const { name, mass } = samplesFrom(run);
       return atMost(mass, [{ kind: "stated", key: "stability-allowance", of: name }]);
     },
     beside: (run) => ({ samples: samplesOf(stabilityIn(run)) }),

@@ -32,6 +32,16 @@ export const batchLines = {
   ): string =>
     `Asked for: ${say.kilograms(mass)} in ${Number.isInteger(packs) ? "" : "about "}${say.number(packs, 5)} packs${say.given(pack, (name) => ` (${name})`)}.`,
   delivered: ({ mass }: { readonly mass: number }, say: Say): string => `The charge delivers ${say.kilograms(mass)}.`,
+  ofStabilityTest: ({ count }: { readonly count: number }, say: Say): string =>
+    `${say.count(count)} for the stability test`,
+  ofFillChecks: ({ count }: { readonly count: number }, say: Say): string =>
+    `${say.count(count)} packs for checks of the fill`,
+  ofPacks: ({ count }: { readonly count: number }, say: Say): string =>
+    `${say.count(count)} ${count === 1 ? "pack" : "packs"} kept back`,
+  samplesOfLot: (
+    { name, parts, mass }: { readonly name: string; readonly parts: readonly string[]; readonly mass: number },
+    say: Say,
+  ): string => `Of each lot (${name}): ${parts.join(", ")}; ${say.kilograms(mass, 4)} in all.`,
   stockMakes: ({ mass, lots }: { readonly mass: number; readonly lots: number }, say: Say): string =>
     `The stock makes at most ${say.kilograms(mass, 5)} in ${say.count(lots)} ${lots === 1 ? "lot" : "equal lots"}.`,
   stockMakesInPacks: (

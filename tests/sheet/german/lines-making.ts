@@ -61,6 +61,11 @@ export const batch: Lines["batch"] = {
     `Alle Chargen: ${say.money(all)} ${currency}; je geliefertem Kilogramm: ${say.money(perKilogram)} ${currency}.`,
   costWithPack: ({ batch: all, perKilogram, perPack, currency }, say) =>
     `Alle Chargen: ${say.money(all)} ${currency}; je geliefertem Kilogramm: ${say.money(perKilogram)} ${currency}; je Packung: ${say.money(perPack, 3)} ${currency}.`,
+  ofStabilityTest: ({ count }, say) => `${say.count(count)} für die Stabilitätsprüfung`,
+  ofFillChecks: ({ count }, say) => `${say.count(count)} Packungen für Füllprüfungen`,
+  ofPacks: ({ count }, say) => `${say.count(count)} Rückstellmuster`,
+  samplesOfLot: ({ name, parts, mass }, say) =>
+    `Aus jeder Charge (${name}): ${parts.join(", ")}; zusammen ${say.kilograms(mass, 4)}.`,
   stockMakes: ({ mass, lots }, say) =>
     `Der Vorrat reicht höchstens für ${say.kilograms(mass, 5)} in ${equalLots(lots, say)}.`,
   stockMakesInPacks: ({ mass, packs: count, lots }, say) =>
