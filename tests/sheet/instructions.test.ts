@@ -128,6 +128,23 @@ test("a premix and the parts of a phase are weighed as the plan has them", () =>
   expect(instructionOf(sheetOf(plan), parts[0] as PlanStep)).toContain("2.500 kg sweet almond oil");
 });
 
+/** Grams of a mass as it is written. */
+function grams(text: string): number {
+  const [, number, unit] = /^(-?[\d.]+) (kg|g)$/.exec(text) ?? [];
+  expect(unit, text).toBeDefined();
+  return Number(number) * (unit === "kg" ? 1000 : 1);
+}
+
+/** The masses of the reconciliation as the sheet of a plan has them [g]: what was weighed in, then where it is found. */
+function reconciled(plan: Plan): readonly [number, ...number[]] {
+  const [, after = ""] = toMarkdown({ plan }).split("## Yield and reconciliation");
+  const rows = [...(after.split("\n\n")[1]?.matchAll(/^\| ([^|]+) \| ([^|]+) \|/gm) ?? [])].slice(1);
+  const [weighed = Number.NaN, ...found] = rows
+    .filter(([, where]) => !where?.startsWith("Yield"))
+    .map(([, , mass = ""]) => grams(mass));
+  return [weighed, ...found];
+}
+
 describe("mass from stock to packs", () => {
   /** In whole numbers of the finest increment of the balances, so that nothing is lost to doubles. */
   const whole = (mass: number, increment: number): number => Math.round(mass / increment);
@@ -135,15 +152,17 @@ describe("mass from stock to packs", () => {
   const jobs = fc.record({
     isCold: fc.boolean(),
     packs: fc.integer({ min: 3, max: 4000 }),
+    lots: fc.integer({ min: 1, max: 4 }),
     capacity: fc.constantFrom("1.2 kg", "6 kg", "16 kg", "300 kg"),
   });
 
   test("balances to the last digit of the balance, in portions, lines and lots, and with the losses", () => {
+    const counts = new Set<number>();
     fc.assert(
-      fc.property(jobs, ({ isCold, packs, capacity }) => {
+      fc.property(jobs, ({ isCold, packs, lots: times, capacity }) => {
         const job = changed(isCold ? coldJob() : exampleJob(), (draft) => {
           const { packs: asked } = draft.batch.target;
-          draft.batch.target.packs = Math.round(0.55 * asked + (packs / 4000) * asked);
+          draft.batch.target.packs = Math.round(times * (0.55 * asked + (packs / 4000) * asked));
           draft.batch.balances.at(-1).capacity = capacity;
         });
         const plan = planOrNothing(job);
@@ -161,8 +180,18 @@ describe("mass from stock to packs", () => {
         // Losses are those of what is weighed: what is left of it is delivered.
         expect(Math.abs(lost + lots.delivered - lots.charge)).toBeLessThan(1e-12 * lots.charge);
         // The packs asked for are whole in each lot, and what a lot delivers fills them.
-        expect(Number.isInteger(lots.packs)).toBe(true);
+        const { packs: inLot = Number.NaN } = lots;
+        const { packs: asked } = job.batch.target as { readonly packs: number };
+        counts.add(lots.count);
+        expect(Number.isInteger(inLot)).toBe(true);
+        expect(lots.count * inLot).toBeGreaterThanOrEqual(asked);
+        expect(lots.count * (inLot - 1)).toBeLessThan(asked);
         expect(lots.delivered).toBeGreaterThanOrEqual(lots.deliveredTarget - 1e-9);
+        // As the sheet writes them they add up, too, to the last digit of the finest balance.
+        const [weighed, ...found] = reconciled(plan);
+        const digits = (mass: number): number => whole(mass / 1000, finest);
+        expect(digits(weighed)).toBe(sum);
+        expect(found.reduce((all, mass) => all + digits(mass), 0)).toBe(sum);
         const { massAimed = 0, packs: filled } = plan.packs ?? {};
         if (!filled) return;
         const inPacks = filled.count * massAimed + filled.massLeft;
@@ -170,23 +199,13 @@ describe("mass from stock to packs", () => {
       }),
       { numRuns: 25 },
     );
+    expect(counts.size).toBeGreaterThan(2);
   });
 });
 
 describe("on the sheet of every job", () => {
-  /** Grams of a mass as it is written. */
-  const grams = (text: string): number => {
-    const [, number, unit] = /^(-?[\d.]+) (kg|g)$/.exec(text) ?? [];
-    expect(unit, text).toBeDefined();
-    return Number(number) * (unit === "kg" ? 1000 : 1);
-  };
-
   test.each(plans)("the masses of the reconciliation of %s add up to what was weighed in", (_name, plan) => {
-    const [, after = ""] = toMarkdown({ plan }).split("## Yield and reconciliation");
-    const rows = [...(after.split("\n\n")[1]?.matchAll(/^\| ([^|]+) \| ([^|]+) \|/gm) ?? [])].slice(1);
-    const [weighed = Number.NaN, ...found] = rows
-      .filter(([, where]) => !where?.startsWith("Yield"))
-      .map(([, , mass = ""]) => grams(mass));
+    const [weighed, ...found] = reconciled(plan);
     expect(found.length).toBeGreaterThanOrEqual(2);
     expect(found.reduce((sum, mass) => sum + mass, 0)).toBeCloseTo(weighed, 6);
     expect(weighed).toBeCloseTo(1000 * plan.lots.charge, 6);
