@@ -9,6 +9,6 @@ export function computedFrom(fingerprint: string, { words: { lines } }: Written,
 }
 
 /** So many digits tell documents apart and can be compared by eye. */
-function shortOf(fingerprint: string): string {
+export function shortOf(fingerprint: string): string {
   return (fingerprint.slice(0, 16).match(/.{1,4}/g) ?? []).join(" ");
 }

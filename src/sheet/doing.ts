@@ -73,7 +73,9 @@ function chargedIn({ plan, words, say }: Sheet, { number, step, massCharged }: P
   const part = plan.weighing.parts.find((one) => one.step === number);
   return (part?.lines ?? weighed).map(({ material, mass }) => {
     const increment = weighed.find((line) => line.material === material)?.increment ?? 0;
-    return words.lines.kettle.massOf({
+    const { massOf, asPaste } = words.lines.kettle;
+    const isPaste = plan.particles.some((one) => one.material === material && one.wettingOil !== undefined);
+    return (isPaste ? asPaste : massOf)({
       material: say.material(material),
       mass: increment > 0 ? say.weighed(mass, increment) : say.kilograms(mass),
     });

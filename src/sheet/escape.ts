@@ -43,3 +43,9 @@ export function htmlText(text: string): string {
     .replace(/[&<>"']/g, (letter) => entities[letter] ?? letter)
     .replace(/([\d)]) (?=[\p{Lu}°%µ]|(?:k?g|mg|m?L|mm|rpm|h|min|s|kW)\b)/gu, "$1\u00a0");
 }
+
+/** Text as a string of CSS: whatever is no plain letter, digit or space is written by its number. */
+export function cssText(text: string): string {
+  const written = oneLine(text).replace(/[^a-zA-Z0-9 ]/gu, (letter) => `\\${letter.codePointAt(0)?.toString(16)} `);
+  return `"${written}"`;
+}

@@ -1,8 +1,9 @@
 import { record } from "../guards.js";
 import type { Plan, PlanExposure, PlanLabel, PlanSeries } from "../plan/index.js";
 import { batchSheet } from "./batch-sheet.js";
+import { shortOf } from "./computed.js";
 import * as known from "./known.js";
-import { render, type Wording } from "./render.js";
+import { render, type Sheet, type Wording } from "./render.js";
 import { htmlOf } from "./to-html.js";
 
 /**
@@ -57,6 +58,12 @@ export function toHtml(
 ): string {
   const { plan, series, label, exposure, ...wording } = record(input, "input", known.toHtml);
   return render(plan, wording, (sheet) =>
-    htmlOf(batchSheet({ ...sheet, series, label, exposure }), sheet.words.labels.language),
+    htmlOf(batchSheet({ ...sheet, series, label, exposure }), sheet.words.labels.language, footOf(sheet)),
   );
+}
+
+/** Which sheet a page is of: the product, the documents that it was computed from, and the batch number to be written in. */
+function footOf({ plan, words: { labels, lines } }: Sheet): string {
+  const [product, documents] = [plan.names.formula, shortOf(plan.fingerprint)];
+  return lines.batch.foot({ title: labels.title, product, documents, batchNumber: labels.batchNumber });
 }

@@ -9,7 +9,7 @@ h2{font-size:1.12em;margin:.8em 0 .2em;border-bottom:.5pt solid #000;break-after
 h3{font-size:1em;margin:.5em 0 .1em;break-after:avoid}
 p,ul,table,figure{margin:.25em 0}
 ul{padding-left:1.3em}
-li{break-inside:avoid}
+ul,li{break-inside:avoid}
 table{width:100%;border-collapse:collapse}
 th,td{border:.5pt solid #777;padding:.12em .35em;text-align:left;vertical-align:top;overflow-wrap:break-word}
 th{font-weight:600;background:#eee}

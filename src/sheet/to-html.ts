@@ -1,10 +1,10 @@
 import type { Block } from "./blocks.js";
-import { htmlText } from "./escape.js";
+import { cssText, htmlText } from "./escape.js";
 import { style } from "./style.js";
 import { type Cell, type Grade, isLines, plainCell, type Table } from "./table.js";
 
 /** Pieces of a sheet as one self-contained HTML file without script; no text of the documents is taken for mark-up. */
-export function htmlOf(blocks: readonly Block[], language: string): string {
+export function htmlOf(blocks: readonly Block[], language: string, foot: string): string {
   const title = blocks.find((block) => block.kind === "title")?.text ?? "";
   return [
     "<!doctype html>",
@@ -13,7 +13,7 @@ export function htmlOf(blocks: readonly Block[], language: string): string {
     '<meta charset="utf-8">',
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
     `<title>${htmlText(title)}</title>`,
-    `<style>${style}</style>`,
+    `<style>${style}${footOf(foot)}</style>`,
     "</head>",
     "<body>",
     "<main>",
@@ -23,6 +23,11 @@ export function htmlOf(blocks: readonly Block[], language: string): string {
     "</html>",
     "",
   ].join("\n");
+}
+
+/** What stands at the foot of each printed page, so that one that got loose is found again: the text, and which page it is of how many. */
+function footOf(text: string): string {
+  return `@page{@bottom-left{content:${cssText(text)};font-size:7pt}@bottom-right{content:counter(page) " / " counter(pages);font-size:7pt}}\n`;
 }
 
 function blockOf(block: Block): string {

@@ -23,6 +23,9 @@ function weighingTable({ plan, words, say }: Sheet): Table {
       ? inPortions({ whole, portions: portions.map((portion) => say.weighed(portion, increment)) })
       : whole;
   };
+  // In the unit of the mass itself: of 1.000 kg from 0.995 kg on, and not from 995 g.
+  const accepted = ({ mass, increment, tolerance: { min, max } }: WeighingLine): string =>
+    say.range(say.weighed(min, increment, mass), say.weighed(max, increment, mass));
   return {
     columns: [phase, material, weigh, balance, rightBetween, lotOfMaterial, weighed, by, checkedBy],
     rows: plan.weighing.lines.map((line) => [
@@ -30,7 +33,7 @@ function weighingTable({ plan, words, say }: Sheet): Table {
       say.material(line.material),
       toWeigh(line),
       line.balance,
-      say.range(say.weighed(line.tolerance.min, line.increment), say.weighed(line.tolerance.max, line.increment)),
+      accepted(line),
       ...["", "", "", ""],
     ]),
   };

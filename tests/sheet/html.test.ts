@@ -76,6 +76,18 @@ describe("HTML", () => {
     expect([...of(cold).querySelectorAll("td span")].map(plainText)).toContain("3.8 Pa·s, yields at 11 Pa");
   });
 
+  test("names product, documents and batch number at the foot of each printed page, with its number", () => {
+    const html = toHtml({ plan: named('gel "x"; } </style><b>') });
+    const [, foot = ""] = /@bottom-left\{content:"([^"]*)"/.exec(html) ?? [];
+    const said = foot.replace(/\\([0-9a-f]+) /g, (_all, code: string) =>
+      String.fromCodePoint(Number.parseInt(code, 16)),
+    );
+    const fingerprint = (hot.fingerprint.slice(0, 16).match(/.{4}/g) ?? []).join(" ");
+    expect(said).toBe(`Batch sheet: gel "x"; } </style><b> · ${fingerprint} · Batch number: ______________`);
+    expect(html.match(/<\/style>/g)).toHaveLength(1);
+    expect(html).toContain('counter(page) " / " counter(pages)');
+  });
+
   test("refuses a series with a figure that is none", () => {
     expect(() => toHtml({ plan: hot, series: { ...series, times: [Number.NaN] } })).toThrow(CalculationError);
     expect(() => toHtml({ plan: hot, series: {} as never })).toThrow(CalculationError);

@@ -23,6 +23,14 @@ describe("Markdown", () => {
     expect(sheet).toMatch(/\*\*Total to weigh: 34\.716\d\d kg\*\*/);
   });
 
+  test("gives the ends of a weighing in the unit of its mass, and says where the paste goes in", () => {
+    const starter: unknown = JSON.parse(
+      readFileSync(new URL("../../docs/examples/starter/job.json", import.meta.url), "utf8"),
+    );
+    expect(toMarkdown({ plan: runPlan(starter) })).toContain("| 1.000 kg | scale | 0.995 to 1.005 kg |");
+    expect(sheet).toContain("277.64 g pearl pigment (mica), 10 to 60 µm (as the paste, with its oil)");
+  });
+
   test("puts what is open before the weighing, in capitals, with its value and its limit", () => {
     const open = runPlan(
       changed(exampleJob(), (draft) => {

@@ -92,6 +92,9 @@ export const batchLines = {
   costWithPack: ({ batch, perKilogram, perPack, currency }: Cost & { readonly perPack: number }, say: Say): string =>
     `Batch, all lots: ${say.money(batch)} ${currency}; each kilogram delivered: ${say.money(perKilogram)} ${currency}; each pack: ${say.money(perPack, 3)} ${currency}.`,
   sourceOf: ({ of, from }: { readonly of: string; readonly from: string }): string => `${of}: ${from}`,
+  /** At the foot of each printed page. */
+  foot: (of: Readonly<Record<"title" | "product" | "documents" | "batchNumber", string>>): string =>
+    `${of.title}: ${of.product} · ${of.documents} · ${of.batchNumber}: ______________`,
   comparedBy: ({ library }: { readonly library: string }): string => `Compared by ${library}.`,
   computed: ({ library, fingerprint }: { readonly library: string; readonly fingerprint: string }): string =>
     `Computed by ${library} from documents with the fingerprint ${fingerprint}.`,

@@ -40,6 +40,9 @@ export const kettleLines = {
   since: ({ from }: { readonly from: string }): string => `from ${from}`,
   stirrerOff: ({ instruction }: { readonly instruction: string }): string => `${instruction}, stirrer off`,
   massOf: ({ material, mass }: { readonly material: string; readonly mass: string }): string => `${mass} ${material}`,
+  /** Of what was made into a paste beforehand. */
+  asPaste: ({ material, mass }: { readonly material: string; readonly mass: string }): string =>
+    `${mass} ${material} (as the paste, with its oil)`,
   /** Names of materials may hold commas. */
   charged: (of: { readonly instruction: string; readonly materials: readonly string[] }): string =>
     `${of.instruction}: ${of.materials.join(" + ")}`,

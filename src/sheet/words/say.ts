@@ -174,8 +174,8 @@ export function sayWith(options: SayOptions = {}): Say {
     celsius,
     kelvins,
     kilograms,
-    weighed: known((value, increment: number) => {
-      const unit = units.mass ?? (value < 1 ? "g" : "kg");
+    weighed: known((value, increment: number, beside: number = value) => {
+      const unit = units.mass ?? (beside < 1 ? "g" : "kg");
       const written = unitWriter("mass", "kg", () => unit, { units: {}, format });
       return written(value, { decimals: decimalsOf(convert(increment, "kg", unit)) });
     }),

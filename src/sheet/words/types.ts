@@ -72,8 +72,8 @@ export interface Say {
   celsius(temperature: Known, decimals?: number): string;
   kelvins(difference: Known): string;
   kilograms(mass: Known, digits?: number): string;
-  /** A mass as the balance shows it, with as many decimals as its increment has. */
-  weighed(mass: Known, increment: number): string;
+  /** A mass as the balance shows it, with as many decimals as its increment has, in the unit that suits it, or another beside it. */
+  weighed(mass: Known, increment: number, beside?: number): string;
   millimetres(length: Known, digits?: number): string;
   micrometres(length: Known, digits?: number): string;
   /** A stress [Pa]. */

@@ -73,6 +73,8 @@ export const batch: Lines["batch"] = {
   limitedBy: ({ materials }) => `Begrenzt durch ${materials.join(" und ")}.`,
   limitedByVessel: () => "Eine Charge mehr wäre für den Kessel zu wenig.",
   sourceOf: ({ of, from }) => `${of}: ${from}`,
+  foot: ({ title, product, documents, batchNumber }) =>
+    `${title}: ${product} · ${documents} · ${batchNumber}: ______________`,
   comparedBy: ({ library }) => `Verglichen mit ${library}.`,
   computed: ({ library, fingerprint }) =>
     `Gerechnet mit ${library} aus Unterlagen mit dem Fingerabdruck ${fingerprint}.`,
@@ -89,6 +91,7 @@ export const kettle: Lines["kettle"] = {
   fromTo: ({ from, to }) => `${from}–${to}`,
   since: ({ from }) => `ab ${from}`,
   stirrerOff: ({ instruction }) => `${instruction}, Rührer aus`,
+  asPaste: ({ material, mass }) => `${mass} ${material} (als Paste, mit ihrem Öl)`,
   massOf: ({ material, mass }) => `${mass} ${material}`,
   charged: ({ instruction, materials }) => `${instruction}: ${materials.join(" + ")}`,
   noted: ({ instruction, note }) => `${instruction}. ${note}`,
