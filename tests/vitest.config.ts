@@ -25,6 +25,8 @@ const config: ViteUserConfigExport = defineConfig({
     // The library keeps no state, so its tests may share a thread: a sixth of the time.
     pool: "threads",
     isolate: false,
+    // On two cores, as CI has, the default is one thread.
+    maxWorkers: "100%",
     reporters: ["default", "./tests/support/reporter.ts"],
   },
 });
