@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { gzipSync } from "node:zlib";
 import { build } from "esbuild";
 import { rooms, root } from "../../tests/support/rooms.js";
@@ -32,6 +33,25 @@ const single: readonly (readonly [room: string, name: string])[] = [
   ["oils", "profileValues"],
 ];
 
+interface ByBundler {
+  readonly versions: Readonly<Record<string, string>>;
+  readonly bytes: Readonly<Record<string, Readonly<Record<string, number>>>>;
+}
+
+/** What each bundler makes of the package, as `npm run bundlers` last found it. Refused once the package weighs another tenth. */
+function byBundler(oneFunction: number): string[] {
+  const { versions, bytes } = JSON.parse(readFileSync(`${root}docs/proof/bundlers.json`, "utf8")) as ByBundler;
+  const then = Object.values(bytes)[0]?.["esbuild"] ?? 0;
+  if (Math.abs(oneFunction / then - 1) > 0.1)
+    throw new Error(`one function weighed ${then} B and weighs ${oneFunction} B: run npm run bundlers`);
+  const names = Object.keys(versions);
+  return table(
+    ["kB", ...names.map((name) => `${name} ${versions[name]}`)],
+    Object.entries(bytes).map(([what, row]) => [what, ...names.map((name) => inKilobytes(row[name] ?? Number.NaN))]),
+    1,
+  );
+}
+
 /** The page *Weight*: what each subpath adds to a bundle, measured as the page is built. */
 export async function weightPage(): Promise<string> {
   const whole = await Promise.all(
@@ -61,6 +81,12 @@ export async function weightPage(): Promise<string> {
     `Rooms share code: two of them together weigh less than their sum. All of them weigh ${all} kB.`,
     "",
     ...table(["import", "kB"], whole, 1),
+    "",
+    "## By bundler",
+    "",
+    'Each bundler minifies as it does by itself (Rollup by esbuild). `import { heat } from "gelwright"` names a whole room: some bundlers look through it, and some keep more than is used, so import from the room where the weight counts.',
+    "",
+    ...byBundler(await gzipped('export { coolingTime } from "./dist/heat/index.js";')),
     "",
     "Node and bundlers read the same files, ESM or CJS. Dependencies are packages of their own: `convert-units` and `valibot`, which only rooms that read quantities or documents ask for.",
   ].join("\n");
