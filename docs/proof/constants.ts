@@ -1,10 +1,11 @@
-import { type Found, readReasons, readRecords, reasonOf } from "../../tests/constants/records.js";
+import { type Found, isTable, readReasons, readRecords, reasonOf } from "../../tests/constants/records.js";
 import { isOutside, rankOf } from "../../tests/support/check.js";
 import { readChecks } from "../../tests/support/run-check.js";
 import { table } from "./markdown.js";
 
 interface Entry {
   readonly key: string;
+  readonly file: string;
   readonly room: string;
   readonly found: Found;
 }
@@ -15,21 +16,62 @@ function entries(): readonly Entry[] {
   return Object.entries(readRecords()).flatMap(([file, constants]) =>
     Object.entries(constants).map(([name, found]) => ({
       key: `${file}#${name}`,
+      file,
       room: file.split("/")[1] ?? "",
       found,
     })),
   );
 }
 
-function counts(all: readonly Entry[]): string[] {
+/** How sure the surest check is that holds an entry; `undefined` where none does. */
+function ranks(): (entry: Entry) => number | undefined {
   const checks = new Map(readChecks().flatMap(({ checks: some }) => some.map((check) => [check.id, check] as const)));
-  const rank = ({ found }: Entry) => {
+  return ({ found }) => {
     const check = checks.get(typeof found === "string" ? found : (found.by ?? ""));
     return check && (isOutside(check) ? 0 : rankOf(check));
   };
+}
+
+/** The share that is held from outside or by an independent method, of all and of parts. */
+function shares(all: readonly Entry[]): string[] {
+  const rank = ranks();
+  const reasons = readReasons();
+  const sortOf = ({ key, found }: Entry) =>
+    typeof found === "string" || found.by !== undefined
+      ? "figure"
+      : (reasons[reasonOf(reasons, key, found.survives) ?? ""]?.sort ?? "figure");
+  const row = (name: string, some: readonly Entry[]) => {
+    const held = some.filter((entry) => (rank(entry) ?? 2) < 2).length;
+    return [name, String(held), String(some.length), `${Math.floor((1000 * held) / some.length) / 10} %`];
+  };
+  const rest = all.filter(({ file }) => !isTable(file));
+  return table(
+    ["", "held from outside or by an independent method", "of", "share"],
+    [
+      row("everything that is counted", all),
+      row(
+        "tables of data, written down row by row",
+        all.filter(({ file }) => isTable(file)),
+      ),
+      row("constants and correlations", rest),
+      row(
+        "constants and correlations without settings",
+        rest.filter((entry) => sortOf(entry) !== "setting"),
+      ),
+      row(
+        "and without judgements of ours",
+        rest.filter((entry) => sortOf(entry) === "figure"),
+      ),
+    ],
+    1,
+  );
+}
+
+function counts(all: readonly Entry[]): string[] {
+  const rank = ranks();
   const cells = (some: readonly Entry[]) => {
-    const ranks = some.map(rank);
-    return [...[0, 1, 2, 3, undefined].map((wanted) => ranks.filter((one) => one === wanted).length), some.length].map(
+    const found = some.map(rank);
+    return [...[0, 1, 2, 3, undefined].map((wanted) => found.filter((one) => one === wanted).length), some.length].map(
       (count) => String(count || ""),
     );
   };
@@ -45,7 +87,7 @@ function counts(all: readonly Entry[]): string[] {
 function survivors(all: readonly Entry[]): string[] {
   const reasons = readReasons();
   const some = all.filter(({ found }) => typeof found !== "string");
-  return Object.entries(reasons).flatMap(([start, reason]) => {
+  return Object.entries(reasons).flatMap(([start, { sort, reason }]) => {
     const named = some.filter(
       ({ key, found }) => typeof found !== "string" && reasonOf(reasons, key, found.survives) === start,
     );
@@ -57,7 +99,7 @@ function survivors(all: readonly Entry[]): string[] {
       return `\`${name}\`${changes}`;
     });
     return [
-      `- **${start === "logarithm" ? "logarithms" : start.replace("src/", "")}**: ${reason}<br><small>${names.join(", ")}</small>`,
+      `- **${start === "logarithm" ? "logarithms" : start.replace("src/", "")}** (${sort}): ${reason}<br><small>${names.join(", ")}</small>`,
     ];
   });
 }
@@ -73,9 +115,13 @@ export function constantsSection(): readonly string[] {
     "",
     ...counts(all),
     "",
+    "A setting is where a search begins, how finely it goes, or a limit beyond which a law is refused: 1 % more moves no figure, so no check can hold it. A judgement is a band, a tolerance or a default of ours: no source prints it. Both stand in the first rows and are left out of the last ones.",
+    "",
+    ...shares(all),
+    "",
     "### Changes that no check fails",
     "",
-    "Named with the reason. Where no change is named it is the one by 1 %.",
+    "Named with the sort and the reason. Where no change is named it is the one by 1 %.",
     "",
     ...survivors(all),
   ];

@@ -7,15 +7,17 @@ import type { StirredCorrelation } from "./stirred-correlations.js";
 /**
  * How sure a coefficient at a stirred wall is: a quarter either way, common practice, no source.
  *
- * Penney's equations also hold factors of blade height and level, left out here (the exponents were not read): with a
- * level of 1.5 diameters the coefficient may be 6 to 8 % off, from memory, within this band.
+ * The equations also hold factors of level and blade height, left out here: (T/H)^0.15 and the blades' height to 0.2, as
+ * a public library restates them (free-fluids). With a level of 1.5 diameters the coefficient is 6 % lower, within this
+ * band. That library lets a turbine's constant fall from 0.74 at Re 10 000 to 0.54 at 400: in that range the coefficient
+ * may lie at the low end of the band and somewhat below.
  */
 export const insideCoefficientBand: Band = {
   by: "factor",
   min: 0.75,
   max: 1.25,
   basis: "judgement",
-  sources: ["penney-2004"],
+  sources: ["penney-2004", "free-fluids"],
 };
 
 /** What heat transfer to a stirred batch rests on, apart from its viscosity. */

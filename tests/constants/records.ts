@@ -26,14 +26,31 @@ export function withinFile({ key, file }: Constant): string {
   return key.slice(file.length + 1);
 }
 
-/** Why constants survive, by the beginning of their key; `logarithm` is for those whose base does not matter. */
-export function readReasons(): Readonly<Record<string, string>> {
-  return JSON.parse(readFileSync(`${root}tests/constants/reasons.json`, "utf8")) as Record<string, string>;
+/** Why a constant survives. */
+export interface Reason {
+  /**
+   * - `figure`: a figure of a source, which no check holds yet.
+   * - `judgement`: a band, a tolerance or a default of ours: no source prints it.
+   * - `setting`: where a search begins, how finely it goes, a limit that refuses: 1 % more moves no figure.
+   */
+  readonly sort: "figure" | "judgement" | "setting";
+  readonly reason: string;
 }
+
+/** Why constants survive, by the beginning of their key; `logarithm` is for those whose base does not matter. */
+export function readReasons(): Readonly<Record<string, Reason>> {
+  return JSON.parse(readFileSync(`${root}tests/constants/reasons.json`, "utf8")) as Record<string, Reason>;
+}
+
+/** Files that are tables of data, written down row by row: the rest are constants and correlations. */
+export const isTable = (file: string): boolean =>
+  /^src\/(oils\/(standard-|castor-oil|compounds|medium-chain)|packing\/(error-tables|batch-tests)|exposure\/exposure-table|units\/tables)/.test(
+    file,
+  );
 
 /** The reason that fits a survivor: the longest beginning of its key, or the one for logarithms. */
 export function reasonOf(
-  reasons: Readonly<Record<string, string>>,
+  reasons: Readonly<Record<string, unknown>>,
   key: string,
   survives: readonly Change[],
 ): string | undefined {

@@ -7,7 +7,7 @@ import math
 import sys
 
 import numpy as np
-from scipy import constants, integrate, optimize
+from scipy import constants, integrate, interpolate, optimize
 
 KELVIN = 273.15
 GRAVITY = constants.g
@@ -570,6 +570,201 @@ def oiml():
 def handbook():
     """97.5 % on one side for samples of 12, 24 and 48."""
     return [*({} for _ in range(11)), *({"test": {"mean": {"factor": student(0.975, n)}}} for n in (12, 24, 48))]
+
+
+
+# --- bubbles and grains by forces, vessels by steps -------------------------------------------------------------------
+
+
+def andrade_melt(celsius):
+    """The melt of the checks: ln µ = −9.5 + 900/(T + 110), T in °C."""
+    return math.exp(-9.5 + 900 / (celsius + 110))
+
+
+def rise(diameter, density, viscosity):
+    """A clean bubble without weight: buoyancy against the drag of the four equations."""
+    return density * GRAVITY * math.pi / 6 * diameter**3 / (drop_resistance(0.0) * viscosity * diameter / 2)
+
+
+@route("particles/viscosity-to-clear/four-equations")
+def viscosity_to_clear():
+    return optimize.brentq(lambda m: rise(1e-4, 910, m) * 3600 - 0.3, 1e-4, 10, xtol=1e-14)
+
+
+@route("particles/temperature-to-clear/four-equations")
+def temperature_to_clear():
+    return optimize.brentq(lambda c: rise(1e-4, 910, andrade_melt(c)) * 3600 - 0.3, -20, 90, xtol=1e-10)
+
+
+def cooling_bubble(t, y):
+    celsius, _ = y
+    wide = 8e-5 * ((celsius + KELVIN) / 358.15) ** (1 / 3)
+    density = 915 - 0.64 * (celsius - 20)
+    return [-12 * (celsius - 20) / 90000, rise(wide, density, andrade_melt(celsius))]
+
+
+def until(what, wanted):
+    event = lambda t, y: y[what] - wanted
+    event.terminal = True
+    return event
+
+
+@route("particles/rise-over-cooling/by-steps")
+def rise_over_cooling():
+    found = integrate.solve_ivp(cooling_bubble, (0, 1e6), [85.0, 0.0], events=until(0, 40), rtol=1e-10, atol=1e-12)
+    return {"distance": found.y[1][-1], "duration": found.t[-1]}
+
+
+@route("particles/clearing-over-cooling/by-steps")
+def clearing_over_cooling():
+    found = integrate.solve_ivp(cooling_bubble, (0, 1e6), [85.0, 0.0], events=until(1, 0.05), rtol=1e-10, atol=1e-13)
+    return {"duration": found.t[-1], "temperature": found.y[0][-1]}
+
+
+@route("particles/settling-over-curve/by-steps")
+def settling_over_curve():
+    """A ball of 100 µm and 1400 kg/m³ in a melt of 905 kg/m³ whose temperatures were written down."""
+    weight = 495 * GRAVITY * math.pi / 6 * 1e-4**3
+    drag = resistance((1.0, 1.0, 1.0), 0) * 5e-5
+    at = interpolate.PchipInterpolator([0, 600, 1800, 7200], [85, 80, 60, 30])
+    speed = lambda time: weight / (drag * andrade_melt(at(time)))
+    # Where a curve ends scipy has a rule of its own, so the last stretch is left out.
+    ways = [integrate.quad(speed, a, b, epsabs=1e-13)[0] for a, b in ((0, 600), (600, 1800))]
+    return {"distances": [0, *np.cumsum(ways), {}], "velocityStart": speed(0)}
+
+
+@route("heat/power-for-duration/by-steps")
+def power_for_duration():
+    """The power searched for that warms 90 kJ/K from 20 to 80 °C in an hour against 12 W/K."""
+
+    def end(power):
+        return integrate.solve_ivp(
+            lambda t, y: [(power - 12 * (y[0] - 20)) / 90000], (0, 3600), [20.0], rtol=1e-11, atol=1e-11
+        ).y[0][-1]
+
+    return optimize.brentq(lambda p: end(p) - 80, 100, 1e5, xtol=1e-9)
+
+
+@route("heat/vessel-times/by-steps")
+def vessel_times():
+    events = [until(0, wanted) for wanted in (50, 70)]
+    events[0].terminal = False
+    found = integrate.solve_ivp(
+        lambda t, y: [(2500 - 12 * (y[0] - 20)) / 90000], (0, 1e6), [30.0], events=events, rtol=1e-11, atol=1e-11
+    )
+    return [0, found.t_events[0][0], found.t_events[1][0]]
+
+
+@route("heat/plate-heating-time/by-steps")
+def plate_heating():
+    """A plate that gives 300 W at most, and no more than 5 W/K times what it is hotter."""
+    source = lambda celsius: min(300, 5 * (150 - celsius))
+    found = integrate.solve_ivp(
+        lambda t, y: [(source(y[0]) - 1.1 * (y[0] - 20)) / 2040],
+        (0, 1e6),
+        [20.0],
+        events=until(0, 110),
+        rtol=1e-10,
+        atol=1e-10,
+        max_step=5,
+    )
+    return {"duration": found.t[-1]}
+
+
+@route("heat/jacket-conductance/along-the-wall")
+def jacket():
+    """The water warms along the wall of a vessel one degree hotter than it comes in; all that it takes up counts."""
+    found = integrate.solve_ivp(lambda x, y: [360 * (1 - y[0]) / 1672], (0, 1), [0.0], rtol=1e-12, atol=1e-14)
+    return 1672 * found.y[0][-1]
+
+
+@route("heat/batch-temperature-at-wall/two-equations")
+def batch_at_wall():
+    """Flow through the wall and the batch's temperature, as two equations."""
+    flow, batch = np.linalg.solve([[1, 0], [1, -100]], [400 * (60 - 57.5), -100 * 60])
+    return batch
+
+
+@route("heat/jacket-temperature-at-wall/two-equations")
+def jacket_at_wall():
+    flow, cold = np.linalg.solve([[1, 0], [1, 400]], [100 * (70 - 60), 400 * 60])
+    return cold
+
+
+@route("heat/mole-fraction/by-moles")
+def moles():
+    """Of a kilogram: 20 g of the light part, 980 g of the heavy one."""
+    light, heavy = 0.02 / 0.136234, 0.98 / 0.88
+    return light / (light + heavy)
+
+
+@route("gel/turbidity/air-by-mie")
+def air_in_gel():
+    """Mie's series for bubbles of 2 µm (scipy's Bessel functions), times their cross-sections, each bubble counted."""
+    from scipy import special
+
+    wide, wave, outer = 2e-6, 5.5e-7, 1.455
+    size, ratio = math.pi * wide * outer / wave, 1 / outer
+    total = 0.0
+    for n in range(1, int(size + 4 * size ** (1 / 3) + 12)):
+        j = lambda z, d=False: special.spherical_jn(n, z, d)
+        y = lambda z, d=False: special.spherical_yn(n, z, d)
+        psi = lambda z: z * j(z)
+        dpsi = lambda z: j(z) + z * j(z, True)
+        xi = lambda z: z * (j(z) + 1j * y(z))
+        dxi = lambda z: j(z) + 1j * y(z) + z * (j(z, True) + 1j * y(z, True))
+        inside = ratio * size
+        a = (ratio * psi(inside) * dpsi(size) - psi(size) * dpsi(inside)) / (
+            ratio * psi(inside) * dxi(size) - xi(size) * dpsi(inside)
+        )
+        b = (psi(inside) * dpsi(size) - ratio * psi(size) * dpsi(inside)) / (
+            psi(inside) * dxi(size) - ratio * xi(size) * dpsi(inside)
+        )
+        total += (2 * n + 1) * (abs(a) ** 2 + abs(b) ** 2)
+    efficiency = 2 / size**2 * total
+    bubbles = 0.001 / ball(wide)[0]
+    rings = np.linspace(0, wide / 2, 20001)
+    return {"air": bubbles * efficiency * area_under(2 * math.pi * rings, rings)}
+
+
+@route("packing/spread-of-fill/by-pairs")
+def spread_of_fill():
+    """Variance as the mean square of all differences of pairs, without a mean."""
+
+    def variance(values):
+        pairs = [(a - b) ** 2 for i, a in enumerate(values) for b in values[:i]]
+        return sum(pairs) / (len(values) * (len(values) - 1))
+
+    gross, tare = [0.0712, 0.0704, 0.0709, 0.0717], [0.0203, 0.0205, 0.0201]
+    return {
+        "spread": math.sqrt(variance(gross) - variance(tare)),
+        "spreadGross": math.sqrt(variance(gross)),
+        "spreadTare": math.sqrt(variance(tare)),
+    }
+
+
+@route("stability/centrifuge-speed/round-a-circle")
+def centrifuge():
+    """The turns per second at which a point 0.1 m out, seen at three moments, is accelerated by 1000 g."""
+
+    def acceleration(speed):
+        step = 1e-4 / speed
+        at = lambda t: np.array([0.1 * math.cos(2 * math.pi * speed * t), 0.1 * math.sin(2 * math.pi * speed * t)])
+        return np.linalg.norm(at(step) - 2 * at(0) + at(-step)) / step**2
+
+    return optimize.brentq(lambda s: acceleration(s) - 1000 * GRAVITY, 1, 500, xtol=1e-9)
+
+
+@route("rheology/let-down/two-equations")
+def let_down():
+    paste, base = np.linalg.solve([[1, 1], [0.5, 0.01]], [20, 0.6])
+    return {"paste": paste, "base": base}
+
+
+@route("rheology/yield-stress-for-film/half-a-triangle")
+def film_stays():
+    """On a slope of 30°, half an equilateral triangle, half the weight of a square metre pulls."""
+    return 915 * 0.001 * GRAVITY / 2
 
 
 def main():

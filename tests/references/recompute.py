@@ -181,6 +181,36 @@ def boiling(inputs):
     return IAPWS97(P=inputs["pressure"] / 1e6, x=0).T - KELVIN
 
 
+def air(inputs):
+    from iapws.humidAir import Air
+
+    warm, cold = inputs["temperatureSurface"], inputs["temperatureAmbient"]
+    at = (warm + cold) / 2 + KELVIN
+    of = Air(T=at, P=0.101325)
+    spread = of.k / (of.rho * of.cp * 1000)
+    return 9.80665 / at * (warm - cold) * inputs["length"] ** 3 * of.rho / (of.mu * spread)
+
+
+def enthalpy(inputs):
+    from iapws import IAPWS97
+
+    warm, cold = (IAPWS97(T=inputs[one] + KELVIN, P=0.101325).h for one in ("temperatureEnd", "temperatureStart"))
+    return 1000 * (warm - cold)
+
+
+def target(inputs):
+    from scipy import optimize, stats
+
+    test, spread = inputs["test"], inputs["spread"]
+    least = inputs["nominal"] - inputs["tolerableError"]
+
+    def rejected_at(mean):
+        return stats.binom.sf(test["defectivesMax"], test["sampleSize"], stats.norm.cdf((least - mean) / spread))
+
+    found = optimize.brentq(lambda mean: rejected_at(mean) - inputs["shareRejectedMax"], least, least + 9 * spread, xtol=1e-15)
+    return {"mass": found}
+
+
 def of_one_acid(inputs):
     from periodictable import formula
 
@@ -224,6 +254,9 @@ def scaled(inputs):
 RECIPES = [
     (r"^labelling/period-after-opening/six-months", opened),
     (r"^particles/boiling/water-at-20-kPa", boiling),
+    (r"^laws/rayleigh/air-at-300-kelvin", air),
+    (r"^laws/enthalpy-between/water-by-iapws", enthalpy),
+    (r"^packing/target-fill/by-binomial", target),
     (r"^oils/profile/.*-by-weights", of_one_acid),
     (r"^mixing/stirring/power-number-by-fluids", stirred),
     (r"^mixing/scale-up/power-number-by-fluids", lambda inputs: {"plant": [*scaled(inputs), {}, {}, {}, {}, {}]}),
