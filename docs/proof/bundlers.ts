@@ -13,10 +13,16 @@ import { root } from "../../tests/support/rooms.js";
 /** Bundles and minifies an entry file, as each bundler does by itself, and gives the code. */
 const bundlers: Readonly<Record<string, (entry: string, folder: string) => Promise<string>>> = {
   async esbuild(entry) {
-    const options = { entryPoints: [entry], bundle: true, minify: true, format: "esm", write: false } as const;
-    return (await build({ ...options, logLevel: "error", tsconfigRaw: "{}" })).outputFiles
-      .map(({ text }) => text)
-      .join("");
+    const { outputFiles } = await build({
+      entryPoints: [entry],
+      bundle: true,
+      minify: true,
+      format: "esm",
+      write: false,
+      logLevel: "error",
+      tsconfigRaw: "{}",
+    });
+    return outputFiles.map(({ text }) => text).join("");
   },
 
   // Rollup finds no packages and minifies nothing by itself. Packages as Node finds them, files of a package as free of

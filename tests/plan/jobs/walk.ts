@@ -33,7 +33,7 @@ function step(path: string, key: string | number): string {
 }
 
 /** A document without some of its fields. */
-export function withoutFields(document: unknown, fields: readonly Field[]): unknown {
+function withoutFields(document: unknown, fields: readonly Field[]): unknown {
   const draft = structuredClone(document);
   for (const { keys } of fields) {
     const holder = keys.slice(0, -1).reduce<unknown>((part, key) => (part as never)?.[key], draft);

@@ -64,7 +64,7 @@ export const germanPhrases: Phrases = {
 };
 
 /** Decimals with a comma and no mark between thousands, which a reader of English would take for the other. */
-export function commas(value: number, digits: Digits): string {
+function commas(value: number, digits: Digits): string {
   return new Intl.NumberFormat("de", {
     useGrouping: false,
     ...("decimals" in digits
