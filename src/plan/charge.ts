@@ -124,6 +124,14 @@ export class Charge {
     return meltingInOil(material, () => this.dissolving().temperature);
   }
 
+  /** Whether it is stated of every gel former that has to dissolve in it how it melts. */
+  meltsBy(): boolean {
+    const outer = this.job.bench.emulsion?.outerPhase;
+    return this.contents.every(
+      ({ material, phase }) => material.function !== "gel former" || phase === outer || material.melting !== undefined,
+    );
+  }
+
   /** The same with the wall of the vessel, if that is stated to warm along. */
   partsWithWall(): readonly Part[] {
     return this.once("partsWithWall", (): readonly Part[] => {

@@ -37,7 +37,7 @@ export function jacketConducts(
   const jacket = jacketOf(charge.job);
   const { area, outsideCoefficient, insideCoefficient, source, capacityFlow } = jacket;
   const toInlet = (conductance: number): number =>
-    capacityFlow === undefined ? conductance : jacketConductance({ conductance, capacityFlow });
+    capacityFlow === undefined ? conductance : Math.max(nothing, jacketConductance({ conductance, capacityFlow }));
   if (jacket.conductance !== undefined)
     return {
       conductance: toInlet(jacket.conductance),

@@ -10,7 +10,7 @@ describe("cooling to a viscosity", () => {
   const cooled = (fields: Draft, change: (draft: Draft) => void = () => {}): JobDocument =>
     changed(exampleJob(), (draft) => {
       draft.process.steps[place - 1] = { do: "cool", toViscosity: "3 Pa·s", ...fields };
-      draft.vessel.jacket = { coolant: "15 °C", conductance: "30 W/K" };
+      draft.vessel.jacket = { coolant: "15 °C", conductance: "30 W/K", capacityFlow: "1000000000 W/K" };
       change(draft);
     });
   const stepOf = (job: JobDocument) => known(runPlan(job).timeline[place - 1]);

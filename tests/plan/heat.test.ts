@@ -265,7 +265,7 @@ describe("a time that the process states", () => {
 
   test("is kept by the coolant that is named, and by no warmer one", () => {
     const jacketed = changed(still(within(5, "4 min", { with: "jacket" })), (draft) => {
-      draft.vessel.jacket = { coolant: "60 °C", conductance: "45 W/K" };
+      draft.vessel.jacket = { coolant: "60 °C", conductance: "45 W/K", capacityFlow: "1000000000 W/K" };
     });
     expect(inTime(jacketed, 5)).toMatchObject({ verdict: "not-met", side: "above" });
     const { change } = known(remedyOf(jacketed, 5, "colder-coolant"));
@@ -303,6 +303,45 @@ describe("a time that the process states", () => {
     );
     expect(found).toMatchObject({ verdict: "not-known", figure: { max: null, assumptions: ["vessel-wall-left-out"] } });
     expect(known(found.figure.min)).toBeLessThan(known(found.limit.max?.value));
+  });
+
+  test("may be longer where nobody stated how the gel former melts", () => {
+    const alone = (time: string, latentHeat?: string) =>
+      inTime(
+        changed(still(within(2, time)), ({ formula: { materials } }) => {
+          if (latentHeat === undefined) delete materials.gelFormer.melting;
+          else materials.gelFormer.melting.latentHeat = latentHeat;
+        }),
+        2,
+      );
+    const without = alone("70 min").figure;
+    expect(without).toMatchObject({ max: null, assumptions: ["heat-of-melting-left-out"] });
+    expect(without.value).toBeUndefined();
+    // Next to no heat of melting is what it leaves out.
+    const least = known(alone("70 min", "1 J/kg").figure.value);
+    expect(known(without.min) / least).toBeCloseTo(1, 3);
+    expect(known(alone("70 min", "150 kJ/kg").figure.value)).toBeGreaterThan(least * 1.01);
+    const verdicts = [1, -1].map((by) => alone(`${known(without.min) + by} s`).verdict);
+    expect(verdicts).toEqual(["not-known", "not-met"]);
+    expect(alone(`${least + 1} s`, "1 J/kg").verdict).toBe("met");
+  });
+
+  test("may be longer where nobody stated how much coolant flows, and is longer the less of it does", () => {
+    const alone = (time: string, capacityFlow?: string) =>
+      inTime(
+        changed(still(within(5, time, { with: "jacket" })), (draft) => {
+          draft.vessel.jacket = { coolant: "15 °C", conductance: "45 W/K", ...(capacityFlow && { capacityFlow }) };
+        }),
+        5,
+      );
+    const times = ["1000000000 W/K", "100 W/K", "30 W/K"].map((flow) => known(alone("60 min", flow).figure.value));
+    expect(times).toEqual([...times].sort((one, other) => one - other));
+    const without = alone("60 min").figure;
+    expect(without).toMatchObject({ max: null, assumptions: ["coolant-as-at-its-inlet"] });
+    expect(known(without.min)).toBeCloseTo(known(times[0]), 3);
+    const verdicts = [1, -1].map((by) => alone(`${known(without.min) + by} s`).verdict);
+    expect(verdicts).toEqual(["not-known", "not-met"]);
+    expect(alone(`${known(times[2]) + 1} s`, "30 W/K").verdict).toBe("met");
   });
 
   test("is not known where the step's own time is not", () => {

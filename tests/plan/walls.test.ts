@@ -238,6 +238,8 @@ describe("cooling through a wall that is colder than the viscosity readings", ()
         coolant: `${coolant} °C`,
         area: "0.4 m²",
         outsideCoefficient: "300 W/(m²·K)",
+        // So much of it that it does not warm.
+        capacityFlow: "1000000000 W/K",
         source: "this test",
       };
       draft.process.steps[6] = { do: "cool", to: `${to} °C`, with: "jacket", within };

@@ -8,6 +8,10 @@ export const assumptionCodes = [
   "bottom-taken-as-flat",
   /** The vessel's wall is left out of a heat balance. */
   "vessel-wall-left-out",
+  /** A gel former whose melting is not stated takes up no heat of melting: it takes longer to heat. */
+  "heat-of-melting-left-out",
+  /** The flow of a coolant is not stated, and it counts as cold as it enters all along the jacket: it takes longer to cool. */
+  "coolant-as-at-its-inlet",
   /** Nothing is lost to the room while a phase goes in. */
   "no-loss-while-charging",
   /** Readings are continued beyond their end. */

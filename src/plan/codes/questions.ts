@@ -20,7 +20,7 @@ export const questionIds = [
   "maximum-temperature",
   /** Raised by: every material in the vessel but water and particles, in the charge and at the heated wall. States: every step with the material at that place. Figure: the warmest that it gets, the wall within a quarter of the correlation; where the wall is not known, between the charge and the hottest that the heater gets, or the medium of a jacket that keeps it warm. Limit: at most the flash point. Margin: that of the process, else 30 K. */
   "flash-point",
-  /** Raised by: a step that heats or cools with a time allowed for it. States: the step. Figure: how long it takes, the wall within a quarter of the correlation; at least that long where what would lengthen it was left out. Limit: at most the time allowed. */
+  /** Raised by: a step that heats or cools with a time allowed for it. States: the step. Figure: how long it takes, the wall within a quarter of the correlation; at least that long where what would lengthen it was left out (wall, loss, stirring, the melting of a gel former, the flow of a coolant). Limit: at most the time allowed. */
   "done-in-time",
   /** Raised by: a step that heats or cools to a temperature, or holds off the heat at one. States: the step. Figure: the temperature that the vessel reaches by what heats or cools it. Limit: at least what the step asks for on heating, at most that on cooling. */
   "step-can-be-done",

@@ -83,7 +83,7 @@ export interface JacketDocument {
   readonly coolant: Quantity<"temperature">;
   /** Between coolant and charge, over the whole wall; default from area and coefficients. */
   readonly conductance?: Quantity<"thermalConductance">;
-  /** Mass flow times specific heat of the coolant; without it the coolant stays at its inlet temperature. */
+  /** Mass flow times specific heat of the coolant; without it the coolant counts as cold as at its inlet, and cooling takes at least so long. */
   readonly capacityFlow?: Quantity<"thermalConductance">;
   /** Cooled wall that the charge wets. Without it nothing is known of a skin on it. */
   readonly area?: Quantity<"area">;

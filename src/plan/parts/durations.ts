@@ -3,10 +3,10 @@ import type { Figure } from "../figure.js";
 import type { Moment, Run } from "../state.js";
 import { unique } from "../unique.js";
 
-/** What makes a step take longer than was found, by how much nobody knows: a wall warms and cools along; what stirring gives is to be taken away; what is lost is to be made up for. */
+/** What makes a step take longer than was found, by how much nobody knows: a wall warms and cools along; what stirring gives is to be taken away; what is lost is to be made up for; what melts takes up heat; a coolant warms on its way. */
 const lengthens: Readonly<Record<string, readonly AssumptionCode[]>> = {
-  heat: ["vessel-wall-left-out", "heat-loss-left-out"],
-  cool: ["vessel-wall-left-out", "heat-of-stirring-left-out"],
+  heat: ["vessel-wall-left-out", "heat-loss-left-out", "heat-of-melting-left-out"],
+  cool: ["vessel-wall-left-out", "heat-of-stirring-left-out", "coolant-as-at-its-inlet"],
 };
 
 /** How long a step takes [s]: by how sure the wall is that its heat passes, and at least that long where something that lengthens it was left out. */

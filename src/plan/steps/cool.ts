@@ -139,11 +139,16 @@ const leftToItself: Cooling = { source: noSource, breakpoints: [], basis: [], as
 
 /** A jacket is a heat source like a heater, colder than the charge. */
 function throughJacket(state: State, temperatureEnd: number, sure: End): Cooling {
-  const { coolant: temperature } = jacketOf(state.charge.job);
-  const { conductance, basis, ...others } = jacketConducts(state.charge, [state.temperature(), temperatureEnd], sure);
+  const { coolant: temperature, capacityFlow } = jacketOf(state.charge.job);
+  const { conductance, basis, assumptions, breakpoints } = jacketConducts(
+    state.charge,
+    [state.temperature(), temperatureEnd],
+    sure,
+  );
   return {
     source: { kind: "medium", temperature, conductance },
     basis: [{ kind: "law", key: "jacket" }, ...basis],
-    ...others,
+    breakpoints,
+    assumptions: capacityFlow === undefined ? [...assumptions, "coolant-as-at-its-inlet"] : assumptions,
   };
 }

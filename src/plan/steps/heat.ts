@@ -84,6 +84,8 @@ function isThere(there: () => boolean): boolean {
   return otherwise(there, () => false);
 }
 
+const unstatedMelting: AssumptionCode = "heat-of-melting-left-out";
+
 /** The balance with the heater and the stirrer. */
 function heating(state: State, to: number, speed: Cell<number> | undefined, sure: End): Balance {
   const { source, basis, assumptions } = heaterOf(state, to, sure);
@@ -92,7 +94,7 @@ function heating(state: State, to: number, speed: Cell<number> | undefined, sure
   return {
     ...stirred,
     basis: [...basis, ...stirred.basis],
-    assumptions: [...assumptions, ...stirred.assumptions],
+    assumptions: [...assumptions, ...stirred.assumptions, ...(state.charge.meltsBy() ? [] : [unstatedMelting])],
   };
 }
 

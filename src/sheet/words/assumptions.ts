@@ -6,6 +6,9 @@ export const assumptions: Words["assumptions"] = {
   "heat-loss-left-out": "no heat loss to the room is counted, so the charge may be cooler",
   "bottom-taken-as-flat": "the bottom of the vessel is taken as flat",
   "vessel-wall-left-out": "the vessel's wall is left out of the heat balance",
+  "heat-of-melting-left-out": "no heat of melting is stated for the gel former, so heating may take longer",
+  "coolant-as-at-its-inlet":
+    "the coolant is taken to stay at its inlet temperature all along the jacket, so cooling may take longer",
   "no-loss-while-charging": "no heat loss is counted while a phase is charged",
   "beyond-readings": "readings are extrapolated beyond their range",
   "thickness-of-the-room": "the gel is taken to be as thick as the bench measured at room temperature",

@@ -32,6 +32,9 @@ export const assumptions: Words["assumptions"] = {
   "heat-loss-left-out": "der Wärmeverlust an den Raum ist nicht gerechnet, der Ansatz kann also kühler sein",
   "bottom-taken-as-flat": "der Kesselboden ist als eben genommen",
   "vessel-wall-left-out": "die Kesselwand ist in der Wärmebilanz nicht gerechnet",
+  "heat-of-melting-left-out": "zum Gelbildner ist keine Schmelzwärme angegeben, das Erwärmen kann also länger dauern",
+  "coolant-as-at-its-inlet":
+    "das Kühlmittel bleibt im ganzen Mantel so kalt wie am Eintritt, das Kühlen kann also länger dauern",
   "no-loss-while-charging": "während eine Phase zugegeben wird, ist kein Wärmeverlust gerechnet",
   "beyond-readings": "Messwerte sind über ihren Bereich hinaus fortgeführt",
   "thickness-of-the-room": "das Gel ist so dick genommen, wie es das Labor bei Raumtemperatur gemessen hat",
