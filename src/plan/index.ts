@@ -54,6 +54,7 @@ export type {
   SurfacesDocument,
   VesselDocument,
 } from "./documents/vessel.js";
+export type { CylinderDocument, TakenDocument } from "./documents/viscometer.js";
 export { type AssessedMaterial, exposureFor, type PlanExposure } from "./exposure-for.js";
 export type { Basis, Figure, Limit, NotKnown, Side, Verdict } from "./figure.js";
 export type { FindingWay } from "./finding-ways.js";

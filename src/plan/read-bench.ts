@@ -5,6 +5,7 @@ import { viscosityFunction } from "../laws/index.js";
 import type { Bench } from "./job.js";
 import { checkStirrer } from "./read-stirrer.js";
 import { viscosityLawOf } from "./setting.js";
+import { cylinderReadings, type Taken } from "./taken.js";
 
 /** What of the bench needs several fields; and the lines of the formula that was on it. */
 export function checkBench(draft: Draft<Bench>, formula: Formula, findings: Findings): readonly FormulaLine[] {
@@ -16,17 +17,7 @@ export function checkBench(draft: Draft<Bench>, formula: Formula, findings: Find
   viscosities.forEach((reading, i) => {
     if (!reading) return;
     phasesKnown(reading.phases ?? [], at("viscosities", i, "phases"), phases, findings);
-    if ((reading.readings === undefined) === (reading.law === undefined) && !findings.holds(at("viscosities", i)))
-      findings.note(
-        at("viscosities", i),
-        reading.readings ? "readings and a law" : "neither readings nor a law",
-        "one of the two",
-      );
-    else if (!findings.holds(at("viscosities", i)))
-      findings.attempt(
-        () => viscosityFunction(viscosityLawOf(reading as never), { beyond: "extend" }),
-        at("viscosities", i, reading.law ? "law" : "readings"),
-      );
+    checkReading(reading, at("viscosities", i), findings);
     if (reading.flowIndex !== undefined && reading.shearRate === 0)
       findings.note(at("viscosities", i, "shearRate"), "0", "a quantity above zero", "out-of-range", {
         value: 0,
@@ -87,6 +78,31 @@ function checkEmulsion(
   if (stirring.stirrer.speed === undefined)
     findings.note(at("stirring", "stirrer", "speed"), undefined, "the speed that it had", "missing");
   checkStirrer(stirring.stirrer, { diameter: stirring.diameter }, at("stirring", "stirrer"), findings);
+}
+
+/** Readings, a law or torques as they were taken: one of the three, with the shear rate unless that follows. */
+function checkReading(
+  reading: NonNullable<NonNullable<Draft<Bench>["viscosities"]>[number]>,
+  at: string,
+  findings: Findings,
+): void {
+  if (findings.holds(at)) return;
+  const given = (["readings", "law", "taken"] as const).filter((key) => reading[key] !== undefined);
+  const [form] = given;
+  if (form === undefined || given.length > 1)
+    findings.note(at, given.join(" and ") || "neither readings nor a law", "one of readings, law and taken");
+  else if (form === "taken" && reading.shearRate !== undefined)
+    findings.note(join(at, "shearRate"), "a shear rate", "none: it follows from the cylinder and its speed");
+  else if (form !== "taken" && reading.shearRate === undefined)
+    findings.note(join(at, "shearRate"), "nothing", "the shear rate at which it was measured", "missing");
+  else if (
+    form !== "taken" ||
+    findings.attempt(() => cylinderReadings(reading.taken as Taken), join(join(at, "taken"), "cylinder"))
+  )
+    findings.attempt(
+      () => viscosityFunction(viscosityLawOf(reading as never), { beyond: "extend" }),
+      form === "taken" ? join(join(at, form), "readings") : join(at, form),
+    );
 }
 
 function rising(

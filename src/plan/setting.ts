@@ -14,6 +14,7 @@ import { densityOf, isGlycerin, isWater } from "./contents.js";
 import type { Basis } from "./figure.js";
 import type { Bench, Job, Vessel } from "./job.js";
 import { withSamples } from "./samples.js";
+import { cylinderReadings, shearRateTaken } from "./taken.js";
 import { assume, withAssumed } from "./unknown.js";
 
 /** How a vessel loses heat to the room. */
@@ -123,7 +124,8 @@ type ViscosityReadings = NonNullable<Bench["viscosities"]>[number];
 
 /** The law of viscosity readings. */
 export const viscosityLawOf: (readings: ViscosityReadings) => ViscosityLaw = remembered(
-  ({ readings, law }: ViscosityReadings): ViscosityLaw => {
+  ({ readings, law, taken }: ViscosityReadings): ViscosityLaw => {
+    if (taken) return { law: "readings", points: cylinderReadings(taken) };
     if (!law)
       return {
         law: "readings",
@@ -144,7 +146,8 @@ export function readingsOf({ bench, benchLines }: Job): readonly Readings[] {
 const compiledOf: (reading: ViscosityReadings) => (lines: Job["benchLines"]) => Readings = remembered(
   (reading: ViscosityReadings) =>
     remembered((benchLines: Job["benchLines"]): Readings => {
-      const { direction, shearRate, flowIndex } = reading;
+      const { direction, taken, flowIndex } = reading;
+      const shearRate = taken ? shearRateTaken(taken) : (reading.shearRate ?? 0);
       const shares = sharesOf(reading, benchLines);
       return { direction, shearRate, flowIndex, shares, ...alongLaw(viscosityLawOf(reading)) };
     }),

@@ -83,4 +83,10 @@ export const matter = {
     "mN/m": "1e-3",
     "dyn/cm": "1e-3",
   },
+  torque: {
+    N·m: "1",
+    mN·m: "1e-3",
+    µN·m: "1e-6",
+    dyn·cm: "1e-7",
+  },
 } as const;

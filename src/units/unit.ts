@@ -21,6 +21,7 @@ export type Dimension =
   | "dynamicViscosity"
   | "kinematicViscosity"
   | "surfaceTension"
+  | "torque"
   | "temperatureDifference"
   | "temperature"
   | "energy"

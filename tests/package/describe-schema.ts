@@ -33,6 +33,7 @@ const examples: { readonly [D in Dimension]: string } = {
   dynamicViscosity: "250 mPa·s",
   kinematicViscosity: "6 mm²/s",
   surfaceTension: "25 mN/m",
+  torque: "0.8 mN·m",
   temperatureDifference: "4 K",
   temperature: "85 °C",
   energy: "5 kJ",

@@ -6,7 +6,15 @@ export const dimensions: readonly Dimension[] = (
   [
     ["length", "area", "volume", "time", "rotationalSpeed", "shearRate", "velocity"],
     ["mass", "molarMass", "density", "massFraction", "volumeFraction", "pressure"],
-    ["dynamicViscosity", "kinematicViscosity", "surfaceTension", "temperatureDifference", "temperature", "energy"],
+    [
+      "dynamicViscosity",
+      "kinematicViscosity",
+      "surfaceTension",
+      "torque",
+      "temperatureDifference",
+      "temperature",
+      "energy",
+    ],
     [
       "power",
       "specificEnergy",

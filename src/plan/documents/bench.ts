@@ -5,6 +5,7 @@ import type { YieldConvention } from "../../rheology/index.js";
 import type { Quantity } from "../../units/index.js";
 import { type EmulsionDocument, emulsion } from "./emulsion.js";
 import { type InUseDocument, inUse } from "./in-use.js";
+import { type TakenDocument, taken } from "./viscometer.js";
 
 /** A viscosity–temperature law that was fitted elsewhere. */
 export type ViscosityLawDocument =
@@ -30,8 +31,8 @@ export interface ViscosityDocument {
   readonly gelFormer?: Quantity<"massFraction">;
   /** Whether it was being heated or cooled: a gel does not thicken where it dissolves. */
   readonly direction: "heating" | "cooling";
-  /** Shear rate at which it was measured. */
-  readonly shearRate: Quantity<"shearRate">;
+  /** Shear rate at which it was measured; of readings as they were taken it follows from the cylinder and its speed. */
+  readonly shearRate?: Quantity<"shearRate">;
   /** Slope of stress against shear rate there, on logarithmic axes, for a melt that thins under shear: carries the readings to the shear rate of the stirrer. Default: it does not thin. */
   readonly flowIndex?: number;
   /** At least two temperatures; between them a monotone curve through ln viscosity against 1/T. */
@@ -43,6 +44,8 @@ export interface ViscosityDocument {
   }[];
   /** Instead of readings. */
   readonly law?: ViscosityLawDocument;
+  /** Instead of both: torques of a cylinder in a cup, as the viscometer gave them. */
+  readonly taken?: TakenDocument;
 }
 
 /** The formula that was on the bench, of the materials of the job's formula. */
@@ -176,13 +179,14 @@ export const bench: Entry<BenchDocument> = fields<BenchDocument>({
         phases: listOf(text, 1),
         gelFormer: maybe("identity", dose),
         direction: word("heating", "cooling"),
-        shearRate,
+        shearRate: maybe("reading", shearRate),
         flowIndex: maybe("reading", plain({ above: 0, max: 2 })),
         readings: maybe(
           "reading",
           listOf(fields<NonNullable<ViscosityDocument["readings"]>[number]>({ at: temperature, viscosity }), 2),
         ),
         law: maybe("reading", law),
+        taken: maybe("reading", taken),
       }),
     ),
   ),
