@@ -8,8 +8,8 @@ export function filling(sheet: Sheet): readonly Block[] {
   const { labels } = words;
   const step = plan.timeline.find((one) => one.step.do === "fill");
   if (!step) return [];
-  const { packsFilled, packsRejected, firstPackAt, lastPackAt, cappedAt, movedAt, by } = labels;
-  const columns = [firstPackAt, lastPackAt, packsFilled, packsRejected, cappedAt, movedAt, by];
+  const { packsFilled, packsRejected, firstPackAt, lastPackAt, lastPackTemperature, cappedAt, movedAt, by } = labels;
+  const columns = [firstPackAt, lastPackAt, lastPackTemperature, packsFilled, packsRejected, cappedAt, movedAt, by];
   return section(labels.fillTitle, [
     ...list([
       ...packsOf(sheet),
@@ -79,9 +79,9 @@ function warmthOf(
   { temperatureStart: first, temperatureEnd: last }: PlanStep,
 ): readonly string[] {
   if (first === undefined || last === undefined) return [];
-  const { warmth, warmthThroughout } = words.lines.kettle;
-  const isSame = say.celsius(first) === say.celsius(last);
-  return [isSame ? warmthThroughout({ temperature: first }, say) : warmth({ first, last }, say)];
+  const { warmth, warmthWhileFull, warmthThroughout } = words.lines.kettle;
+  if (say.celsius(first) === say.celsius(last)) return [warmthThroughout({ temperature: first }, say)];
+  return [(last < first ? warmthWhileFull : warmth)({ first, last }, say)];
 }
 
 /** The time that the document gives the filling, whose beginning is not known [s]. */

@@ -43,6 +43,25 @@ function fillOf(job: JobDocument): { readonly duration: number; readonly first: 
   };
 }
 
+describe("a vessel that empties", () => {
+  const assumed = (job: JobDocument) => known(runPlan(job).timeline.find(({ step }) => step.do === "fill")).assumptions;
+
+  it("is said to count as full, wherever its temperature changes meanwhile", () => {
+    for (const fields of [{ for: "20 min" }, { packsPerMinute: 30 }, { for: "20 min", jacketAt: "70 °C" }])
+      expect(assumed(filling(fields))).toContain("vessel-full-while-filling");
+    const [answer] = answersOf(runPlan(exampleJob()), "filled-before-it-sets");
+    expect(known(answer).figure.assumptions).toContain("vessel-full-while-filling");
+  });
+
+  it("is not, where it changes nothing: in no time, or held on the heat", () => {
+    const held = changed(exampleJob(), ({ process }) => {
+      process.steps = process.steps.filter(({ do: kind }: Draft) => kind !== "take off the heat" && kind !== "cool");
+      process.steps.find(({ do: kind }: Draft) => kind === "fill").held = "on the heat";
+    });
+    for (const job of [filling({}), held]) expect(assumed(job)).not.toContain("vessel-full-while-filling");
+  });
+});
+
 describe("filling at a rate", () => {
   it("takes the packs of a lot over the packs a minute", () => {
     expect(fillOf(filling({ packsPerMinute: 30 })).duration).toBeCloseTo((1200 / 30) * 60, 9);

@@ -31,6 +31,13 @@ describe("Markdown", () => {
     expect(sheet).toContain("277.64 g pearl pigment (mica), 10 to 60 µm (as the paste, with its oil)");
   });
 
+  test("says of a vessel that cools while it is filled that what is left cools faster, of another no more than its temperature", () => {
+    expect(sheet).toContain("56.1 °C at the end as long as the vessel stays full. What is left in it cools faster:");
+    expect(sheet).toContain("| Temperature at the last pack |");
+    const atOnce = runPlan(changed(exampleJob(), ({ process }) => delete process.steps[9].for));
+    expect(toMarkdown({ plan: atOnce })).toContain("- Predicted temperature in the vessel: 58.1 °C.\n");
+  });
+
   test("puts what is open before the weighing, in capitals, with its value and its limit", () => {
     const open = runPlan(
       changed(exampleJob(), (draft) => {

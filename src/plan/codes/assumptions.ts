@@ -12,6 +12,8 @@ export const assumptionCodes = [
   "heat-of-melting-left-out",
   /** The flow of a coolant is not stated, and it counts as cold as it enters all along the jacket: it takes longer to cool. */
   "coolant-as-at-its-inlet",
+  /** The vessel counts as full until the last pack, though its level falls. */
+  "vessel-full-while-filling",
   /** Nothing is lost to the room while a phase goes in. */
   "no-loss-while-charging",
   /** Readings are continued beyond their end. */

@@ -3,7 +3,7 @@ import type { Quantity } from "../../units/index.js";
 import { wait } from "../balance.js";
 import { packCooling, packsIn } from "../pack.js";
 import type { Turn } from "../state.js";
-import { cell, known } from "../unknown.js";
+import { cell, known, otherwise } from "../unknown.js";
 import { warmJacket } from "../warm-jacket.js";
 import { atItsSpeed, type StepKind, unstirred } from "./kind.js";
 
@@ -58,8 +58,14 @@ export const fill: StepKind<FillDocument> = {
     const turns =
       speed &&
       [state, { ...state, temperature: stood.temperature }].map((at): Turn => ({ step: number, speed, state: at }));
+    // Of what leaves the vessel nothing is taken off its heat balance: no law of its loss says what is lost at which level.
+    const changes = (): boolean => stood.temperature() !== state.temperature();
     return {
       ...stood,
+      assumptions: cell(() => [
+        ...(stood.assumptions?.() ?? []),
+        ...(otherwise(changes, () => false) ? (["vessel-full-while-filling"] as const) : []),
+      ]),
       charge: state.charge.portion(scaled.lot.delivered),
       inPacks: true,
       ...(turns && { turns }),

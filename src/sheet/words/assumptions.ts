@@ -9,6 +9,8 @@ export const assumptions: Words["assumptions"] = {
   "heat-of-melting-left-out": "no heat of melting is stated for the gel former, so heating may take longer",
   "coolant-as-at-its-inlet":
     "the coolant is taken to stay at its inlet temperature all along the jacket, so cooling may take longer",
+  "vessel-full-while-filling":
+    "the vessel counts as full until the last pack; what is left in it changes its temperature faster",
   "no-loss-while-charging": "no heat loss is counted while a phase is charged",
   "beyond-readings": "readings are extrapolated beyond their range",
   "thickness-of-the-room": "the gel is taken to be as thick as the bench measured at room temperature",

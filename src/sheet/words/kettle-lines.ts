@@ -71,6 +71,9 @@ export const kettleLines = {
     `Rate: at least ${say.massRate(roundedUp(rate * 60) / 60, 3)}, so that all of it is filled within ${say.duration(duration)}.`,
   warmth: ({ first, last }: { readonly first: number; readonly last: number }, say: Say): string =>
     `Predicted temperature in the vessel: ${say.celsius(first)} at the first pack, ${say.celsius(last)} at the last.`,
+  /** Of a vessel that cools: it is predicted as if none of it were filled. */
+  warmthWhileFull: ({ first, last }: { readonly first: number; readonly last: number }, say: Say): string =>
+    `Predicted temperature in the vessel: ${say.celsius(first)} at the first pack, ${say.celsius(last)} at the end as long as the vessel stays full. What is left in it cools faster: read the temperature at the last packs.`,
   warmthThroughout: ({ temperature }: { readonly temperature: number }, say: Say): string =>
     `Predicted temperature in the vessel: ${say.celsius(temperature)}.`,
   cap: ({ temperature, firstPack, lastPack }: Waited, say: Say): string =>

@@ -126,6 +126,7 @@ export const labels = {
   filler: "Filler set to",
   firstPackAt: "First pack full at",
   lastPackAt: "Last pack full at",
+  lastPackTemperature: "Temperature at the last pack",
   packsFilled: "Packs filled",
   packsRejected: "Packs rejected",
   cappedAt: "Closed at",

@@ -35,6 +35,8 @@ export const assumptions: Words["assumptions"] = {
   "heat-of-melting-left-out": "zum Gelbildner ist keine Schmelzwärme angegeben, das Erwärmen kann also länger dauern",
   "coolant-as-at-its-inlet":
     "das Kühlmittel bleibt im ganzen Mantel so kalt wie am Eintritt, das Kühlen kann also länger dauern",
+  "vessel-full-while-filling":
+    "der Kessel zählt bis zur letzten Packung als voll; der Rest darin ändert seine Temperatur schneller",
   "no-loss-while-charging": "während eine Phase zugegeben wird, ist kein Wärmeverlust gerechnet",
   "beyond-readings": "Messwerte sind über ihren Bereich hinaus fortgeführt",
   "thickness-of-the-room": "das Gel ist so dick genommen, wie es das Labor bei Raumtemperatur gemessen hat",

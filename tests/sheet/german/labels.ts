@@ -124,6 +124,7 @@ export const labels: Labels = {
   filler: "Abfüller auf",
   firstPackAt: "Erste Packung voll um",
   lastPackAt: "Letzte Packung voll um",
+  lastPackTemperature: "Temperatur bei der letzten Packung",
   packsFilled: "Packungen gefüllt",
   packsRejected: "Packungen aussortiert",
   cappedAt: "Verschlossen um",

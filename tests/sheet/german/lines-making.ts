@@ -111,6 +111,8 @@ export const kettle: Lines["kettle"] = {
     `Geschwindigkeit: mindestens ${say.massRate(roundedUp(rate * 60) / 60, 3)}, damit alles innerhalb von ${say.duration(duration)} abgefüllt ist.`,
   warmth: ({ first, last }, say) =>
     `Vorhergesagte Temperatur im Kessel: ${say.celsius(first)} bei der ersten Packung, ${say.celsius(last)} bei der letzten.`,
+  warmthWhileFull: ({ first, last }, say) =>
+    `Vorhergesagte Temperatur im Kessel: ${say.celsius(first)} bei der ersten Packung, ${say.celsius(last)} am Ende, solange der Kessel voll bleibt. Der Rest darin kühlt schneller ab: bei den letzten Packungen die Temperatur ablesen.`,
   warmthThroughout: ({ temperature }, say) => `Vorhergesagte Temperatur im Kessel: ${say.celsius(temperature)}.`,
   cap: ({ temperature, firstPack, lastPack }, say) =>
     `Eine Packung verschließen, sobald sie auf ${say.celsius(temperature)} abgekühlt ist: vorhergesagt ${say.duration(firstPack)} nach dem Füllen bei der ersten Packung, ${say.duration(lastPack)} bei der letzten.`,
