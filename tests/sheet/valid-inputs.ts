@@ -50,6 +50,6 @@ export const validInputs: ValidInputs = {
   sweepToMarkdown: [[{ sweep: found }]],
   toMarkdown: [
     [{ plan, words: { labels: { title: "Sheet" } }, formats: { units: { temperature: "°F" } } }],
-    [{ plan: bare, label: labelFor({ prepared }), exposure: exposureFor({ prepared }) }],
+    [{ plan: bare }],
   ],
 };
