@@ -60,7 +60,7 @@ export function batchFrom(draft: Draft<Read<BatchDocument>>, at: string, finding
     if (balance) checkBalance(balance, join(join(at, "balances"), i), findings);
   });
   return {
-    ...targetOf(draft.target ?? {}, join(at, "target"), findings),
+    ...targetOf(draft.target ?? {}, join(at, "target"), findings.took(at), findings),
     density,
     lots,
     allowances: (draft.allowances ?? []).flatMap((one) => (one ? [allowanceOf(one as Read<AllowanceDocument>)] : [])),
@@ -71,12 +71,17 @@ export function batchFrom(draft: Draft<Read<BatchDocument>>, at: string, finding
   };
 }
 
-function targetOf(draft: Draft<Read<TargetFields>>, at: string, findings: Findings): Pick<Batch, "target" | "packs"> {
+function targetOf(
+  draft: Draft<Read<TargetFields>>,
+  at: string,
+  isTaken: boolean,
+  findings: Findings,
+): Pick<Batch, "target" | "packs"> {
   const { packs, ...amounts } = draft;
   const [[key, amount] = ["mass", undefined], another] = Object.entries(amounts);
   const paired = key.startsWith("fill") === (packs !== undefined);
   // Where a fault has taken a field out, what is left says nothing about which fields were meant.
-  if ((amount === undefined || another || !paired) && !findings.holds(at))
+  if ((amount === undefined || another || !paired) && !isTaken && !findings.holds(at))
     findings.note(
       at,
       Object.keys(draft).join(" and ") || "nothing",

@@ -40,6 +40,10 @@ export class Findings {
   readonly #faults: Fault[] = [];
   /** Every place at which, or inside which, a fault was noted. */
   readonly #places = new Set<string>();
+  /** Places whose own value was taken out. */
+  readonly #taken = new Set<string>();
+  /** Lists of which a member, its name or its lines were taken out, or that were themselves. */
+  readonly #lost = { name: new Set<string>(), lines: new Set<string>() };
   /** How many names were looked up among those that are known. */
   #looked = 0;
 
@@ -53,6 +57,27 @@ export class Findings {
     this.#places.add(path);
     for (let at = path.length - 1; at > 0; at--)
       if (path[at] === "." || path[at] === "[") this.#places.add(path.slice(0, at));
+  }
+
+  /** Keeps what is wrong with the shape of a place, whose value is then missing to everything that is checked later. */
+  #take(fault: Fault): void {
+    this.#keep(fault);
+    this.#taken.add(fault.path);
+    const [, list = "", field] = /^(.*?)(?:\[\d+\](?:\.(name|lines))?)?$/s.exec(fault.path) ?? [];
+    for (const of of ["name", "lines"] as const) if (field === undefined || field === of) this.#lost[of].add(list);
+  }
+
+  /** Whether the value of a place was taken out, or what holds it. */
+  took(path: string): boolean {
+    if (this.#taken.has(path)) return true;
+    for (let at = path.length - 1; at > 0; at--)
+      if ((path[at] === "." || path[at] === "[") && this.#taken.has(path.slice(0, at))) return true;
+    return false;
+  }
+
+  /** Whether a list may lack a name, or lines, because something of it was taken out. */
+  lacks(of: "name" | "lines", list: string): boolean {
+    return this.#lost[of].has(list) || this.took(list);
   }
 
   /** The known name that was probably meant. Only so often: each time, all of them are compared letter by letter. */
@@ -70,12 +95,18 @@ export class Findings {
     rule: FaultRule = "contradiction",
     parameters?: FaultParameters,
   ): void {
+    // What was taken out is missing, too: one fault must not breed another.
+    if (this.took(path)) return;
     const fault = { path, found: typeof found === "string" ? found : show(found), expected, rule };
     this.#keep(parameters ? { ...fault, parameters } : fault);
   }
 
-  /** Notes a name that stands for nothing, with the one that was probably meant. */
-  unknownName(path: string, name: string, known: Iterable<string>, expected: string): void {
+  /**
+   * Notes a name that stands for nothing, with the one that was probably meant; unless what it stands for was at fault
+   * itself, in one of the `homes` where such names are given.
+   */
+  unknownName(path: string, name: string, known: Iterable<string>, expected: string, homes: readonly string[]): void {
+    if (homes.some((home) => this.lacks("name", home) || this.#places.has(join(home, name)))) return;
     const near = this.#nearest(name, known);
     const parameters = { name, ...(near !== undefined && { nearest: near }) };
     this.note(path, name, expected + didYouMean(near), "unknown-name", parameters);
@@ -95,9 +126,11 @@ export class Findings {
     for (const issue of issues) {
       const keys = (issue.path ?? []).map((step) => step.key as Key);
       const path = keys.reduce(join, at) || "document";
-      this.#keep(faultOf(issue, path, String(keys.at(-1) ?? "document"), (name, known) => this.#nearest(name, known)));
-      if (keys.length === 0) nothing = true;
-      else cut(cuts, keys);
+      this.#take(faultOf(issue, path, String(keys.at(-1) ?? "document"), (name, known) => this.#nearest(name, known)));
+      // Of an object of a kind that there is not, no field was read: what stands there is the text of the document.
+      const unread = issue.type === "variant" && issue.expected !== "Object" ? keys.slice(0, -1) : keys;
+      if (unread.length === 0) nothing = true;
+      else cut(cuts, unread);
     }
     return nothing ? undefined : (without(output, cuts) as Draft<Read<T>>);
   }

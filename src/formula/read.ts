@@ -79,7 +79,7 @@ export function formulaFrom(draft: Draft<Read<FormulaDocument>>, at: string, fin
     if (Object.hasOwn(draft.materials ?? {}, key))
       findings.note(path, `the name ${key}`, "a name that no material has", "duplicate");
     const entries = entriesOf(premix?.lines, path);
-    checkNames(entries, known, findings);
+    checkNames(entries, known, at, findings);
     const { massFractions } = shares(entries, join(path, "lines"), strengthOf, findings);
     premixes.set(key, {
       name: premix?.name ?? key,
@@ -96,7 +96,7 @@ export function formulaFrom(draft: Draft<Read<FormulaDocument>>, at: string, fin
   const phases = (draft.phases ?? []).map((phase, i) => {
     const path = join(join(at, "phases"), i);
     const entries = entriesOf(phase?.lines, path);
-    checkNames(entries, known, findings);
+    checkNames(entries, known, at, findings);
     return { name: phase?.name ?? "", path, entries };
   });
   const named = new Set<string>();
@@ -127,13 +127,20 @@ function entriesOf(lines: Draft<readonly LineDocument[]> | undefined, path: stri
   return (lines ?? []).map((line, i) => ({ line, path: join(join(path, "lines"), i) }));
 }
 
-function checkNames(entries: readonly Placed[], known: ReadonlySet<string>, findings: Findings): void {
+function checkNames(entries: readonly Placed[], known: ReadonlySet<string>, at: string, findings: Findings): void {
+  const homes = [join(at, "materials"), join(at, "premixes")];
   const seen = new Map<string, string>();
   for (const { line, path } of entries) {
     const name = line?.material;
     if (name === undefined) continue;
     if (!known.has(name))
-      findings.unknownName(join(path, "material"), name, known, "the key of a material or a premix of this formula");
+      findings.unknownName(
+        join(path, "material"),
+        name,
+        known,
+        "the key of a material or a premix of this formula",
+        homes,
+      );
     const first = seen.get(name);
     if (first) findings.note(path, `${name} a second time`, `one line a material (the first is ${first})`, "duplicate");
     else seen.set(name, path);

@@ -65,7 +65,7 @@ export function shares(
   const sum = (lines: readonly ReadLine[]): number => lines.reduce((total, line) => total + line.amount.value, 0);
   const left = 1 - sum(of("share"));
   // A sum is judged only where every line of it could be read: one fault must not breed another.
-  if (known.length === entries.length) {
+  if (known.length === entries.length && !findings.lacks("lines", path)) {
     const total = `${percent(sum(of("share")))} %`;
     if (rests.length === 0 && measured.length === 0 && Math.abs(left) > sumTolerance)
       findings.note(path, `lines that sum to ${total}`, "lines that sum to 100 %, or one q.s. line");

@@ -60,6 +60,7 @@ function checkEmulsion(
       surfactant.material,
       Object.keys(materials),
       "the key of a material of the formula",
+      ["formula.materials"],
     );
   for (const key of ["additionShareMax", "incorporationTime"] as const) rising(draft[key] ?? [], at(key), findings);
   rising(thickness?.readings ?? [], at("thickness", "readings"), findings);
@@ -130,6 +131,7 @@ function phasesKnown(
         name,
         phases,
         "the name of a phase of the formula",
+        ["formula.phases"],
       );
   });
 }
@@ -152,6 +154,7 @@ function benchLinesOf({ formula: own }: Draft<Bench>, formula: Formula, findings
         line.material,
         Object.keys(formula.materials),
         "the key of a material of the job's formula",
+        ["formula.materials"],
       );
   const strengthOf = (line: { readonly as?: string | undefined; readonly material?: string | undefined }): number =>
     line.as === "active" ? (formula.materials[line.material ?? ""]?.strength ?? 1) : 1;

@@ -6,6 +6,9 @@ import type { ProcessDocument } from "./process.js";
 import { kindOf, type Step } from "./steps/index.js";
 import type { Need } from "./steps/kind.js";
 
+/** Where the names of phases are given. */
+const homeOfPhases = "formula.phases";
+
 /** What no kettle can do: hold without heat, charge what is not there, go on after filling. Whether an order is wise is asked of the plan. */
 export function checkProcess(
   draft: Draft<Read<ProcessDocument>>,
@@ -20,25 +23,30 @@ export function checkProcess(
       air.vacuum.afterPhase,
       phases,
       "the name of a phase of the formula",
+      [homeOfPhases],
     );
   const charged = new Set<string>();
   let onHeat = false;
   let filled = false;
-  const sound = steps.filter((one) => one?.do !== undefined);
+  // What a step needs before it is only told where all steps before it could be read.
+  let sound = true;
   steps.forEach((one, i) => {
-    if (one?.do === undefined) return;
     const path = join("process.steps", i);
+    const before = sound;
+    sound &&= one?.do !== undefined && !findings.holds(join(path, "phase"));
+    if (one?.do === undefined) return;
     const needs = (holds: boolean, expected: string): void => {
       if (!holds) findings.note(path, `"${one.do}"`, expected);
     };
     const kind = kindOf(one as Step);
     const needed = typeof kind.needs === "function" ? kind.needs(one as Step) : kind.needs;
     const need = (name: Need): boolean => needed.includes(name);
-    if (need("charged")) needs(charged.size > 0, "a charge before it: the vessel is empty");
-    if (need("on-heat")) needs(onHeat, 'a "heat" before it');
-    if (need("off-heat")) needs(!onHeat, 'a "take off the heat" before it');
+    if (need("charged")) needs(charged.size > 0 || !before, "a charge before it: the vessel is empty");
+    if (need("on-heat")) needs(onHeat || !before, 'a "heat" before it');
+    if (need("off-heat")) needs(!onHeat || !before, 'a "take off the heat" before it');
     if (need("not-filled")) needs(!filled, 'only "rest" after "fill"');
-    if (need("jacket")) needs(hasJacket, "a jacket described with the vessel");
+    const isJacketSound = !findings.holds("vessel.jacket") && !findings.took("vessel");
+    if (need("jacket") && isJacketSound) needs(hasJacket, "a jacket described with the vessel");
     for (const group of kind.oneOf ?? []) {
       const [, second] = group.filter((field) => field in one);
       if (second !== undefined)
@@ -48,7 +56,9 @@ export function checkProcess(
       kind.check(one as Step, (field, found, expected) => findings.note(join(path, field), found, expected));
     if ("phase" in one && one.phase !== undefined) {
       if (!phases.includes(one.phase))
-        findings.unknownName(join(path, "phase"), one.phase, phases, "the name of a phase of the formula");
+        findings.unknownName(join(path, "phase"), one.phase, phases, "the name of a phase of the formula", [
+          homeOfPhases,
+        ]);
       charged.add(one.phase);
     }
     onHeat = kind.onHeat ?? onHeat;
@@ -56,8 +66,8 @@ export function checkProcess(
   });
   checkPortions(steps, findings);
   // Reported only if every step could be read, so that one fault does not breed another.
-  if (sound.length < steps.length || steps.length === 0) return;
-  const forgotten = phases.filter((phase) => !charged.has(phase));
+  if (!sound || steps.length === 0) return;
+  const forgotten = findings.lacks("name", homeOfPhases) ? [] : phases.filter((phase) => !charged.has(phase));
   if (forgotten.length > 0)
     findings.note(
       "process.steps",

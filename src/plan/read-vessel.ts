@@ -23,7 +23,7 @@ export function checkVessel(draft: Draft<Vessel>, findings: Findings): void {
   if (loss.length > 1) findings.note("vessel", loss.join(" and "), "one of heatLoss, coolingCurve and surfaces");
   else if (coolingCurve && !findings.holds("vessel"))
     findings.attempt(() => lossOf(draft as Vessel), at("coolingCurve", "readings"));
-  if (heater?.temperatureMax !== undefined && !heatedWall)
+  if (heater?.temperatureMax !== undefined && !heatedWall && !findings.took(at("heatedWall")))
     findings.note(
       at("heater", "temperatureMax"),
       `${heater.temperatureMax} °C`,
@@ -33,7 +33,8 @@ export function checkVessel(draft: Draft<Vessel>, findings: Findings): void {
     findings.note(at("heatedWall", "source"), "nothing", "where the coefficient comes from", "missing");
   if (!jacket) return;
   const { conductance, area, insideCoefficient, outsideCoefficient, source } = jacket;
-  if (conductance === undefined && (area === undefined || outsideCoefficient === undefined))
+  const isOpen = conductance === undefined && (area === undefined || outsideCoefficient === undefined);
+  if (isOpen && !findings.holds(at("jacket")))
     findings.note(
       at("jacket"),
       "no conductance",

@@ -101,6 +101,7 @@ function checkStock({ stock = [] }: Draft<Batch>, { materials }: Formula, findin
         material,
         keys,
         "the key of a material of the formula, not of a premix",
+        ["formula.materials"],
       );
   });
 }

@@ -4,7 +4,7 @@ import { CalculationError } from "gelwright/error";
 export type ValidInputs = Readonly<Record<string, readonly (readonly unknown[])[]>>;
 
 /** What a careless caller puts where a number, a text or an object belongs. */
-const wrong: readonly unknown[] = [
+export const wrong: readonly unknown[] = [
   Number.NaN,
   Number.POSITIVE_INFINITY,
   Number.NEGATIVE_INFINITY,

@@ -195,6 +195,7 @@ export function checkExposure(
         one.material,
         keys,
         "the key of a material of the formula",
+        ["formula.materials"],
       );
   });
 }

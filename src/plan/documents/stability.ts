@@ -141,6 +141,7 @@ export function checkStability(
       allowance,
       givers,
       "the name of an allowance of the batch by mass, or for samples of the stability test",
+      ["batch.allowances"],
     );
   conditions.forEach((condition, i) => {
     const { name, pullDays = [] } = condition ?? {};
