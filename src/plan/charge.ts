@@ -3,7 +3,7 @@ import { volumeFractionOfOil } from "../gel/index.js";
 import { heatCapacityBreakpoints, heatCapacityFunction, type Part } from "../heat/index.js";
 import type { FlowCurve } from "../laws/index.js";
 import { type ByDose, temperatureByDose } from "./by-dose.js";
-import { toleranceOf } from "./composition.js";
+import { holdsForEmulsion, toleranceOf } from "./composition.js";
 import {
   type Content,
   conductivityOf,
@@ -273,9 +273,9 @@ export class Charge {
 
   /** The flow curve of an emulsion, by the bench's readings along the oil fraction, at the room's temperature; particles thicken it. */
   emulsionCurve(): FlowCurve {
-    return this.once(
-      "emulsionCurve",
-      (): FlowCurve => emulsionCurveOf(this.job.bench, this.oilFraction(), this.grains()),
-    );
+    return this.once("emulsionCurve", (): FlowCurve => {
+      if (!holdsForEmulsion(this.job)) unknown("not-read", { field: "emulsion-thickness" });
+      return emulsionCurveOf(this.job.bench, this.oilFraction(), this.grains());
+    });
   }
 }

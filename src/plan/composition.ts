@@ -20,6 +20,27 @@ export function holdsFor(
   return keys.every((key) => Math.abs((shares.get(key) ?? 0) - (there.get(key) ?? 0)) <= tolerance);
 }
 
+/**
+ * Whether the bench's emulsion had the same gel former and the same oil, however much of the one in the other, and
+ * whatever particles: its readings go along the oil fraction. Shares are those of the charge.
+ */
+export function holdsForEmulsion({ bench, benchLines, formula }: Job): boolean {
+  const outer = bench.emulsion?.outerPhase;
+  const fluid = (lines: Job["benchLines"], isOuter: boolean): Job["benchLines"] =>
+    lines.filter(({ phase, material }) => (phase === outer) === isOuter && !formula.materials[material]?.particle);
+  const tolerance = toleranceOf(bench);
+  return [true, false].every((isOuter) => {
+    const [here, there] = [formula.lines, benchLines].map((lines) => fluid(lines, isOuter));
+    const [now, then] = [sharesOf(here ?? []), sharesOf(there ?? [])];
+    const sum = (shares: ReadonlyMap<string, number>): number =>
+      [...shares.values()].reduce((all, one) => all + one, 0);
+    const [whole, benchs] = [sum(now), sum(then)];
+    return [...new Set([...now.keys(), ...then.keys()])].every(
+      (key) => Math.abs((now.get(key) ?? 0) - ((then.get(key) ?? 0) * whole) / benchs) <= tolerance,
+    );
+  });
+}
+
 /** Share of each material in some lines of a formula. */
 export function sharesOf(lines: Job["benchLines"]): ReadonlyMap<string, number> {
   const shares = new Map<string, number>();

@@ -4,7 +4,7 @@ import { describe, expect, it, test } from "vitest";
 import { readJob } from "../../src/plan/read.js";
 import { readingsOf } from "../../src/plan/setting.js";
 import { shifted } from "../../src/plan/shifted-readings.js";
-import { answerOf, known } from "../support/answers.js";
+import { answerOf, answersOf, known } from "../support/answers.js";
 import { changed, coldJob, exampleJob } from "../support/example.js";
 import { keyOf } from "./jobs/plans.js";
 
@@ -190,4 +190,41 @@ test("the sheet says what is shifted, and by how much", () => {
   expect(toMarkdown({ plan: asked })).toMatch(
     /The viscosity of phase A, phase B and phase C at 10\.5 % of gel former was not read/,
   );
+});
+
+describe("the readings of an emulsion along its oil", () => {
+  /** The cold route after a bench whose composition stays as it was, with other amounts of its materials. */
+  const emulsion = (amounts: Readonly<Record<string, string>>): JobDocument =>
+    changed(coldJob(), (draft: Draft) => {
+      const { name, phases } = draft.formula;
+      draft.bench.formula = structuredClone({ name, phases });
+      for (const line of draft.formula.phases.flatMap(({ lines }: Draft) => lines))
+        line.amount = amounts[line.material] ?? line.amount;
+    });
+  const asked = ["motor-power", "gel-moves-at-wall", "particles-stay-suspended"] as const;
+  const found = (job: JobDocument) => asked.map((id) => answersOf(runPlan(job), id).map(({ verdict }) => verdict));
+
+  it.each([
+    ["another oil", { sunflower: "30.45 %" }, { sunflower: "30.55 %" }],
+    ["another gel former", { glycerin: "16.05 %", water: "2.65 %" }, { glycerin: "15.95 %", water: "2.75 %" }],
+  ])("%s is as good as read just within the tolerance, and not known just beyond", (_what, within, beyond) => {
+    expect(found(emulsion(within))).toEqual(found(emulsion({})));
+    const [motor, moves, suspended] = found(emulsion(beyond));
+    expect(motor).toEqual(["not-known"]);
+    // Of gel former alone a stirrer moves all.
+    expect(new Set(moves)).toEqual(new Set(["not-known"]));
+    expect(suspended).not.toContain("not-met");
+    expect(answerOf(emulsion(beyond), "motor-power").notKnown[0]).toEqual({
+      code: "not-read",
+      field: "emulsion-thickness",
+    });
+  });
+
+  it("hold for more of the same gel former in the oil, and for more particles", () => {
+    const more = { glycerin: "17.325 %", water: "2.31 %", surfactant: "1.26 %", preservative: "0.315 %" };
+    // To which both oils give way alike.
+    const oils = { sunflower: "29.423 %", tocopherols: "0.0981 %" };
+    expect(found(emulsion({ ...more, ...oils }))[0]).toEqual(["met"]);
+    expect(found(emulsion({ grains: "3.4 %" }))[0]).toEqual(["met"]);
+  });
 });

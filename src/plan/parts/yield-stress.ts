@@ -3,7 +3,7 @@ import { bandAround } from "../../laws/index.js";
 import { gelAlongAdditions } from "../../mixing/index.js";
 import { maxOf, minOf } from "../../numeric/extremes.js";
 import type { Charge } from "../charge.js";
-import { holdsFor, sharesOf } from "../composition.js";
+import { holdsFor, holdsForEmulsion, sharesOf } from "../composition.js";
 import type { Basis } from "../figure.js";
 import type { Job } from "../job.js";
 import { oilLawsOf, remembered } from "../setting.js";
@@ -78,6 +78,7 @@ function waysOfEmulsion(charge: Charge): readonly Way[] {
       const readings = oilLawsOf(bench).yieldStress;
       // One yield stress is a point and no line.
       if (readings.length < 2) unknown("not-stated", { field: "emulsion-thickness-yield-stress" });
+      if (!holdsForEmulsion(charge.job)) unknown("not-read", { field: "emulsion-thickness-yield-stress" });
       const volumeFractionOil = charge.oilFraction();
       const [then] = by("flow-curve-along-oil", () =>
         gelAlongAdditions({ additions: [{ volumeFractionOil }], yieldStress: readings }),

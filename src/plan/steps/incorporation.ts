@@ -12,6 +12,7 @@ import {
   type OilPoint,
 } from "../../mixing/index.js";
 import { Charge } from "../charge.js";
+import { holdsForEmulsion } from "../composition.js";
 import { massOf, portionOf } from "../contents.js";
 import type { Job } from "../job.js";
 import { oilLawsOf } from "../setting.js";
@@ -125,8 +126,9 @@ export function streamed(oil: Omit<OilFeed, "incorporationTime">, how: How): Tim
 }
 
 /** Viscosity and yield stress within the bench's readings; one reading is a point and no line. */
-function along(additions: readonly { readonly volumeFractionOil: number }[], { bench }: Job) {
-  const { viscosity, yieldStress } = oilLawsOf(bench);
+function along(additions: readonly { readonly volumeFractionOil: number }[], job: Job) {
+  // Those of another gel former or another oil say nothing.
+  const { viscosity, yieldStress } = holdsForEmulsion(job) ? oilLawsOf(job.bench) : { viscosity: [], yieldStress: [] };
   return gelAlongAdditions({
     additions,
     ...(viscosity.length > 1 && { viscosity }),
