@@ -147,7 +147,8 @@ export function checkStability(
     const { name, pullDays = [] } = condition ?? {};
     if (name !== undefined && conditions.findIndex((other) => other?.name === name) < i)
       findings.note(at("conditions", i, "name"), name, "a name that no other condition has", "duplicate");
-    if (new Set(pullDays).size < pullDays.length)
+    const days = pullDays.filter((day) => day !== undefined);
+    if (new Set(days).size < days.length)
       findings.note(at("conditions", i, "pullDays"), "a day twice", "each day once", "duplicate");
   });
   transitions.forEach((transition, i) => {
