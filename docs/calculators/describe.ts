@@ -10,6 +10,7 @@ import type { Described, Documented } from "../docstrings.js";
 import type { Calculator, Call, Field, Measure, Output } from "../in-page/calculator-data.js";
 import { valueAt, withValue } from "../in-page/calculator-values.js";
 import { at, general } from "../in-page/paths.js";
+import { spaced } from "../in-page/spaced.js";
 import type { Listed } from "./list.js";
 
 const library = gelwright as unknown as Readonly<Record<string, Readonly<Record<string, unknown>>>>;
@@ -76,10 +77,9 @@ function measureOf({ unit, path, range, text }: Described, parameters: readonly 
 
 /** `melt[0].specificHeat` as "melt 1: specific heat". */
 function labelOf(path: string): string {
-  const words = (name: string) => name.replaceAll(/(?<=[a-z])(?=[A-Z])/g, " ").toLowerCase();
   const parts = path.split(".").map((part) => {
     const [, name = part, index] = /^(.*?)\[(\d+|\*)\]$/.exec(part) ?? [];
-    return `${index === undefined ? words(name) : words(name).replace(/s$/, "")}${index === undefined || index === "*" ? "" : ` ${Number(index) + 1}`}`;
+    return `${index === undefined ? spaced(name) : spaced(name).replace(/s$/, "")}${index === undefined || index === "*" ? "" : ` ${Number(index) + 1}`}`;
   });
   const label = parts.join(": ");
   return label.charAt(0).toUpperCase() + label.slice(1);

@@ -14,18 +14,35 @@ export function at(value: unknown, path: string): unknown {
   );
 }
 
-/** The same value with another at a path; `undefined` takes a field away. */
+/** The same value with another at a path; `undefined` takes a field or a member of a list away. */
 export function put(value: unknown, path: string, given: unknown): unknown {
-  const [key, ...rest] = keysOf(path);
+  return putAt(value, keysOf(path), given);
+}
+
+function putAt(value: unknown, [key, ...rest]: readonly (string | number)[], given: unknown): unknown {
   if (key === undefined) return given;
-  const copy: Record<string | number, unknown> | unknown[] = Array.isArray(value)
-    ? [...value]
-    : { ...(value as Record<string, unknown>) };
-  const inner = rest.reduce<string>((all, one) => all + (typeof one === "number" ? `[${one}]` : `.${one}`), "");
-  const changed = rest.length === 0 ? given : put((copy as Record<string | number, unknown>)[key] ?? {}, inner, given);
-  if (changed === undefined) delete (copy as Record<string | number, unknown>)[key];
-  else (copy as Record<string | number, unknown>)[key] = changed;
-  return copy;
+  const inner = (value as Record<string | number, unknown> | undefined)?.[key];
+  const changed = putAt(inner, rest, given);
+  if (Array.isArray(value)) {
+    const copy: unknown[] = [...value];
+    copy.splice(Number(key), 1, ...(changed === undefined ? [] : [changed]));
+    return copy;
+  }
+  const { [key]: _, ...others } = (value ?? {}) as Record<string | number, unknown>;
+  if (changed === undefined) return others;
+  return inner === undefined ? { ...others, [key]: changed } : { ...(value as object), [key]: changed };
+}
+
+/** A path with one step more, as a fault names it. */
+export function join(path: string, key: string | number): string {
+  if (typeof key === "number") return `${path}[${key}]`;
+  if (!/^[\p{L}_$][\p{L}\d_$-]*$/u.test(key)) return `${path}[${JSON.stringify(key)}]`;
+  return path === "" ? key : `${path}.${key}`;
+}
+
+/** A path without its last step. */
+export function parentOf(path: string): string {
+  return keysOf(path).slice(0, -1).reduce<string>(join, "");
 }
 
 /** Every number in a value, with its path. */
