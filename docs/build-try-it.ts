@@ -17,9 +17,11 @@ async function worker(from: string, to: string): Promise<void> {
 
 mkdirSync(`${site}try-it/`, { recursive: true });
 copyFileSync(`${docs}in-page/tools.css`, `${site}tools.css`);
-for (const file of ["index.html", "try-it.css"]) copyFileSync(`${docs}try-it/${file}`, `${site}try-it/${file}`);
+for (const file of ["index.html", "try-it.css", "form.css", "editor.css"])
+  copyFileSync(`${docs}try-it/${file}`, `${site}try-it/${file}`);
 await Promise.all([
   script("try-it/try-it.ts", "try-it/try-it.js"),
+  script("try-it/editor.ts", "try-it/editor.js"),
   script("in-page/plots.ts", "plots.js"),
   worker("try-it/worker.ts", "try-it/worker.js"),
 ]);

@@ -15,3 +15,6 @@ export const examples: Readonly<Record<string, string>> = {
   "Scrub gel, cold route": asText({ version: 1, formula: scrubFormula, bench: scrubBench, ...scrubVessel }),
   "Twenty lines to start from": asText(starter, 190),
 };
+
+/** What a job of a reader's own begins with. */
+export const ownJob: string = asText({ ...starter, formula: { ...starter.formula, name: "My gel" } });

@@ -16,7 +16,7 @@ const csv = (table: "weighing" | "timeline" | "answers" | "additions"): Form => 
 });
 
 /** Markdown without HTML of its own, its headings two ranks below the page's, its tables in boxes that scroll. */
-function markdown(text: string): string {
+export function markdown(text: string): string {
   const parser = new MarkdownIt({ html: false });
   boxTables(parser);
   const tokens = parser.parse(text, {});

@@ -1,5 +1,6 @@
 // Runs in the browser, bundled into one file: what is typed is read, run and shown, and nothing leaves the page.
 import type { Fault } from "gelwright/error";
+import schema from "gelwright/schema/job.json";
 import { element } from "../in-page/element.js";
 import { watchWidths } from "../in-page/fit.js";
 import { copyWith, download, fileName } from "../in-page/hand-over.js";
@@ -7,15 +8,20 @@ import { hashOf, textOf } from "../in-page/link.js";
 import { loadScript } from "../in-page/load-script.js";
 import { followScheme } from "../in-page/scheme.js";
 import { brokenAt, lineAndColumn } from "./broken.js";
-import { resultOf } from "./client.js";
+import { ask } from "./client.js";
+import { ownJob } from "./examples.js";
+import { formIn } from "./form.js";
 import { formNames } from "./form-names.js";
+import { inWords } from "./in-words.js";
 import { jobs } from "./jobs.js";
 import type { Result } from "./messages.js";
 import { type Place, placeOf } from "./place.js";
+import { sideBySide } from "./side-by-side.js";
+import { textView } from "./text-view.js";
 
 const choice = element("example", HTMLSelectElement);
 const job = element("job", HTMLTextAreaElement);
-const form = element("form", HTMLSelectElement);
+const shownAs = element("form", HTMLSelectElement);
 const status = element("status", HTMLElement);
 const output = element("result", HTMLElement);
 const faults = element("faults", HTMLElement);
@@ -35,30 +41,63 @@ let plan: Plan | undefined;
 /** Counts what was started, so that a late answer to an earlier text is dropped. */
 let turn = 0;
 
-function goTo({ start, end }: Place): void {
-  job.focus();
-  job.setSelectionRange(start, end);
-  const line = job.value.slice(0, start).split("\n").length;
-  job.scrollTop = (line - 4) * (job.scrollHeight / job.value.split("\n").length);
+/** The document that the text last held while it was sound JSON. */
+let document_: unknown;
+const form = formIn(element("fields-view", HTMLElement), schema, (written) => {
+  text.set(written);
+  changed();
+});
+const text = textView(
+  job,
+  { place: element("text-view", HTMLElement), labelledBy: "job-label", schema, document: () => document_ },
+  changed,
+);
+const beside = sideBySide(all);
+
+const views = [...document.querySelectorAll<HTMLInputElement>("#views input")];
+const isText = () => views.some(({ checked, value }) => checked && value === "text");
+
+/** Shows the job as a form or as its JSON: two views of one text. */
+function showView(): void {
+  element("fields-view", HTMLElement).hidden = isText();
+  element("text-view", HTMLElement).hidden = !isText();
+  if (isText()) void text.open();
+  else form.draw(job.value);
 }
 
-function showFaults(found: readonly (Fault & { readonly place: Place })[]): void {
+function toText(): void {
+  for (const view of views) view.checked = view.value === "text";
+  showView();
+}
+
+type Located = Fault & { readonly place: Place };
+
+function goTo({ path, place }: Located): void {
+  // A place of broken JSON has a line and no path.
+  if (path.startsWith("line ")) toText();
+  if (isText()) text.goTo(place);
+  else form.goTo(path);
+}
+
+function showFaults(found: readonly Located[]): void {
   faults.hidden = found.length === 0;
+  form.mark(found);
+  text.mark(found.map((fault) => ({ place: fault.place, message: inWords(fault) })));
   faultList.replaceChildren(
-    ...found.map(({ path, found: what, expected, place }) => {
+    ...found.map((fault) => {
       const item = document.createElement("li");
       const go = document.createElement("button");
       go.type = "button";
-      go.textContent = path;
-      go.addEventListener("click", () => goTo(place));
-      item.append(go, `: found ${what}, expected ${expected}`);
+      go.textContent = fault.path;
+      go.addEventListener("click", () => goTo(fault));
+      item.append(go, `: ${inWords(fault)}`);
       return item;
     }),
   );
 }
 
 function showPlan(): void {
-  const { text, html } = plan?.shown[form.selectedIndex] ?? {};
+  const { text, html } = plan?.shown[shownAs.selectedIndex] ?? {};
   if (text === undefined) return;
   if (html !== undefined) output.innerHTML = html;
   else {
@@ -87,10 +126,10 @@ function settle(current: boolean, words: string): void {
 }
 
 /** Where the text is no JSON. */
-function showBroken(text: string): boolean {
-  const broken = brokenAt(text);
+function showBroken(written: string): boolean {
+  const broken = brokenAt(written);
   if (!broken) return false;
-  const { line, column } = lineAndColumn(text, broken.place.start);
+  const { line, column } = lineAndColumn(written, broken.place.start);
   showFaults([{ ...broken, path: `line ${line}, column ${column}` }]);
   return true;
 }
@@ -99,11 +138,13 @@ async function run(): Promise<void> {
   clearTimeout(waiting);
   waiting = undefined;
   const mine = ++turn;
-  const text = job.value;
-  if (!showBroken(text)) {
-    const result = await resultOf(JSON.parse(text));
+  const written = job.value;
+  void beside.update();
+  if (!showBroken(written)) {
+    document_ = JSON.parse(written);
+    const result = await ask({ document: document_ });
     if (mine !== turn) return;
-    showFaults((result.faults ?? []).map((fault) => ({ ...fault, place: placeOf(text, fault.path) })));
+    showFaults((result.faults ?? []).map((fault) => ({ ...fault, place: placeOf(written, fault.path) })));
     if (!result.faults) {
       plan = result;
       showPlan();
@@ -136,36 +177,41 @@ function show(name: string): void {
   all.use(name);
   list(name);
   restore.textContent = all.isExample(name) ? "Put it back as it was" : "Remove this job";
-  job.value = all.text(name);
+  text.set(all.text(name));
+  if (!isText()) form.draw(job.value);
   void run();
 }
 
 /** A job that came from outside, beside those that are there. */
-function add(name: string, text: string): void {
-  show(all.add(name, text));
+function add(name: string, written: string): void {
+  show(all.add(name, written));
 }
 
 /** Opens the job that the address holds, and clears the address: what is typed from then on is another text. */
 async function openLink(): Promise<void> {
   if (!location.hash.startsWith("#job=")) return;
-  const text = await textOf(location.hash);
+  const written = await textOf(location.hash);
   history.replaceState(null, "", location.pathname + location.search);
-  if (text === undefined) status.textContent = "The link was cut off on its way: it holds no whole job.";
-  else add("From a link", text);
+  if (written === undefined) status.textContent = "The link was cut off on its way: it holds no whole job.";
+  else add("From a link", written);
 }
 
-const chosen = () => formNames[form.selectedIndex] ?? formNames[0];
-const textShown = () => plan?.shown[form.selectedIndex]?.text ?? "";
+const chosen = () => formNames[shownAs.selectedIndex] ?? formNames[0];
+const textShown = () => plan?.shown[shownAs.selectedIndex]?.text ?? "";
 const on = (id: string, act: (button: HTMLButtonElement) => void) => {
   const button = element(id, HTMLButtonElement);
   button.addEventListener("click", () => act(button));
 };
 
-form.append(...formNames.map(({ name }) => new Option(name)));
+shownAs.append(...formNames.map(({ name }) => new Option(name)));
 followScheme();
-job.addEventListener("input", changed);
 choice.addEventListener("change", () => show(choice.value));
-form.addEventListener("change", showPlan);
+shownAs.addEventListener("change", showPlan);
+for (const view of views) view.addEventListener("change", showView);
+on("own", () => {
+  add("My job", ownJob);
+  form.goTo("formula.name");
+});
 on("restore", () => {
   const name = choice.value;
   all.forget(name);

@@ -1,5 +1,6 @@
 import { createRequire } from "node:module";
 import type { AxeResults, Result } from "axe-core";
+import type { Page } from "playwright-core";
 import { afterAll, expect } from "vitest";
 import { addressOf, browserTest, closeBrowser, withPage } from "./chromium.js";
 
@@ -48,13 +49,14 @@ const sizes = [
 // A page of Verification has a table for each file of checks, all made by one function: the first stands for the rest.
 const run = `axe.run({ exclude: [".proof ~ .proof"] }, { runOnly: ${JSON.stringify(rules)}, resultTypes: ["violations"] })`;
 
-/** The faults of a page at each width in each scheme, in words. */
-async function audit(name: string): Promise<string[]> {
+/** The faults of a page at each width in each scheme, in words, once something was done on it. */
+async function audit(name: string, act = async (_page: Page): Promise<void> => {}): Promise<string[]> {
   return withPage({ bypassCSP: true }, async (page) => {
     const faults: string[] = [];
     await page.goto(addressOf(name));
     await page.waitForFunction("document.body.style.display !== 'none'");
     if (/^try-it|^calculators.*\.\w+\.html/.test(name)) await page.locator("figure svg").first().waitFor();
+    await act(page);
     await page.addScriptTag({ path: engine });
     for (const viewport of sizes)
       for (const colorScheme of ["light", "dark"] as const) {
@@ -75,3 +77,27 @@ for (const name of pages)
       expect(await audit(name)).toEqual([]);
     },
   );
+
+browserTest("a job of one's own, with its parts open, a fault and another beside it, is fit for them too", async () => {
+  const open = async (page: Page) => {
+    await page.getByRole("button", { name: "Start a job of your own" }).click();
+    await page.getByRole("button", { name: "Add a line" }).click();
+    for (const part of ["Materials", "Vessel", "Heater"])
+      await page.locator("#fields-view summary", { hasText: part }).first().click();
+    for (const job of ["My job", "200 g in a beaker"]) await page.getByRole("checkbox", { name: job }).check();
+    await page.locator("#fields-view [aria-invalid]").first().waitFor();
+  };
+  expect(await audit("try-it/index.html", open)).toEqual([]);
+});
+
+browserTest("the editor of the JSON, with a fault and something to choose from, is fit for them too", async () => {
+  const open = async (page: Page) => {
+    await page.getByLabel("its JSON").check();
+    await page.locator(".cm-content").focus();
+    await page.keyboard.press("ControlOrMeta+End");
+    await page.keyboard.type(',"');
+    await page.locator(".cm-lintRange-error, .cm-lintPoint-error").first().waitFor();
+    await page.keyboard.press("Control+Space");
+  };
+  expect(await audit("try-it/index.html", open)).toEqual([]);
+});

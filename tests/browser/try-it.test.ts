@@ -1,6 +1,7 @@
-import { readFileSync } from "node:fs";
+import { readFileSync, statSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { afterAll, expect } from "vitest";
+import { root } from "../support/rooms.js";
 import { addressOf, browserTest, closeBrowser, withPage } from "./chromium.js";
 
 afterAll(closeBrowser);
@@ -20,11 +21,32 @@ async function onTryIt(use: (page: Page) => Promise<void>, options = desk): Prom
   });
 }
 
+const editor = (page: Page) => page.locator(".cm-content");
+/** The text area holds the text, be it shown or behind the editor. */
+const textOf = (page: Page) => page.locator("#job").inputValue();
+
+async function toJson(page: Page): Promise<void> {
+  await page.getByLabel("its JSON").check();
+  await editor(page).waitFor();
+}
+
+async function write(page: Page, text: string): Promise<void> {
+  await toJson(page);
+  await editor(page).focus();
+  await page.keyboard.press("ControlOrMeta+a");
+  // Pasted: so much text as typing would take the browser half a minute.
+  await page.evaluate(`
+    const clipboardData = new DataTransfer();
+    clipboardData.setData("text/plain", ${JSON.stringify(text)});
+    const event = new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true });
+    document.activeElement.dispatchEvent(event);
+  `);
+}
+
 async function type(page: Page, from: string, to: string): Promise<void> {
-  const job = page.locator("#job");
-  const text = await job.inputValue();
+  const text = await textOf(page);
   expect(text).toContain(from);
-  await job.fill(text.replace(from, to));
+  await write(page, text.replace(from, to));
 }
 
 browserTest("the page opens with the example's sheet, its cautions first", async () => {
@@ -93,7 +115,7 @@ browserTest("the cold route runs as the hot one does, and shows its additions an
     await page.locator("#result").getByRole("heading", { name: "crub" }).first().waitFor();
     await settled(page);
     expect(await page.locator("#faults").isVisible()).toBe(false);
-    expect(await page.locator("#job").inputValue()).toContain('"outerPhase"');
+    expect(await textOf(page)).toContain('"outerPhase"');
     const titles = await page.locator("figcaption strong").allTextContents();
     expect(titles).toContain("Additions of phase B. ");
     expect(titles).toContain("Torque of the stirrer while phase B goes in. ");
@@ -106,7 +128,7 @@ browserTest("the job to start from has twenty lines and runs", async () => {
   await onTryIt(async (page) => {
     await page.getByLabel("Job", { exact: true }).selectOption("Twenty lines to start from");
     await page.getByRole("heading", { name: "Batch sheet: Clear gel to start from" }).waitFor();
-    expect((await page.locator("#job").inputValue()).split("\n").length).toBeLessThanOrEqual(20);
+    expect((await textOf(page)).split("\n").length).toBeLessThanOrEqual(20);
   });
 });
 
@@ -139,7 +161,7 @@ browserTest("broken JSON is told with its line and column, whatever the browser 
       expect(await fault.textContent()).toBe("line 3, column 3");
       await page.getByRole("button", { name: "Put it back as it was" }).click();
       await settled(page);
-      await page.locator("#job").fill(`// a comment\n${await page.locator("#job").inputValue()}`);
+      await write(page, `// a comment\n${await textOf(page)}`);
       await fault.first().waitFor();
       expect(await fault.textContent()).toBe("line 1, column 1");
       await fault.click();
@@ -152,15 +174,15 @@ browserTest("nothing that was typed is lost when the page is loaded again or ano
     const choice = page.getByLabel("Job", { exact: true });
     await type(page, '"amount": "9 %"', '"amount": "12 %"');
     await choice.selectOption("200 g in a beaker");
-    await page.locator("#job").fill("{ half");
+    await write(page, "{ half");
     await page.reload();
     await page.locator("#fault-list button").first().waitFor();
     expect(await choice.inputValue()).toBe("200 g in a beaker");
-    expect(await page.locator("#job").inputValue()).toBe("{ half");
+    expect(await textOf(page)).toBe("{ half");
     await choice.selectOption("1200 jars from a kettle");
-    expect(await page.locator("#job").inputValue()).toContain('"amount": "12 %"');
+    expect(await textOf(page)).toContain('"amount": "12 %"');
     await page.getByRole("button", { name: "Put it back as it was" }).click();
-    expect(await page.locator("#job").inputValue()).toContain('"amount": "9 %"');
+    expect(await textOf(page)).toContain('"amount": "9 %"');
   });
 });
 
@@ -169,7 +191,7 @@ browserTest("a link holds the job, and opens beside what is there", async () => 
     await page.goto(addressOf("try-it/index.html"));
     await settled(page);
     await type(page, '"Shimmering cuticle gel"', '"Gel of a friend"');
-    const text = await page.locator("#job").inputValue();
+    const text = await textOf(page);
     await page.getByRole("button", { name: "Copy a link to it" }).click();
     await page.getByRole("button", { name: "Copied" }).waitFor();
     const link = await page.evaluate<string>("navigator.clipboard.readText()");
@@ -177,7 +199,7 @@ browserTest("a link holds the job, and opens beside what is there", async () => 
     await page.getByRole("button", { name: "Put it back as it was" }).click();
     await page.goto(link);
     await page.getByRole("heading", { name: "Batch sheet: Gel of a friend" }).waitFor();
-    expect(await page.locator("#job").inputValue()).toBe(text);
+    expect(await textOf(page)).toBe(text);
     expect(await page.getByLabel("Job", { exact: true }).inputValue()).toBe("From a link");
     await page.goto("about:blank");
     await page.goto(link.slice(0, -40));
@@ -187,7 +209,7 @@ browserTest("a link holds the job, and opens beside what is there", async () => 
 
 browserTest("a job is opened from a file and handed over as one", async () => {
   await onTryIt(async (page) => {
-    const text = (await page.locator("#job").inputValue()).replace("Shimmering cuticle gel", "Gel of a file");
+    const text = (await textOf(page)).replace("Shimmering cuticle gel", "Gel of a file");
     const [chooser] = await Promise.all([
       page.waitForEvent("filechooser"),
       page.getByRole("button", { name: "Open a file" }).click(),
@@ -219,7 +241,7 @@ browserTest("the keyboard alone chooses another example and another form, and do
   await onTryIt(async (page) => {
     await page.getByLabel("Job", { exact: true }).focus();
     await page.keyboard.press("ArrowDown");
-    expect(await page.locator("#job").inputValue()).toContain('"mass": "200 g"');
+    expect(await textOf(page)).toContain('"mass": "200 g"');
     await page.locator("#result").getByText("250 mL beaker").first().waitFor();
     await settled(page);
     await page.getByLabel("Show as").focus();
@@ -233,3 +255,182 @@ browserTest("the keyboard alone chooses another example and another form, and do
     expect(JSON.parse((await page.locator("#result").textContent()) ?? "").library).toMatch(/^gelwright \d/);
   });
 });
+
+/** What a fault list of the form leads to. */
+const invalid = (page: Page) => page.locator("#fields-view [aria-invalid]");
+
+browserTest("form and JSON are two views of one job", async () => {
+  await onTryIt(async (page) => {
+    await page.getByRole("button", { name: "Start a job of your own" }).click();
+    const second = page.getByRole("group", { name: "Line 2: oil" });
+    await second.getByRole("combobox", { name: "Material" }).fill("sunflower oil");
+    await page.getByRole("group", { name: "Step 2: heat" }).getByRole("textbox", { name: "To" }).fill("82 °C");
+    await page.getByRole("cell", { name: "Heat to 82 °C with the heater full on" }).waitFor();
+    const job = JSON.parse(await textOf(page));
+    expect(job.formula.materials.oil).toEqual({
+      name: "sunflower oil",
+      function: "oil",
+      propertiesOf: "fats and oils",
+    });
+    expect(job.process.steps[1]).toEqual({ do: "heat", to: "82 °C" });
+    await type(page, '"82 °C"', '"83 °C"');
+    await page.getByLabel("a form").check();
+    await page.getByRole("button", { name: "Add a step below step 2" }).click();
+    const third = page.getByRole("group", { name: /^Step 3/ });
+    await third.getByRole("combobox", { name: "Do" }).selectOption("hold");
+    await third.getByRole("textbox", { name: "For" }).fill("10 min");
+    await third.getByLabel("What may be added to 3").selectOption("Note");
+    await third.getByRole("button", { name: "Add the chosen field to 3" }).click();
+    await third.getByRole("textbox", { name: "Note" }).fill("lid on");
+    await settled(page);
+    expect(JSON.parse(await textOf(page)).process.steps.slice(1, 3)).toEqual([
+      { do: "heat", to: "83 °C" },
+      { do: "hold", for: "10 min", note: "lid on" },
+    ]);
+    await third.getByRole("button", { name: "Move step 3 up" }).click();
+    await page.getByRole("button", { name: "Remove step 2" }).click();
+    expect(JSON.parse(await textOf(page)).process.steps).toHaveLength(5);
+  });
+});
+
+browserTest("what is laid out by hand in the JSON stays so when one value changes in the form", async () => {
+  await onTryIt(async (page) => {
+    const before = (await textOf(page)).replaceAll("\n", "\n\n");
+    await write(page, before);
+    await page.getByLabel("a form").check();
+    await page.getByRole("textbox", { name: "Name", exact: true }).first().fill("Other");
+    expect(await textOf(page)).toBe(before.replace('"Shimmering cuticle gel"', '"Other"'));
+  });
+});
+
+browserTest("lines take the name of another material, another phase, and go", async () => {
+  await onTryIt(async (page) => {
+    await page.getByRole("button", { name: "Start a job of your own" }).click();
+    await page.getByRole("button", { name: "Add a line" }).click();
+    const third = page.getByRole("group", { name: /^Line 3/ });
+    await third.getByRole("textbox", { name: "Amount" }).fill("3 %");
+    await third.getByRole("combobox", { name: "Material" }).fill("oil");
+    await page.keyboard.press("Tab");
+    await expect.poll(async () => JSON.parse(await textOf(page)).formula.phases[0].lines[2].material).toBe("oil");
+    await third.getByRole("combobox", { name: "Phase" }).selectOption("another phase");
+    expect(JSON.parse(await textOf(page)).formula.phases).toEqual([
+      {
+        name: "A",
+        lines: [
+          { material: "former", amount: "10 %" },
+          { material: "oil", amount: "q.s." },
+        ],
+      },
+      { name: "B", lines: [{ material: "oil", amount: "3 %" }] },
+    ]);
+    await page.getByRole("button", { name: "Remove line 3" }).click();
+    expect(JSON.parse(await textOf(page)).formula.phases).toHaveLength(1);
+    await settled(page);
+  });
+});
+
+browserTest("a fault is marked at its field, in a part that is closed too, and the list leads there", async () => {
+  for (const options of [desk, phone])
+    await onTryIt(async (page) => {
+      await type(page, '"power": "1.2 kW"', '"power": "1.2 kg"');
+      await page.locator("#fault-list button").waitFor();
+      await page.getByLabel("a form").check();
+      const vessel = page.locator("summary", { hasText: "Vessel" }).first();
+      await vessel.getByText("1 fault").waitFor();
+      expect(await invalid(page).count()).toBe(0);
+      await page.getByRole("button", { name: "vessel.heater.power" }).click();
+      expect(await invalid(page).inputValue()).toBe("1.2 kg");
+      expect(await page.evaluate("document.activeElement.value")).toBe("1.2 kg");
+      expect(await page.evaluate("document.getElementById(document.activeElement.id + '-fault').textContent")).toMatch(
+        /^found "1.2 kg"/,
+      );
+      await page.keyboard.type("1.2 kW");
+      await settled(page);
+      expect(await invalid(page).count()).toBe(0);
+      expect(await vessel.getByText("fault").count()).toBe(0);
+    }, options);
+});
+
+browserTest("the editor offers what the schema knows and what the document names", async () => {
+  await onTryIt(async (page) => {
+    const offered = page.locator(".cm-tooltip-autocomplete li");
+    await page.getByRole("button", { name: "Start a job of your own" }).click();
+    await write(page, (await textOf(page)).replace(/"process"[\s\S]*$/, ""));
+    await page.keyboard.type('"pa');
+    await offered.first().waitFor();
+    expect((await offered.allTextContents())[0]).toBe('"pack"');
+    await page.keyboard.press("Escape");
+    await write(page, (await textOf(page)).replace('"pa"', '"process": { "steps": [{ "do": "charge", "phase": '));
+    await page.locator("#fault-list").getByText("expected a value").waitFor();
+    await page.keyboard.press("Control+Space");
+    await offered.getByText('"A"').click();
+    expect(await textOf(page)).toContain('"phase": "A"');
+  });
+});
+
+browserTest("the editor marks faults at their places", async () => {
+  await onTryIt(async (page) => {
+    await write(page, '{ "version": 1, "vessel": { "heater": { "power": "1.2 kg" } } }');
+    await page.locator(".cm-lintRange-error", { hasText: "1.2 kg" }).waitFor();
+  });
+});
+
+browserTest("where the editor cannot be loaded, the plain text area does its work", async () => {
+  await withPage(desk, async (page) => {
+    await page.route("**/editor.js", (route) => route.abort());
+    await page.goto(addressOf("try-it/index.html"));
+    await settled(page);
+    await page.getByLabel("its JSON").check();
+    const area = page.locator("#job");
+    await area.fill((await area.inputValue()).replace('"power": "1.2 kW"', '"power": "1.2 kg"'));
+    await page.getByRole("button", { name: "vessel.heater.power" }).click();
+    expect(await page.evaluate("getSelection().toString()")).toBe('"1.2 kg"');
+    expect(await editor(page).count()).toBe(0);
+  });
+});
+
+browserTest("jobs stand side by side, as they are now", async () => {
+  await onTryIt(async (page) => {
+    await page.getByRole("checkbox", { name: "1200 jars from a kettle" }).check();
+    await page.getByText("Tick another one.").waitFor();
+    await page.getByRole("checkbox", { name: "200 g in a beaker" }).check();
+    const dose = page.locator("#beside").getByRole("row", { name: /^gel former in the product/ });
+    await dose.waitFor();
+    expect(await dose.getByRole("cell").allTextContents()).toEqual(["gel former in the product", "9 %", "9 %"]);
+    expect(await page.locator("#beside th").allTextContents()).toEqual([
+      "",
+      "1200 jars from a kettle",
+      "200 g in a beaker",
+    ]);
+    await type(page, '"amount": "9 %"', '"amount": "12 %"');
+    await dose.getByRole("cell", { name: "12 %" }).waitFor();
+    await write(page, "{ half");
+    await page.getByText("There are faults in: 1200 jars from a kettle.").waitFor();
+    expect(await dose.count()).toBe(0);
+  });
+});
+
+browserTest(
+  "before it can be used, the page loads neither the editor nor more than a quarter of a megabyte",
+  async () => {
+    await withPage(desk, async (page) => {
+      const loaded: string[] = [];
+      page.on("request", (request) => {
+        const { protocol, pathname } = new URL(request.url());
+        if (protocol === "file:") loaded.push(pathname.replace(/.*\/site\//, ""));
+      });
+      await page.goto(addressOf("try-it/index.html"));
+      await page.getByRole("textbox", { name: "Name", exact: true }).first().fill("Mine");
+      await settled(page);
+      expect(loaded).not.toContain("try-it/editor.js");
+      const before = loaded.filter((file) => !/^(try-it\/worker|plots)\.js$/.test(file));
+      const bytes = before
+        .map((file) => statSync(`${root}docs/site/${file}`).size)
+        .reduce((sum, size) => sum + size, 0);
+      expect(before).toContain("try-it/try-it.js");
+      expect(bytes).toBeLessThan(250_000);
+      await toJson(page);
+      expect(loaded).toContain("try-it/editor.js");
+    });
+  },
+);

@@ -1,0 +1,55 @@
+import type { Schema } from "./schema.js";
+
+/** What the parts of the form share: the document, how it is changed, and where a fault is shown. */
+export interface Context {
+  readonly schema: Schema;
+  readonly document: () => unknown;
+  /** Another value at a place, `undefined` for none. What is drawn stays. */
+  readonly edit: (path: string, value: unknown) => void;
+  /** Another document. The form is drawn anew, and the field at the path has the focus. */
+  readonly rebuild: (document: unknown, focus: string) => void;
+  /** Draws the form anew once the focus has gone where it was going. */
+  readonly redrawSoon: () => void;
+  /** Whether a part was opened; parts are drawn as they are opened. */
+  readonly opened: Set<string>;
+  /** Tells which element shows the faults of a path. */
+  readonly hold: (path: string, holder: Holder) => void;
+  /** Shows the faults anew, after more was drawn. */
+  readonly remark: () => void;
+  /** An id that no other element has. */
+  readonly id: () => string;
+}
+
+/** What shows the faults of a place. */
+export interface Holder {
+  readonly fault: HTMLElement;
+  /** What is typed into, if the place is one field. */
+  readonly input?: HTMLElement;
+  /** What opens to show what lies within. */
+  readonly details?: { readonly element: HTMLDetailsElement; readonly count: HTMLElement; readonly open: () => void };
+}
+
+/** An element with a class and a text. */
+export function made<Tag extends keyof HTMLElementTagNameMap>(
+  tag: Tag,
+  className = "",
+  text = "",
+): HTMLElementTagNameMap[Tag] {
+  const one = document.createElement(tag);
+  if (className !== "") one.className = className;
+  one.textContent = text;
+  return one;
+}
+
+/** A button that does something; `label` says to a screen reader what its sign means. */
+export function button(text: string, act: () => void, label?: string): HTMLButtonElement {
+  const one = made("button", "", text);
+  one.type = "button";
+  if (label !== undefined) one.setAttribute("aria-label", label);
+  if (label !== undefined) one.title = label;
+  one.addEventListener("click", act);
+  return one;
+}
+
+/** A text with a capital. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
