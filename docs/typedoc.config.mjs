@@ -44,6 +44,7 @@ export default {
     "labels",
     "Dated",
     "Estimated",
+    "Aim",
     "Exposed",
     "Waited",
   ],
