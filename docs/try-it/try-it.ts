@@ -65,8 +65,8 @@ function showView(): void {
   else form.draw(job.value);
 }
 
-function toText(): void {
-  for (const view of views) view.checked = view.value === "text";
+function turnTo(which: "fields" | "text"): void {
+  for (const view of views) view.checked = view.value === which;
   showView();
 }
 
@@ -74,7 +74,7 @@ type Located = Fault & { readonly place: Place };
 
 function goTo({ path, place }: Located): void {
   // A place of broken JSON has a line and no path.
-  if (path.startsWith("line ")) toText();
+  if (path.startsWith("line ")) turnTo("text");
   if (isText()) text.goTo(place);
   else form.goTo(path);
 }
@@ -210,6 +210,7 @@ shownAs.addEventListener("change", showPlan);
 for (const view of views) view.addEventListener("change", showView);
 on("own", () => {
   add("My job", ownJob);
+  turnTo("fields");
   form.goTo("formula.name");
 });
 on("restore", () => {
