@@ -1,5 +1,5 @@
 import { densityOfMixture, type Formula, type FormulaLine } from "../formula/index.js";
-import { list, notNegative, positive, record, refuse, result } from "../guards.js";
+import { list, notNegative, positive, record, refuse, result, wholeNumber } from "../guards.js";
 import { densityAt } from "../laws/index.js";
 import type { Allowance } from "./allowance.js";
 import { allowancesOf, type BatchVessel, nameOf } from "./allowances-of.js";
@@ -40,6 +40,7 @@ export function scalingOf(
   record(target, "target");
   const massTarget = deliveredMass("mass" in target ? target : { ...target, density: densityIn({ density }) });
   if (packs !== undefined) positive(packs, "packs");
+  if (batch.lots !== undefined) wholeNumber(batch.lots, "lots", 1);
   if (vessel !== undefined) record(vessel, "vessel");
   const allowances = allowancesOf(formula, batch, {
     vessel,

@@ -1,4 +1,4 @@
-import { positive, record, refuse, show } from "../guards.js";
+import { positive, record, refuse, result, show } from "../guards.js";
 import * as known from "./known.js";
 
 /** What a viscometer showed with a spindle of which no shear rate is known: a disc, a bar, a spindle in any beaker. */
@@ -24,7 +24,7 @@ export interface SpindleReading {
  * @param input.reading - Spindle, speed [rev/s] and what the viscometer showed.
  * @param input.reference - The same of what it is held against, such as the lot that was kept.
  * @returns Quotient of the two readings: above 1 where the liquid is the thicker one.
- * @throws CalculationError `input` where spindles or speeds are not the same, or an argument is out of range.
+ * @throws CalculationError `input` where spindles or speeds are not the same, or an argument is out of range; `range` where no double holds the quotient.
  * @source definition
  * @example
  * ```ts
@@ -44,7 +44,7 @@ export function relativeReading(input: {
     refuse("input", "reading.spindle", show(one.spindle), `that of the other reading, ${show(other.spindle)}`);
   if (one.speed !== other.speed)
     refuse("input", "reading.speed", one.speed, `that of the other reading, ${other.speed} rev/s`);
-  return one.reading / other.reading;
+  return result(one.reading / other.reading, "quotient");
 }
 
 function read(given: SpindleReading, path: string): SpindleReading {

@@ -142,7 +142,15 @@ export const validInputs: ValidInputs = {
     {
       formula,
       batch: {
-        ...readBatch(of === "packs" ? batch : { ...batch, target: { mass: "40 kg" } }),
+        ...readBatch(
+          of === "packs"
+            ? batch
+            : {
+                ...batch,
+                target: { mass: "40 kg" },
+                allowances: batch.allowances?.filter(({ kind }) => kind !== "samples"),
+              },
+        ),
         stock: [
           { material: "oil", mass: 17, source: "stock list" },
           { material: "former", mass: 3 },
