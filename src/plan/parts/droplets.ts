@@ -33,8 +33,9 @@ export function withOil(run: Run): readonly Run[] {
 export interface Droplets {
   /** Sauter mean diameter [m]. */
   readonly diameter: number;
-  /** Between which it lies by how sure the law of its breakup is [m]; as measured both are the same. */
+  /** Lower end, by how sure the law of their breakup is [m]; both ends are the diameter where it is measured. */
   readonly min: number;
+  /** Upper end [m]. */
   readonly max: number;
   readonly basis: readonly Basis[];
   readonly assumptions?: readonly AssumptionCode[];
