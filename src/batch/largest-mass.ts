@@ -1,4 +1,4 @@
-import { refuse } from "../guards.js";
+import { positive, refuse } from "../guards.js";
 import { slack } from "../numeric/decimal.js";
 import { maxOf, minOf } from "../numeric/extremes.js";
 import { root } from "../numeric/root.js";
@@ -79,7 +79,7 @@ function withoutLosses({ lines }: Scaling, stock: ReadonlyMap<string, number>, l
 
 /** Finished product of a lot that fills the vessel at 20 °C [kg]. */
 function fullLot(scaling: Scaling, { volumeMax }: BatchVessel): number {
-  const room = volumeMax * densityIn(scaling);
+  const room = positive(volumeMax, "vessel.volumeMax") * densityIn(scaling);
   const over = (massOfLot: number): number => chargeOf(scaling, massOfLot).total / room - 1;
   const far = room * (1 + 1e-9);
   if (!(over(far * nearNothing) < 0))
@@ -89,5 +89,6 @@ function fullLot(scaling: Scaling, { volumeMax }: BatchVessel): number {
 
 /** Whether a lot covers the smallest working volume of the vessel. */
 function covers(scaling: Scaling, { volumeMin }: BatchVessel, massOfLot: number): boolean {
-  return chargeOf(scaling, massOfLot).total >= volumeMin * densityIn(scaling) * (1 - slack);
+  const smallest = positive(volumeMin, "vessel.volumeMin") * densityIn(scaling);
+  return chargeOf(scaling, massOfLot).total >= smallest * (1 - slack);
 }

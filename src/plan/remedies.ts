@@ -34,7 +34,12 @@ export interface Remedy {
  *     version: 1,
  *     name: "clear gel",
  *     materials: {
- *       former: { name: "gel former", function: "gel former", specificHeat: "2.1 kJ/(kg·K)" },
+ *       former: {
+ *         name: "gel former",
+ *         function: "gel former",
+ *         specificHeat: "2.1 kJ/(kg·K)",
+ *         melting: { at: "60 °C", latentHeat: "110 kJ/kg" },
+ *       },
  *       oil: { name: "oil", function: "oil", specificHeat: "2 kJ/(kg·K)", density: { value: "945 kg/m³", at: "20 °C" } },
  *     },
  *     phases: [{ name: "A", lines: [{ material: "former", amount: "10 %" }, { material: "oil", amount: "q.s." }] }],
@@ -67,7 +72,7 @@ export interface Remedy {
  * });
  * const [remedy] = remedies({ prepared, answer: { id: "done-in-time", of: { step: 2 } } });
  * remedy?.lever; // => "stronger-heater"
- * Math.round(remedy?.change.value ?? 0); // => 1386
+ * Math.round(remedy?.change.value ?? 0); // => 1513
  * ```
  */
 export function remedies(
