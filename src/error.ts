@@ -79,25 +79,31 @@ export interface CalculationErrorData {
   readonly faults: readonly Fault[];
 }
 
-const codes: readonly string[] = ["input", "document", "range", "unreachable", "not-converged"];
+const codes: readonly unknown[] = ["input", "document", "range", "unreachable", "not-converged"] satisfies ErrorCode[];
 
 /** A message names so many faults, and cuts off what is longer than that; `faults` has them all and whole. */
 const namedMax = 100;
 const lettersMax = { path: 200, found: 200, expected: 1000 };
 
-function cut(text: string, max: number): string {
-  return text.length > max ? `${text.slice(0, max)}…` : text;
+function cut(fault: Fault, part: keyof typeof lettersMax): string {
+  const max = lettersMax[part];
+  return fault[part].length > max ? `${fault[part].slice(0, max)}…` : fault[part];
 }
 
 function messageOf(faults: readonly Fault[]): string {
-  const lines = faults.slice(0, namedMax).map((fault) => {
-    const [path, found, expected] = (["path", "found", "expected"] as const).map((of) =>
-      cut(fault[of], lettersMax[of]),
-    );
-    return `${path}: found ${found}, expected ${expected}`;
-  });
+  const lines = faults
+    .slice(0, namedMax)
+    .map((fault) => `${cut(fault, "path")}: found ${cut(fault, "found")}, expected ${cut(fault, "expected")}`);
   const more = faults.length - namedMax;
   return (more > 0 ? [...lines, `and ${more} more`] : lines).join("\n");
+}
+
+/** Whether every fault has its three texts. */
+function areFaults(faults: unknown): faults is readonly Fault[] {
+  return (
+    Array.isArray(faults) &&
+    faults.every((fault) => Object.keys(lettersMax).every((part) => typeof fault?.[part] === "string"))
+  );
 }
 
 /**
@@ -105,11 +111,11 @@ function messageOf(faults: readonly Fault[]): string {
  *
  * `code` says which kind of refusal it is, `faults` lists everything that was wrong at once, and
  * the message names the first hundred faults, each with its place and what is allowed. `instanceof` holds across the
- * ESM build, the CJS build and every subpath, because it asks for a registered symbol and not for
+ * ESM build, the CJS build and every subpath, because it looks for a registered symbol and not for
  * the identity of a class.
  *
  * A structured clone (`postMessage`, a store in a browser) keeps the message of an error and nothing else. Send
- * `error.toJSON()`, or its JSON, and make the error of it again with `CalculationError.from`.
+ * `error.toJSON()`, or its JSON, and make the error again with `CalculationError.from`.
  *
  * @example
  * ```ts
@@ -136,11 +142,11 @@ export class CalculationError extends Error {
     Object.defineProperty(this, brand, { value: true });
   }
 
-  /** True for every CalculationError, whichever copy of the library threw it; for a class made of it, only its own. */
+  /** True for every CalculationError, whichever copy of the library threw it; for a class derived from it, only its own. */
   static override [Symbol.hasInstance](value: unknown): boolean {
-    if (typeof value !== "object" || value === null) return false;
-    // biome-ignore lint/complexity/noThisInStatic: a class made of this one has this method too, and is what is asked.
-    return this === CalculationError ? brand in value : Object.prototype.isPrototypeOf.call(this.prototype, value);
+    // biome-ignore lint/complexity/noThisInStatic: a derived class inherits this method, and `this` is then that class.
+    if (this !== CalculationError) return super[Symbol.hasInstance](value);
+    return typeof value === "object" && value !== null && brand in value;
   }
 
   /** The error as plain data, for another thread, a store or a log. */
@@ -150,23 +156,15 @@ export class CalculationError extends Error {
   }
 
   /**
-   * The error of what `toJSON` gave, after any way that plain data goes.
+   * Makes the error again from what `toJSON` gave, however that was sent or stored.
    *
    * @throws CalculationError `input` if it is something else.
    */
   static from(data: CalculationErrorData): CalculationError {
-    const { name, code, faults } = (
-      typeof data === "object" && data !== null ? data : {}
-    ) as Partial<CalculationErrorData>;
-    const areFaults =
-      Array.isArray(faults) &&
-      faults.every((fault: unknown) => {
-        const { path, found, expected } = (fault ?? {}) as Partial<Fault>;
-        return [path, found, expected].every((text) => typeof text === "string");
-      });
-    if (name === "CalculationError" && codes.includes(code as string) && areFaults)
+    const { name, code, faults }: Partial<CalculationErrorData> = Object(data);
+    if (name === "CalculationError" && codes.includes(code) && areFaults(faults))
       return new CalculationError(code as ErrorCode, faults);
-    const expected = "what toJSON of a CalculationError gives: its name, code and faults";
+    const expected = "what toJSON of a CalculationError gives";
     throw new CalculationError("input", [{ path: "data", found: typeof data, expected, rule: "not-allowed" }]);
   }
 }

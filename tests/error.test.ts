@@ -5,7 +5,7 @@ import { expect, test } from "vitest";
 const fault = { path: "power", found: "-5", expected: "a finite number above 0", rule: "out-of-range" } as const;
 const error = new CalculationError("input", [{ ...fault, parameters: { value: -5 } }]);
 
-test("an error made again of its data is the same error, after a structured clone, JSON or a message to a worker", async () => {
+test("an error made again from its data is the same error, after a structured clone, JSON or a message to a worker", async () => {
   const { port1, port2 } = new MessageChannel();
   const received = new Promise<CalculationErrorData>((resolve) => port2.once("message", resolve));
   port1.postMessage(error.toJSON());
@@ -23,7 +23,7 @@ test("an error made again of its data is the same error, after a structured clon
   }
 });
 
-test("what is no data of an error is refused by one", () => {
+test("data that no error gave are refused", () => {
   const good = error.toJSON();
   const wrong = [
     null,
@@ -45,7 +45,7 @@ test("what is no data of an error is refused by one", () => {
     expect(() => CalculationError.from(data as never)).toThrow(CalculationError);
 });
 
-test("a class made of the error matches its own errors, and neither its parent's nor its siblings'", () => {
+test("a class derived from the error matches its own errors, and neither its parent's nor its siblings'", () => {
   class Mine extends CalculationError {}
   class Other extends CalculationError {}
   const mine = new Mine("input", [fault]);
