@@ -90,7 +90,7 @@ export function chargeFor(input: {
         const present = from.reduce((mass, line) => mass + massOf(line), 0);
         if (!(present > 0)) refuse("input", at, `a loss of ${amount} kg from lines without mass`, "lines with a share");
         for (const line of from) line.fixed += amount * (massOf(line) / present);
-        return { ...called, mass: amount, massProportional: 0, massFixed: amount };
+        return { mass: amount, massProportional: 0, massFixed: amount, ...called };
       }
       for (const line of from) {
         line.perDelivered /= 1 - amount;
@@ -98,7 +98,7 @@ export function chargeFor(input: {
       }
       const massProportional = delivered * (amount * total(from, "perDelivered"));
       const massFixed = amount * total(from, "fixed");
-      return { ...called, mass: result(massProportional + massFixed, at), massProportional, massFixed };
+      return { mass: result(massProportional + massFixed, at), massProportional, massFixed, ...called };
     });
 
   const charged = result(

@@ -50,7 +50,7 @@ export function deliveredFrom(input: {
       refuse("unreachable", at, `a loss of ${amount} kg from ${present} kg`, "a loss of less than what is there");
     const lost = kind === "fixed" ? amount / present : amount;
     for (const line of from) line.mass -= line.mass * lost;
-    return { ...called, mass: lost * present };
+    return { mass: lost * present, ...called };
   });
   const mass = result(
     positive(
