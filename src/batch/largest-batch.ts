@@ -1,7 +1,7 @@
 import { CalculationError } from "../error.js";
 import type { Formula } from "../formula/index.js";
 import { record, refuse } from "../guards.js";
-import { slack } from "../numeric/decimal.js";
+import { stepsDown } from "../numeric/decimal.js";
 import { maxOf } from "../numeric/extremes.js";
 import type { BatchVessel } from "./allowances-of.js";
 import * as known from "./known.js";
@@ -82,8 +82,8 @@ export function largestBatch(input: {
   readonly vessel?: BatchVessel | undefined;
   readonly yieldStress?: number | undefined;
 }): LargestBatch {
-  const { formula, batch, vessel, yieldStress } = record(input, "input", known.largestBatch);
-  const scaling = scalingOf(formula, batch, vessel, yieldStress);
+  const scaling = scalingOf(record(input, "input", known.largestBatch));
+  const { formula, batch } = scaling;
   const search = { scaling, stock: stockOf(formula, batch) };
   if (!scaling.lines.some(({ material }) => search.stock.has(material)))
     refuse("input", "stock", [...search.stock.keys()].join(", "), "a material that the batch takes");
@@ -92,7 +92,7 @@ export function largestBatch(input: {
 
 /** Of a batch that is asked for by mass or volume. */
 function byMass({ scaling, stock }: Search): LargestBatch {
-  const { mass, limitedBy } = largestMass(scaling, stock);
+  const { mass, limitedBy } = largestMass(scaling)(stock);
   let scaled = scaledTo(scaling, mass, undefined);
   // Where rounding asks for more than there is, a batch that is smaller by a part of it is weighed instead.
   for (let tries = 0; tries < triesMax; tries += 1) {
@@ -109,21 +109,24 @@ function byMass({ scaling, stock }: Search): LargestBatch {
   );
 }
 
-/** So many smaller batches are tried: rounding takes a step of the balance a line and lot too much at most. */
+/** About so many batches are tried: rounding takes at most one step of the balance too much for each line and lot. */
 const triesMax = 200;
 
 /** Of a batch in whole packs. */
 function byPacks({ scaling, stock }: Search, fill: number): LargestBatch {
   const { lots = 1 } = scaling.batch;
-  const packsFrom = (there: ReadonlyMap<string, number>): number =>
-    Math.floor((largestMass(scaling, there).mass / fill) * (1 + slack));
+  const massFrom = largestMass(scaling);
+  const packsFrom = (there: ReadonlyMap<string, number>): number => stepsDown(massFrom(there).mass / fill);
   const inPacks = (packs: number): ScaledBatch => scaledTo(scaling, packs * fill, packs);
   // Masses that are rounded down may leave enough for a pack or two more.
-  const steps = stepsOf(inPacks(Math.max(lots, packsFrom(stock))), scaling);
+  const exact = Math.max(lots, packsFrom(stock));
+  const steps = stepsOf(inPacks(exact), scaling);
   const atMost = packsFrom(new Map([...stock].map(([key, mass]) => [key, mass + (steps.get(key) ?? 0)])));
-  for (let packs = atMost; packs >= lots; packs -= 1) {
+  // Every number of packs is tried; of packs that are far lighter than a step of the balance, every so many.
+  const leap = Math.max(1, Math.floor((atMost - exact) / triesMax));
+  for (let packs = atMost; packs >= lots; packs -= Math.min(leap, packs - lots) || 1) {
     const scaled = inPacks(packs);
-    if (shortOf(scaled, stock).length === 0) return upTo(scaled, inPacks, stock);
+    if (shortOf(scaled, stock).length === 0) return upTo(scaled, leap, inPacks, stock);
   }
   return refuse("unreachable", "stock", "too little", `enough for ${lots} packs of ${fill} kg`);
 }
@@ -131,19 +134,21 @@ function byPacks({ scaling, stock }: Search, fill: number): LargestBatch {
 /** From a batch that the stock makes up to the one of which one pack more is too many. */
 function upTo(
   first: ScaledBatch,
+  leap: number,
   inPacks: (packs: number) => ScaledBatch,
   stock: ReadonlyMap<string, number>,
 ): LargestBatch {
   let scaled = first;
-  for (;;) {
+  for (let more = leap; ; ) {
     // All lots together may hold a few packs more than were asked for.
     const { lots, packsOfLot = 0 } = scaled;
     const largest = lots * packsOfLot;
-    const larger = orUndefined(() => inPacks(largest + 1));
+    const larger = orUndefined(() => inPacks(largest + more));
     const limitedBy = larger ? shortOf(larger, stock) : [];
     if (larger && limitedBy.length === 0) scaled = larger;
+    else if (more > 1) more = Math.floor(more / 2);
     else {
-      const whole = inPacks(largest);
+      const whole = scaled.packs === largest ? scaled : inPacks(largest);
       return { scaled: whole, limitedBy, materials: usesOf(whole, stock) };
     }
   }

@@ -13,20 +13,27 @@ export interface LargestMass {
   readonly limitedBy: readonly string[];
 }
 
-/** The largest batch by exact masses: as many lots as fill the vessel, or one more in which all of them are less full. */
-export function largestMass(scaling: Scaling, stock: ReadonlyMap<string, number>): LargestMass {
+/**
+ * The largest batch by exact masses, of any stock: as many lots as fill the vessel, or one more in which all of them are
+ * less full.
+ */
+export function largestMass(scaling: Scaling): (stock: ReadonlyMap<string, number>) => LargestMass {
   const { batch, vessel } = scaling;
   const none = (): never => refuse("unreachable", "stock", "too little", "more than the losses of the lots take");
-  if (batch.lots !== undefined || vessel === undefined) return inLots(scaling, stock, batch.lots ?? 1) ?? none();
+  if (batch.lots !== undefined || vessel === undefined)
+    return (stock) => inLots(scaling, stock, batch.lots ?? 1) ?? none();
   const massOfFull = fullLot(scaling, vessel);
-  const sharesOfFull = sharesOf(scaling, stock, 1, massOfFull);
-  const full = Math.floor((1 + slack) / maxOf(sharesOfFull.values()));
-  const another = inLots(scaling, stock, full + 1);
-  if (another && another.mass > full * massOfFull && covers(scaling, vessel, another.mass / (full + 1))) return another;
-  if (full === 0) return another ? tooLittle(another.mass, vessel) : none();
-  const limitedBy = [...sharesOfFull].flatMap(([key, share]) => ((full + 1) * share > 1 ? [key] : []));
-  // Where there is enough for a less full lot, it is the vessel that asks for more.
-  return { mass: full * massOfFull, limitedBy: another && another.mass > full * massOfFull ? [] : limitedBy };
+  return (stock) => {
+    const sharesOfFull = sharesOf(scaling, stock, 1, massOfFull);
+    const full = Math.floor((1 + slack) / maxOf(sharesOfFull.values()));
+    const another = inLots(scaling, stock, full + 1);
+    const isLarger = another !== undefined && another.mass > full * massOfFull;
+    if (isLarger && covers(scaling, vessel, another.mass / (full + 1))) return another;
+    if (full === 0) return another ? tooLittle(another.mass, vessel) : none();
+    const limitedBy = [...sharesOfFull].flatMap(([key, share]) => ((full + 1) * share > 1 ? [key] : []));
+    // If there is enough for a less full lot, it is the vessel that needs more.
+    return { mass: full * massOfFull, limitedBy: isLarger ? [] : limitedBy };
+  };
 }
 
 function tooLittle(mass: number, { volumeMin }: BatchVessel): never {

@@ -75,9 +75,8 @@ export function scaleFormula(input: {
   readonly vessel?: BatchVessel | undefined;
   readonly yieldStress?: number | undefined;
 }): ScaledBatch {
-  const { formula, batch, vessel, yieldStress } = record(input, "input", known.scaleFormula);
-  const scaling = scalingOf(formula, batch, vessel, yieldStress);
-  return scaledTo(scaling, scaling.massTarget, batch.packs);
+  const scaling = scalingOf(record(input, "input", known.scaleFormula));
+  return scaledTo(scaling, scaling.massTarget, scaling.batch.packs);
 }
 
 /** The batch of so much finished product [kg], in so many packs if it is asked for in packs. */

@@ -26,12 +26,13 @@ export interface Scaling {
 }
 
 /** Reads what a batch of any size is scaled by. */
-export function scalingOf(
-  formula: Formula,
-  batch: Batch,
-  vessel: BatchVessel | undefined,
-  yieldStress: number | undefined,
-): Scaling {
+export function scalingOf(input: {
+  readonly formula: Formula;
+  readonly batch: Batch;
+  readonly vessel?: BatchVessel | undefined;
+  readonly yieldStress?: number | undefined;
+}): Scaling {
+  const { formula, batch, vessel, yieldStress } = input;
   record(batch, "batch", known.batch);
   const lines = linesOf(formula);
   const density =

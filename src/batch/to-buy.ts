@@ -61,8 +61,8 @@ export function materialsToBuy(input: {
   readonly vessel?: BatchVessel | undefined;
   readonly yieldStress?: number | undefined;
 }): MaterialsToBuy {
-  const { formula, batch, ...rest } = record(input, "input", known.materialsToBuy);
-  const scaled = scaleFormula({ formula, batch, ...rest });
+  const { formula, batch } = record(input, "input", known.materialsToBuy);
+  const scaled = scaleFormula(input);
   const stock = batch.stock === undefined ? new Map<string, number>() : stockOf(formula, batch);
   return { scaled, materials: usesOf(scaled, stock) };
 }

@@ -154,6 +154,16 @@ describe("the largest batch", () => {
     );
   });
 
+  test("is as large, one pack more being too many, in packs that are far lighter than a step of the balance", () => {
+    const batch = batchOf({ oil: 300 }, { target: { packs: 1, fillMass: "10 mg" } });
+    const { scaled, limitedBy } = largestBatch({ formula, batch, vessel });
+    expect(taken(scaled, "oil")).toBeLessThanOrEqual(300 * hair);
+    expect(limitedBy).toEqual(["oil"]);
+    const packs = (scaled.packs ?? 0) + 1;
+    const other = scaleFormula({ formula, batch: { ...batch, target: { mass: packs * 1e-5 }, packs }, vessel });
+    expect(taken(other, "oil")).toBeGreaterThan(300);
+  });
+
   test("counts the losses of every lot anew", () => {
     const batch = batchOf({ oil: 17 }, { allowances: [{ kind: "mass", name: "samples", mass: "500 g" }] });
     const one = largestBatch({ formula, batch: { ...batch, lots: 1 } });
