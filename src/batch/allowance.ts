@@ -2,14 +2,14 @@ import { fraction, list, positive, refuse, variant } from "../guards.js";
 import * as known from "./known.js";
 import { each, text } from "./named.js";
 
-/** Of a film that is left in a vessel: where. */
+/** Where in a vessel a film is left. */
 export type FilmPart = "wall" | "bottom";
 
 /** A loss that grows with what is in the vessel: evaporation, the film on a wall that the batch wets. */
 export interface ProportionalAllowance {
   readonly kind: "proportional";
   readonly name: string;
-  /** Of a film: where it is left. */
+  /** Where it is left, if it is a film. */
   readonly part?: FilmPart;
   /** The part [0 to below 1] that is lost of each line it takes from. */
   readonly fraction: number;
@@ -21,7 +21,7 @@ export interface ProportionalAllowance {
 export interface FixedAllowance {
   readonly kind: "fixed";
   readonly name: string;
-  /** Of a film: where it is left. */
+  /** Where it is left, if it is a film. */
   readonly part?: FilmPart;
   /** Mass [kg] lost, in the composition that the lines it takes from have by then. */
   readonly mass: number;
@@ -32,10 +32,10 @@ export interface FixedAllowance {
 /** A loss between weighing and pack. A list of them stands in the order of the process. */
 export type Allowance = ProportionalAllowance | FixedAllowance;
 
-/** What a loss is called, as the caller has it. */
+/** What the caller calls a loss. */
 export interface NamedLoss {
   readonly name: string;
-  /** Of a film: where it is left. */
+  /** Where it is left, if it is a film. */
   readonly part?: FilmPart;
 }
 

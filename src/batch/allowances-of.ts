@@ -76,7 +76,12 @@ function massOfSamples(
   { fill }: Conditions,
 ): number {
   if (stabilityTest === true || fillChecks !== undefined)
-    return refuse("input", at, "samples of a stability test or a fill check", "packs or a mass: a plan reckons these");
+    return refuse(
+      "input",
+      at,
+      "samples of a stability test or a fill check",
+      "packs or a mass: only a plan can work these out",
+    );
   if (packs === 0 && mass === 0) return refuse("input", at, "no samples", "packs or a mass");
   wholeNumber(packs, `${at}.packs`, 0);
   if (packs > 0 && fill === undefined)

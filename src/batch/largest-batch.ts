@@ -24,7 +24,7 @@ export interface LargestBatch {
   readonly materials: readonly StockUse[];
 }
 
-/** A stock, and the batches that are looked for in it. */
+/** What the largest batch is searched with. */
 interface Search {
   readonly scaling: Scaling;
   /** Of each material [kg]. */
@@ -36,15 +36,15 @@ interface Search {
  *
  * $$m = \max\left\lbrace m : n\,m_i(m/n) \le S_i \ \text{for every material } i \text{ in stock}\right\rbrace$$
  *
- * The other way round of `scaleFormula`: a batch of that size, scaled as any other, takes no more of a material than
- * there is, as it is weighed on the balances. All allowances count, those of every lot anew; the film too. Premixes are
- * opened into their materials. What the batch document asks for sets no size here: only what a pack holds, where it
- * asks for packs, and they stay whole. A material without an entry in the stock list does not limit the batch: look at
- * what is needed of it.
+ * The reverse of `scaleFormula`: a batch of that size, scaled like any other and rounded to the balances, takes no more
+ * of a material than there is. All allowances count for every lot, the film too. Premixes are opened into their
+ * materials. The amount that the batch document asks for is ignored; if it asks for packs, their fill counts, and packs
+ * stay whole. A material without an entry in the stock list does not limit the batch: \`materials\` says how much of it is
+ * needed.
  *
  * @param input.formula - A formula that was read.
  * @param input.batch - A batch that was read, with its `stock` [kg].
- * @param input.vessel - Name, working volumes [m³] and inner diameter [m]. Without it the batch is one lot, and no film can be reckoned.
+ * @param input.vessel - Name, working volumes [m³] and inner diameter [m]. Without it the batch is one lot, and no film can be calculated.
  * @param input.yieldStress - Yield stress [Pa] of the gel as the vessel is emptied, for a film without a thickness.
  * @returns The batch, scaled; the materials that limit it; and what it takes of each [kg].
  * @throws CalculationError `input` where something needed is missing, or the stock names no material of the formula; `unreachable` where the stock makes no batch: less than the losses of a lot take, than a pack, than the vessel or the balances need.
@@ -90,11 +90,11 @@ export function largestBatch(input: {
   return batch.packs === undefined ? byMass(search) : byPacks(search, scaling.massTarget / batch.packs);
 }
 
-/** Of a batch that is asked for by mass or volume. */
+/** For a batch that is asked for by mass or volume. */
 function byMass({ scaling, stock }: Search): LargestBatch {
   const { mass, limitedBy } = largestMass(scaling)(stock);
   let scaled = scaledTo(scaling, mass, undefined);
-  // Where rounding asks for more than there is, a batch that is smaller by a part of it is weighed instead.
+  // If rounding takes more than there is, a batch that is smaller by a quarter of the excess is tried.
   for (let tries = 0; tries < triesMax; tries += 1) {
     const uses = usesOf(scaled, stock);
     const over = maxOf(uses.map(({ inStock, toBuy, needed }) => (inStock === undefined ? 0 : toBuy / needed)));
@@ -109,10 +109,10 @@ function byMass({ scaling, stock }: Search): LargestBatch {
   );
 }
 
-/** About so many batches are tried: rounding takes at most one step of the balance too much for each line and lot. */
+/** How many batches are tried, about: rounding takes at most one step of the balance too much for each line and lot. */
 const triesMax = 200;
 
-/** Of a batch in whole packs. */
+/** For a batch in whole packs. */
 function byPacks({ scaling, stock }: Search, fill: number): LargestBatch {
   const { lots = 1 } = scaling.batch;
   const massFrom = largestMass(scaling);
@@ -122,7 +122,7 @@ function byPacks({ scaling, stock }: Search, fill: number): LargestBatch {
   const exact = Math.max(lots, packsFrom(stock));
   const steps = stepsOf(inPacks(exact), scaling);
   const atMost = packsFrom(new Map([...stock].map(([key, mass]) => [key, mass + (steps.get(key) ?? 0)])));
-  // Every number of packs is tried; of packs that are far lighter than a step of the balance, every so many.
+  // Every number of packs is tried, unless a pack is far lighter than a step of the balance.
   const leap = Math.max(1, Math.floor((atMost - exact) / triesMax));
   for (let packs = atMost; packs >= lots; packs -= Math.min(leap, packs - lots) || 1) {
     const scaled = inPacks(packs);
@@ -131,7 +131,7 @@ function byPacks({ scaling, stock }: Search, fill: number): LargestBatch {
   return refuse("unreachable", "stock", "too little", `enough for ${lots} packs of ${fill} kg`);
 }
 
-/** From a batch that the stock makes up to the one of which one pack more is too many. */
+/** From a batch that the stock makes up to one that cannot have one pack more. */
 function upTo(
   first: ScaledBatch,
   leap: number,
@@ -171,7 +171,7 @@ function orUndefined(batch: () => ScaledBatch): ScaledBatch | undefined {
   }
 }
 
-/** By how much the weighings of a material may be rounded, all lots together [kg]: a step of the balance, and for the line that takes what rounding leaves over the steps of all. */
+/** How far rounding may move the weighings of a material, all lots together [kg]: by a step of the balance; the line that takes up what is left over, by the steps of all lines. */
 function stepsOf({ lot, lots }: ScaledBatch, { lines }: Scaling): ReadonlyMap<string, number> {
   const all = lot.lines.reduce((sum, { increment }) => sum + increment, 0);
   const steps = new Map<string, number>();

@@ -5,7 +5,7 @@ import { root } from "../numeric/root.js";
 import type { BatchVessel } from "./allowances-of.js";
 import { chargeOf, densityIn, type Scaling } from "./scaling.js";
 
-/** The most of a product that a stock makes, before anything is rounded. */
+/** How much product a stock makes, before anything is rounded. */
 export interface LargestMass {
   /** Finished product of all lots [kg]. */
   readonly mass: number;
@@ -40,10 +40,10 @@ function tooLittle(mass: number, { volumeMin }: BatchVessel): never {
   return refuse("unreachable", "stock", `enough for ${mass} kg`, `a batch that fills ${volumeMin} m³ of the vessel`);
 }
 
-/** The batch that takes all of some material in so many lots, if the losses of the lots leave any. */
+/** The batch in a given number of lots that uses up some material, unless the losses leave nothing. */
 function inLots(scaling: Scaling, stock: ReadonlyMap<string, number>, lots: number): LargestMass | undefined {
   const over = (massOfLot: number): number => maxOf(sharesOf(scaling, stock, lots, massOfLot).values()) - 1;
-  // Without losses a lot would bring as much as this; a hair more, since its ends have to lie on both sides.
+  // Without losses a lot would bring as much as this; slightly more, since the ends have to lie on both sides.
   const far = (1 + 1e-9) * withoutLosses(scaling, stock, lots);
   if (far === 0 || !(over(far * nearNothing) < 0)) return undefined;
   const massOfLot = root(over, far * nearNothing, far, "mass of a lot");
@@ -54,10 +54,10 @@ function inLots(scaling: Scaling, stock: ReadonlyMap<string, number>, lots: numb
   };
 }
 
-/** So small a part of a lot is none. */
+/** A lot smaller by this factor counts as none. */
 const nearNothing = 1e-9;
 
-/** Of each material in stock the share that so many lots take of it, of so much finished product each [kg]. */
+/** The share of each material in stock that some lots of one size [kg of finished product] take. */
 function sharesOf(
   scaling: Scaling,
   stock: ReadonlyMap<string, number>,
@@ -74,7 +74,7 @@ function sharesOf(
   return shares;
 }
 
-/** Finished product of one of so many lots that a stock would make if nothing were lost [kg]. */
+/** Finished product of one lot if a stock is split into some lots and nothing is lost [kg]. */
 function withoutLosses({ lines }: Scaling, stock: ReadonlyMap<string, number>, lots: number): number {
   const whole = lines.reduce((sum, { massFraction }) => sum + massFraction, 0);
   const masses = [...stock].map(([key, mass]) => {

@@ -39,7 +39,7 @@ export interface ScaledBatch {
  *
  * @param input.formula - A formula that was read.
  * @param input.batch - A batch that was read.
- * @param input.vessel - Name, working volumes [m³] and inner diameter [m]. Without it the batch is one lot, and no film can be reckoned.
+ * @param input.vessel - Name, working volumes [m³] and inner diameter [m]. Without it the batch is one lot, and no film can be calculated.
  * @param input.yieldStress - Yield stress [Pa] of the gel as the vessel is emptied, for a film without a thickness.
  * @returns The scaled batch: masses in kg, cost in the currency of the prices.
  * @throws CalculationError `input` where something needed is missing, such as a density for a volume; `unreachable`,
@@ -79,7 +79,7 @@ export function scaleFormula(input: {
   return scaledTo(scaling, scaling.massTarget, scaling.batch.packs);
 }
 
-/** The batch of so much finished product [kg], in so many packs if it is asked for in packs. */
+/** The batch scaled to a mass of finished product [kg], and to a number of packs if it is asked for in packs. */
 export function scaledTo(scaling: Scaling, massTarget: number, packs: number | undefined): ScaledBatch {
   const { formula, batch, lines, density, allowances } = scaling;
   const { lots, massOfLot, packsOfLot } = lotsOf(scaling, massTarget, packs);

@@ -11,13 +11,13 @@ import { deliveredMass } from "./target.js";
 import type { Batch } from "./types.js";
 import { type EqualLots, fewestWhole, inLots, lotsAskedFor } from "./whole-packs.js";
 
-/** What a batch of any size is scaled by. */
+/** What is needed to scale a batch to any size. */
 export interface Scaling {
   readonly formula: Formula;
   readonly batch: Batch;
   /** Finished product that the batch asks for [kg]. */
   readonly massTarget: number;
-  /** The lines that there is something to weigh of. */
+  /** The lines with something to weigh. */
   readonly lines: readonly FormulaLine[];
   /** Of the product at 20 °C [kg/m³], if it is known. */
   readonly density: number | undefined;
@@ -25,7 +25,7 @@ export interface Scaling {
   readonly allowances: readonly Allowance[];
 }
 
-/** Reads what a batch of any size is scaled by. */
+/** Reads what is needed to scale a batch to any size. */
 export function scalingOf(input: {
   readonly formula: Formula;
   readonly batch: Batch;
@@ -52,12 +52,12 @@ export function scalingOf(input: {
   return { formula, batch, massTarget, lines, density, vessel, allowances };
 }
 
-/** The density of the product, where there is no way without it [kg/m³]. */
+/** The density of the product, for what cannot do without it [kg/m³]. */
 export function densityIn({ density }: Pick<Scaling, "density">): number {
   return density ?? refuse("input", "density", "nothing", "a density of the product, or one of every material");
 }
 
-/** The exact charge of one lot that is to bring so much [kg]. */
+/** The exact charge of one lot that is to deliver a mass [kg]. */
 export function chargeOf({ lines, allowances }: Scaling, delivered: number): BatchCharge {
   return chargeFor({
     delivered,
@@ -77,7 +77,7 @@ export function lotsOf(scaling: Scaling, massTarget: number, packs: number | und
   return fewestWhole(massTarget, packs, fewest, (massOfLot) => chargeOf(scaling, massOfLot).total <= room);
 }
 
-/** The lines that there is something to weigh of. */
+/** The lines with something to weigh. */
 function linesOf(formula: Formula): readonly FormulaLine[] {
   record(record(formula, "formula").materials, "formula.materials");
   return list(formula.lines, "formula.lines", 1).filter((line, i) => {

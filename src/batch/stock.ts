@@ -6,15 +6,15 @@ import { text } from "./named.js";
 import type { ScaledBatch } from "./scale.js";
 import type { Batch } from "./types.js";
 
-/** What a batch takes of a material, beside what there is of it. */
+/** What a batch takes of a material, and what there is of it. */
 export interface StockUse {
   /** Key of the material. */
   readonly material: string;
   /** What all lots take of it [kg], as the balances show it. */
   readonly needed: number;
-  /** What there is of it [kg]; left out where the stock list has no entry of it. */
+  /** What there is of it [kg]; left out if the stock list has no entry for it. */
   readonly inStock?: number;
-  /** What is missing for the batch [kg], rounded up to the last digit of the balance: 0 where there is enough, all that is needed where the stock list has no entry. */
+  /** What is missing for the batch [kg], rounded up to the last digit of the balance: 0 if there is enough, all that is needed if the stock list has no entry. */
   readonly toBuy: number;
 }
 
@@ -33,7 +33,7 @@ export function stockOf({ materials }: Formula, { stock }: Batch): ReadonlyMap<s
   return masses;
 }
 
-/** What the lots of a batch take of each material, in the order of the weighing, beside a stock [kg]. */
+/** What the lots of a batch take of each material, in the order of weighing, and what is in stock [kg]. */
 export function usesOf({ lot, lots }: ScaledBatch, stock: ReadonlyMap<string, number>): readonly StockUse[] {
   const keys = [...new Set(lot.lines.map(({ material }) => material))];
   return keys.map((material) => {

@@ -14,19 +14,19 @@ export interface MaterialsToBuy {
 }
 
 /**
- * What to buy for a batch, beside what there is of its materials.
+ * What to buy for a batch, in addition to the materials in stock.
  *
  * $$b_i = \max\left(0,\ n\,m_i - S_i\right)$$
  *
  * The masses are those of `scaleFormula`: all lots, with their allowances and the film, premixes opened, rounded to the
  * balances. What is missing is rounded up to the last digit of the balance. A material without an entry in the stock
- * list is bought whole, and so is everything where there is no list.
+ * list has to be bought in full, and without a list everything has.
  *
  * @param input.formula - A formula that was read.
  * @param input.batch - A batch that was read, with its `stock` [kg]; default an empty stock.
- * @param input.vessel - Name, working volumes [m³] and inner diameter [m]. Without it the batch is one lot, and no film can be reckoned.
+ * @param input.vessel - Name, working volumes [m³] and inner diameter [m]. Without it the batch is one lot, and no film can be calculated.
  * @param input.yieldStress - Yield stress [Pa] of the gel as the vessel is emptied, for a film without a thickness.
- * @returns The batch, scaled, and of each material what is needed, what there is and what to buy [kg].
+ * @returns The batch, scaled, and for each material what is needed, what there is and what to buy [kg].
  * @throws CalculationError `input` where something needed is missing, or the stock names no material of the formula; `unreachable` as `scaleFormula` does.
  * @source definition
  * @example

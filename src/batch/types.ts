@@ -42,7 +42,7 @@ export type AllowanceDocument =
   | ({ readonly kind: "share"; readonly name: string; readonly share: Quantity<"massFraction"> } & TakesFrom)
   /** The same mass in every lot: hold-up, samples. */
   | ({ readonly kind: "mass"; readonly name: string; readonly mass: Quantity<"mass"> } & TakesFrom)
-  /** What is kept back of every lot, in whole packs; a plan reckons those of its stability test and of its fill checks. */
+  /** What is kept back of every lot, in whole packs; a plan works out those of its stability test and of its fill checks. */
   | ({ readonly kind: "samples"; readonly name: string; readonly source?: string } & SamplesDocument)
   /** The film that stays in the vessel; as thick as the yield stress holds where no thickness is given. */
   | { readonly kind: "film"; readonly name: string; readonly thickness?: Quantity<"length">; readonly source?: string };

@@ -1,4 +1,5 @@
 import { finite, positive, record, refuse, result } from "../guards.js";
+import { type Beyond, extending } from "../laws/beyond.js";
 import * as known from "./known.js";
 
 /** A cylinder that turns in a cup, as a viscometer has it. */
@@ -13,7 +14,7 @@ export interface CylinderInCup {
   readonly endEffectFactor: number;
 }
 
-/** What a reading of a cylinder in a cup stands for: a point of the flow curve. */
+/** The point of the flow curve that a reading of a cylinder in a cup gives. */
 export interface CylinderReading {
   /** Representative shear rate [1/s]. */
   readonly shearRate: number;
@@ -23,7 +24,7 @@ export interface CylinderReading {
   readonly viscosity: number;
 }
 
-/** Up to so many times the cylinder's diameter the cup of the standard goes (from memory), and the pair lies within 0.51 % of the curve. */
+/** Widest cup of the standard, in diameters of the cylinder (from memory); the pair then lies within 0.51 % of the curve. */
 const ratioMax = 1.2;
 
 /**
@@ -37,16 +38,16 @@ const ratioMax = 1.2;
  * Newtonian liquid and for a power law of index 0.5. At δ = 1.0847, the standard's ratio, it is off by no more than
  * 0.11 % of the stress for an index from 0.3 to 1; at 1.2 by no more than 0.51 %. In a wider cup that is no longer so.
  *
- * What the equations do not know: slip at the walls, a gel that stands still at the cup (where the stress there is below its
- * yield stress), heat of shearing, and a sample that had not recovered.
+ * Not covered: slip at the walls, a gel that stands still at the cup (if the stress there is below its yield stress), heat
+ * of shearing, and a sample that had not recovered.
  *
- * @param input.cylinder - Diameters of cylinder and cup [m], wetted length [m] and end-effect factor: 1.1 for the standard's cylinder with a cone, more for what thins (from memory).
+ * @param input.cylinder - Diameters of cylinder and cup [m], wetted length [m] and end-effect factor: 1.1 for the standard's cylinder with a cone, more for a liquid that thins (from memory).
  * @param input.speed - Of the cylinder [rev/s], above 0.
  * @param input.torque - On it [N·m], above 0.
  * @param input.beyond - `"throw"` (default), or `"extend"` for a cup that is more than 1.2 times as wide as the cylinder.
  * @returns Shear rate [1/s], shear stress [Pa] and viscosity [Pa·s].
  * @throws CalculationError `input` where an argument is out of range; `range` for a wider cup.
- * @source iso-3219, from memory; its derivation is a definition
+ * @source iso-3219, from memory
  * @example
  * ```ts
  * import { cylinderReading } from "gelwright/rheology";
@@ -60,18 +61,21 @@ export function cylinderReading(input: {
   readonly cylinder: CylinderInCup;
   readonly speed: number;
   readonly torque: number;
-  readonly beyond?: "throw" | "extend";
+  readonly beyond?: Beyond;
 }): CylinderReading {
   const { cylinder, speed, torque, beyond } = record(input, "input", known.cylinderReading);
   const { diameter, diameterCup, length, endEffectFactor } = record(cylinder, "cylinder");
   const ratio = positive(diameterCup, "cylinder.diameterCup") / positive(diameter, "cylinder.diameter");
   if (!(ratio > 1))
     refuse("input", "cylinder.diameterCup", diameterCup, `more than that of the cylinder, ${diameter} m`);
-  if (ratio > ratioMax && beyond !== "extend")
-    refuse("range", "cylinder.diameterCup", `${ratio} times the cylinder's`, `up to ${ratioMax} times`, {
-      value: ratio,
-      max: ratioMax,
-    });
+  if (!extending(beyond) && ratio > ratioMax)
+    refuse(
+      "range",
+      "cylinder.diameterCup",
+      `${ratio} times the cylinder's`,
+      `up to ${ratioMax} times, or beyond: "extend"`,
+      { value: ratio, max: ratioMax },
+    );
   if (finite(endEffectFactor, "cylinder.endEffectFactor") < 1)
     refuse("input", "cylinder.endEffectFactor", endEffectFactor, "1 or more");
   const square = ratio * ratio;

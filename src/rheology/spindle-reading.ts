@@ -1,7 +1,7 @@
 import { positive, record, refuse, result, show } from "../guards.js";
 import * as known from "./known.js";
 
-/** What a viscometer showed with a spindle of which no shear rate is known: a disc, a bar, a spindle in any beaker. */
+/** What a viscometer showed with a spindle whose shear rate is not known: a disc, a bar, a spindle in any beaker. */
 export interface SpindleReading {
   /** Which spindle, by the name on its shaft, with the beaker if there are several. */
   readonly spindle: string;
@@ -12,17 +12,17 @@ export interface SpindleReading {
 }
 
 /**
- * How thick a liquid is beside another, by two readings of one spindle at one speed.
+ * How many times as thick as another a liquid is, by two readings of one spindle at one speed.
  *
  * $$k = \frac{\text{reading}}{\text{reading of the other}}$$
  *
  * A disc that turns in a beaker shears the liquid at rates from zero up, so that what the viscometer shows is a viscosity
- * for a Newtonian liquid alone. Of a gel that thins it is a relative figure: it tells two lots apart, if both were read
+ * for a Newtonian liquid alone. For a gel that thins it is a relative figure: it tells two lots apart, if both were read
  * with the same spindle, at the same speed, in the same beaker, after the same time and at the same temperature. Readings
  * of two spindles or speeds are refused. For a point of the flow curve take a cylinder in a cup, `cylinderReading`.
  *
  * @param input.reading - Spindle, speed [rev/s] and what the viscometer showed.
- * @param input.reference - The same of what it is held against, such as the lot that was kept.
+ * @param input.reference - The same for what it is compared with, such as the lot that was kept.
  * @returns Quotient of the two readings: above 1 where the liquid is the thicker one.
  * @throws CalculationError `input` where spindles or speeds are not the same, or an argument is out of range; `range` where no double holds the quotient.
  * @source definition

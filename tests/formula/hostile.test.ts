@@ -137,6 +137,28 @@ test.each(faulty)("%s are all told, %d of them, and the message stays short", (_
   expect(error.message.length).toBeLessThan(30_000);
 });
 
+test("the name that was meant is looked for a hundred times in a document, and among a thousand names", () => {
+  const nearestOf = (materials: object, count: number, wrong: string) =>
+    refusal(() =>
+      readFormula(
+        formulaWith({
+          materials,
+          phases: [{ name: "A", lines: many(count, (i) => ({ material: `${wrong}${i}`, amount: "1 g" })) }],
+        }),
+      ),
+    ).faults.map(({ parameters }) => parameters?.nearest);
+  expect(nearestOf({ "zebra wax": oil }, 102, "zebra wex").filter((near) => near !== undefined)).toHaveLength(100);
+  expect(nearestOf({ ...keyed(999, "oil", oil), "zebra wax": oil }, 1, "zebra wex")).toEqual(["zebra wax"]);
+  expect(nearestOf({ ...keyed(1000, "oil", oil), "zebra wax": oil }, 1, "zebra wex")).toEqual([undefined]);
+});
+
+test("a key of more than a hundred letters is cut off in the path of a fault", () => {
+  const pathOf = (length: number) =>
+    refusal(() => readFormula(formulaWith({ ["o".repeat(length)]: 1 }))).faults.map(({ path }) => path);
+  expect(pathOf(100)).toEqual(["o".repeat(100)]);
+  expect(pathOf(101)).toEqual([`["${"o".repeat(100)}…"]`]);
+});
+
 test("long names and long quantities are refused by a short message", () => {
   const long = "o".repeat(1e5);
   for (const more of [

@@ -71,6 +71,7 @@ describe("a cylinder in a cup", () => {
     expect(reading(1.2)().viscosity).toBeGreaterThan(0);
     expect(reading(1.201)).toThrow("up to 1.2 times");
     expect(reading(1.201, "extend")().viscosity).toBeGreaterThan(0);
+    expect(reading(1.1, "extnd" as never)).toThrow('beyond: found "extnd"');
     expect(() => cylinderReading({ cylinder: inCup(1.1, 0.99), speed: 1, torque: 1e-3 })).toThrow("endEffectFactor");
     for (const wrong of [{ speed: 0 }, { torque: 0 }, { torque: Number.NaN }])
       expect(() => cylinderReading({ cylinder: inCup(1.1), speed: 1, torque: 1e-3, ...wrong })).toThrow();

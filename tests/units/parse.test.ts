@@ -21,6 +21,11 @@ test("what the formatter writes, the parser reads back as the same number", () =
   );
 });
 
+test("a quantity has at most 200 letters", () => {
+  expect(parseQuantity(`${"0".repeat(197)}1 g`, "mass")).toEqual({ value: 1, unit: "g" });
+  expect(() => parseQuantity(`${"0".repeat(198)}1 g`, "mass")).toThrow("expected at most 200 letters");
+});
+
 test("what is written to so many digits reads back within half of the last", () => {
   const digits = fc.integer({ min: 1, max: 17 });
   fc.assert(
