@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { type BatchDocument, deliveredFrom, readBatch, scaleFormula } from "gelwright/batch";
 import { type FormulaDocument, readFormula } from "gelwright/formula";
 import { expect, test } from "vitest";
+import { allowances, balances } from "./workshop.js";
 
 const formulaDocument: FormulaDocument = {
   version: 1,
@@ -37,17 +38,8 @@ const batchDocument: BatchDocument = {
   version: 1,
   target: { packs: 2500, fillVolume: "15 mL" },
   density: "905 kg/m³",
-  allowances: [
-    { kind: "share", name: "evaporation", share: "3 %", materials: ["ester"] },
-    { kind: "mass", name: "sample of the melt", mass: "20 g", phases: ["melt"] },
-    { kind: "film", name: "kettle" },
-    { kind: "mass", name: "hold-up of the filler", mass: "350 g" },
-  ],
-  balances: [
-    { name: "fine", increment: "0.1 g", capacity: "600 g", minimumWeight: "5 g" },
-    { name: "bench", increment: "1 g", capacity: "12 kg", minimumWeight: "200 g" },
-    { name: "floor", increment: "20 g", capacity: "150 kg", minimumWeight: "5 kg" },
-  ],
+  allowances,
+  balances,
 };
 const batch = readBatch(batchDocument);
 const kettle = { name: "kettle", volumeMin: 0.015, volumeMax: 0.05, diameter: 0.38 };
@@ -91,10 +83,7 @@ test("a mass above every capacity comes in portions that the balance can carry a
   const small = readBatch({
     ...batchDocument,
     target: { mass: "100 kg" },
-    balances: [
-      ...batchDocument.balances.slice(0, 2),
-      { name: "floor", increment: "20 g", capacity: "30 kg", minimumWeight: "5 kg" },
-    ],
+    balances: [...balances.slice(0, 2), { name: "floor", increment: "20 g", capacity: "30 kg", minimumWeight: "5 kg" }],
     tare: "500 g",
     allowances: [],
   });

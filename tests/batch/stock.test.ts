@@ -10,6 +10,7 @@ import {
 import { readFormula } from "gelwright/formula";
 import { describe, expect, test } from "vitest";
 import { between } from "../support/between.js";
+import { allowances, balances } from "./workshop.js";
 
 /** Pigment stands in a paste that two phases use, so that its stock goes three ways. */
 const formula = readFormula({
@@ -54,17 +55,8 @@ const document: BatchDocument = {
   version: 1,
   target: { mass: "10 kg" },
   density: "905 kg/m³",
-  allowances: [
-    { kind: "share", name: "evaporation", share: "3 %", materials: ["ester"] },
-    { kind: "mass", name: "sample of the melt", mass: "20 g", phases: ["melt"] },
-    { kind: "film", name: "kettle", thickness: "1 mm" },
-    { kind: "mass", name: "hold-up of the filler", mass: "350 g" },
-  ],
-  balances: [
-    { name: "fine", increment: "0.1 g", capacity: "600 g", minimumWeight: "1 g" },
-    { name: "bench", increment: "1 g", capacity: "12 kg", minimumWeight: "200 g" },
-    { name: "floor", increment: "20 g", capacity: "150 kg", minimumWeight: "5 kg" },
-  ],
+  allowances: allowances.map((one) => (one.kind === "film" ? { ...one, thickness: "1 mm" } : one)),
+  balances,
 };
 const vessel = { name: "kettle", volumeMin: 0.005, volumeMax: 0.05, diameter: 0.38 };
 
