@@ -1,7 +1,7 @@
 // Recomputes the checks by reference libraries with what is installed, and says in words what it could not run.
 // Debian has the libraries in the versions that the checks name: apt install units python3-scipy python3-statsmodels
-// python3-periodictable python3-iapws python3-fluids. The variable PYTHON names another interpreter. Then it goes the other
-// ways of `independent.py` again.
+// python3-periodictable python3-iapws python3-fluids. The variable PYTHON names another interpreter. Then it computes
+// the checks by independent methods again (`independent/`).
 import { spawnSync } from "node:child_process";
 import { type Check, compare } from "../support/check.js";
 import { root } from "../support/rooms.js";
@@ -68,7 +68,7 @@ const libraryOf = ({ source }: Check) =>
 
 /** Libraries that neither Debian nor the registry of npm has, by how their sources begin. */
 const elsewhere: readonly (readonly [RegExp, string])[] = [
-  [/^fluids|drag coefficient by fluids/, "fluids"],
+  [/^fluids 1\.3/, "fluids 1.3"],
   [/^ht /, "ht"],
   [/^chemicals|^The constants and the function/, "chemicals"],
   [/^CoolProp/, "CoolProp"],
@@ -114,22 +114,28 @@ for (const [why, count] of missing) console.log(`${count} not run: ${why}`);
 const others = readChecks()
   .flatMap((file) => file.checks)
   .filter(({ kind }) => kind === "independent method");
-const ways = byOtherWays(others.map(({ id }) => id));
-const off = others.filter((check) => ways[check.id] !== undefined && !agrees(check, ways[check.id]));
-for (const { id, expected } of off) console.log(`${id}: ${JSON.stringify(ways[id])} for ${JSON.stringify(expected)}`);
-console.log(`${Object.keys(ways).length} checks by another way gone again, ${off.length} differ`);
-process.exitCode = differed + off.length > 0 ? 1 : 0;
+const { found, lost } = byIndependentMethods(others.map(({ id }) => id));
+const off = others.filter((check) => found[check.id] !== undefined && !agrees(check, found[check.id]));
+for (const { id, expected } of off) console.log(`${id}: ${JSON.stringify(found[id])} for ${JSON.stringify(expected)}`);
+for (const id of lost) console.log(`${id}: no check has this id`);
+console.log(
+  `${others.length} checks by independent methods: ${Object.keys(found).length} computed again, ${off.length} differ`,
+);
+process.exitCode = differed + off.length + lost.length > 0 ? 1 : 0;
 
-/** What the routes of `independent.py` give, by the id of their check. */
-function byOtherWays(ids: readonly string[]): Readonly<Record<string, unknown>> {
+/** What the independent methods give by the id of their check, and the ids that no check has. */
+function byIndependentMethods(ids: readonly string[]): {
+  readonly found: Readonly<Record<string, unknown>>;
+  readonly lost: readonly string[];
+} {
   const python = process.env["PYTHON"] ?? "/usr/bin/python3";
-  const { stdout, stderr, status } = spawnSync(python, [`${root}tests/references/independent.py`], {
+  const { stdout, stderr, status } = spawnSync(python, [`${root}tests/references/independent/run.py`], {
     input: JSON.stringify(ids),
     encoding: "utf8",
   });
-  if (status === 0) return JSON.parse(stdout) as Record<string, unknown>;
-  console.log(`the other ways were not gone: ${stderr}`);
-  return {};
+  if (status === 0) return JSON.parse(stdout) as ReturnType<typeof byIndependentMethods>;
+  console.log(`the independent methods did not run: ${stderr}`);
+  return { found: {}, lost: [] };
 }
 
 function agrees(check: Check, value: unknown): boolean {

@@ -1,0 +1,54 @@
+"""Balances of amounts, torques and viscosities."""
+
+import math
+
+import numpy as np
+from scipy import integrate, optimize
+
+from routes import area_under, route
+
+
+@route("mixing/exponential-feed/by-steps")
+def feed():
+    """The specific rate that carries 10 kg to 100 kg in 1800 s, found by integrating dM/dt = kM."""
+
+    def mass(rate, until):
+        return integrate.solve_ivp(lambda t, y: [rate * y[0]], (0, until), [10.0], rtol=1e-12, atol=1e-12).y[0][-1]
+
+    rate = optimize.brentq(lambda k: mass(k, 1800) - 100, 1e-4, 1e-2, xtol=1e-14)
+    return {"specificRate": rate, "rateStart": 10 * rate, "rateEnd": 100 * rate, "massInVessel": mass(rate, 900)}
+
+
+@route("rheology/packed-fraction/by-volumes")
+def packed():
+    """100 g of pigment and the 20 g of linseed oil that fill its gaps, as volumes."""
+    pigment, oil = 0.1 / 4200, 0.02 / 935
+    return pigment / (pigment + oil)
+
+
+@route("mixing/cavern/torque-at-wall")
+def cavern_at_wall():
+    """The torque of the impeller, carried by a yield stress on the side and both ends of a cylinder as wide as the vessel."""
+    power = 5 * 1000 * 12**3 * 0.1**5
+    torque = power / (2 * math.pi * 12)
+    rings = np.linspace(0, 0.125, 20001)
+    ends = 2 * area_under(2 * math.pi * rings * rings * 20, rings)
+    side_per_height = 2 * math.pi * 0.125 * 0.125 * 20
+    return {"reachesWall": True, "height": (torque - ends) / side_per_height}
+
+
+@route("oils/viscosity/grunberg-nissan/as-product")
+def grunberg():
+    """Roots and products instead of logarithms; the excess searched for."""
+    return 0.01**0.5 * 0.1**0.5 * math.e ** (0.25 * 0.8)
+
+
+@route("oils/grunberg-nissan-term/by-search")
+def grunberg_term():
+    return optimize.brentq(lambda g: 0.01**0.25 * 0.04**0.75 * math.e ** (0.1875 * g) / 0.03 - 1, -5, 5, xtol=1e-14)
+
+
+@route("rheology/let-down/two-equations")
+def let_down():
+    paste, base = np.linalg.solve([[1, 1], [0.5, 0.01]], [20, 0.6])
+    return {"paste": paste, "base": base}
