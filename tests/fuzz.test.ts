@@ -12,7 +12,7 @@ describe("two or three damages at once", async () => {
   });
 });
 
-test("as many faults as are planted in a document are told, each at its place, and none is bred", () => {
+test("all faults that are planted in a document are reported, each at its place, and no others", () => {
   const sound = soundDocuments();
   const count = 900;
   const found = Array.from({ length: count }, (_, i) => mistold(sound[i % sound.length] as never, seed, i));

@@ -15,11 +15,11 @@ export type Draft<T> = T extends string | number | boolean
 
 type Key = string | number;
 
-/** So many unknown names of a document are compared with those that are known, and with so many of them. */
+/** How many unknown names of a document are compared with the known ones, and with how many of these. */
 const looksMax = 100;
 const namesMax = 1000;
 
-/** A longer key is cut off in a path: a path names a place for a reader, and every fault in it carries it. */
+/** A longer key is cut off in a path: a path shows a reader the place, and every fault inside it repeats it. */
 const keyMax = 100;
 
 /** Adds one step to the path of a fault: `lines[2]`, `phases`, `materials["wax, white"]`. */
@@ -28,6 +28,12 @@ export function join(path: string, key: Key): string {
   const short = key.length > keyMax ? `${key.slice(0, keyMax)}…` : key;
   if (!/^[\p{L}_$][\p{L}\d_$-]*$/u.test(short)) return `${path}[${JSON.stringify(short)}]`;
   return path === "" ? short : `${path}.${short}`;
+}
+
+/** The path of a place, then those of what holds it, from the inside out. */
+function* outward(path: string): Generator<string> {
+  yield path;
+  for (let at = path.length - 1; at > 0; at--) if (path[at] === "." || path[at] === "[") yield path.slice(0, at);
 }
 
 /**
@@ -42,9 +48,9 @@ export class Findings {
   readonly #places = new Set<string>();
   /** Places whose own value was taken out. */
   readonly #taken = new Set<string>();
-  /** Lists of which a member, its name or its lines were taken out, or that were themselves. */
+  /** Lists that lost a member, the name or the lines of one, or were taken out themselves. */
   readonly #lost = { name: new Set<string>(), lines: new Set<string>() };
-  /** How many names were looked up among those that are known. */
+  /** How many names were compared with the known ones. */
   #looked = 0;
 
   get faults(): readonly Fault[] {
@@ -53,10 +59,7 @@ export class Findings {
 
   #keep(fault: Fault): void {
     this.#faults.push(fault);
-    const { path } = fault;
-    this.#places.add(path);
-    for (let at = path.length - 1; at > 0; at--)
-      if (path[at] === "." || path[at] === "[") this.#places.add(path.slice(0, at));
+    for (const place of outward(fault.path)) this.#places.add(place);
   }
 
   /** Keeps what is wrong with the shape of a place, whose value is then missing to everything that is checked later. */
@@ -69,9 +72,7 @@ export class Findings {
 
   /** Whether the value of a place was taken out, or what holds it. */
   took(path: string): boolean {
-    if (this.#taken.has(path)) return true;
-    for (let at = path.length - 1; at > 0; at--)
-      if ((path[at] === "." || path[at] === "[") && this.#taken.has(path.slice(0, at))) return true;
+    for (const place of outward(path)) if (this.#taken.has(place)) return true;
     return false;
   }
 
@@ -80,7 +81,7 @@ export class Findings {
     return this.#lost[of].has(list) || this.took(list);
   }
 
-  /** The known name that was probably meant. Only so often: each time, all of them are compared letter by letter. */
+  /** The known name that was probably meant; for the first hundred only, since all names are compared letter by letter. */
   #nearest(name: string, known: Iterable<string>): string | undefined {
     if (++this.#looked > looksMax) return undefined;
     const some: string[] = [];
@@ -127,7 +128,7 @@ export class Findings {
       const keys = (issue.path ?? []).map((step) => step.key as Key);
       const path = keys.reduce(join, at) || "document";
       this.#take(faultOf(issue, path, String(keys.at(-1) ?? "document"), (name, known) => this.#nearest(name, known)));
-      // Of an object of a kind that there is not, no field was read: what stands there is the text of the document.
+      // An object of an unknown kind was not read: its fields are still the text of the document.
       const unread = issue.type === "variant" && issue.expected !== "Object" ? keys.slice(0, -1) : keys;
       if (unread.length === 0) nothing = true;
       else cut(cuts, unread);
@@ -242,7 +243,7 @@ function cut(cuts: Cuts, keys: readonly Key[]): void {
   at.set(keys.at(-1) as Key, "all");
 }
 
-/** A copy without what is cut, made once however much that is. Members of lists leave a gap, so that places keep their number. */
+/** A copy without all that is cut, made in one pass. Members of lists leave a gap, so that places keep their number. */
 function without(value: unknown, cuts: Cuts): unknown {
   if (typeof value !== "object" || value === null) return undefined;
   const inner = (key: Key, held: unknown): unknown => {

@@ -11,7 +11,7 @@ export interface Target {
   readonly name: string;
   readonly call: Call;
   readonly valid: readonly (readonly unknown[])[];
-  /** Prepared jobs and plans are held whole by what the functions keep of them; all other arguments are frozen. */
+  /** Plan and sheet keep what they work out with the jobs and plans they are given; all other arguments are frozen. */
   readonly isFrozen: boolean;
 }
 
@@ -39,7 +39,7 @@ export interface Fuzzed {
   readonly broken: readonly string[];
 }
 
-/** Calls a function so often, each time with other damages; what it broke of its promise is told by the number of the call. */
+/** Calls a function a number of times, each time with other damages, and gives every broken promise with the number of its call. */
 export function fuzzed({ name, call, valid, isFrozen }: Target, from: number, count: number, seed: number): Fuzzed {
   const broken: string[] = [];
   let answered = 0;

@@ -1,7 +1,7 @@
 import { wrong } from "../support/fuzz.js";
 import type { Random } from "./random.js";
 
-type Bag = Record<string | number, unknown>;
+type Bag = Record<Key, unknown>;
 
 /** An object or list of plain data; typed arrays, maps and what a class made are left as they are. */
 export function isPlain(value: unknown): value is Bag {
@@ -11,7 +11,7 @@ export function isPlain(value: unknown): value is Bag {
   );
 }
 
-/** A copy of plain data; what is none goes along as it is. */
+/** A copy of plain data; other values are kept as they are. */
 export function copyOf<T>(value: T): T {
   if (Array.isArray(value)) return value.map(copyOf) as T;
   if (!isPlain(value)) return value;
@@ -25,18 +25,24 @@ export function frozen<T>(value: T): T {
   return Object.freeze(value);
 }
 
-/** Every place of plain data: what holds it, and its key. */
-function placesIn(value: Bag, found: (readonly [Bag, string | number])[] = []): (readonly [Bag, string | number])[] {
-  for (const key of Object.keys(value)) {
-    found.push([value, Array.isArray(value) ? Number(key) : key]);
-    const inner = value[key];
-    if (isPlain(inner)) placesIn(inner, found);
-  }
-  return found;
+export type Key = string | number;
+
+/** Every place of plain data, as the way to it. */
+export function placesOf(value: unknown, way: readonly Key[] = []): (readonly Key[])[] {
+  if (!isPlain(value)) return [];
+  return Object.keys(value).flatMap((key) => {
+    const own = [...way, Array.isArray(value) ? Number(key) : key];
+    return [own, ...placesOf(value[key], own)];
+  });
 }
 
-/** One damage at a place, such as a careless or a hostile caller does. */
-function damage(holder: Bag, key: string | number, random: Random): void {
+/** What holds a place, and the key of the place in it. */
+export function holderOf(value: object, way: readonly Key[]): readonly [Bag, Key] {
+  return [way.slice(0, -1).reduce((holder, key) => holder[key] as Bag, value as Bag), way.at(-1) as Key];
+}
+
+/** One damage at a place, as a careless or a hostile caller might do it. */
+function damage(holder: Bag, key: Key, random: Random): void {
   const value = holder[key];
   const kind = random.below(10);
   if (typeof value === "number" && kind < 5) {
@@ -55,10 +61,10 @@ function damage(holder: Bag, key: string | number, random: Random): void {
 export function damagedTwiceOrMore(args: readonly unknown[], random: Random): readonly unknown[] {
   const copy = copyOf(args) as unknown as Bag;
   for (let count = 2 + random.below(2); count > 0; count--) {
-    // A damage may take others' places away, so they are looked for anew.
-    const places = placesIn(copy);
+    // A damage may take other places away, so the places are listed again.
+    const places = placesOf(copy);
     if (places.length === 0) break;
-    const [holder, key] = random.of(places);
+    const [holder, key] = holderOf(copy, random.of(places));
     damage(holder, key, random);
   }
   return copy as unknown as readonly unknown[];

@@ -2,11 +2,10 @@ import { readBatch } from "gelwright/batch";
 import { CalculationError } from "gelwright/error";
 import { readFormula } from "gelwright/formula";
 import { prepareJob } from "gelwright/plan";
+import { join } from "../../src/formula/document.js";
 import { exampleJobsByName, jobsByName } from "../plan/jobs/jobs.js";
-import { copyOf, isPlain } from "./damage.js";
+import { copyOf, holderOf, isPlain, type Key, placesOf } from "./damage.js";
 import { type Random, randomFrom } from "./random.js";
-
-type Key = string | number;
 
 /** A document that is sound, and what reads it. */
 export interface Sound {
@@ -24,44 +23,24 @@ export function soundDocuments(): readonly Sound[] {
   ]);
 }
 
-/** Every place of a document, as the way to it. */
-function placesOf(value: unknown, way: readonly Key[] = []): (readonly Key[])[] {
-  if (!isPlain(value)) return [];
-  return Object.keys(value).flatMap((key) => {
-    const own = [...way, Array.isArray(value) ? Number(key) : key];
-    return [own, ...placesOf(value[key], own)];
-  });
-}
-
-/** The path as faults write it. */
-function pathOf(way: readonly Key[]): string {
-  return way.reduce<string>((path, key) => {
-    if (typeof key === "number") return `${path}[${key}]`;
-    if (!/^[\p{L}_$][\p{L}\d_$-]*$/u.test(key)) return `${path}[${JSON.stringify(key)}]`;
-    return path === "" ? key : `${path}.${key}`;
-  }, "");
-}
-
-/** Plants one fault at a place and gives the path where it has to be told: a value of no type there is, or a field too many. */
+/** Plants one fault at a place and gives the path at which it has to be reported: a value of a type that no document has, or an extra field. */
 function plant(document: object, way: readonly Key[], random: Random): string {
-  let holder = document as Record<Key, unknown>;
-  for (const key of way.slice(0, -1)) holder = holder[key] as Record<Key, unknown>;
-  const key = way.at(-1) as Key;
+  const [holder, key] = holderOf(document, way);
   const value = holder[key];
   if (isPlain(value) && !Array.isArray(value) && random.below(2) === 0) {
     value["wobble"] = Symbol("no value of a document");
-    return pathOf([...way, "wobble"]);
+    return [...way, "wobble"].reduce(join, "");
   }
   holder[key] = typeof value === "string" && random.below(2) === 0 ? 10n : () => "no value of a document";
-  return pathOf(way);
+  return way.reduce<string>(join, "");
 }
 
-/** Where one of two places holds the other. */
+/** Whether one of two places holds the other. */
 function isWithin(one: readonly Key[], other: readonly Key[]): boolean {
   return one.every((key, i) => key === other[i]) || other.every((key, i) => key === one[i]);
 }
 
-/** Plants one to three faults in a document, and gives what is wrong with what is told of them: all of them, at their places, and no others. */
+/** Plants one to three faults in a document. All of them have to be reported, each at its place, and no others; gives what is wrong with that. */
 export function mistold({ name, document, read }: Sound, seed: number, number: number): string | undefined {
   const random = randomFrom(seed + number * 2_654_435_761);
   const copy = copyOf(document);
@@ -80,12 +59,12 @@ export function mistold({ name, document, read }: Sound, seed: number, number: n
     if (!(error instanceof CalculationError)) return say(`threw ${String(error)}`);
     const told = error.faults.map(({ path }) => path);
     const isAt = (path: string, place: string): boolean => path === place || /^[.[]/.test(path.replace(place, ""));
-    // Where nobody knows of which kind an object is, nothing is told of its other fields.
+    // If the kind of an object is not known, its other fields are not checked.
     const kindless = told.flatMap((path) => /^(.*)\.(?:kind|do|law|shape)$/.exec(path)?.[1] ?? []);
     const missing = planted.filter(
       (place) => !told.some((path) => isAt(path, place)) && !kindless.some((object) => isAt(place, object)),
     );
-    // A step that cools has two shapes; with a fault in the second, what the first has is told beside it.
+    // A step that cools has two shapes; with a fault in the second, the first is reported too.
     const isOtherShape = (path: string): boolean => {
       const [, step] = /^(process\.steps\[\d+\])\.to(?:Viscosity)?$/.exec(path) ?? [];
       return step !== undefined && planted.some((place) => isAt(place, step));
@@ -94,7 +73,7 @@ export function mistold({ name, document, read }: Sound, seed: number, number: n
     if (missing.length > 0) return say(`not told: ${missing.join(", ")}; told: ${told.join(", ")}`);
     if (bred.length > 0) return say(`bred: ${bred.map((fault) => JSON.stringify(fault)).join(", ")}`);
     if (told.length > planted.length && !told.some(isOtherShape)) return say(`told twice: ${told.join(", ")}`);
-    if (/\b(NaN|Infinity)\b/.test(error.message)) return say(`speaks of no number: ${error.message}`);
+    if (/\b(NaN|Infinity)\b/.test(error.message)) return say(`names NaN or Infinity: ${error.message}`);
     return error.code === "document" ? undefined : say(`is of the code ${error.code}`);
   }
   return say("was taken");

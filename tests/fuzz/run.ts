@@ -2,8 +2,8 @@ import { fuzzed, targets } from "./calls.js";
 import { mistold, soundDocuments } from "./documents.js";
 
 /**
- * `npm run fuzz -- 1000000 100000 1`: so many calls of all public functions with two or three damages each, so many
- * documents with planted faults, and the seed. Each finding is printed with the seed and the number that bring it back.
+ * `npm run fuzz -- 1000000 100000 1`: the number of calls of all public functions, with two or three damages each, the
+ * number of documents with planted faults, and the seed. Each finding is printed with the seed and the number that bring it back.
  */
 const [calls = 1_000_000, documents = 100_000, seed = 1] = process.argv.slice(2).map(Number);
 
