@@ -9,9 +9,9 @@ import type { Batch, BatchAllowance } from "./types.js";
 /** What a batch has to know of the vessel it is made in. */
 export interface BatchVessel {
   readonly name: string;
-  /** Least working volume [m³]. */
+  /** Smallest working volume [m³]. */
   readonly volumeMin: number;
-  /** Greatest working volume [m³]. */
+  /** Largest working volume [m³]. */
   readonly volumeMax: number;
   /** Inner diameter [m]. */
   readonly diameter: number;

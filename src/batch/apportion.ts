@@ -22,7 +22,7 @@ interface Choice {
 const sumsMax = 100_000;
 
 /**
- * Number of increments of each line, so that the sum is the least that can be reached and not below `wanted`.
+ * Number of increments of each line, so that the sum is the smallest that can be reached and not below `wanted`.
  *
  * Among all ways to one sum only the closest to the exact masses is kept; with one increment for all lines that is the
  * largest remainder. Of equal remainders the line written first goes up.

@@ -8,9 +8,9 @@ export interface Balance {
   readonly name: string;
   /** Smallest step of the display [kg]. */
   readonly increment: number;
-  /** Greatest load [kg], the container included. */
+  /** Largest load [kg], the container included. */
   readonly capacity: number;
-  /** Least net mass [kg] that it weighs closely enough: from `minimumWeight`, or from its certificate. */
+  /** Smallest net mass [kg] that it weighs closely enough: from `minimumWeight`, or from its certificate. */
   readonly minimumWeight: number;
 }
 
@@ -18,7 +18,7 @@ export interface Balance {
 const portionsMax = 1000;
 
 /**
- * The least net mass that a balance weighs to a stated relative uncertainty, from its repeatability.
+ * The smallest net mass that a balance weighs to a stated relative uncertainty, from its repeatability.
  *
  * $$m_\mathrm{min} = \frac{2\,\max(s,\ 0.41\,d)}{u}$$
  *
@@ -27,7 +27,7 @@ const portionsMax = 1000;
  * @param input.standardDeviation - Standard deviation of at least ten weighings of one weight [kg], 0 or more.
  * @param input.increment - Smallest step d of the display [kg], above 0.
  * @param input.uncertainty - Relative uncertainty u [above 0 to 1]; 0.001 where it is left out, as the source asks of an assay.
- * @returns Least net mass [kg].
+ * @returns Smallest net mass [kg].
  * @throws CalculationError `input` where an argument is no number or out of range.
  * @source usp-41
  * @example
@@ -44,18 +44,18 @@ export function minimumWeight(input: {
   const { standardDeviation, increment, uncertainty = 0.001 } = record(input, "input", known.minimumWeight);
   const spread = Math.max(notNegative(standardDeviation, "standardDeviation"), 0.41 * positive(increment, "increment"));
   if (positive(uncertainty, "uncertainty") > 1) refuse("input", "uncertainty", uncertainty, "a fraction up to 1");
-  return result((2 * spread) / uncertainty, "least weight");
+  return result((2 * spread) / uncertainty, "minimum weight");
 }
 
 /**
- * The balance for a mass: the finest whose least weight and capacity hold it, in as few portions as will do.
+ * The balance for a mass: the finest whose minimum weight and capacity hold it, in as few portions as will do.
  *
- * A mass above every capacity is weighed in equal portions. One below every least weight is refused: weigh a larger
+ * A mass above every capacity is weighed in equal portions. One below every minimum weight is refused: weigh a larger
  * batch, a finer balance, or a premix that carries it.
  *
  * @param input.name - The line, for the message.
  * @param input.mass - Mass to weigh [kg], above 0.
- * @param input.balances - What there is to choose from: name, increment, capacity and least weight [kg] of each.
+ * @param input.balances - What there is to choose from: name, increment, capacity and minimum weight [kg] of each.
  * @param input.tare - Mass of the container on the balance [kg], 0 or more; 0 where it is left out.
  * @returns The balance and the number of equal portions.
  * @throws CalculationError `input` where an argument is out of range; `unreachable` where no balance can weigh the mass.

@@ -5,11 +5,11 @@ import * as known from "./known.js";
 /**
  * The fewest equal lots in which a batch fits a vessel's working volume.
  *
- * $$n = \left\lceil V / V_\mathrm{greatest} \right\rceil \qquad V/n \ge V_\mathrm{least}$$
+ * $$n = \left\lceil V / V_\mathrm{max} \right\rceil \qquad V/n \ge V_\mathrm{min}$$
  *
  * @param input.volume - Volume of the batch [m³] at its fullest; or `mass` [kg] and `density` [kg/m³] in its place.
- * @param input.volumeMin - Least working volume [m³]: what still covers the stirrer or the heated wall. Above 0.
- * @param input.volumeMax - Greatest working volume [m³], not below the least.
+ * @param input.volumeMin - Smallest working volume [m³]: what still covers the stirrer or the heated wall. Above 0.
+ * @param input.volumeMax - Largest working volume [m³], not below the smallest one.
  * @returns Number of lots and volume of each [m³].
  * @throws CalculationError `input` where an argument is out of range; `unreachable` where no number of equal lots fits: the message says which volumes would.
  * @source definition

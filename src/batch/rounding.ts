@@ -40,7 +40,7 @@ export interface RoundedLines {
  *
  * Each line is rounded down or up by less than one increment. Which ones go up is settled by the largest remainder
  * among the lines of one increment (of equal ones the first), and between increments by an exact search: the total is the smallest that the
- * balances can reach and that is not below the one wanted, with the least deviation in all. Only where the lines alone
+ * balances can reach and that is not below the one wanted, with the smallest deviation in all. Only where the lines alone
  * cannot reach it, the carrier takes the rest, by more than one increment if need be.
  *
  * @param input.lines - Name, exact mass [kg], increment [kg], and what else binds each line.

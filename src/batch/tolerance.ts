@@ -4,9 +4,9 @@ import * as known from "./known.js";
 
 /** The readings between which a weighing is accepted [kg]. */
 export interface WeighingTolerance {
-  /** Least reading [kg]. */
+  /** Smallest reading [kg]. */
   readonly min: number;
-  /** Greatest reading [kg]. */
+  /** Largest reading [kg]. */
   readonly max: number;
 }
 
@@ -21,7 +21,7 @@ export interface WeighingTolerance {
  * @param input.increment - Smallest step d of the balance [kg], above 0 and below the mass.
  * @param input.relative - Relative tolerance r, above 0 and below 1.
  * @param input.massMax - The most of this line that the batch may hold [kg], not below the mass; no limit where it is left out.
- * @returns Least and greatest reading [kg].
+ * @returns Smallest and largest reading [kg].
  * @throws CalculationError `input` where an argument is out of range.
  * @source common practice, no source
  * @example

@@ -51,9 +51,9 @@ export type AllowanceDocument =
 export interface BalanceDocument {
   readonly name: string;
   readonly increment: Quantity<"mass">;
-  /** Greatest load, container included. */
+  /** Largest load, container included. */
   readonly capacity: Quantity<"mass">;
-  /** Least net mass that it weighs closely enough. */
+  /** Smallest net mass that it weighs closely enough. */
   readonly minimumWeight: Quantity<"mass">;
 }
 

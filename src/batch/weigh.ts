@@ -92,7 +92,7 @@ export function weigh(
   };
 }
 
-/** Rounds to the least total from which what was asked for arrives. */
+/** Rounds to the smallest total from which what was asked for arrives. */
 function reaching(
   lines: Parameters<typeof roundToBalances>[0]["lines"],
   total: number,

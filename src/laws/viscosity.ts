@@ -67,7 +67,7 @@ export function viscosityAt(input: {
 /**
  * The temperatures between which readings stand; nothing is given where a law has no such ends.
  *
- * $$T_\mathrm{least} \le T \le T_\mathrm{greatest}$$
+ * $$T_\mathrm{min} \le T \le T_\mathrm{max}$$
  *
  * @param law - The viscosity law, as plain data.
  * @returns Lowest and highest temperature of the readings [°C]; both fields are left out for a law without readings.

@@ -7,7 +7,7 @@ export interface DerivedIndex {
   readonly share: number;
   /** Its natural origin index: the share where that is more than a half, else 0. */
   readonly naturalOrigin: number;
-  /** What the share was reckoned by. It is kept with the index, because the methods differ. */
+  /** The method by which the share was calculated. It is kept with the index, because the methods differ. */
   readonly method: "molar mass" | "renewable carbon";
 }
 

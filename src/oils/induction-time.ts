@@ -11,7 +11,7 @@ export interface InductionReading {
   readonly duration: number;
 }
 
-/** An induction time reckoned at another temperature by one rule. */
+/** An induction time at another temperature, by one rule. */
 export interface InductionEstimate {
   /** Time until oxidation sets in [s]. */
   readonly duration: number;

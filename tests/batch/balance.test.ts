@@ -19,7 +19,7 @@ test("the finest balance that can carry the mass is taken", () => {
   expect(choose(150)).toEqual(["floor", 1]);
 });
 
-test("the container counts against the capacity, and not towards the least weight", () => {
+test("the container counts against the capacity, and not towards the minimum weight", () => {
   expect(choose(5.5, 0.6)).toEqual(["floor", 1]);
   expect(choose(0.15, 0.1)).toEqual(["bench", 1]);
   expect(() => choose(0.001, 0.1)).toThrow("wax: found 0.001 kg, which no balance can weigh");
@@ -41,7 +41,7 @@ test("a mass between two balances is weighed in portions on the smaller", () => 
   });
 });
 
-test("a mass below every least weight is refused with the line, the balances and the remedy", () => {
+test("a mass below every minimum weight is refused with the line, the balances and the remedy", () => {
   expect(() => choose(0.0001)).toThrow(
     "wax: found 0.0001 kg, which no balance can weigh (floor: 5 to 150 kg, bench: 0.05 to 6 kg, fine: 0.002 to 0.2 kg), " +
       "expected a mass within one of them: a larger batch, another balance, or a premix that carries this line",
