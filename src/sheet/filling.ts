@@ -26,7 +26,7 @@ export function filling(sheet: Sheet): readonly Block[] {
 function packsOf(sheet: Sheet): readonly string[] {
   const { plan, words, say } = sheet;
   const { lots, names, packs } = plan;
-  const { fillPacks, fillFewer, fillMass, eachPack, gross } = words.lines.kettle;
+  const { fillPacks, fillFewer, fillMass, eachPack, gross, weighWhereFilled } = words.lines.kettle;
   const { pack } = names;
   const packed = packedLot(plan);
   if (!packed) return [fillMass({ mass: lots.delivered, pack }, say)];
@@ -36,10 +36,22 @@ function packsOf(sheet: Sheet): readonly string[] {
     fillPacks({ count, pack, mass }, say),
     ...(count < asked ? [fillFewer({ count, asked }, say)] : []),
     ...(packs?.limits
-      ? [gross({ single: packs.limits.single, mean: packs.limits.mean, count: packs.limits.sampleSize }, say)]
+      ? [
+          gross({ single: packs.limits.single, mean: packs.limits.mean, count: packs.limits.sampleSize }, say),
+          ...(mayBeTouched(plan) ? [] : [weighWhereFilled()]),
+        ]
       : []),
     ...(packs?.topUp ? [eachPack({ first: packs.topUp.massFirst, second: packs.topUp.massTopUp }, say)] : []),
   ];
+}
+
+/** Whether a pack may be moved and closed as soon as it is full. */
+function mayBeTouched({ afterFilling: { capping, moving } }: Plan): boolean {
+  return [capping, moving].every((wait) => wait === undefined || (!("notKnown" in wait) && isAtOnce(wait)));
+}
+
+function isAtOnce({ firstPack, lastPack }: PlanWait): boolean {
+  return firstPack === 0 && lastPack === 0;
 }
 
 /** Packs of one lot that are full, what goes into each, and what is left after the last [kg]. */
@@ -62,15 +74,22 @@ export function packedLot({ lots, packs }: Plan): PackedLot | undefined {
 function rateOf({ plan, words, say }: Sheet, step: PlanStep): readonly string[] {
   const { timeStart, timeEnd } = step;
   const { rate, rateOfMass } = words.lines.kettle;
-  const { packs = packedLot(plan)?.count, delivered } = plan.lots;
   const isTimed = timeStart !== undefined && timeEnd !== undefined && timeEnd > timeStart;
   const duration = isTimed ? timeEnd - timeStart : stated(step);
   if (duration === undefined || duration === 0) return [];
+  const perMinute = (amount: number): number => roundedUp((60 * amount) / duration);
+  const packed = packedLot(plan);
   return [
-    packs === undefined
-      ? rateOfMass({ rate: delivered / duration, duration }, say)
-      : rate({ packsPerMinute: (60 * packs) / duration, duration }, say),
+    packed
+      ? rate({ packsPerMinute: perMinute(packed.count), duration }, say)
+      : rateOfMass({ rate: perMinute(plan.lots.delivered) / 60, duration }, say),
   ];
+}
+
+/** A rate to three digits that is not below it: at the rate rounded down, the last packs would be late. */
+function roundedUp(rate: number): number {
+  const step = 10 ** (Math.floor(Math.log10(rate)) - 2);
+  return Math.ceil(rate / step - 1e-9) * step;
 }
 
 /** How warm it is in the vessel at the first pack and at the last, once if that is the same. */
@@ -101,7 +120,6 @@ function afterwards(sheet: Sheet): readonly string[] {
   const { capping, moving } = plan.afterFilling;
   const { cap, capAtOnce, capNotKnown, move, moveNotKnown, rest } = words.lines.kettle;
   const resting = plan.timeline.find(({ step, inPacks }) => inPacks && step.do === "rest")?.step;
-  const isAtOnce = ({ firstPack, lastPack }: PlanWait): boolean => firstPack === 0 && lastPack === 0;
   return [
     "notKnown" in capping
       ? capNotKnown({ reason: whyNot(sheet, capping.notKnown) })

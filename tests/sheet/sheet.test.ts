@@ -32,10 +32,26 @@ describe("Markdown", () => {
   });
 
   test("says of a vessel that cools while it is filled that what is left cools faster, of another no more than its temperature", () => {
-    expect(sheet).toContain("56.1 °C at the end as long as the vessel stays full. What is left in it cools faster:");
+    expect(sheet).toContain("56.1 °C at the end, calculated for a full vessel. What is left in it cools faster:");
     expect(sheet).toContain("| Temperature at the last pack |");
     const atOnce = runPlan(changed(exampleJob(), ({ process }) => delete process.steps[9].for));
     expect(toMarkdown({ plan: atOnce })).toContain("- Predicted temperature in the vessel: 58.1 °C.\n");
+  });
+
+  test("has packs weighed where they are filled, if they may not be moved or closed at once", () => {
+    expect(sheet).toContain("- Fill the packs to be weighed on the balance itself, each with its closure beside it:");
+    const cold = toMarkdown({ plan: runPlan(coldJob()) });
+    expect(cold).toContain("- Close each pack as it is filled");
+    expect(cold).not.toContain("on the balance itself");
+  });
+
+  test("asks for a rate at which the packs that the charge fills are full in time, rounded up", () => {
+    const plan = runPlan(coldJob());
+    expect(toMarkdown({ plan })).toMatch(/Rate: at least 13\.3 packs a minute/);
+    const { packs: _, ...mass } = plan.lots;
+    expect(toMarkdown({ plan: { ...plan, lots: mass, packs: undefined as never } })).toMatch(
+      /Rate: at least 2\.01 kg\/min/,
+    );
   });
 
   test("puts what is open before the weighing, in capitals, with its value and its limit", () => {

@@ -8,17 +8,11 @@ interface Waited {
   readonly lastPack: number;
 }
 
-/** A rate to three digits that is not below it: at the rate rounded down, the last packs would be late. */
-function roundedUp(rate: number): number {
-  const step = 10 ** (Math.floor(Math.log10(rate)) - 2);
-  return Math.ceil(rate / step - 1e-9) * step;
-}
-
 /** Sentences of the part that goes to the kettle. Masses in kg, times in s, temperatures in °C, rates in kg/s. */
 export const kettleLines = {
   // Weigh
   wetBeforehand: ({ material, mass }: { readonly material: string; readonly mass: number }, say: Say): string =>
-    `Keep back at least ${say.kilograms(mass, 3)} of the oil that is weighed for this lot and make a paste of ${material} with it. It goes in with that material; take no extra oil.`,
+    `Keep back at least ${say.kilograms(mass, 3)} of the oil that is weighed for this lot and make a paste of ${material} with it. Add this oil with the paste, not with the phase that it was weighed for; take no extra oil.`,
   premixBeforehand: ({
     name,
     phase,
@@ -60,20 +54,23 @@ export const kettleLines = {
     `${say.count(asked)} packs are asked for; at this fill the charge is enough for ${say.count(count)}.`,
   gross: (of: { readonly single: Ends; readonly mean: Ends; readonly count: number }, say: Say): string =>
     `Weigh ${say.count(of.count)} packs in a row, with closure. Correct the filler if one is outside ${say.range(say.kilograms(of.single.min), say.kilograms(of.single.max))}, or their mean outside ${say.range(say.kilograms(of.mean.min), say.kilograms(of.mean.max))}.`,
+  /** Where packs may not be moved or closed at once. */
+  weighWhereFilled: (): string =>
+    "Fill the packs to be weighed on the balance itself, each with its closure beside it: they may not be moved or closed yet.",
   eachPack: ({ first, second }: { readonly first: number; readonly second: number }, say: Say): string =>
     `Pour twice: ${say.kilograms(first)} first, and ${say.kilograms(second, 3)} once that has cooled, before a skin sets.`,
   rate: (
     { packsPerMinute, duration }: { readonly packsPerMinute: number; readonly duration: number },
     say: Say,
   ): string =>
-    `Rate: at least ${say.number(roundedUp(packsPerMinute), 3)} packs a minute, so that all are full within ${say.duration(duration)}.`,
+    `Rate: at least ${say.number(packsPerMinute, 3)} packs a minute, so that all are full within ${say.duration(duration)}.`,
   rateOfMass: ({ rate, duration }: { readonly rate: number; readonly duration: number }, say: Say): string =>
-    `Rate: at least ${say.massRate(roundedUp(rate * 60) / 60, 3)}, so that all of it is filled within ${say.duration(duration)}.`,
+    `Rate: at least ${say.massRate(rate, 3)}, so that all of it is filled within ${say.duration(duration)}.`,
   warmth: ({ first, last }: { readonly first: number; readonly last: number }, say: Say): string =>
     `Predicted temperature in the vessel: ${say.celsius(first)} at the first pack, ${say.celsius(last)} at the last.`,
-  /** Of a vessel that cools: it is predicted as if none of it were filled. */
+  /** Of a vessel that cools: predicted as if it stayed full. */
   warmthWhileFull: ({ first, last }: { readonly first: number; readonly last: number }, say: Say): string =>
-    `Predicted temperature in the vessel: ${say.celsius(first)} at the first pack, ${say.celsius(last)} at the end as long as the vessel stays full. What is left in it cools faster: read the temperature at the last packs.`,
+    `Predicted temperature in the vessel: ${say.celsius(first)} at the first pack, ${say.celsius(last)} at the end, calculated for a full vessel. What is left in it cools faster: measure the temperature at the last packs.`,
   warmthThroughout: ({ temperature }: { readonly temperature: number }, say: Say): string =>
     `Predicted temperature in the vessel: ${say.celsius(temperature)}.`,
   cap: ({ temperature, firstPack, lastPack }: Waited, say: Say): string =>

@@ -1,12 +1,6 @@
 import type { Lines, Say } from "gelwright/sheet";
 import { grades } from "./codes.js";
 
-/** Auf drei Stellen aufgerundet: bei abgerundeter Rate kämen die letzten Packungen zu spät. */
-function roundedUp(rate: number): number {
-  const step = 10 ** (Math.floor(Math.log10(rate)) - 2);
-  return Math.ceil(rate / step - 1e-9) * step;
-}
-
 function equalLots(lots: number, say: Say): string {
   return lots === 1 ? "einer Charge" : `${say.count(lots)} gleichen Chargen`;
 }
@@ -61,8 +55,9 @@ export const batch: Lines["batch"] = {
     `Alle Chargen: ${say.money(all)} ${currency}; je geliefertem Kilogramm: ${say.money(perKilogram)} ${currency}.`,
   costWithPack: ({ batch: all, perKilogram, perPack, currency }, say) =>
     `Alle Chargen: ${say.money(all)} ${currency}; je geliefertem Kilogramm: ${say.money(perKilogram)} ${currency}; je Packung: ${say.money(perPack, 3)} ${currency}.`,
-  ofStabilityTest: ({ count }, say) => `${say.count(count)} für die Stabilitätsprüfung`,
-  ofFillChecks: ({ count }, say) => `${say.count(count)} Packungen für Füllprüfungen`,
+  ofStabilityTest: ({ count }, say) =>
+    `${say.count(count)} ${count === 1 ? "Probe" : "Proben"} für die Stabilitätsprüfung`,
+  ofFillChecks: ({ count }, say) => `${say.count(count)} ${count === 1 ? "Packung" : "Packungen"} für Füllprüfungen`,
   ofPacks: ({ count }, say) => `${say.count(count)} Rückstellmuster`,
   samplesOfLot: ({ name, parts, mass }, say) =>
     `Aus jeder Charge (${name}): ${parts.join(", ")}; zusammen ${say.kilograms(mass, 4)}.`,
@@ -70,8 +65,9 @@ export const batch: Lines["batch"] = {
     `Der Vorrat reicht höchstens für ${say.kilograms(mass, 5)} in ${equalLots(lots, say)}.`,
   stockMakesInPacks: ({ mass, packs: count, lots }, say) =>
     `Der Vorrat reicht höchstens für ${say.count(count)} Packungen (${say.kilograms(mass, 5)}) in ${equalLots(lots, say)}.`,
-  limitedBy: ({ materials }) => `Begrenzt durch ${materials.join(" und ")}.`,
-  limitedByVessel: () => "Eine Charge mehr wäre für den Kessel zu wenig.",
+  limitedBy: ({ materials }) => `Zuerst geht aus: ${materials.join(" und ")}.`,
+  limitedByVessel: () =>
+    "Für eine weitere Charge ist der Rest zu wenig: sie füllte den Kessel nicht bis zum kleinsten Nutzvolumen.",
   sourceOf: ({ of, from }) => `${of}: ${from}`,
   foot: ({ title, product, documents, batchNumber }) =>
     `${title}: ${product} · ${documents} · ${batchNumber}: ______________`,
@@ -82,7 +78,7 @@ export const batch: Lines["batch"] = {
 
 export const kettle: Lines["kettle"] = {
   wetBeforehand: ({ material, mass }, say) =>
-    `Mindestens ${say.kilograms(mass, 3)} des für diese Charge eingewogenen Öls zurückbehalten und mit ${material} anteigen. Es kommt zusammen mit diesem Rohstoff hinein; kein zusätzliches Öl nehmen.`,
+    `Mindestens ${say.kilograms(mass, 3)} des für diese Charge eingewogenen Öls zurückbehalten und mit ${material} anteigen. Dieses Öl mit der Paste zugeben, nicht mit seiner eigenen Phase; kein zusätzliches Öl nehmen.`,
   premixBeforehand: ({ name, phase, materials, total }) =>
     `Vor dem Beginn die Vormischung ${name} für Phase ${phase} aus dem für diese Charge Eingewogenen herstellen: ${materials.join(" + ")}, zusammen ${total}.`,
   mixBeforehand: ({ phase }) =>
@@ -103,16 +99,18 @@ export const kettle: Lines["kettle"] = {
     `Verlangt sind ${say.count(asked)} Packungen; bei dieser Füllmenge reicht der Ansatz für ${say.count(count)}.`,
   gross: ({ single, mean, count }, say) =>
     `${say.count(count)} Packungen hintereinander mit Verschluss wiegen. Den Abfüller nachstellen, wenn eine außerhalb von ${say.range(say.kilograms(single.min), say.kilograms(single.max))} liegt oder ihr Mittel außerhalb von ${say.range(say.kilograms(mean.min), say.kilograms(mean.max))}.`,
+  weighWhereFilled: () =>
+    "Die Packungen, die gewogen werden, auf der Waage selbst füllen, den Verschluss jeweils daneben: sie dürfen noch nicht bewegt oder verschlossen werden.",
   eachPack: ({ first, second }, say) =>
     `Zweimal gießen: zuerst ${say.kilograms(first)}, und ${say.kilograms(second, 3)}, sobald das abgekühlt ist, bevor eine Haut erstarrt.`,
   rate: ({ packsPerMinute, duration }, say) =>
-    `Geschwindigkeit: mindestens ${say.number(roundedUp(packsPerMinute), 3)} Packungen je Minute, damit alle innerhalb von ${say.duration(duration)} voll sind.`,
+    `Geschwindigkeit: mindestens ${say.number(packsPerMinute, 3)} Packungen je Minute, damit alle innerhalb von ${say.duration(duration)} voll sind.`,
   rateOfMass: ({ rate, duration }, say) =>
-    `Geschwindigkeit: mindestens ${say.massRate(roundedUp(rate * 60) / 60, 3)}, damit alles innerhalb von ${say.duration(duration)} abgefüllt ist.`,
+    `Geschwindigkeit: mindestens ${say.massRate(rate, 3)}, damit alles innerhalb von ${say.duration(duration)} abgefüllt ist.`,
   warmth: ({ first, last }, say) =>
     `Vorhergesagte Temperatur im Kessel: ${say.celsius(first)} bei der ersten Packung, ${say.celsius(last)} bei der letzten.`,
   warmthWhileFull: ({ first, last }, say) =>
-    `Vorhergesagte Temperatur im Kessel: ${say.celsius(first)} bei der ersten Packung, ${say.celsius(last)} am Ende, solange der Kessel voll bleibt. Der Rest darin kühlt schneller ab: bei den letzten Packungen die Temperatur ablesen.`,
+    `Vorhergesagte Temperatur im Kessel: ${say.celsius(first)} bei der ersten Packung, ${say.celsius(last)} am Ende, gerechnet für einen vollen Kessel. Der Rest darin kühlt schneller ab: bei den letzten Packungen die Temperatur messen.`,
   warmthThroughout: ({ temperature }, say) => `Vorhergesagte Temperatur im Kessel: ${say.celsius(temperature)}.`,
   cap: ({ temperature, firstPack, lastPack }, say) =>
     `Eine Packung verschließen, sobald sie auf ${say.celsius(temperature)} abgekühlt ist: vorhergesagt ${say.duration(firstPack)} nach dem Füllen bei der ersten Packung, ${say.duration(lastPack)} bei der letzten.`,
