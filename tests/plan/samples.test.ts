@@ -110,7 +110,7 @@ describe("samples of a lot", () => {
 
   test("stand on the sheet with what they are for", () => {
     expect(toMarkdown({ plan: runPlan(withSamples({ stabilityTest: true, fillChecks: 4, packs: 1 })) })).toMatch(
-      /Of each lot \(samples\): 8 for the stability test, 20 packs for checks of the fill, 1 pack kept back; .* in all\./,
+      /From each lot \(samples\): 8 samples for the stability test, 20 packs for checks of the fill, 1 pack kept back; .* in all\./,
     );
   });
 

@@ -77,7 +77,7 @@ describe("the stock of a job", () => {
   test("stands on the sheet: what is needed, there and to buy, and what it makes", () => {
     const sheet = toMarkdown({ plan: ofKey(needed(key) * 0.7) });
     expect(sheet).toContain("| Material | Needed by all lots | In stock | To buy |");
-    expect(sheet).toMatch(/The stock makes at most [\d ,]+ packs .* It is limited by /);
+    expect(sheet).toMatch(/The stock makes at most [\d ,]+ packs .* What runs out first: /);
     expect(sheet).toMatch(/NOT MET: All lots take .*: more than there is in stock\. Buy /);
     expect(toMarkdown({ plan })).not.toContain("In stock");
   });

@@ -33,15 +33,15 @@ export const batchLines = {
     `Asked for: ${say.kilograms(mass)} in ${Number.isInteger(packs) ? "" : "about "}${say.number(packs, 5)} packs${say.given(pack, (name) => ` (${name})`)}.`,
   delivered: ({ mass }: { readonly mass: number }, say: Say): string => `The charge delivers ${say.kilograms(mass)}.`,
   ofStabilityTest: ({ count }: { readonly count: number }, say: Say): string =>
-    `${say.count(count)} for the stability test`,
+    `${say.count(count)} ${count === 1 ? "sample" : "samples"} for the stability test`,
   ofFillChecks: ({ count }: { readonly count: number }, say: Say): string =>
-    `${say.count(count)} packs for checks of the fill`,
+    `${say.count(count)} ${count === 1 ? "pack" : "packs"} for checks of the fill`,
   ofPacks: ({ count }: { readonly count: number }, say: Say): string =>
     `${say.count(count)} ${count === 1 ? "pack" : "packs"} kept back`,
   samplesOfLot: (
     { name, parts, mass }: { readonly name: string; readonly parts: readonly string[]; readonly mass: number },
     say: Say,
-  ): string => `Of each lot (${name}): ${parts.join(", ")}; ${say.kilograms(mass, 4)} in all.`,
+  ): string => `From each lot (${name}): ${parts.join(", ")}; ${say.kilograms(mass, 4)} in all.`,
   stockMakes: ({ mass, lots }: { readonly mass: number; readonly lots: number }, say: Say): string =>
     `The stock makes at most ${say.kilograms(mass, 5)} in ${say.count(lots)} ${lots === 1 ? "lot" : "equal lots"}.`,
   stockMakesInPacks: (
@@ -50,8 +50,9 @@ export const batchLines = {
   ): string =>
     `The stock makes at most ${say.count(packs)} packs (${say.kilograms(mass, 5)}) in ${say.count(lots)} ${lots === 1 ? "lot" : "equal lots"}.`,
   limitedBy: ({ materials }: { readonly materials: readonly string[] }): string =>
-    `It is limited by ${materials.join(" and ")}.`,
-  limitedByVessel: (): string => "One lot more would be too little for the vessel.",
+    `What runs out first: ${materials.join(" and ")}.`,
+  limitedByVessel: (): string =>
+    "What is left is too little for another lot: it would not reach the minimum working volume of the vessel.",
   filmOnWall: ({ thickness }: { readonly thickness: number }, say: Say): string =>
     `By the viscosity at the end of filling, a film of ${say.millimetres(thickness, 2)} on average has not drained from the wall.`,
   filmAllowedFor: (
