@@ -89,9 +89,9 @@ function planOfTest(sheet: Sheet): string {
 
 function storageTable(sheet: Sheet, { storages, temperatureReference }: PlanStability): Table {
   const { words, say } = sheet;
-  const { storage, samples, lastPull, standsFor } = words.labels;
+  const { storage, samplesToPutIn, lastPull, standsFor } = words.labels;
   return {
-    columns: [storage, samples, lastPull, standsFor],
+    columns: [storage, samplesToPutIn, lastPull, standsFor],
     rows: storages.map((one) => [
       words.lines.stability.storage({
         name: one.condition,

@@ -118,6 +118,7 @@ export const labels = {
   time: "Time",
   storage: "Storage",
   samples: "Samples",
+  samplesToPutIn: "Samples, with those in reserve",
   lastPull: "Day of last pull",
   standsFor: "Equivalent to",
   what: "Observations",
@@ -197,7 +198,7 @@ export const labels = {
   reconciliationNote:
     "Not accounted for: the mass weighed in, less all that was found. If it is more than the weighing tolerance, tell the owner of the formula before the batch is released.",
   grades: "Bold: measured. Upright: between readings, or stated. Italics: predicted, with its band where one is known.",
-  nothingChanged: "The two plans weigh, do and find the same.",
+  nothingChanged: "Masses, steps, figures and checks are the same in both plans.",
   noSource: "no source stated",
   setPump: "Set the pump to the rate of the first row, then raise it evenly to the rate of the next.",
   smallerAddition:

@@ -116,6 +116,7 @@ export const labels: Labels = {
   time: "Zeit",
   storage: "Lagerung",
   samples: "Proben",
+  samplesToPutIn: "Proben, mit denen in Reserve",
   lastPull: "Tag der letzten Entnahme",
   standsFor: "Entspricht",
   what: "Beobachtungen",
@@ -196,7 +197,7 @@ export const labels: Labels = {
     "Nicht nachgewiesen: die eingewogene Masse abzüglich alles Gefundenen. Ist es mehr als die Wägetoleranz, vor der Freigabe den Verantwortlichen der Rezeptur verständigen.",
   grades:
     "Fett: gemessen. Gerade: zwischen Messwerten, oder angegeben. Kursiv: vorhergesagt, mit Band, wo eines bekannt ist.",
-  nothingChanged: "Beide Pläne wiegen, tun und finden dasselbe.",
+  nothingChanged: "Massen, Schritte, Zahlen und Prüfungen sind in beiden Plänen gleich.",
   noSource: "keine Quelle angegeben",
   setPump: "Die Pumpe auf die Fördermenge der ersten Zeile stellen, dann gleichmäßig zu der der nächsten steigern.",
   smallerAddition:
