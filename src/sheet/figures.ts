@@ -1,18 +1,20 @@
+import { record } from "../guards.js";
 import { maxOf, minOf } from "../numeric/extremes.js";
 import type { AdditionRow, PlanSchedule, PlanSeries } from "../plan/index.js";
 import type { Block } from "./blocks.js";
 import { type Axis, type Line, type Region, roundTicks, svgOf, timeTicks } from "./chart.js";
 import type { Sheet } from "./render.js";
-import { soundPart } from "./sound.js";
+import { soundlyOf } from "./sound.js";
 
 /** The course of the batch as drawings: temperature with the windows for adding, or additions and torque. */
 export function courseFigures(sheet: Sheet): readonly Block[] {
   const { plan, series } = sheet;
+  const isHeated = plan.timeline.some(({ step }) => step.do === "heat");
   const schedules = (plan.emulsion?.schedules ?? []).filter((one): one is PlanSchedule => !("notKnown" in one));
   return [
-    ...soundPart(series, { name: "series", fingerprint: plan.fingerprint }, (sound) =>
-      plan.timeline.some(({ step }) => step.do === "heat") ? temperatures(sheet, sound) : [],
-    ),
+    ...(series === undefined
+      ? []
+      : soundlyOf(record(series, "series"), "series", (sound) => (isHeated ? temperatures(sheet, sound) : []))),
     ...schedules.flatMap((of) => additions(sheet, of)),
   ];
 }

@@ -18,14 +18,14 @@ export function soundlyOf<T extends object, Out = string>(of: T, path: string, w
   return wholly(path, "a result as the plan gives it", () => write(of));
 }
 
-/** A part that may stand on a sheet beside the plan: whole, and of the same documents, if it says of which it is. */
-export function soundPart<T extends object>(
+/** A part that may stand on a sheet beside the plan: whole, and computed from the same documents. */
+export function soundPart<T extends { readonly fingerprint: string }>(
   part: T | undefined,
   { name, fingerprint }: { readonly name: string; readonly fingerprint: string },
   write: (part: T) => readonly Block[],
 ): readonly Block[] {
   if (part === undefined) return [];
-  const { fingerprint: own = fingerprint }: { readonly fingerprint?: string } = record(part, name);
+  const { fingerprint: own } = record(part, name);
   if (own !== fingerprint)
     refuse("input", `${name}.fingerprint`, show(own), "the fingerprint of the plan, as both are of the same documents");
   return soundlyOf(part, name, write);

@@ -49,6 +49,8 @@ describe("label and exposure on the batch sheet", () => {
       expect(() => write({ plan: other, ...parts })).toThrow(/label.*fingerprint of the plan/s);
       expect(() => write({ plan: other, exposure: parts.exposure })).toThrow(/exposure.*fingerprint of the plan/s);
       expect(() => write({ plan, label: {} as never })).toThrow(CalculationError);
+      const { fingerprint: _own, ...unsigned } = parts.label;
+      expect(() => write({ plan, label: unsigned as never })).toThrow(/label.*fingerprint of the plan/s);
       const { names: _, ...halved } = parts.exposure;
       expect(() => write({ plan, exposure: halved as never })).toThrow(/exposure/);
     }
