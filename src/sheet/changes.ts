@@ -14,7 +14,7 @@ import { version } from "./version.js";
  * their documents, what is weighed and done otherwise, and which figures and verdicts that changes.
  *
  * @param input.before - The plan that was approved, as `runPlan` gives it.
- * @param input.after - The plan that is to take its place.
+ * @param input.after - The plan that is to replace it.
  * @param input.documents - The job documents of the two, if their fields are to be compared.
  * @param input.words - Words in place of English ones, in whole or in part; default English.
  * @param input.formats - How numbers and units are written; default a point, no separators, the units of the trade.
@@ -72,7 +72,7 @@ function changesOf(sheets: readonly [Sheet, Sheet], documents: readonly unknown[
     ...(documents && { documents }),
   });
   const { fields, ...others } = found;
-  // What a rule makes of the other plan is no change of this one.
+  // The cooling time by rule is scaled from the first plan, so it is no figure of the second.
   const figures = found.plans.map(({ durationCoolingByRule: _, ...scale }) => scale);
   const columns = ["", labels.before, labels.after];
   const part = (title: string, rows: readonly (readonly string[])[]): readonly Block[] => {

@@ -66,7 +66,7 @@ function isStanding({ plan: { timeline } }: Sheet, { step, speed }: PlanStep): b
   );
 }
 
-/** What a step charges, each material with its mass: of a phase that goes in in parts, what is weighed for this one. */
+/** What a step charges, each material with its mass; of a phase that is charged in parts, what is weighed for this part. */
 function chargedIn({ plan, words, say }: Sheet, { number, step, massCharged }: PlanStep): readonly string[] {
   if (massCharged === undefined || !("phase" in step)) return [];
   const weighed = plan.weighing.lines.filter(({ phase }) => phase === step.phase);

@@ -9,7 +9,7 @@ export function visible(text: string): string {
   return text.replace(misleading, (letter) => (/[\r\n\t]/.test(letter) ? letter : "\ufffd"));
 }
 
-/** The same on one line. One look at each run of spaces: a pattern that has a break in its midst would look from each of them. */
+/** The same on one line. Each run of spaces is read once: a pattern with a break in its middle would start again at every space. */
 function oneLine(text: string): string {
   return visible(text.replace(/\s+/g, (space) => (/[\r\n\t\u2028\u2029]/.test(space) ? " " : space)));
 }

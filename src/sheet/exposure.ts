@@ -51,7 +51,7 @@ export function exposureToMarkdown(input: { readonly exposure: PlanExposure } & 
   );
 }
 
-/** What an assessor has asked, without what it was computed from. */
+/** The exposure that an assessor asks for, without the line on what it was computed from. */
 export function assessment({ names, daily, materials, limits }: PlanExposure, sheet: Written): readonly Block[] {
   const { words, say } = sheet;
   const { labels, lines } = words;

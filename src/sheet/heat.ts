@@ -64,13 +64,10 @@ function exposureOf(sheet: Sheet, of: MaterialExposure): string {
   return of.equivalent ? exposureAsMuchAs({ ...told, asMuch: asMuchAs(of.equivalent, say) }, say) : exposure(told, say);
 }
 
-/** The time there is to stir and fill in, if it is known; a charge that is heated after all is in has no such time yet. */
+/** The time there is to stir and fill in, if it is known; nothing if the charge is heated after the last of it is in. */
 export function timeToWorkIn({ plan, words, say }: Sheet): string {
-  const isHeated = plan.timeline.reduce(
-    (heated, { step, massCharged }) => (massCharged === undefined ? heated || step.do === "heat" : false),
-    false,
-  );
-  if (isHeated) return "";
+  const lastCharge = plan.timeline.map(({ massCharged }) => massCharged !== undefined).lastIndexOf(true);
+  if (plan.timeline.slice(lastCharge + 1).some(({ step }) => step.do === "heat")) return "";
   const { durationToSet: duration, durationMargin: margin }: Plan["scale"] = plan.scale;
   const { sets, setsAfterFilling, setsBeforeFilling } = words.lines.heat;
   if (duration === undefined) return "";

@@ -16,7 +16,7 @@ import { htmlOf } from "./to-html.js";
  * @param input.plan - A plan as `runPlan` gives it.
  * @param input.series - Its course against time, as `planSeries` gives it; default no drawing of the temperature.
  * @param input.label - The draft of its label, as `labelFor` gives it, to stand among the appendices; default none.
- * @param input.exposure - What an assessor has asked, as `exposureFor` gives it, to stand among the appendices; default none.
+ * @param input.exposure - The exposure that an assessor asks for, as `exposureFor` gives it, to stand among the appendices; default none.
  * @param input.words - Words in place of English ones, in whole or in part; default English.
  * @param input.formats - How numbers and units are written; default a point, no separators, the units of the trade.
  * @returns A whole HTML document. Text of the documents is escaped.

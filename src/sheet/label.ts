@@ -55,7 +55,7 @@ export function labelToMarkdown(input: { readonly label: PlanLabel } & Wording):
   );
 }
 
-/** The draft of a label, without what it was computed from. */
+/** The draft of a label, without the line on what it was computed from. */
 export function labelDraft(label: PlanLabel, sheet: Written): readonly Block[] {
   const { labels, lines } = sheet.words;
   const { names, productType } = label;

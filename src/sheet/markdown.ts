@@ -11,7 +11,7 @@ import { markdownOf } from "./to-markdown.js";
  *
  * @param input.plan - A plan as `runPlan` gives it.
  * @param input.label - The draft of its label, as `labelFor` gives it, to stand among the appendices; default none.
- * @param input.exposure - What an assessor has asked, as `exposureFor` gives it, to stand among the appendices; default none.
+ * @param input.exposure - The exposure that an assessor asks for, as `exposureFor` gives it, to stand among the appendices; default none.
  * @param input.words - Words in place of English ones, in whole or in part; default English.
  * @param input.formats - How numbers and units are written; default a point, no separators, the units of the trade.
  * @returns Markdown with tables (GitHub flavour). Text of the documents is escaped.

@@ -25,7 +25,7 @@ export interface Sheet {
   readonly series?: PlanSeries | undefined;
   /** The draft of its label, if that is to stand on the sheet. */
   readonly label?: PlanLabel | undefined;
-  /** What an assessor has asked, if that is to stand on the sheet. */
+  /** The exposure that an assessor asks for, if that is to stand on the sheet. */
   readonly exposure?: PlanExposure | undefined;
 }
 

@@ -23,7 +23,7 @@ function weighingTable({ plan, words, say }: Sheet): Table {
       ? inPortions({ whole, portions: portions.map((portion) => say.weighed(portion, increment)) })
       : whole;
   };
-  // In the unit of the mass itself: of 1.000 kg from 0.995 kg on, and not from 995 g.
+  // Both ends in the unit of the mass: 0.995 to 1.005 kg, not 995 g to 1.005 kg.
   const accepted = ({ mass, increment, tolerance: { min, max } }: WeighingLine): string =>
     say.range(say.weighed(min, increment, mass), say.weighed(max, increment, mass));
   return {
@@ -48,7 +48,7 @@ function total({ plan, words, say }: Sheet): Block {
   return {
     kind: "text",
     strong: toWeigh({ total: weighed }),
-    // What is needed may lie between two steps of the balance: that is no other mass for whoever weighs.
+    // Rounded to the balance, the mass needed may read the same as the total: it is then said once.
     text: onGrid || needed === weighed ? "" : totalWouldDo({ mass: needed }),
   };
 }

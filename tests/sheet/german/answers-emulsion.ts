@@ -140,9 +140,9 @@ export const emulsionAnswers: Pick<
   "water-activity": notAbove({
     question: "Liegt die Wasseraktivität unter 0,75?",
     met: (answer, say) =>
-      `Die Wasseraktivität, ${value(answer, say)}, liegt unter der Grenze, ab der ein Produkt als mikrobiell wenig anfällig gilt. Geprüft werden muss es trotzdem.`,
+      `Die Wasseraktivität, ${value(answer, say)}, liegt unter der Grenze, unter der ein Produkt als mikrobiell wenig anfällig gilt. Geprüft werden muss es trotzdem.`,
     above: (answer, say) =>
-      `Die Wasseraktivität, ${value(answer, say)}, liegt nicht unter der Grenze, ab der ein Produkt als mikrobiell wenig anfällig gilt.`,
+      `Die Wasseraktivität, ${value(answer, say)}, liegt nicht unter der Grenze, unter der ein Produkt als mikrobiell wenig anfällig gilt.`,
     notKnown: () => "ob die Wasseraktivität unter 0,75 liegt",
     limit: (answer, say) => `unter ${say.interval(answer.limit.max, "activity")}`,
   }),
