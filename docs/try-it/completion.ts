@@ -4,7 +4,7 @@ import { ensureSyntaxTree, syntaxTree } from "@codemirror/language";
 import type { EditorState } from "@codemirror/state";
 import type { SyntaxNode } from "@lezer/common";
 import { join } from "../in-page/paths.js";
-import { begun, choicesOf, namesFor, type Schema, saidOf, shapeOf, under } from "./schema.js";
+import { begun, choicesOf, descriptionOf, namesFor, type Schema, shapeOf, under } from "./schema.js";
 
 /** Completion by a schema; `document` is the last text that was sound. */
 export function completionBy(schema: Schema, document: () => unknown) {
@@ -96,8 +96,7 @@ function fieldsFor(
   return Object.entries(fields)
     .filter(([key]) => isNamed || !(key in stated))
     .map(([key, field]) => {
-      const { hint, example } = saidOf(field);
-      const info = [hint, example && `Such as ${example}.`].filter(Boolean).join(" ");
+      const info = descriptionOf(field);
       const start = isNamed ? "" : `: ${JSON.stringify(begun(field))}`;
       return {
         label: JSON.stringify(key),

@@ -9,7 +9,7 @@ import { EditorView, hoverTooltip, keymap, lineNumbers } from "@codemirror/view"
 import { tags } from "@lezer/highlight";
 import { completionBy, pathAt } from "./completion.js";
 import "./editor-type.js";
-import { saidOf, schemaAt } from "./schema.js";
+import { descriptionOf, schemaAt } from "./schema.js";
 
 /** Marks what the page itself puts into the editor, which it need not be told of. */
 const given = Annotation.define<boolean>();
@@ -44,8 +44,7 @@ globalThis.gelwrightEditor = ({ place, labelledBy, text, schema, document, chang
           spellcheck: "false",
         }),
         hoverTooltip(({ state }, pos) => {
-          const { hint, example } = saidOf(schemaAt(schema, document(), pathAt(state, pos)) ?? {});
-          const words = [hint, example && `Such as ${example}.`].filter(Boolean).join(" ");
+          const words = descriptionOf(schemaAt(schema, document(), pathAt(state, pos)) ?? {});
           if (words === "") return null;
           return {
             pos,

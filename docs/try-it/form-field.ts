@@ -1,6 +1,8 @@
+import { capital } from "../in-page/capital.js";
+import { button, made } from "../in-page/made.js";
 import { at, keysOf, parentOf } from "../in-page/paths.js";
 import { spaced } from "../in-page/spaced.js";
-import { button, type Context, capital, made } from "./form-context.js";
+import type { Context } from "./form-context.js";
 import { choicesOf, namesFor, type Schema, saidOf } from "./schema.js";
 
 interface Options {
@@ -34,16 +36,17 @@ export function fieldAt(context: Context, schema: Schema, path: string, options:
   const choices = choicesOf(schema);
   // A word that is none of the choices is shown as it stands, marked as a fault.
   const isChosen = choices !== undefined && (choices.includes(shown) || shown === "");
-  const input = isChosen ? chooser(choices, shown) : typed(shown, example);
+  const input = isChosen ? chooser(choices, shown, optional) : typed(shown, example);
   input.id = id;
   const box = made("div", "field");
   const title = made("label", "", label);
   title.htmlFor = id;
   const row = made("div", "entry");
   row.append(input);
-  if (optional)
+  // A choice has an entry for none.
+  if (optional && !isChosen)
     row.append(
-      button("×", () => context.rebuild(without(context, path), parentOf(path)), `Take away: ${label.toLowerCase()}`),
+      button("×", () => context.rebuild(without(context, path), parentOf(path)), `Remove ${label.toLowerCase()}`),
     );
   const fault = made("p", "fault");
   fault.id = `${id}-fault`;
@@ -90,9 +93,9 @@ function typed(shown: string, example: string | undefined): HTMLInputElement {
   return input;
 }
 
-function chooser(choices: readonly string[], shown: string): HTMLSelectElement {
+function chooser(choices: readonly string[], shown: string, optional: boolean): HTMLSelectElement {
   const select = made("select");
-  if (shown === "") select.append(new Option("", ""));
+  if (optional || shown === "") select.append(new Option(optional ? "not given" : "", "", shown === "", shown === ""));
   select.append(...choices.map((one) => new Option(one, one, one === shown, one === shown)));
   return select;
 }

@@ -1,8 +1,10 @@
 // The lines of a formula as one list: phase, material, what it is, amount. What may stand in each field says the schema.
+
+import { button, made } from "../in-page/made.js";
 import { at, join, put } from "../in-page/paths.js";
-import { button, type Context, made } from "./form-context.js";
+import type { Context } from "./form-context.js";
 import { fieldAt } from "./form-field.js";
-import { opening } from "./form-parts.js";
+import { opening } from "./form-opening.js";
 import { begun, saidOf, schemaAt } from "./schema.js";
 
 interface Line {

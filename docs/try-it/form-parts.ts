@@ -1,7 +1,11 @@
 // Draws whatever the schema says may stand at a place: fields, objects, lists, named entries.
+
+import { capital } from "../in-page/capital.js";
+import { button, made } from "../in-page/made.js";
 import { at, join, keysOf, parentOf, put } from "../in-page/paths.js";
-import { button, type Context, capital, made } from "./form-context.js";
+import type { Context } from "./form-context.js";
 import { fieldAt, labelOf } from "./form-field.js";
+import { opening } from "./form-opening.js";
 import { begun, choicesOf, kindField, type Schema, saidOf, shapeOf, under } from "./schema.js";
 
 const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
@@ -57,74 +61,6 @@ export function partAt(context: Context, schema: Schema, path: string, optional:
           ? entriesAt(context, schema.additionalProperties, path)
           : objectAt(context, schema, path),
   });
-}
-
-interface Opening {
-  readonly title: string;
-  readonly hint?: string;
-  readonly optional?: boolean;
-  /** In place of what the part says in short. */
-  readonly gist?: string;
-  /** Whether the fields of its path stand elsewhere, and their faults with them. */
-  readonly isAside?: boolean;
-  readonly draw: () => readonly HTMLElement[];
-}
-
-/** A part that is drawn as it is opened; closed it says in short what it holds, and how many faults. */
-export function opening(
-  context: Context,
-  path: string,
-  { title, hint = "", optional, gist, isAside, draw }: Opening,
-): HTMLElement {
-  const element = made("details", "part");
-  const summary = made("summary", "", title);
-  const count = made("span", "fault");
-  summary.append(" ", made("span", "gist", gist ?? gistOf(at(context.document(), path))), " ", count);
-  const fault = made("p", "fault");
-  const body = made("div", "body");
-  element.append(summary, fault, body);
-  let isDrawn = false;
-  const drawOnce = () => {
-    if (isDrawn) return;
-    isDrawn = true;
-    if (hint !== "") body.append(made("p", "hint", hint));
-    body.append(...draw());
-    if (optional)
-      body.append(
-        button(`Take away: ${title.toLowerCase()}`, () =>
-          context.rebuild(put(context.document(), path, undefined), parentOf(path)),
-        ),
-      );
-  };
-  const open = () => {
-    drawOnce();
-    element.open = true;
-  };
-  if (context.opened.has(path)) open();
-  element.addEventListener("toggle", () => {
-    if (element.open === context.opened.has(path)) return;
-    if (!element.open) context.opened.delete(path);
-    else {
-      context.opened.add(path);
-      drawOnce();
-      context.remark();
-    }
-  });
-  if (!isAside) context.hold(path, { fault, details: { element, count, open } });
-  return element;
-}
-
-/** What a part says in short: its first figures and words. */
-function gistOf(value: unknown): string {
-  const words: string[] = [];
-  const walk = (inner: unknown): void => {
-    if (words.length > 5 || inner === undefined || inner === null) return;
-    if (typeof inner !== "object") words.push(String(inner));
-    else for (const [key, one] of Object.entries(inner)) if (key !== "version") walk(one);
-  };
-  walk(value);
-  const all = words.join(", ");
-  return all.length > 70 ? `${all.slice(0, 68)}…` : all;
 }
 
 /** The members of a list, each with its fields; where they are of kinds, as steps are, they may be moved. */
@@ -243,13 +179,13 @@ function kindAt(context: Context, schema: Schema, path: string): HTMLElement {
   );
 }
 
-/** A field that the schema does not know: it can only be taken away. */
+/** A field that the schema does not know: it can only be removed. */
 function unknownAt(context: Context, path: string): HTMLElement {
   const box = made("div", "field");
   const fault = made("p", "fault");
   box.append(
     made("span", "", labelOf(path)),
-    button(`Take away: ${labelOf(path).toLowerCase()}`, () =>
+    button(`Remove ${labelOf(path).toLowerCase()}`, () =>
       context.rebuild(put(context.document(), path, undefined), parentOf(path)),
     ),
     fault,

@@ -1,11 +1,13 @@
 import type { Fault } from "gelwright/error";
+import { inWords } from "../in-page/in-words.js";
+import { made } from "../in-page/made.js";
 import { at, parentOf, put } from "../in-page/paths.js";
 import { asText } from "./as-text.js";
 import { brokenAt } from "./broken.js";
-import { type Context, type Holder, made } from "./form-context.js";
+import type { Context, Holder } from "./form-context.js";
 import { hasLines, linesOf } from "./form-lines.js";
-import { listAt, objectAt, opening, partAt } from "./form-parts.js";
-import { inWords } from "./in-words.js";
+import { opening } from "./form-opening.js";
+import { listAt, objectAt, partAt } from "./form-parts.js";
 import { placeOf } from "./place.js";
 import { type Schema, schemaAt } from "./schema.js";
 
@@ -87,7 +89,7 @@ export function formIn(place: HTMLElement, schema: Schema, changed: (text: strin
     const broken = brokenAt(given);
     if (broken) {
       holders.clear();
-      place.replaceChildren(made("p", "", "The text is no JSON: once that is put right, the form shows the job."));
+      place.replaceChildren(made("p", "", "The text is not valid JSON. Correct it, and the form shows the job."));
       return;
     }
     document_ = JSON.parse(given);
@@ -141,7 +143,7 @@ export function formIn(place: HTMLElement, schema: Schema, changed: (text: strin
 const isWithin = (path: string, outer: string): boolean =>
   path === outer || (path.startsWith(outer) && /^[.[]/.test(path.slice(outer.length)));
 
-/** The formula by its lines and the steps first, then whatever else a job may hold. */
+/** The formula by its lines and the steps first, then the other parts of a job. */
 function sections(context: Context): readonly HTMLElement[] {
   const { schema } = context;
   const document_ = context.document();
@@ -166,7 +168,7 @@ function sections(context: Context): readonly HTMLElement[] {
     ...(isThere("process.steps")
       ? [section("Steps", "process.steps", listAt(context, known("process.steps"), "process.steps"))]
       : []),
-    section("All the rest", "", [
+    section("The rest of the job", "", [
       ...(isThere("process")
         ? [
             opening(context, "process", {

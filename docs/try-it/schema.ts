@@ -100,6 +100,12 @@ export function saidOf({ description = "" }: Schema): { readonly hint: string; r
   return example === undefined ? { hint } : { hint, example };
 }
 
+/** The description in one text, with its example. */
+export function descriptionOf(schema: Schema): string {
+  const { hint, example } = saidOf(schema);
+  return [hint, example && `Such as ${example}.`].filter(Boolean).join(" ");
+}
+
 /** The names in a document that other fields of it call things by. */
 export function namesFor(field: string, document: unknown): readonly string[] {
   if (field === "material" || field === "materials")

@@ -329,6 +329,25 @@ browserTest("lines take the name of another material, another phase, and go", as
   });
 });
 
+browserTest("a line has one button, which removes it; how its amount is meant is one choice of three", async () => {
+  for (const options of [desk, phone])
+    await onTryIt(async (page) => {
+      const third = page.getByRole("group", { name: /^Line 3/ });
+      const lineOf = async () => JSON.parse(await textOf(page)).formula.phases[0].lines[2];
+      const before = await lineOf();
+      expect(before.as).toBe("active");
+      const remove = third.getByRole("button");
+      expect(await remove.count()).toBe(1);
+      expect(await remove.getAttribute("aria-label")).toBe("Remove line 3");
+      const meant = third.getByLabel("Amount as");
+      expect(await meant.getByRole("option").allTextContents()).toEqual(["not given", "supplied", "active"]);
+      await meant.selectOption("not given");
+      expect(await lineOf()).toEqual({ material: before.material, amount: before.amount });
+      await meant.selectOption("active");
+      expect(await lineOf()).toEqual(before);
+    }, options);
+});
+
 browserTest("a fault is marked at its field, in a part that is closed too, and the list leads there", async () => {
   for (const options of [desk, phone])
     await onTryIt(async (page) => {
