@@ -3,7 +3,8 @@ import { copyFileSync, mkdirSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { calculators } from "./calculators/all.js";
-import { addressOf, indexOf, pageOf } from "./calculators/page.js";
+import { fileOf } from "./calculators/links.js";
+import { indexOf, pageOf } from "./calculators/page.js";
 import { inBrowser } from "./in-browser.js";
 
 const docs = fileURLToPath(new URL("./", import.meta.url));
@@ -12,7 +13,10 @@ const all = calculators();
 
 mkdirSync(`${site}calculators/`, { recursive: true });
 copyFileSync(`${docs}calculators/calculators.css`, `${site}calculators/calculators.css`);
-for (const one of all) writeFileSync(site + addressOf(one.calculator), pageOf(one));
+for (const one of all) {
+  const { room, name } = one.calculator;
+  writeFileSync(`${site}calculators/${fileOf(`${room}.${name}`)}`, pageOf(one));
+}
 writeFileSync(`${site}calculators/index.html`, indexOf(all.map(({ calculator }) => calculator)));
 
 const functions = all.map(({ calculator: { room, name } }) => ({ room, name }));

@@ -85,6 +85,12 @@ function labelOf(path: string): string {
   return label.charAt(0).toUpperCase() + label.slice(1);
 }
 
+/** A text that starts as a unit is a choice of units: the type of one that has to fit another names none. */
+function asUnit(described: Described, value: unknown): Described {
+  const isUnit = described.kind === "text" && typeof value === "string" && spellings.has(value);
+  return isUnit ? { ...described, kind: "choice", choices: [...spellings] } : described;
+}
+
 function fieldOf(described: Described, listed: Listed, parameters: readonly string[]): Field {
   const { path, text, range, choices, optional, kind } = described;
   const typical = listed.typical?.[path];
@@ -104,7 +110,7 @@ function fieldOf(described: Described, listed: Listed, parameters: readonly stri
   };
 }
 
-/** What may be left out and was not in the call: numbers and words. */
+/** Optional numbers and words that are not in the call. */
 function leftOut({ arguments: all, parameters }: Documented, listed: Listed, there: readonly Field[]): Field[] {
   return all
     .filter(({ path, kind, optional }) => {
@@ -155,7 +161,7 @@ export function calculatorOf(listed: Listed, documented: Documented, question: s
   );
   const fields = stated
     .filter(({ path }) => !/(^|\.)(law|shape|kind)$/.test(path))
-    .map((one) => fieldOf(one, listed, parameters));
+    .map((one) => fieldOf(asUnit(one, valueAt(parameters, start, one.path)), listed, parameters));
   fields.push(...missingInRows(fields, listed.lists ?? []));
   const result = call(...start);
   const results = new Map<string, Output>();

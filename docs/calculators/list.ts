@@ -23,6 +23,10 @@ export interface Listed {
   readonly bands?: Readonly<Record<string, string>>;
 }
 
+/** Hot oil in a vessel, into which cold oil goes. */
+const hotOil = [{ mass: 26, specificHeat: 2060, temperature: 66 }];
+const specificHeats = { "melt[0].specificHeat": oilSpecificHeat(66), "addition.specificHeat": oilSpecificHeat(40) };
+
 /** The commonest questions of the trade, in the order of the page of questions. */
 export const list: readonly Listed[] = [
   {
@@ -95,12 +99,12 @@ export const list: readonly Listed[] = [
     name: "heat.additionTemperatureMin",
     start: [
       {
-        melt: [{ mass: 26, specificHeat: 2060, temperature: 66 }],
+        melt: hotOil,
         addition: { mass: 8, specificHeat: 2055 },
         temperatureMin: 57,
       },
     ],
-    typical: { "melt[0].specificHeat": oilSpecificHeat(66), "addition.specificHeat": oilSpecificHeat(40) },
+    typical: specificHeats,
     plot: "addition.mass",
     lists: ["melt"],
   },
@@ -108,12 +112,12 @@ export const list: readonly Listed[] = [
     name: "heat.largestAddition",
     start: [
       {
-        melt: [{ mass: 26, specificHeat: 2060, temperature: 66 }],
+        melt: hotOil,
         addition: { specificHeat: 2055, temperature: 21 },
         temperatureMin: 57,
       },
     ],
-    typical: { "melt[0].specificHeat": oilSpecificHeat(66), "addition.specificHeat": oilSpecificHeat(40) },
+    typical: specificHeats,
     plot: "addition.temperature",
     lists: ["melt"],
   },

@@ -1,10 +1,7 @@
 import type { Calculator } from "../in-page/calculator-data.js";
 import { escaped } from "../theme/html.js";
 import type { Described } from "./all.js";
-
-/** Where the page of a calculator stands, from the root of the site. */
-export const addressOf = ({ room, name }: Pick<Calculator, "room" | "name">): string =>
-  `calculators/${room}.${name}.html`;
+import { fileOf } from "./links.js";
 
 function frame(title: string, description: string, body: string, scripts = ""): string {
   return `<!doctype html>
@@ -77,7 +74,7 @@ export function pageOf({ calculator, summary, figures }: Described): string {
 /** The list of all calculators. */
 export function indexOf(calculators: readonly Calculator[]): string {
   const items = calculators.map(
-    (one) => `        <li><a href="${addressOf(one).replace("calculators/", "")}">${escaped(one.question)}</a></li>`,
+    ({ room, name, question }) => `        <li><a href="${fileOf(`${room}.${name}`)}">${escaped(question)}</a></li>`,
   );
   const body = `      <h1>Calculators</h1>
       <p class="intro">

@@ -1,5 +1,7 @@
+import { choicesNow } from "./calculator-choices.js";
 import type { Calculator, Field } from "./calculator-data.js";
-import { type Entries, type Entry, inUnit } from "./calculator-values.js";
+import type { Entries, Entry } from "./calculator-values.js";
+import { button, made } from "./made.js";
 
 interface Acts {
   readonly changed: (path: string, entry: Entry) => void;
@@ -8,10 +10,10 @@ interface Acts {
   readonly rows: (list: string) => number;
 }
 
-/** The form of a calculator: what must be given, then what may be left out. */
+/** The form of a calculator: what must be given, then what is optional. */
 export function drawFields(place: HTMLElement, calculator: Calculator, entries: Entries, acts: Acts): void {
   const { fields, lists } = calculator;
-  // What may be left out and starts with a figure stands among the others.
+  // An optional field that starts with a figure stands among the others.
   const isMore = ({ path, optional }: Field) =>
     optional && !entries.has(path) && !lists.some((list) => path.startsWith(`${list}[`));
   const draw = (field: Field, i: number) =>
@@ -28,10 +30,8 @@ export function drawFields(place: HTMLElement, calculator: Calculator, entries: 
   });
   const more = fields.filter(isMore);
   if (more.length > 0) {
-    const details = document.createElement("details");
-    const summary = document.createElement("summary");
-    summary.textContent = "What may be left out";
-    details.append(summary, ...more.map((field, i) => draw(field, inOrder.length + i)));
+    const details = made("details");
+    details.append(made("summary", "", "Optional"), ...more.map((field, i) => draw(field, inOrder.length + i)));
     drawn.push(details);
   }
   place.replaceChildren(...drawn);
@@ -50,15 +50,7 @@ function inRows(fields: readonly Field[], lists: readonly string[]): readonly Fi
 }
 
 function rowButtons(list: string, { lengthen, shorten, rows }: Acts): HTMLElement {
-  const row = document.createElement("p");
-  row.className = "row";
-  const button = (text: string, act: () => void) => {
-    const one = document.createElement("button");
-    one.type = "button";
-    one.textContent = text;
-    one.addEventListener("click", act);
-    return one;
-  };
+  const row = made("p", "row");
   row.append(button("Add a row", () => lengthen(list)));
   if (rows(list) > 1) row.append(button("Remove the last row", () => shorten(list)));
   return row;
@@ -72,16 +64,13 @@ function drawField(
   entries: Entries,
   { changed }: Acts,
 ): HTMLElement {
-  const box = document.createElement("div");
-  box.className = "field";
-  const label = document.createElement("label");
+  const box = made("div", "field");
+  const label = made("label", "", field.label);
   label.htmlFor = id;
-  label.textContent = field.label;
-  const row = document.createElement("div");
-  row.className = "row";
+  const row = made("div", "row");
   const input =
     field.kind === "choice" || field.kind === "boolean"
-      ? chooser(field, entry, calculator, entries)
+      ? chooser(field, entry, choicesNow(field, calculator, entries))
       : textInput(field, entry);
   input.id = id;
   input.dataset["path"] = field.path;
@@ -94,74 +83,42 @@ function drawField(
     return field.unit !== undefined && field.kind === "number" ? { text, unit: field.unit } : { text };
   };
   if (unit) row.append(unit);
-  // A unit decides which others there are: the form is drawn anew.
   input.addEventListener("input", () => changed(field.path, now()));
   if (unit instanceof HTMLSelectElement) unit.addEventListener("change", () => changed(field.path, now()));
   const hint = paragraph(`${id}-hint`, "hint", field.text);
   const fault = paragraph(`${id}-fault`, "fault", "");
   box.append(label, row, hint);
   if (field.reason !== undefined && entry) box.append(paragraph(`${id}-reason`, "reason", field.reason));
-  if (field.default !== undefined) box.append(paragraph(`${id}-default`, "reason", `Left out: ${field.default}.`));
+  if (field.default !== undefined) box.append(paragraph(`${id}-default`, "reason", `If left out: ${field.default}.`));
   box.append(fault);
   return box;
 }
 
 function paragraph(id: string, className: string, text: string): HTMLElement {
-  const one = document.createElement("p");
+  const one = made("p", className, text.replaceAll("`", ""));
   one.id = id;
-  one.className = className;
-  one.textContent = text.replaceAll("`", "");
   return one;
 }
 
 function textInput({ kind }: Field, entry: Entry | undefined): HTMLInputElement {
-  const input = document.createElement("input");
+  const input = made("input");
   input.type = "text";
   if (kind === "number") input.inputMode = "decimal";
   input.value = entry?.text ?? "";
   return input;
 }
 
-/** Words to choose from; of units only those that convert into the one chosen before. */
-function chooser(
-  { choices, optional, kind, path }: Field,
-  entry: Entry | undefined,
-  calculator: Calculator,
-  entries: Entries,
-): HTMLSelectElement {
-  const select = document.createElement("select");
-  const all = kind === "boolean" ? ["true", "false"] : choices;
-  const other = calculator.fields.find(
-    (field) =>
-      field.path !== path && field.kind === "choice" && field.choices.length === choices.length && choices.length > 20,
-  );
-  const unit = other && entries.get(other.path)?.text;
-  const isSecond =
-    other !== undefined &&
-    calculator.fields.findIndex((field) => field.path === path) > calculator.fields.indexOf(other);
-  const fitting = isSecond ? all.filter((one) => converts(one, unit)) : all;
+function chooser({ optional }: Field, entry: Entry | undefined, choices: readonly string[]): HTMLSelectElement {
+  const select = made("select");
   if (optional && !entry) select.append(new Option("not given", ""));
-  select.append(...fitting.map((one) => new Option(one, one, one === entry?.text, one === entry?.text)));
+  select.append(...choices.map((one) => new Option(one, one, one === entry?.text, one === entry?.text)));
   return select;
-}
-
-function converts(from: string, to: string | undefined): boolean {
-  try {
-    inUnit(1, from, to);
-    return true;
-  } catch {
-    return false;
-  }
 }
 
 function unitChooser({ kind, unit, units, label }: Field, entry: Entry | undefined): HTMLElement | undefined {
   if (kind !== "number" || unit === undefined) return undefined;
-  if (!units) {
-    const text = document.createElement("span");
-    text.textContent = unit;
-    return text;
-  }
-  const select = document.createElement("select");
+  if (!units) return made("span", "", unit);
+  const select = made("select");
   select.setAttribute("aria-label", `Unit of ${label.toLowerCase()}`);
   const chosen = entry?.unit ?? unit;
   select.append(...units.map((one) => new Option(one, one, one === chosen, one === chosen)));

@@ -1,24 +1,15 @@
 import { bandAround } from "gelwright/laws";
 import { type Answer, digits } from "./calculator-answer.js";
 import type { Output } from "./calculator-data.js";
-import { inUnit, pullsOf, valueAt, withValue, written } from "./calculator-values.js";
+import { pullsOf } from "./calculator-pulls.js";
+import { inUnit, valueAt, withValue, written } from "./calculator-values.js";
+import { made } from "./made.js";
 import { at, general, numbersIn } from "./paths.js";
 
 /** What the page shows of an answer: the figure with how sure it is, and below it what else there is. */
 export interface Shown {
   readonly answer: readonly HTMLElement[];
   readonly more: readonly HTMLElement[];
-}
-
-export function made<K extends keyof HTMLElementTagNameMap>(
-  kind: K,
-  text = "",
-  className = "",
-): HTMLElementTagNameMap[K] {
-  const one = document.createElement(kind);
-  one.textContent = text;
-  if (className) one.className = className;
-  return one;
 }
 
 /** An answer in words; `choose` is called with the unit that a reader takes for the figure. */
@@ -29,10 +20,10 @@ export function shownOf(answer: Answer, choose: (output: Output, unit: string) =
   const value = at(result, main);
   if (typeof value !== "number") {
     const words = typeof result === "object" && result !== null && "code" in result ? String(result.code) : "not known";
-    return { answer: [made("p", `No figure: ${words.replaceAll("-", " ")}.`)], more: [] };
+    return { answer: [made("p", "", `No figure: ${words.replaceAll("-", " ")}.`)], more: [] };
   }
   const output = answer.output(main);
-  const figure = made("p", "", "main-figure");
+  const figure = made("p", "main-figure");
   const unit = answer.unitOf(output, value);
   figure.append(`${written(output.unitOf ? value : inUnit(value, output.unit, unit), digits)} `);
   figure.append(
@@ -42,7 +33,7 @@ export function shownOf(answer: Answer, choose: (output: Output, unit: string) =
     ([path]) => path !== main && results.some((one) => one.path === general(path)),
   );
   return {
-    answer: [figure, made("p", output.text), ...howSure(answer, value, output)],
+    answer: [figure, made("p", "", output.text), ...howSure(answer, value, output)],
     more: [...(others.length > 0 ? [table(answer, others)] : []), ...pulls(answer, output, value)],
   };
 }
@@ -58,16 +49,17 @@ function chooser(units: readonly string[], unit: string, choose: (unit: string) 
 /** How sure the answer is: by its own range, by a band of its law, by the bands of what was left as it started. */
 function howSure(answer: Answer, value: number, output: Output): HTMLElement[] {
   const words = [...ownRange(answer, output), ...ownBands(answer), ...bandsOfFields(answer, value, output)];
-  const link = made("a", "How sure is a figure");
+  const link = made("a", "", "How sure is a figure");
   link.href = "../documents/how-sure.html";
   const end = made(
     "p",
+    "",
     words.length > 0
       ? "What such a range means: "
-      : "The law itself has no band here: the answer is as sure as your figures. ",
+      : "How far the law itself may be off is not known here, and your figures add what they may be off. ",
   );
   end.append(link);
-  return [...words.map((text) => made("p", text)), end];
+  return [...words.map((text) => made("p", "", text)), end];
 }
 
 function ownRange(answer: Answer, output: Output): string[] {
@@ -89,7 +81,7 @@ function ownBands(answer: Answer): string[] {
     const output = answer.output(path);
     const { min, max } = bandAround({ value, band });
     const ends = `${answer.say(output, Math.min(min, max))} and ${answer.say(output, Math.max(min, max))}`;
-    return [`Nineteen true figures in twenty lie between ${ends}: ${name} (${sourcesOf(band)}).`];
+    return [`About nineteen true figures in twenty are expected between ${ends}: ${name} (${sourcesOf(band)}).`];
   });
 }
 
@@ -122,7 +114,7 @@ function cells(kind: "td" | "th", texts: readonly string[]): HTMLElement {
   const row = made("tr");
   row.append(
     ...texts.map((text) => {
-      const cell = made(kind, text);
+      const cell = made(kind, "", text);
       if (kind === "th") (cell as HTMLTableCellElement).scope = "col";
       return cell;
     }),
@@ -132,7 +124,7 @@ function cells(kind: "td" | "th", texts: readonly string[]): HTMLElement {
 
 function table(answer: Answer, numbers: readonly (readonly [string, number])[]): HTMLElement {
   const all = made("table");
-  all.append(made("caption", "What else comes out"), cells("th", ["of", "figure", "what it is"]));
+  all.append(made("caption", "", "Other results"), cells("th", ["of", "figure", "what it is"]));
   for (const [path, number] of numbers) {
     const output = answer.output(path);
     const name = path === output.path ? output.label : path.replaceAll(/[.[\]]+/g, " ").trim();
@@ -142,7 +134,7 @@ function table(answer: Answer, numbers: readonly (readonly [string, number])[]):
 }
 
 function boxed(all: HTMLElement): HTMLElement {
-  const box = made("div", "", "wide");
+  const box = made("div", "wide");
   box.append(all);
   return box;
 }
@@ -154,7 +146,7 @@ function rowsOf(answer: Answer, rows: readonly unknown[]): Shown {
   const columns = answer.calculator.results.filter(({ path }) => path.startsWith("[*]."));
   const all = made("table");
   all.append(
-    made("caption", "In their order"),
+    made("caption", "", "Results in order"),
     cells("th", ["No.", ...columns.map(({ label }) => label.replace(/^[^:]*: /, ""))]),
   );
   for (const [i, one] of rows.slice(0, rowsShown).entries()) {
@@ -165,7 +157,7 @@ function rowsOf(answer: Answer, rows: readonly unknown[]): Shown {
     all.append(cells("td", [String(i + 1), ...said]));
   }
   const words = rows.length > rowsShown ? `${rows.length} in all; the first ${rowsShown}` : `${rows.length} in all`;
-  return { answer: [made("p", words, "main-figure")], more: [boxed(all)] };
+  return { answer: [made("p", "main-figure", words)], more: [boxed(all)] };
 }
 
 /** Which figures are worth measuring best. */
@@ -179,7 +171,7 @@ function pulls(answer: Answer, output: Output, value: number): HTMLElement[] {
     const moved = output.unitOf ? change : inUnit(value + change, output.unit, unit) - before;
     const number = `${moved > 0 ? "+" : "−"}${written(Math.abs(moved), 2)}`;
     const said = unit === undefined ? number : `${number} ${unit === "°C" ? "K" : unit}`;
-    list.append(made("li", `${step} more of "${answer.field(path)?.label ?? path}": ${said}`));
+    list.append(made("li", "", `${step} more of "${answer.field(path)?.label ?? path}": ${said}`));
   }
-  return [made("h3", "What moves it most"), list];
+  return [made("h3", "", "What moves it most"), list];
 }

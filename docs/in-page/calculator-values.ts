@@ -1,5 +1,6 @@
+import { CalculationError, type Fault } from "gelwright/error";
 import { convert, type Unit } from "gelwright/units";
-import type { Calculator, Call, Measure } from "./calculator-data.js";
+import type { Calculator, Measure } from "./calculator-data.js";
 import { at, put } from "./paths.js";
 
 /** What stands in one field: text as typed, and the unit beside it. */
@@ -25,7 +26,7 @@ export function handyUnit({ unit, handy }: Measure, value: number): string | und
   return (value === 0 ? unit : large.at(-1)) ?? handy[0];
 }
 
-/** A number as one writes it down: so many digits as it has, seven at the most. */
+/** A number to at most so many significant digits, without zeros at its end. */
 export function written(value: number, digits = 7): string {
   return String(Number(value.toPrecision(digits)));
 }
@@ -67,13 +68,10 @@ export function withValue(
   return args.map((arg, i) => (i === index ? put(arg, rest, value) : arg));
 }
 
-/** A field whose text is no number. */
-export interface Unread {
-  readonly path: string;
-  readonly found: string;
-}
+/** What is wrong with the text of a field. */
+export type Unread = Pick<Fault, "path" | "found" | "expected">;
 
-/** The arguments that the fields make, and the fields that hold no number. */
+/** The arguments that the fields make, and the fields that hold no number, or none that its unit allows. */
 export function argumentsOf(
   { fields, start, parameters }: Pick<Calculator, "fields" | "start" | "parameters">,
   entries: Entries,
@@ -88,99 +86,24 @@ export function argumentsOf(
       continue;
     }
     if (kind === "number") {
-      // A comma between digits is no thousand and no decimal sign here: it is asked about.
-      const number = text === "" ? Number.NaN : Number(text.replace("−", "-"));
-      if (Number.isNaN(number)) unread.push({ path, found: text === "" ? "nothing" : text });
-      else args = withValue(parameters, args, path, inUnit(number, entry?.unit, unit));
+      const read = readNumber(text, entry?.unit, unit);
+      if (typeof read === "number") args = withValue(parameters, args, path, read);
+      else unread.push({ path, ...read });
     } else args = withValue(parameters, args, path, kind === "boolean" ? text === "true" : text);
   }
   return { args, unread };
 }
 
-/** The call as code to copy. */
-export function codeOf(
-  { room, name }: Pick<Calculator, "room" | "name">,
-  args: readonly unknown[],
-  result?: unknown,
-): string {
-  const line = args.map((arg) => literal(arg)).join(", ");
-  const call = `${name}(${line.length > 90 ? args.map((arg) => literal(arg, "")).join(", ") : line});`;
-  const value = typeof result === "number" ? ` // => ${result}` : "";
-  return `import { ${name} } from "gelwright/${room}";\n\n${call}${value}\n`;
-}
-
-/** A value as code; on several lines if an indent is given. */
-function literal(value: unknown, indent?: string): string {
-  if (typeof value !== "object" || value === null) return JSON.stringify(value);
-  const inner = indent === undefined ? undefined : `${indent}  `;
-  const flat = Array.isArray(value)
-    ? `[${value.map((one) => literal(one)).join(", ")}]`
-    : `{ ${entriesOf(value, (one) => literal(one)).join(", ")} }`;
-  if (inner === undefined || (flat.length <= 80 && indent !== "")) return flat;
-  const [open, close] = Array.isArray(value) ? ["[", "]"] : ["{", "}"];
-  const parts = Array.isArray(value)
-    ? value.map((one) => literal(one, inner))
-    : entriesOf(value, (one) => literal(one, inner));
-  return `${open}\n${parts.map((part) => `${inner}${part},\n`).join("")}${indent}${close}`;
-}
-
-function entriesOf(value: object, write: (value: unknown) => string): string[] {
-  return Object.entries(value).map(
-    ([key, one]) => `${/^[a-z_$][\w$]*$/i.test(key) ? key : JSON.stringify(key)}: ${write(one)}`,
-  );
-}
-
-/** What stands behind `#` in a link that holds the inputs. */
-export function hashOfEntries(entries: Entries): string {
-  const parts = [...entries].map(([path, { text, unit }]): [string, string] => [
-    path,
-    unit === undefined ? text : `${text} ${unit}`,
-  ]);
-  return `#${new URLSearchParams(parts).toString()}`;
-}
-
-/** The fields that a link holds, as far as the calculator has them. */
-export function entriesOfHash(hash: string, { fields }: Pick<Calculator, "fields">): Map<string, Entry> {
-  const found = new Map<string, Entry>();
-  for (const [path, said] of new URLSearchParams(hash.replace(/^#/, ""))) {
-    const field = fields.find((one) => one.path === path);
-    if (!field) continue;
-    const [, text = "", unit] = /^(\S*)(?: (.+))?$/.exec(said) ?? [];
-    if (field.kind !== "number") found.set(path, { text: said });
-    else if (unit === undefined || unit === field.unit || field.units?.includes(unit))
-      found.set(path, unit === undefined ? { text } : { text, unit });
+/** A text as a number in the unit of the kernels, or what is wrong with it. */
+function readNumber(text: string, from: string | undefined, to: string | undefined): number | Omit<Unread, "path"> {
+  // A comma may be meant as a decimal sign or between thousands, so it is refused.
+  const number = text === "" ? Number.NaN : Number(text.replace("−", "-"));
+  if (Number.isNaN(number)) return { found: text, expected: "a number" };
+  try {
+    return inUnit(number, from, to);
+  } catch (error) {
+    const [fault] = error instanceof CalculationError ? error.faults : [];
+    if (!fault) throw error;
+    return { found: fault.found, expected: fault.expected };
   }
-  return found;
-}
-
-/** What a number does to the result: each raised a little by itself, those first that move it most. */
-export interface Pull {
-  readonly path: string;
-  /** What was added to it: 1 K to a temperature, 1 % of itself to anything else. */
-  readonly step: "1 K" | "1 %";
-  /** Of the main result, in its unit. */
-  readonly change: number;
-}
-
-export function pullsOf(calculator: Calculator, args: readonly unknown[], call: Call): readonly Pull[] {
-  const { fields, main, parameters } = calculator;
-  const result = at(call(...args), main);
-  if (typeof result !== "number") return [];
-  const pulls = fields.flatMap(({ path, kind, unit }): Pull[] => {
-    const value = valueAt(parameters, args, path);
-    if (kind !== "number" || typeof value !== "number" || value === 0) return [];
-    const step = unit === "°C" ? "1 K" : "1 %";
-    const tried = [1, -1].flatMap((sign) => {
-      try {
-        const moved = step === "1 K" ? value + sign : value * (1 + sign / 100);
-        const now = at(call(...withValue(parameters, args, path, moved)), main);
-        return typeof now === "number" ? [sign * (now - result)] : [];
-      } catch {
-        return [];
-      }
-    });
-    const [change] = tried;
-    return change === undefined || change === 0 ? [] : [{ path, step, change }];
-  });
-  return pulls.sort((a, b) => Math.abs(b.change) - Math.abs(a.change));
 }

@@ -1,16 +1,22 @@
 // Runs on the page of a calculator: reads the fields, calls the function, shows what comes out of it.
 import { CalculationError } from "gelwright/error";
 import { Answer } from "./calculator-answer.js";
+import { refit } from "./calculator-choices.js";
+import { codeOf } from "./calculator-code.js";
 import type { Calculator, Call } from "./calculator-data.js";
 import { drawFields } from "./calculator-fields.js";
+import { entriesOfHash, hashOfEntries } from "./calculator-link.js";
 import { panelOf } from "./calculator-panels.js";
 import { lengthened, rowsOf, shortened } from "./calculator-rows.js";
-import { made, shownOf } from "./calculator-shown.js";
-import { argumentsOf, codeOf, type Entry, entriesOfHash, hashOfEntries, startOf } from "./calculator-values.js";
+import { shownOf } from "./calculator-shown.js";
+import { argumentsOf, type Entry, startOf, type Unread } from "./calculator-values.js";
+import { capital } from "./capital.js";
 import { element } from "./element.js";
 import { watchWidths } from "./fit.js";
 import { copyWith } from "./hand-over.js";
+import { inWords } from "./in-words.js";
 import { loadScript } from "./load-script.js";
+import { made } from "./made.js";
 import { followScheme } from "./scheme.js";
 
 /** Starts the calculator of this page. */
@@ -74,6 +80,7 @@ class Page {
       while (rowsOf(this.#calculator, list) > count) this.#shorten(list);
     }
     for (const [path, entry] of entriesOfHash(location.hash, this.#calculator)) this.#entries.set(path, entry);
+    refit(this.#calculator, this.#entries);
   }
 
   #lengthen(list: string): void {
@@ -84,12 +91,14 @@ class Page {
     this.#calculator = shortened(this.#calculator, list, this.#entries);
   }
 
-  /** Draws the form anew: after a row came or went, and when a word decides what another may be. */
+  /** Draws the form anew: after a row came or went, and after a unit left another field without one that fits. */
   #draw(): void {
     drawFields(element("fields", HTMLElement), this.#calculator, this.#entries, {
       changed: (path, entry) => {
         this.#entries.set(path, entry);
-        this.#run();
+        if (!refit(this.#calculator, this.#entries)) return this.#run();
+        this.#draw();
+        document.querySelector<HTMLElement>(`#fields [data-path="${CSS.escape(path)}"]`)?.focus();
       },
       lengthen: (list) => {
         this.#lengthen(list);
@@ -107,18 +116,21 @@ class Page {
   #run(): void {
     this.#turn += 1;
     const { args, unread } = argumentsOf(this.#calculator, this.#entries);
-    const faults = new Map(unread.map(({ path, found }) => [path, `Found ${found}, expected a number.`]));
+    const faults = new Map<string, string>();
+    const tell = (fault: Unread) => faults.set(fault.path, `${capital(inWords(fault))}.`);
+    unread.forEach(tell);
     let result: unknown;
     if (faults.size === 0) {
       try {
         result = this.#call(...args);
       } catch (error) {
         if (!(error instanceof CalculationError)) throw error;
-        for (const { path, found, expected } of error.faults) faults.set(path, `Found ${found}, expected ${expected}.`);
+        error.faults.forEach(tell);
       }
     }
     this.#showFaults(faults);
-    this.#code.textContent = codeOf(this.#calculator, args, result);
+    // A call would hold the starting figure in place of a text that is no number.
+    this.#code.textContent = unread.length > 0 ? "" : codeOf(this.#calculator, args, result);
     if (faults.size === 0)
       this.#show(new Answer(this.#calculator, this.#call, this.#entries, args, result, this.#units));
   }
@@ -156,10 +168,10 @@ class Page {
     }
     if (faults.size === 0) return;
     this.#answer.replaceChildren(
-      made("p", "No answer for these figures.", "fault"),
+      made("p", "fault", "No answer for these figures."),
       ...[...faults].map(([path, words]) => {
         const label = this.#calculator.fields.find((one) => one.path === path)?.label ?? path;
-        return made("p", `${label}: ${words}`, "fault");
+        return made("p", "fault", `${label}: ${words}`);
       }),
     );
     this.#more.replaceChildren();

@@ -1,4 +1,4 @@
-import { calculatorOf } from "../calculators/links.js";
+import { calculatorAddress } from "../calculators/links.js";
 import type { Described, Documented } from "../docstrings.js";
 import { isCountedOutside } from "../proof/grades.js";
 import { escaped } from "../theme/html.js";
@@ -68,7 +68,7 @@ function waysOn(documented: Documented, facts: Facts): string {
     const summary = facts.functions.get(key)?.summary ?? "";
     return `<li>${link(`${key}.html`, `<code>${key.split(".")[1]}</code>`)}: ${escaped(summary.split(/(?<=[.:])\s/)[0] ?? "")}</li>`;
   });
-  const calculator = calculatorOf(`${room}.${name}`);
+  const calculator = calculatorAddress(`${room}.${name}`);
   const tried =
     calculator === undefined ? "" : `<dt>Calculator</dt><dd>${link(`../${calculator}`, "Open in a calculator")}</dd>\n`;
   return `<section class="tsd-panel ways-on" aria-labelledby="ways-on"><h2 id="ways-on">From here</h2><dl>

@@ -60,6 +60,9 @@ browserTest("a figure may be given and read in any unit of its dimension", async
     expect(await page.locator("#plot figcaption").textContent()).toContain("81.3 °F");
     await page.goto(addressOf("calculators/units.convert.html"));
     expect(await figure(page).textContent()).toBe("0.25 Pa·s");
+    await page.getByLabel("From", { exact: true }).selectOption("lb");
+    await page.getByLabel("To", { exact: true }).selectOption("kg");
+    expect(await figure(page).textContent()).toBe("113.4 kg");
   });
 });
 
@@ -73,8 +76,13 @@ browserTest("what is wrong is told at its field, and nothing old stays in sight"
     expect(await figure(page).count()).toBe(0);
     await fill(page, "Addition: mass", "8,5");
     expect(await page.locator("#answer").textContent()).toContain("Found 8,5, expected a number");
+    expect(await page.locator("#code").textContent()).toBe("");
     await fill(page, "Addition: mass", "8.5");
     expect(await field.getAttribute("aria-invalid")).toBe("false");
+    await page.getByLabel("Unit of temperature min").selectOption("°F");
+    await fill(page, "Temperature min", "-500");
+    expect(await page.locator("#answer").textContent()).toContain("Found -500 °F, expected absolute zero");
+    expect(await figure(page).count()).toBe(0);
   });
 });
 

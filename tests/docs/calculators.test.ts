@@ -2,17 +2,12 @@ import * as gelwright from "gelwright";
 import { CalculationError } from "gelwright/error";
 import { expect, test } from "vitest";
 import { calculators } from "../../docs/calculators/all.js";
+import { choicesNow, refit } from "../../docs/in-page/calculator-choices.js";
+import { codeOf } from "../../docs/in-page/calculator-code.js";
 import type { Calculator, Call } from "../../docs/in-page/calculator-data.js";
-import {
-  argumentsOf,
-  codeOf,
-  entriesOfHash,
-  hashOfEntries,
-  pullsOf,
-  startOf,
-  valueAt,
-  withValue,
-} from "../../docs/in-page/calculator-values.js";
+import { entriesOfHash, hashOfEntries } from "../../docs/in-page/calculator-link.js";
+import { pullsOf } from "../../docs/in-page/calculator-pulls.js";
+import { argumentsOf, startOf, valueAt, withValue } from "../../docs/in-page/calculator-values.js";
 import { at, numbersIn, put } from "../../docs/in-page/paths.js";
 import { nameOf } from "../support/rooms.js";
 
@@ -45,6 +40,34 @@ test("the fields hold the figures that they start from, whatever the unit beside
     expect(unread).toEqual([]);
     expectClose(args, calculator.start);
   }
+});
+
+test("a text that is no number, or none that its unit allows, is told with its field", () => {
+  const one = all.find(({ name }) => name === "coolingTime") ?? expect.fail();
+  const read = (text: string, unit: string) =>
+    argumentsOf(one, new Map([...startOf(one), ["temperatureEnd", { text, unit }]])).unread;
+  expect(read("104", "°F")).toEqual([]);
+  expect(read("8,5", "°C")).toEqual([{ path: "temperatureEnd", found: "8,5", expected: "a number" }]);
+  expect(read("-500", "°F")).toEqual([
+    { path: "temperatureEnd", found: "-500 °F", expected: "absolute zero (-459.67 °F) or more" },
+  ]);
+});
+
+test("another unit to convert from brings units that it converts into", () => {
+  const one = all.find(({ name }) => name === "convert") ?? expect.fail();
+  const entries = startOf(one);
+  const [from, to] = one.fields.filter(({ kind }) => kind === "choice");
+  if (!from || !to) expect.fail();
+  expect(choicesNow(to, one, entries)).toContain("mPa·s");
+  expect(choicesNow(to, one, entries)).not.toContain("kg");
+  expect(choicesNow(from, one, entries)).toContain("kg");
+  expect(refit(one, entries)).toBe(false);
+  const optional = { ...one, fields: one.fields.map((field) => ({ ...field, optional: true })) };
+  expect(refit(optional, new Map([[from.path, { text: "" }]]))).toBe(false);
+  entries.set(from.path, { text: "lb" });
+  expect(refit(one, entries)).toBe(true);
+  expect(choicesNow(to, one, entries)).toContain(entries.get(to.path)?.text);
+  expect(choicesNow(to, one, entries)).toContain("kg");
 });
 
 test("the code to copy gives what the page shows", () => {
