@@ -20,19 +20,19 @@ export function rangeIn(said: string): Range {
   const find = (form: string) => new RegExp(`(?<![\\w.])${form}(?![\\w%]|\\.\\d)`).exec(text);
   const both = find(`(above )?${number} (?:and )?(?:up )?(?:to|and) (below )?${number}`);
   const above = find(`above ${number}`);
-  const least = find(`${number} or more`);
-  const first = Math.min(above?.index ?? Number.POSITIVE_INFINITY, least?.index ?? Number.POSITIVE_INFINITY);
+  const min = find(`${number} or more`);
+  const first = Math.min(above?.index ?? Number.POSITIVE_INFINITY, min?.index ?? Number.POSITIVE_INFINITY);
   if (both && both.index <= first) {
     const [from, to] = ends(both.slice(1));
     if (from && to) return { ...from, ...to };
   }
   const below = find(`below ${number}`);
-  const most = find(`${number} or less`);
+  const max = find(`${number} or less`);
   return {
     ...(above && { min: read(above[1]), minExcluded: true as const }),
-    ...(least && { min: read(least[1]) }),
+    ...(min && { min: read(min[1]) }),
     ...(below && { max: read(below[1]), maxExcluded: true as const }),
-    ...(most && { max: read(most[1]) }),
+    ...(max && { max: read(max[1]) }),
   };
 }
 

@@ -28,13 +28,13 @@ export function naturalOriginShare(): Figure {
       }))
       .filter(({ content }) => content >= 84),
   }));
-  const most = indices
+  const limits = indices
     .filter(({ naturalOrigin }) => naturalOrigin < 0.9)
     .map(({ naturalOrigin }) => ({
       naturalOrigin,
       share: 100 * largestShare({ ingredients: product(0.1, naturalOrigin), ingredient: "gel former", claim }).share,
     }));
-  const said = most.map(({ naturalOrigin, share }) => `at an index of ${naturalOrigin} up to ${share.toFixed(1)} %`);
+  const said = limits.map(({ naturalOrigin, share }) => `at an index of ${naturalOrigin} up to ${share.toFixed(1)} %`);
   return {
     name: "natural-origin-share",
     title: "The natural origin content of a gel, by its share of a gel former that is part synthetic",
@@ -49,8 +49,8 @@ export function naturalOriginShare(): Figure {
         ...curves.map(({ curve, dashes }) =>
           line(curve, { x: "share", y: "content", strokeDasharray: dashes, strokeWidth: 2 }),
         ),
-        dot(most, { x: "share", y: () => 100 * claim, r: 4, fill: "currentColor" }),
-        text(most, {
+        dot(limits, { x: "share", y: () => 100 * claim, r: 4, fill: "currentColor" }),
+        text(limits, {
           x: "share",
           y: () => 100 * claim,
           text: ({ share }: { share: number }) => `${share.toFixed(1)} %`,

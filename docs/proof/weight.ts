@@ -88,6 +88,6 @@ export async function weightPage(): Promise<string> {
     "",
     ...byBundler(await gzipped('export { coolingTime } from "./dist/heat/index.js";')),
     "",
-    "Node and bundlers read the same files, ESM or CJS. Dependencies are packages of their own: `convert-units` and `valibot`, which only rooms that read quantities or documents ask for.",
+    "Node and bundlers read the same files, ESM or CJS. Dependencies are packages of their own: `convert-units` and `valibot`, which only the rooms that read quantities or documents import.",
   ].join("\n");
 }
