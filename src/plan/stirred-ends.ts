@@ -1,18 +1,10 @@
 import { impellerConstants, powerBandOf } from "../mixing/index.js";
 import type { Charge } from "./charge.js";
 import type { Stirrer } from "./job.js";
+import { levelAt } from "./level.js";
 import type { Turn } from "./state.js";
-import {
-  impellerOf,
-  levelsOfPower,
-  type Stirred,
-  stirredAt,
-  stirredIn,
-  stirrerOf,
-  temperatureOfStirring,
-  vesselAround,
-  wayOf,
-} from "./stirred.js";
+import { type Stirred, stirredAt, stirredIn, temperatureOfStirring, wayOf } from "./stirred.js";
+import { impellerOf, stirrerOf, vesselAround } from "./stirrer.js";
 import { by } from "./unknown.js";
 
 /** A stirrer with each end of the shear constants that are published for its kind; with its own, where one is stated. */
@@ -20,6 +12,14 @@ function withShearConstants(stirrer: Stirrer): readonly Stirrer[] {
   const { metznerOttoConstant: published } = impellerConstants[impellerOf(stirrer).kind];
   if (stirrer.metznerOttoConstant !== undefined || !published) return [stirrer];
   return [published.min, published.max].map((metznerOttoConstant) => ({ ...stirrer, metznerOttoConstant }));
+}
+
+/** The levels between which a charge in a cone counts for the power curves, which were found over flat and dished bottoms [m]: as deep as it is, and as high as it would stand on a plate. */
+function levelsOfPower(charge: Charge, temperature: number): readonly number[] {
+  const { bottom, diameter } = charge.job.vessel;
+  const level = levelAt(charge, temperature);
+  if (bottom?.shape !== "cone") return [level];
+  return [level, charge.mass / charge.density(temperature) / ((Math.PI / 4) * diameter ** 2)];
 }
 
 /** What stirring comes to at every end of what is published: of the shear constant, of the level in a cone, and of the power with each. */

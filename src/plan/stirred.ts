@@ -2,21 +2,19 @@ import { type FlowCurve, viscosityBreakpoints } from "../laws/index.js";
 import {
   type Cavern,
   cavern,
-  type Impeller,
-  levelOfVolume,
   powerBandOf,
   type StirredState,
-  type StirredVessel,
   stirring,
   stirringPowerFunction,
-  stirringShearRate,
 } from "../mixing/index.js";
 import type { AlongTemperature, Charge } from "./charge.js";
 import type { Ends } from "./contents.js";
-import type { Job, Stirrer, Vessel } from "./job.js";
-import { type Readings, shapeOf } from "./setting.js";
+import type { Job, Stirrer } from "./job.js";
+import { levelAt, levelsAt } from "./level.js";
+import type { Readings } from "./setting.js";
 import type { State, Turn } from "./state.js";
-import { by, cell, stated, unknown } from "./unknown.js";
+import { impellerOf, stirrerOf, vesselAround, viscosityAtStirrer } from "./stirrer.js";
+import { by, cell, unknown } from "./unknown.js";
 
 /** A charge that is stirred. */
 export interface Stirred extends StirredState {
@@ -28,97 +26,6 @@ export interface Stirred extends StirredState {
   readonly level: number;
   /** Of its flow curve [Pa]; undefined for one without. */
   readonly yieldStress?: number | undefined;
-}
-
-/** The stirrer of a job. */
-export function stirrerOf({ vessel }: Job): Stirrer {
-  return stated(vessel.stirrer, "vessel-stirrer", { of: vessel.name });
-}
-
-/** The stirrer as the kernels take it. Of a kind that they do not know, only what the document states counts. */
-export function impellerOf(stirrer: Stirrer): Impeller {
-  const { kind, diameter, metznerOttoConstant, blades, bladeAngle, bladeWidth, armHeight } = stirrer;
-  const { laminarPowerConstant: laminar, powerNumber: turbulent } = stirrer;
-  const power =
-    laminar !== undefined && turbulent !== undefined
-      ? ({ law: "sum", laminarPowerConstant: laminar, powerNumber: turbulent } as const)
-      : laminar !== undefined
-        ? ({ law: "laminar", laminarPowerConstant: laminar } as const)
-        : turbulent !== undefined
-          ? ({ law: "turbulent", powerNumber: turbulent } as const)
-          : undefined;
-  const own = { diameter, ...(power && { power }), ...(metznerOttoConstant !== undefined && { metznerOttoConstant }) };
-  switch (kind) {
-    case "propeller":
-    case "rotor-stator":
-    case "helical ribbon":
-    case "disperser disc":
-      return { kind, ...own };
-    case "anchor":
-      return { kind, ...own, ...(armHeight !== undefined && { armHeight }) };
-    case "pitched-blade turbine":
-      return {
-        kind,
-        ...own,
-        ...(blades !== undefined && { blades }),
-        ...(bladeAngle !== undefined && { bladeAngle }),
-        ...(bladeWidth !== undefined && { bladeWidth }),
-      };
-    case "paddle":
-    case "flat-blade turbine":
-      if (blades === undefined || bladeWidth === undefined) return { kind: "other", ...own };
-      return { kind: "flat-blade", ...own, blades, bladeWidth };
-    default:
-      return { kind: "other", ...own };
-  }
-}
-
-/** The vessel around the stirrer, from which blades have their power. */
-export function vesselAround({ diameter, baffles }: Vessel, level: number): StirredVessel {
-  return { diameter, level, ...(baffles && { baffles: baffles.count, baffleWidth: baffles.width }) };
-}
-
-/** How high a charge stands above the lowest point of the vessel at a temperature [m]. */
-export function levelAt(charge: Charge, temperature: number): number {
-  const volume = charge.mass / charge.density(temperature);
-  return by("level", () => levelOfVolume({ vessel: shapeOf(charge.job.vessel), volume }));
-}
-
-/** Between which levels the charge of a turn stands [m]: what states no expansion expands by nothing, or by the most that is usual. */
-export function levelsIn({ state }: Turn): Ends {
-  const { charge } = state;
-  const { min, max } = charge.volume(temperatureOfStirring(state));
-  const level = (volume: number): number =>
-    by("level", () => levelOfVolume({ vessel: shapeOf(charge.job.vessel), volume }));
-  return { min: level(min), max: level(max) };
-}
-
-/** The levels between which a charge in a cone counts for the power curves, which were found over flat and dished bottoms [m]: as deep as it is, and as high as it would stand on a plate. */
-export function levelsOfPower(charge: Charge, temperature: number): readonly number[] {
-  const { bottom, diameter } = charge.job.vessel;
-  const level = levelAt(charge, temperature);
-  if (bottom?.shape !== "cone") return [level];
-  return [level, charge.mass / charge.density(temperature) / ((Math.PI / 4) * diameter ** 2)];
-}
-
-/** The mean shear rate that a stirrer brings [1/s]. */
-export function shearRateOf(stirrer: Stirrer, speed: number): number {
-  return by("power-number", () => stirringShearRate({ impeller: impellerOf(stirrer), speed }), {
-    code: "not-stated",
-    field: "stirrer-metzner-otto-constant",
-    of: stirrer.kind,
-  });
-}
-
-/** The viscosity by temperature at the shear rate of a stirrer: a power law through the readings of a melt that thins. */
-export function viscosityAtStirrer(
-  { at, flowIndex, shearRate }: Readings,
-  stirrer: Stirrer,
-  speed: number,
-): (temperature: number) => number {
-  if (flowIndex === undefined) return at;
-  const factor = (shearRateOf(stirrer, speed) / shearRate) ** (flowIndex - 1);
-  return (temperature) => factor * at(temperature);
 }
 
 /** The temperature at which an emulsion's thickness was read is the room's; a melt has its own. */
@@ -213,6 +120,11 @@ export function torqueBand(
     powerBandOf({ impeller: impellerOf(stirrer), vessel: vesselAround(job.vessel, level), reynolds }),
   );
   return { min: torque * band.min, max: torque * band.max };
+}
+
+/** Between which levels the charge of a turn stands [m]. */
+export function levelsIn({ state }: Turn): Ends {
+  return levelsAt(state.charge, temperatureOfStirring(state));
 }
 
 /** The level of the charge in a turn [m]. */

@@ -10,7 +10,7 @@ import type { Charge } from "./charge.js";
 import type { AssumptionCode } from "./codes/assumptions.js";
 import type { Basis } from "./figure.js";
 import type { Job } from "./job.js";
-import { stirrerOf, viscosityAtStirrer } from "./stirred.js";
+import { stirrerOf, viscosityAtStirrer } from "./stirrer.js";
 import { by, otherwise, stated, unknown } from "./unknown.js";
 
 /** An end of how sure a coefficient is, or its best value. */

@@ -1,10 +1,10 @@
 import { type Bubble, largestSuspendedDiameter, settlingOverCurve } from "../../particles/index.js";
 import { exactly, type Figure } from "../figure.js";
 import type { Job } from "../job.js";
+import { levelAt } from "../level.js";
 import { packCooling } from "../pack.js";
 import { remembered } from "../setting.js";
 import type { Moment, Run, State } from "../state.js";
-import { levelAt } from "../stirred.js";
 import { by, type Cell, cell, stated, unknown } from "../unknown.js";
 import { gelOf } from "./droplets.js";
 import { byReadings, densityOfAir, meltOf } from "./melt.js";

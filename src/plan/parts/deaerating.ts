@@ -1,8 +1,8 @@
 import { clearingTime } from "../../particles/index.js";
 import { depthsIn } from "../bowl.js";
 import { type Basis, between, exactly, type Figure } from "../figure.js";
+import { levelAt } from "../level.js";
 import type { Run, Turn } from "../state.js";
-import { levelAt } from "../stirred.js";
 import { by, stated, unknown } from "../unknown.js";
 import { airAsked, bubbleOf, heldBubbles } from "./bubbles.js";
 import { byReadings } from "./melt.js";

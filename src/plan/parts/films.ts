@@ -1,8 +1,8 @@
 import { drainedFilm, thickestFilm } from "../../rheology/index.js";
 import type { LawCode } from "../codes/bases.js";
 import type { Job } from "../job.js";
+import { levelAt } from "../level.js";
 import type { Run } from "../state.js";
-import { levelAt } from "../stirred.js";
 import { by, otherwise, stated, unknown, where, withAssumed } from "../unknown.js";
 import { fillingOf, makesMelt } from "./moments.js";
 import type { Note } from "./note.js";

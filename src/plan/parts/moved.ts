@@ -7,16 +7,9 @@ import { exactly, type Figure } from "../figure.js";
 import type { Stirrer } from "../job.js";
 import { oilLawsOf } from "../setting.js";
 import type { Run, Turn } from "../state.js";
-import {
-  levelsIn,
-  movedBy,
-  shearRateOf,
-  stirredIn,
-  stirredWith,
-  stirrerOf,
-  temperatureOfStirring,
-} from "../stirred.js";
+import { levelsIn, movedBy, stirredIn, stirredWith, temperatureOfStirring } from "../stirred.js";
 import { everyEnd, stirredEnds } from "../stirred-ends.js";
+import { shearRateOf, stirrerOf } from "../stirrer.js";
 import { otherwise, stated, unknown } from "../unknown.js";
 import { hasSet } from "./turning.js";
 import { yieldStressFigure } from "./yield-stress.js";

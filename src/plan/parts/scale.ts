@@ -1,7 +1,8 @@
 import { tipSpeed, vesselFilling } from "../../mixing/index.js";
 import { shapeOf } from "../setting.js";
 import type { Moment, Run, Schedule } from "../state.js";
-import { impellerOf, type Stirred, stirredIn, stirrerOf } from "../stirred.js";
+import { type Stirred, stirredIn } from "../stirred.js";
+import { impellerOf, stirrerOf } from "../stirrer.js";
 import { by, cell, otherwise, stated, unknown, where } from "../unknown.js";
 import { volumeOfLot } from "./batch.js";
 import { untilFilled, warmestIn } from "./in-vessel.js";

@@ -1,7 +1,8 @@
 import { type ScaleCriterion, scaleUp, tipSpeed } from "../../mixing/index.js";
 import type { Run } from "../state.js";
 import { atBench, benchJob } from "../steps/incorporation.js";
-import { impellerOf, powerPerVolumeOf, stirredAt, stirrerOf, vesselAround } from "../stirred.js";
+import { powerPerVolumeOf, stirredAt } from "../stirred.js";
+import { impellerOf, stirrerOf, vesselAround } from "../stirrer.js";
 import { by, otherwise, stated, unknown } from "../unknown.js";
 
 /** What a speed may keep from the bench. Froude's number is one of splashing, and no gel splashes. */

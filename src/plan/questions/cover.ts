@@ -4,8 +4,9 @@ import { atLeast, atMost, between, exactly, type Limit } from "../figure.js";
 import { placeOf, stirring, turnsOf } from "../parts/turning.js";
 import { shapeOf } from "../setting.js";
 import type { Run, Turn } from "../state.js";
-import { levelIn, stirredIn, stirrerOf } from "../stirred.js";
+import { levelIn, stirredIn } from "../stirred.js";
 import { reynoldsMax } from "../stirred-ends.js";
+import { stirrerOf } from "../stirrer.js";
 import { by, otherwise, stated, unknown, withAssumed } from "../unknown.js";
 import { asks, type Question } from "./question.js";
 

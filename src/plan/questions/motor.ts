@@ -2,8 +2,9 @@ import { mayHave } from "../change.js";
 import { type Basis, between, type Figure } from "../figure.js";
 import { placeOf, stirring, turnsOf } from "../parts/turning.js";
 import type { Run, Turn } from "../state.js";
-import { stirredIn, stirrerOf } from "../stirred.js";
+import { stirredIn } from "../stirred.js";
 import { betweenEnds } from "../stirred-ends.js";
+import { stirrerOf } from "../stirrer.js";
 import { otherwise, stated } from "../unknown.js";
 import { asks, type Lever, type Place, type Question } from "./question.js";
 

@@ -5,8 +5,9 @@ import { atLeast, atMost, between, exactly, type Figure } from "../figure.js";
 import { heightMoved, movesAll, widthMoved } from "../parts/moved.js";
 import { maySet, placeOf, stirring } from "../parts/turning.js";
 import type { Moment, Run, Turn } from "../state.js";
-import { levelsIn, type Stirred, stirredIn, stirrerOf } from "../stirred.js";
+import { levelsIn, type Stirred, stirredIn } from "../stirred.js";
 import { stirredEnds } from "../stirred-ends.js";
+import { stirrerOf } from "../stirrer.js";
 import { by, either, otherwise, stated, unknown } from "../unknown.js";
 import { asks, type Question } from "./question.js";
 

@@ -17,7 +17,8 @@ import { massOf, portionOf } from "../contents.js";
 import type { Job } from "../job.js";
 import { oilLawsOf } from "../setting.js";
 import type { AdditionRow, Schedule } from "../state.js";
-import { powerPerVolumeOf, shearRateOf, stirredAt, stirrerOf } from "../stirred.js";
+import { powerPerVolumeOf, stirredAt } from "../stirred.js";
+import { shearRateOf, stirrerOf } from "../stirrer.js";
 import { by, type Cell, cell, otherwise, stated, unknown } from "../unknown.js";
 
 /** What is in the vessel at some oil fraction on the way. */

@@ -1,0 +1,72 @@
+import { type Impeller, type StirredVessel, stirringShearRate } from "../mixing/index.js";
+import type { Job, Stirrer, Vessel } from "./job.js";
+import type { Readings } from "./setting.js";
+import { by, stated } from "./unknown.js";
+
+/** The stirrer of a job. */
+export function stirrerOf({ vessel }: Job): Stirrer {
+  return stated(vessel.stirrer, "vessel-stirrer", { of: vessel.name });
+}
+
+/** The stirrer as the kernels take it. Of a kind that they do not know, only what the document states counts. */
+export function impellerOf(stirrer: Stirrer): Impeller {
+  const { kind, diameter, metznerOttoConstant, blades, bladeAngle, bladeWidth, armHeight } = stirrer;
+  const { laminarPowerConstant: laminar, powerNumber: turbulent } = stirrer;
+  const power =
+    laminar !== undefined && turbulent !== undefined
+      ? ({ law: "sum", laminarPowerConstant: laminar, powerNumber: turbulent } as const)
+      : laminar !== undefined
+        ? ({ law: "laminar", laminarPowerConstant: laminar } as const)
+        : turbulent !== undefined
+          ? ({ law: "turbulent", powerNumber: turbulent } as const)
+          : undefined;
+  const own = { diameter, ...(power && { power }), ...(metznerOttoConstant !== undefined && { metznerOttoConstant }) };
+  switch (kind) {
+    case "propeller":
+    case "rotor-stator":
+    case "helical ribbon":
+    case "disperser disc":
+      return { kind, ...own };
+    case "anchor":
+      return { kind, ...own, ...(armHeight !== undefined && { armHeight }) };
+    case "pitched-blade turbine":
+      return {
+        kind,
+        ...own,
+        ...(blades !== undefined && { blades }),
+        ...(bladeAngle !== undefined && { bladeAngle }),
+        ...(bladeWidth !== undefined && { bladeWidth }),
+      };
+    case "paddle":
+    case "flat-blade turbine":
+      if (blades === undefined || bladeWidth === undefined) return { kind: "other", ...own };
+      return { kind: "flat-blade", ...own, blades, bladeWidth };
+    default:
+      return { kind: "other", ...own };
+  }
+}
+
+/** The vessel around the stirrer, from which blades have their power. */
+export function vesselAround({ diameter, baffles }: Vessel, level: number): StirredVessel {
+  return { diameter, level, ...(baffles && { baffles: baffles.count, baffleWidth: baffles.width }) };
+}
+
+/** The mean shear rate that a stirrer brings [1/s]. */
+export function shearRateOf(stirrer: Stirrer, speed: number): number {
+  return by("power-number", () => stirringShearRate({ impeller: impellerOf(stirrer), speed }), {
+    code: "not-stated",
+    field: "stirrer-metzner-otto-constant",
+    of: stirrer.kind,
+  });
+}
+
+/** The viscosity by temperature at the shear rate of a stirrer: a power law through the readings of a melt that thins. */
+export function viscosityAtStirrer(
+  { at, flowIndex, shearRate }: Readings,
+  stirrer: Stirrer,
+  speed: number,
+): (temperature: number) => number {
+  if (flowIndex === undefined) return at;
+  const factor = (shearRateOf(stirrer, speed) / shearRate) ** (flowIndex - 1);
+  return (temperature) => factor * at(temperature);
+}
