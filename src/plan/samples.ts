@@ -63,8 +63,11 @@ export function withSamples(job: Job): Batch {
 export function checkSamples(batch: Draft<Batch>, stability: Draft<Stability> | undefined, findings: Findings): void {
   batch.allowances?.forEach((allowance, i) => {
     if (allowance?.kind !== "samples") return;
-    const { packs, stabilityTest, fillChecks } = allowance as Samples;
+    const { name, packs, stabilityTest, fillChecks } = allowance as Samples;
     const at = (key: string): string => ["allowances", i, key].reduce<string>(join, "batch");
+    // The plan finds the mass of the samples by the name of their allowance.
+    if (name !== undefined && batch.allowances?.findIndex((other) => other?.name === name) !== i)
+      findings.note(at("name"), name, "a name that no allowance before it has", "duplicate");
     if (stabilityTest === true && !stability)
       findings.note(at("stabilityTest"), "no stability test", "a job with a stability test", "missing");
     if (batch.packs !== undefined || findings.holds(join("batch", "target"))) return;

@@ -108,6 +108,26 @@ describe("samples of a lot", () => {
     });
   });
 
+  test("may be those of a second allowance, which the test names", () => {
+    const second = withSamples({ packs: 5 }, ({ batch, stability }) => {
+      batch.allowances.push(
+        { kind: "samples", name: "third", stabilityTest: true },
+        { kind: "samples", name: "fourth", stabilityTest: true },
+      );
+      stability.allowance = "fourth";
+    });
+    const { limit, verdict } = answerOf(second, "samples-within-allowance");
+    expect([verdict, limit.max?.basis?.[0]]).toEqual(["met", expect.objectContaining({ of: "fourth" })]);
+  });
+
+  test("are found by the name of their allowance, which no allowance before it may have", () => {
+    const twice = (kind: string, fields: object): JobDocument =>
+      withSamples({ packs: 5 }, ({ batch }) => batch.allowances.push({ kind, name: "samples", ...fields }));
+    expect(() => runPlan(twice("samples", { packs: 7 }))).toThrow(/name: found samples, expected a name that no/);
+    const [own] = runPlan(twice("mass", { mass: "1 kg" })).samples ?? [];
+    expect(own?.mass).toBeLessThan(0.5);
+  });
+
   test("stand on the sheet with what they are for", () => {
     expect(toMarkdown({ plan: runPlan(withSamples({ stabilityTest: true, fillChecks: 4, packs: 1 })) })).toMatch(
       /From each lot \(samples\): 8 samples for the stability test, 20 packs for checks of the fill, 1 pack kept back; .* in all\./,

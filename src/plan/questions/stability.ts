@@ -1,3 +1,4 @@
+import type { BatchAllowance } from "../../batch/index.js";
 import { atMost, exactly, type Limit } from "../figure.js";
 import { makesMelt } from "../parts/moments.js";
 import { massOfSamples, stabilityIn, transitionsOf } from "../parts/stability.js";
@@ -13,15 +14,14 @@ function ofBatch(): Record<string, never> {
   return {};
 }
 
-/** The allowance that gives the samples of the test: the one that it names, or the one that takes them [kg]. */
+/** The allowance that gives the samples of the test, and how much it gives [kg]: the one that the test names, else one for its samples. */
 function samplesFrom(run: Run): { readonly name: string; readonly mass: number } {
-  const { allowances } = run.job.batch;
-  const taking = allowances.find((one) => one.kind === "samples" && one.stabilityTest === true);
-  const name = stated(stabilityIn(run).allowance ?? taking?.name, "stability-allowance");
-  const given = allowances.find((one) => one.name === name);
-  if (given?.kind === "mass") return { name, mass: given.mass };
-  // What an allowance takes because the test asks for it is as much as the test takes.
-  if (given !== undefined && given === taking) return { name, mass: massOfSamples(run) };
+  const { allowance: named } = stabilityIn(run);
+  const isForTest = (one: BatchAllowance): boolean => one.kind === "samples" && one.stabilityTest === true;
+  const given = run.job.batch.allowances.find((one) => (named === undefined ? isForTest(one) : one.name === named));
+  if (given?.kind === "mass") return { name: given.name, mass: given.mass };
+  // An allowance for the samples of the test is as large as they are.
+  if (given && isForTest(given)) return { name: given.name, mass: massOfSamples(run) };
   return unknown("not-stated", { field: "stability-allowance" });
 }
 
