@@ -7,7 +7,7 @@ export interface ProcessDocument extends ProcessFigures {
   readonly steps: readonly StepDocument[];
 }
 
-/** No batch is made in more steps; what a plan says of one step it looks up in all that stand before it. */
+/** No batch is made in more steps: common practice, no source. Some figures of a step are found from all steps before it, so that many more would take long. */
 const stepsMax = 200;
 
 /** Reads a process. */

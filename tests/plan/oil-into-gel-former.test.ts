@@ -139,6 +139,14 @@ describe("oil that is charged into a gel without a schedule", () => {
     expect(toMarkdown({ plan })).toContain(`in ${value} equal additions of`);
   });
 
+  test("is mended by 1,000 equal additions at most", () => {
+    const leversAt = (additions: number) => {
+      const prepared = prepareJob(poured([[0, (100 * ratio()) / additions]]));
+      return remedies({ prepared, answer: asked }).map(({ change }) => change.value);
+    };
+    expect([leversAt(1000), leversAt(1001)]).toEqual([[1000], []]);
+  });
+
   test("has no lever where nothing is there for it to go into, and no part of an addition", () => {
     const first = changed(poured([[0, 10]]), ({ process }) => {
       process.steps.splice(0, 0, ...process.steps.splice(2, 1));

@@ -111,6 +111,13 @@ describe("the order of steps", () => {
     ["never filling", (steps) => steps.splice(9, 2), "process.steps", /a "fill" at the end/],
     ["a step of no kind", (steps) => steps.push({ do: "sing" }), "process.steps[11].do", /./],
     ["no steps at all", (steps) => steps.splice(0), "process.steps", /a list of at least 1/],
+    [
+      "one step more than 200",
+      (steps) =>
+        steps.splice(1, 0, ...Array.from({ length: 201 - steps.length }, () => ({ do: "hold", for: "1 min" }))),
+      "process.steps",
+      /200/,
+    ],
   ];
 
   test.each(cases)("%s is a fault with its place", (_name, change, path, expected) => {
@@ -118,6 +125,13 @@ describe("the order of steps", () => {
     const fault = faults.find((one) => one.path === path);
     expect(faults.map((one) => one.path)).toContain(path);
     expect(fault?.expected).toMatch(expected);
+  });
+
+  test("may have 200 steps", () => {
+    const held = changed(exampleJob(), ({ process: { steps } }) =>
+      steps.splice(2, 0, ...Array.from({ length: 200 - steps.length }, () => ({ do: "hold", for: "1 min" }))),
+    );
+    expect(() => prepareJob(held)).not.toThrow();
   });
 
   test("has its faults reported together", () => {

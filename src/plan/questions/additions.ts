@@ -104,7 +104,7 @@ function unscheduled(moment: Moment, { job, moments }: Run): readonly AtOnce[] {
   });
 }
 
-/** More equal additions than this nobody makes by hand: common practice, no source. */
+/** Nobody makes more equal additions than this by hand: common practice, no source. */
 const additionsMax = 1000;
 
 /** What is poured into a gel, in more additions. */
