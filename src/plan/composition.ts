@@ -21,8 +21,8 @@ export function holdsFor(
 }
 
 /**
- * Whether the bench's emulsion had the same gel former and the same oil, however much of the one in the other, and
- * whatever particles: its readings go along the oil fraction. Shares are those of the charge.
+ * Whether the bench's emulsion had the same gel former and the same oil. How much oil it had does not matter, since its
+ * readings are taken along the oil fraction; nor do particles. Shares are those of the charge.
  */
 export function holdsForEmulsion({ bench, benchLines, formula }: Job): boolean {
   const outer = bench.emulsion?.outerPhase;
@@ -34,9 +34,9 @@ export function holdsForEmulsion({ bench, benchLines, formula }: Job): boolean {
     const [now, then] = [sharesOf(here ?? []), sharesOf(there ?? [])];
     const sum = (shares: ReadonlyMap<string, number>): number =>
       [...shares.values()].reduce((all, one) => all + one, 0);
-    const [whole, benchs] = [sum(now), sum(then)];
+    const [whole, wholeThen] = [sum(now), sum(then)];
     return [...new Set([...now.keys(), ...then.keys()])].every(
-      (key) => Math.abs((now.get(key) ?? 0) - ((then.get(key) ?? 0) * whole) / benchs) <= tolerance,
+      (key) => Math.abs((now.get(key) ?? 0) - ((then.get(key) ?? 0) * whole) / wholeThen) <= tolerance,
     );
   });
 }

@@ -86,8 +86,8 @@ function compress(state: Uint32Array, block: DataView, round: readonly number[])
   for (let i = 0; i < rounds; i++) {
     const chosen = (e & f) ^ (~e & g);
     const first = (h + (turned(e, 6) ^ turned(e, 11) ^ turned(e, 25)) + chosen + (round[i] ?? 0) + (words[i] ?? 0)) | 0;
-    const most = (a & b) ^ (a & c) ^ (b & c);
-    const second = ((turned(a, 2) ^ turned(a, 13) ^ turned(a, 22)) + most) | 0;
+    const majority = (a & b) ^ (a & c) ^ (b & c);
+    const second = ((turned(a, 2) ^ turned(a, 13) ^ turned(a, 22)) + majority) | 0;
     [h, g, f, e, d, c, b, a] = [g, f, e, (d + first) | 0, c, b, a, (first + second) | 0];
   }
   [a, b, c, d, e, f, g, h].forEach((word, i) => {

@@ -14,7 +14,7 @@ function withShearConstants(stirrer: Stirrer): readonly Stirrer[] {
   return [published.min, published.max].map((metznerOttoConstant) => ({ ...stirrer, metznerOttoConstant }));
 }
 
-/** The levels between which a charge in a cone counts for the power curves, which were found over flat and dished bottoms [m]: as deep as it is, and as high as it would stand on a plate. */
+/** The levels by which the power of a stirrer is found [m]. Power curves were measured over flat and dished bottoms: in a cone the charge counts both as deep as it is and as deep as it would be over a flat bottom. */
 function levelsOfPower(charge: Charge, temperature: number): readonly number[] {
   const { bottom, diameter } = charge.job.vessel;
   const level = levelAt(charge, temperature);

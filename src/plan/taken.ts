@@ -15,7 +15,7 @@ export function cylinderReadings({ cylinder, speed, readings }: Taken): readonly
   }));
 }
 
-/** The shear rate at which readings were taken [1/s]: the same for all, since it hangs on the speed alone. */
+/** The shear rate at which readings were taken [1/s]: the same for all, since it depends on the speed alone. */
 export function shearRateTaken(taken: Taken): number {
   return cylinderReadings(taken)[0]?.shearRate ?? 0;
 }

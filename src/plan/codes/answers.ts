@@ -37,7 +37,7 @@ export const placeCodes = [
   "last-pack",
 ] as const;
 
-/** What can be turned so that an answer becomes met. */
+/** What can be changed so that an answer becomes met. */
 export const leverCodes = [
   "warmer-addition",
   "hotter-melt",
@@ -61,5 +61,5 @@ export const leverCodes = [
   "more-additions",
 ] as const;
 
-/** What can be turned so that an answer becomes met. */
+/** What can be changed so that an answer becomes met. */
 export type LeverCode = (typeof leverCodes)[number];

@@ -84,7 +84,7 @@ export function leavesFilmOpen({ batch }: Job): boolean {
 
 /**
  * The yield stress of a gel that would leave as thick a film as the melt does of which this run empties the vessel [Pa]:
- * films that state no thickness are reckoned by a yield stress. Unknown where the vessel is not emptied hot, or where the
+ * films that state no thickness are computed from a yield stress. Unknown where the vessel is not emptied hot, or where the
  * film of the melt is not known: then it counts as that of the set gel, which is the thicker one.
  */
 export function yieldStressOfFilm(run: Run): number {

@@ -44,7 +44,7 @@ export function stockIn(run: Run): PlanStock {
   };
 }
 
-/** The yield stress by which the film of a run was reckoned [Pa], if it was. */
+/** The yield stress from which the film of a run was computed [Pa], if it was. */
 function yieldStressIn(run: Run): number | undefined {
   const own = (): number | undefined =>
     otherwise(

@@ -128,7 +128,7 @@ export function streamed(oil: Omit<OilFeed, "incorporationTime">, how: How): Tim
 
 /** Viscosity and yield stress within the bench's readings; one reading is a point and no line. */
 function along(additions: readonly { readonly volumeFractionOil: number }[], job: Job) {
-  // Those of another gel former or another oil say nothing.
+  // Readings of another gel former or another oil do not hold for this emulsion.
   const { viscosity, yieldStress } = holdsForEmulsion(job) ? oilLawsOf(job.bench) : { viscosity: [], yieldStress: [] };
   return gelAlongAdditions({
     additions,
