@@ -164,7 +164,7 @@ test("what the theory of packed droplets lets a gel hold is held at its lower en
 });
 
 test("a vortex is left out only where the flow creeps at every end", () => {
-  const whirled = (speed: number, metznerOttoConstant?: number) =>
+  const answered = (speed: number, metznerOttoConstant?: number) =>
     answerOf(
       changed(cold, (draft) => {
         draft.vessel.stirrer = {
@@ -177,7 +177,8 @@ test("a vortex is left out only where the flow creeps at every end", () => {
         for (const step of draft.process.steps) if (step.speed) step.speed = `${speed} rpm`;
       }),
       "no-air-down-the-vortex",
-    ).figure.max;
+    );
+  const whirled = (...of: Parameters<typeof answered>) => answered(...of).figure.max;
   let [slow, fast] = [1, 3000];
   while (fast / slow > 1.001) {
     const middle = Math.sqrt(slow * fast);
@@ -190,6 +191,8 @@ test("a vortex is left out only where the flow creeps at every end", () => {
     false,
     true,
   ]);
+  // It creeps below a Reynolds number of 300.
+  expect(Number(answered(fast, 12).beside?.["reynolds"]) / 300).toBeCloseTo(1.0005, 2);
 });
 
 test("a charge in a cone counts as deep as it is and as high as on a plate, and outside the power curve it is not known", () => {

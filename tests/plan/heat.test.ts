@@ -3,7 +3,7 @@ import { choiOkosFat } from "gelwright/laws";
 import { answerQuestions, type JobDocument, prepareJob, type Remedy, remedies, runPlan } from "gelwright/plan";
 import { describe, expect, test } from "vitest";
 import { answerOf, answersOf, figureOf, known } from "../support/answers.js";
-import { changed, exampleJob } from "../support/example.js";
+import { changed, coldJob, exampleJob } from "../support/example.js";
 import { march } from "../support/ode.js";
 
 const job = exampleJob();
@@ -364,4 +364,22 @@ test("the caution says where a heater that is left on would take the charge", ()
   expect(hot(stated)?.temperatureMax).toBe(85);
   const limited = changed(stated, (draft) => Object.assign(draft.vessel.heater, { temperatureMax: "110 °C" }));
   expect(hot(limited)?.temperatureLeftOn).toBe(110);
+});
+
+test("the specific heat of glycerin, whose law begins at 25 °C, is continued by 10 K to the room and no further", () => {
+  const hot = (room: string) =>
+    changed(job, ({ formula, process }) => {
+      process.room = room;
+      const { triglyceride } = formula.materials;
+      delete triglyceride.specificHeat;
+      triglyceride.propertiesOf = "glycerin";
+    });
+  const heating = (room: string) => known(runPlan(hot(room)).timeline[1]);
+  expect(heating("15.05 °C").timeEnd).toBeGreaterThan(0);
+  expect(heating("14.95 °C").notKnown).toMatchObject({ code: "outside-range", law: "heat-balance" });
+  // The cold route holds glycerin, which stirring warms.
+  const cold = (room: string) => changed(coldJob(), ({ process }) => Object.assign(process, { room }));
+  const assumed = (room: string) => known(runPlan(cold(room)).timeline[1]).assumptions;
+  expect(assumed("15.05 °C")).not.toContain("heat-of-stirring-left-out");
+  expect(assumed("14.95 °C")).toContain("heat-of-stirring-left-out");
 });
