@@ -63,7 +63,7 @@ describe("what differs from the plan before it was rebuilt", () => {
 
   test("no verdict is better for want of a figure", () => {
     // A green that was not there before has a reason that gives a figure, or leaves one out that does not matter.
-    const sound = ["vessel-alone-counts", "oil-charged-counts-as-oil"];
+    const sound = ["vessel-alone-counts", "oil-charged-counts-as-oil", "warmed-by-no-more-than-the-motor"];
     const greener = differences.verdicts.filter(({ before: old, after }) => old && after[0]?.verdict === "met");
     expect(greener.filter(({ reason }) => !sound.includes(reason))).toEqual([]);
   });

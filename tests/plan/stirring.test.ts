@@ -5,6 +5,8 @@ import { type Answer, answerOf, answersOf, figureOf, known } from "../support/an
 import { changed, exampleJob } from "../support/example.js";
 import { march } from "../support/ode.js";
 
+type Draft = ReturnType<typeof JSON.parse>;
+
 const job = exampleJob();
 const stepOf = (document: JobDocument, number: number) => {
   const step = runPlan(document).timeline[number - 1];
@@ -141,6 +143,55 @@ test("readings of a melt that thins count at the shear rate of the stirrer, as i
   expect(answerOf(foil, "motor-power").notKnown).toContainEqual(
     expect.objectContaining({ code: "not-stated", field: "stirrer-metzner-otto-constant", of: "hydrofoil" }),
   );
+});
+
+describe("where no reading knows the viscosity, the motor bounds how much stirring warms the charge", () => {
+  // Step 9 stirs the pearl in for 5 min; without its readings of phases A, B and C nobody knows how thick it is.
+  const unread = (change: (draft: Draft) => void = () => {}) =>
+    changed(steady, (draft) => {
+      draft.bench.viscosities.pop();
+      draft.process.steps[8].for = "20 min";
+      change(draft);
+    });
+  const warmest = (document: JobDocument) => answerOf(document, "maximum-temperature", { material: "fragrance" });
+  const withLimit = (limit: number) =>
+    warmest(
+      unread(({ formula }) => Object.assign(formula.materials.fragrance.limits, { temperatureMax: `${limit} °C` })),
+    );
+
+  test("by its power, its gear, the time and the heat capacity of the charge", () => {
+    const { figure } = warmest(unread());
+    const warmer = known(figure.max) - known(figure.value);
+    expect(figure.assumptions).toContain("heat-of-stirring-up-to-the-motor");
+    expect(figure.assumptions).not.toContain("heat-of-stirring-left-out");
+    // 180 W, of which the gear passes on 0.8, for 20 min into a charge of about 2.05 kJ/(kg·K).
+    const { mass } = stepOf(unread(), 9);
+    expect((180 * 0.8 * 1200) / (mass * 2050) / warmer).toBeCloseTo(1, 1);
+    const longer = warmest(unread(({ process }) => Object.assign(process.steps[8], { for: "40 min" })));
+    expect((known(longer.figure.max) - known(longer.figure.value)) / warmer).toBeCloseTo(2, 2);
+  });
+
+  test("just above the bound a limit is met, just below it is not known", () => {
+    const { max } = warmest(unread()).figure;
+    const limits = [known(max) + 0.001, known(max) - 0.001, 50];
+    expect(limits.map((limit) => withLimit(limit).verdict)).toEqual(["met", "not-known", "not-met"]);
+  });
+
+  test("and nothing bounds it where no motor is stated", () => {
+    const { figure } = warmest(unread(({ vessel }) => delete vessel.stirrer.motor));
+    expect(figure.max).toBeNull();
+    expect(figure.assumptions).toContain("heat-of-stirring-left-out");
+  });
+
+  test("what is filled is as large and as thin as it may be warm", () => {
+    const [bound, open] = [unread(), unread(({ vessel }) => delete vessel.stirrer.motor)];
+    expect(known(answerOf(bound, "working-volume").figure.max)).toBeGreaterThan(0);
+    for (const [document, max] of [
+      [bound, expect.any(Number)],
+      [open, null],
+    ] as const)
+      expect(answerOf(document, "filled-before-it-sets").figure.max).toEqual(max);
+  });
 });
 
 const blended = (document: JobDocument, step: number): Answer => answerOf(document, "blended", { step });

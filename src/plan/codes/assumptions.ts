@@ -2,6 +2,8 @@
 export const assumptionCodes = [
   /** The heat of stirring is left out: the charge may be warmer. */
   "heat-of-stirring-left-out",
+  /** The heat of stirring is not known: at most all that the motor gives warms the charge. */
+  "heat-of-stirring-up-to-the-motor",
   /** No loss to the room is stated, and none is counted: the charge may be cooler. */
   "heat-loss-left-out",
   /** The bottom of the vessel is taken as flat. */

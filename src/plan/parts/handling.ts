@@ -5,8 +5,8 @@ import { settingMarginOf } from "../setting.js";
 import type { Run } from "../state.js";
 import { unique } from "../unique.js";
 import { orNotKnown } from "../unknown.js";
-import { takenForGranted } from "./in-vessel.js";
 import { fillingOf } from "./moments.js";
+import { takenForGranted } from "./warmth.js";
 
 /** The first pack is filled hottest, the last has stood in the vessel longest. */
 export type WhichPack = "first-pack" | "last-pack";
@@ -51,7 +51,7 @@ function waitFor(run: Run, temperature: number, basis: readonly Basis[], place?:
   ) as [Figure, Figure];
   const [firstPack, lastPack] = [first.value ?? 0, last.value ?? 0];
   const assumptions = unique([
-    ...takenForGranted(run, filling),
+    ...takenForGranted(run, filling).assumptions,
     ...(first.assumptions ?? []),
     ...(last.assumptions ?? []),
   ]);

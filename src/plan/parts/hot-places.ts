@@ -3,7 +3,8 @@ import { between, type Figure } from "../figure.js";
 import type { Moment, Run } from "../state.js";
 import { either, otherwise, type Reason, stated } from "../unknown.js";
 import { hottestWall } from "../walls.js";
-import { momentsWith, warmestFigure, warmestIn } from "./in-vessel.js";
+import { momentsWith, warmestIn } from "./in-vessel.js";
+import { temperatureFigure } from "./warmth.js";
 
 /** Where a material meets heat in the vessel. */
 export type HeatPlace = "charge" | "heated-wall";
@@ -33,7 +34,9 @@ export function hotPlaceOf({ moment, place }: Met): { readonly step: number; rea
 
 /** How warm it is at a place in a step [°C]. */
 export function warmthAt({ moment, place }: Met, run: Run): Figure {
-  return place === "charge" ? warmestFigure(run, moment) : wallFigure(run, moment);
+  return place === "charge"
+    ? temperatureFigure(run, moment, warmestIn(moment), moment.basis?.())
+    : wallFigure(run, moment);
 }
 
 /** The heated wall: as the heater drives it, or where that is not known, between the charge and the hottest that the heater gets. */

@@ -1,8 +1,6 @@
-import type { AssumptionCode } from "../codes/assumptions.js";
 import { massOf } from "../contents.js";
-import { exactly, type Figure } from "../figure.js";
 import type { Moment, Run } from "../state.js";
-import { otherwise, stated, unknown } from "../unknown.js";
+import { stated } from "../unknown.js";
 
 /** The moments up to the last pack; all of them if the process does not fill. */
 export function untilFilled({ moments }: Run): readonly Moment[] {
@@ -36,24 +34,4 @@ export function warmestIn({ number, step, before, after, schedule }: Moment): nu
     found.push(stated(temperature, "emulsion-incorporation-time", { step: number }));
   if (step.do === "fill") found.push(after.charge.job.process.room);
   return Math.max(...found);
-}
-
-/** The same as a figure, with what is taken for granted in it. */
-export function warmestFigure(run: Run, moment: Moment): Figure {
-  return exactly(warmestIn(moment), moment.basis?.(), takenForGranted(run, moment));
-}
-
-/** What is taken for granted in the temperatures of a step: its own, and that of the steps before it up to the last that came to a temperature which was asked for. */
-export function takenForGranted({ moments }: Run, moment: Moment): readonly AssumptionCode[] {
-  const until = moments.slice(0, moments.indexOf(moment) + 1);
-  const last = until.map(cameToWhatWasAsked).lastIndexOf(true);
-  return [...new Set(until.slice(last + 1).flatMap(({ assumptions }) => assumptions?.() ?? []))];
-}
-
-/** A step that goes on until a temperature is reached takes longer for what is left out, and comes to the same temperature. */
-function cameToWhatWasAsked({ after, reaches }: Moment): boolean {
-  return otherwise(
-    () => (reaches?.asked() ?? unknown("not-done")) === after.temperature(),
-    () => false,
-  );
 }

@@ -1,20 +1,21 @@
 import type { StockUse } from "../../batch/index.js";
 import type { FormulaLine, Material } from "../../formula/index.js";
+import type { Ends } from "../contents.js";
 import { atLeast, atMost, between, exactly, type Figure, type Limit } from "../figure.js";
 import type { Job } from "../job.js";
 import { volumeOfLot } from "../parts/batch.js";
 import { timeFigure } from "../parts/durations.js";
-import { takenForGranted } from "../parts/in-vessel.js";
 import { attendedMoments } from "../parts/lot-order.js";
 import { naturalOriginContent } from "../parts/natural-origin.js";
 import { stockUsesOf } from "../parts/stock.js";
+import { volumeFigure } from "../parts/warmth.js";
 import type { Moment, Run, State } from "../state.js";
 import { stated, unknown } from "../unknown.js";
 import { lessOf } from "./levers.js";
 import { asks, type Lever, type Question } from "./question.js";
 
 /** What of a lot fills the vessel: all of it at 20 °C, or what is in it at its temperature between two steps. */
-type Filling = "whole" | { readonly state: State; readonly step: number };
+type Filling = "whole" | { readonly state: State; readonly moment: Moment };
 
 /** Sums and quotients of masses, and shares that were read in %, end in the rounding of doubles: twelve digits are more than any balance gives. */
 function twelveDigits(value: number): number {
@@ -73,9 +74,9 @@ function shareWeighed(key: string, { scaled: { lot } }: Run): number {
 
 /** Everything that fills the vessel until the packs are filled. */
 function fillings({ moments }: Run): readonly Filling[] {
-  const states = moments.flatMap(({ number, before, after }, i) => [
-    ...(i === 0 ? [{ state: before, step: number }] : []),
-    { state: after, step: number },
+  const states = moments.flatMap((moment, i) => [
+    ...(i === 0 ? [{ state: moment.before, moment }] : []),
+    { state: moment.after, moment },
   ]);
   return ["whole", ...states.filter(({ state }) => !state.inPacks && state.charge.mass > 0)];
 }
@@ -83,12 +84,8 @@ function fillings({ moments }: Run): readonly Filling[] {
 function volumeOf(filling: Filling, run: Run): Figure {
   if (filling === "whole") return exactly(volumeOfLot(run), [{ kind: "law", key: "mass-balance" }]);
   const { charge, temperature } = filling.state;
-  const moment = run.moments.find(({ after }) => after === filling.state);
-  const assumptions = moment ? takenForGranted(run, moment) : [];
-  const { min, max } = charge.volume(temperature());
-  const basis = [{ kind: "law", key: "mass-balance" }] as const;
-  if (min === max) return exactly(min, basis, assumptions);
-  return { ...between(min, max, basis), assumptions: [...assumptions, "expansion-up-to-the-usual"] };
+  const volume = (at: number): Ends => charge.volume(at);
+  return volumeFigure(run, filling.moment, temperature(), volume, [{ kind: "law", key: "mass-balance" }]);
 }
 
 /** A whole lot has to cover the impeller; no filling may be more than the vessel takes. */
@@ -168,7 +165,7 @@ export const batchQuestions: readonly Question[] = [
     subjects: once,
     of: ofBatch,
     states: fillings,
-    at: (filling) => (filling === "whole" ? { place: "vessel" } : { step: filling.step, place: "vessel" }),
+    at: (filling) => (filling === "whole" ? { place: "vessel" } : { step: filling.moment.number, place: "vessel" }),
     figure: (filling, _subject, run) => volumeOf(filling, run),
     limit: (filling, _subject, { job }) => workingVolume(filling, job),
     levers: (_subject, run) => moreLots(run),

@@ -1,8 +1,8 @@
 import type { Ends } from "../contents.js";
 import { atLeast, atMost, between, exactly, type Figure, type Limit } from "../figure.js";
 import { headSpaceWhenHot, largestFill, massAimed, packOf, packsAt, targetOf, volumeAt } from "../parts/fill.js";
-import { takenForGranted } from "../parts/in-vessel.js";
 import { fillingOf, fillingTakesTime } from "../parts/moments.js";
+import { temperatureFigure, volumeFigure } from "../parts/warmth.js";
 import type { Run } from "../state.js";
 import { stated } from "../unknown.js";
 import { coolerMelt } from "./levers.js";
@@ -17,9 +17,9 @@ function ofBatch(): Record<string, never> {
   return {};
 }
 
-function ends({ min, max }: Ends, basis: Figure["basis"], assumptions: Figure["assumptions"] = []): Figure {
-  if (min === max) return exactly(min, basis, assumptions);
-  return { ...between(min, max, basis), assumptions: [...assumptions, "expansion-up-to-the-usual"] };
+function ends({ min, max }: Ends, basis: Figure["basis"]): Figure {
+  if (min === max) return exactly(min, basis);
+  return { ...between(min, max, basis), assumptions: ["expansion-up-to-the-usual"] };
 }
 
 /** Questions about what goes into a pack. */
@@ -47,8 +47,8 @@ export const fillQuestions: readonly Question[] = [
     figure: (place, run) => {
       const { before, after } = fillingOf(run);
       const { temperature } = place === "first-pack" ? before : after;
-      const volume = volumeAt(run, largestFill(run), temperature());
-      return ends(volume, [{ kind: "law", key: "expansion" }], takenForGranted(run, fillingOf(run)));
+      const volume = (at: number): Ends => volumeAt(run, largestFill(run), at);
+      return volumeFigure(run, fillingOf(run), temperature(), volume, [{ kind: "law", key: "expansion" }]);
     },
     limit: (_place, run): Limit =>
       atMost(stated(packOf(run).brimCapacity, "pack-brim-capacity"), [{ kind: "stated", key: "pack-brim-capacity" }]),
@@ -64,7 +64,7 @@ export const fillQuestions: readonly Question[] = [
     figure: (place, run) => {
       const filling = fillingOf(run);
       const { temperature } = place === "first-pack" ? filling.before : filling.after;
-      return exactly(temperature(), filling.basis?.() ?? [], takenForGranted(run, filling));
+      return temperatureFigure(run, filling, temperature(), filling.basis?.());
     },
     limit: (_place, run) =>
       atMost(stated(packOf(run).temperatureMax, "pack-temperature-max"), [

@@ -1,9 +1,8 @@
 import type { Material } from "../../formula/index.js";
-import type { Charge } from "../charge.js";
-import type { AssumptionCode } from "../codes/assumptions.js";
 import type { Basis } from "../figure.js";
-import { atLeast, atMost, between, exactly, type Figure } from "../figure.js";
-import { momentsWith, takenForGranted } from "../parts/in-vessel.js";
+import { atLeast, atMost, exactly, type Figure } from "../figure.js";
+import { momentsWith } from "../parts/in-vessel.js";
+import { takenForGranted, temperatureFigure } from "../parts/warmth.js";
 import { settingMarginOf } from "../setting.js";
 import type { Moment, Run, State } from "../state.js";
 import type { Step } from "../steps/index.js";
@@ -18,7 +17,7 @@ function settingMargin({ job }: Run): { readonly min: number } {
 
 /** Temperature of a state, with what is taken for granted in it. */
 function temperatureOf(state: State, moment: Moment, run: Run): Figure {
-  return exactly(state.temperature(), moment.basis?.() ?? [], takenForGranted(run, moment));
+  return temperatureFigure(run, moment, state.temperature(), moment.basis?.());
 }
 
 function settingOf({ charge }: State): { readonly value: number; readonly basis: readonly Basis[] } {
@@ -73,12 +72,17 @@ function shorterFilling({ number: step, step: filling }: Moment): readonly Lever
 }
 
 /** How thick a melt is that cools: within the readings as they say, cooler than they go as thick as the coolest at least. */
-function viscosityFigure(charge: Charge, temperature: number, assumptions: readonly AssumptionCode[]): Figure {
+function viscosityFigure({ charge, temperature }: State, moment: Moment, run: Run): Figure {
   const { at, temperatureMin, temperatureMax } = charge.readings("cooling");
-  const basis = [{ kind: "reading", key: "bench-viscosities", source: charge.job.bench.source }] as const;
-  if (temperature < temperatureMin) return between(at(temperatureMin), null, basis);
-  if (temperature > temperatureMax) return between(0, at(temperatureMax), basis);
-  return exactly(at(temperature), basis, assumptions);
+  const now = temperature();
+  const { assumptions, warmerMax } = takenForGranted(run, moment);
+  return {
+    min: now + warmerMax > temperatureMax ? 0 : at(Math.max(now + warmerMax, temperatureMin)),
+    max: now < temperatureMin ? null : at(Math.min(now, temperatureMax)),
+    ...(now >= temperatureMin && now <= temperatureMax && { value: at(now) }),
+    basis: [{ kind: "reading", key: "bench-viscosities", source: charge.job.bench.source }],
+    ...(assumptions.length > 0 && { assumptions }),
+  };
 }
 
 /** Questions about dissolving, setting and reaching the temperatures of the steps. */
@@ -184,8 +188,7 @@ export const settingQuestions: readonly Question[] = [
     of: ({ number }) => ({ step: number }),
     states: ({ before, after }) => [before, after],
     at: packOf,
-    figure: ({ charge, temperature }, moment, run) =>
-      viscosityFigure(charge, temperature(), takenForGranted(run, moment)),
+    figure: viscosityFigure,
     limit: (_state, _moment, { job: { bench } }) =>
       atMost(stated(bench.pourableViscosityMax, "bench-pourable-viscosity-max"), [
         { kind: "reading", key: "bench-pourable-viscosity-max", source: bench.source },

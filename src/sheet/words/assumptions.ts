@@ -3,6 +3,7 @@ import type { Words } from "./types.js";
 /** What is assumed in a figure, as a clause. */
 export const assumptions: Words["assumptions"] = {
   "heat-of-stirring-left-out": "the heat of stirring is left out, so the charge may be warmer",
+  "heat-of-stirring-up-to-the-motor": "stirring warms the charge by no more than its motor can",
   "heat-loss-left-out": "no heat loss to the room is counted, so the charge may be cooler",
   "bottom-taken-as-flat": "the bottom of the vessel is taken as flat",
   "vessel-wall-left-out": "the vessel's wall is left out of the heat balance",

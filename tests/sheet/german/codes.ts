@@ -29,6 +29,7 @@ export const practices: Words["practices"] = {
 
 export const assumptions: Words["assumptions"] = {
   "heat-of-stirring-left-out": "die Rührwärme ist nicht gerechnet, der Ansatz kann also wärmer sein",
+  "heat-of-stirring-up-to-the-motor": "das Rühren wärmt den Ansatz höchstens so weit, wie es der Motor kann",
   "heat-loss-left-out": "der Wärmeverlust an den Raum ist nicht gerechnet, der Ansatz kann also kühler sein",
   "bottom-taken-as-flat": "der Kesselboden ist als eben genommen",
   "vessel-wall-left-out": "die Kesselwand ist in der Wärmebilanz nicht gerechnet",
