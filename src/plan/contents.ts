@@ -95,6 +95,12 @@ export function volumeOf(contents: readonly Content[], temperature: number): End
   return { min: volume + Math.min(0, more), max: volume + Math.max(0, more) };
 }
 
+/** So much at 20 °C [m³] at another temperature, where nobody states how it expands. */
+export function expanded(volume: number, temperature: number): Ends {
+  const more = volume * usualExpansionMax * (temperature - roomOfDensities);
+  return { min: volume + Math.min(0, more), max: volume + Math.max(0, more) };
+}
+
 /** Densities are tabled at this temperature, unless they say another [°C]. */
 const roomOfDensities = 20;
 

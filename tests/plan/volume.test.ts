@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { readFormula } from "gelwright/formula";
 import { densityGlycerinWater } from "gelwright/gel";
 import { runPlan } from "gelwright/plan";
@@ -58,4 +59,17 @@ test("what states no expansion expands by its own volume, not by its share of th
     return volumeOf(mixed, 70).max - volumeOf(mixed, 70).min;
   });
   expect(light / dense).toBeCloseTo(1250 / 1350, 6);
+});
+
+test("where materials lack a density, the whole lot is as large as that of the batch says, and expands as oils do at most", () => {
+  const starter = JSON.parse(readFileSync(new URL("../../docs/examples/starter/job.json", import.meta.url), "utf8"));
+  const inVessel = (max: number) =>
+    answerOf(
+      changed(starter, ({ vessel }) => Object.assign(vessel.workingVolume, { max: `${max} L` })),
+      "working-volume",
+    );
+  // 10 kg of 915 kg/m³ that is heated to 80 °C; 0.12 % a kelvin over 60 K.
+  const hot = (1000 * 10 * (1 + 1.2e-3 * 60)) / 915;
+  expect([hot + 0.001, hot - 0.001].map((max) => inVessel(max).verdict)).toEqual(["met", "not-known"]);
+  expect(inVessel(hot).figure).toMatchObject({ assumptions: ["expansion-up-to-the-usual"] });
 });

@@ -1,6 +1,6 @@
 import type { StockUse } from "../../batch/index.js";
 import type { FormulaLine, Material } from "../../formula/index.js";
-import type { Ends } from "../contents.js";
+import { type Ends, expanded } from "../contents.js";
 import { atLeast, atMost, between, exactly, type Figure, type Limit } from "../figure.js";
 import type { Job } from "../job.js";
 import { volumeOfLot } from "../parts/batch.js";
@@ -10,7 +10,7 @@ import { naturalOriginContent } from "../parts/natural-origin.js";
 import { stockUsesOf } from "../parts/stock.js";
 import { volumeFigure } from "../parts/warmth.js";
 import type { Moment, Run, State } from "../state.js";
-import { stated, unknown } from "../unknown.js";
+import { either, stated, unknown } from "../unknown.js";
 import { lessOf } from "./levers.js";
 import { asks, type Lever, type Question } from "./question.js";
 
@@ -84,7 +84,13 @@ function fillings({ moments }: Run): readonly Filling[] {
 function volumeOf(filling: Filling, run: Run): Figure {
   if (filling === "whole") return exactly(volumeOfLot(run), [{ kind: "law", key: "mass-balance" }]);
   const { charge, temperature } = filling.state;
-  const volume = (at: number): Ends => charge.volume(at);
+  const isWhole = charge.mass > (1 - 1e-9) * run.scaled.lot.total;
+  const volume = (at: number): Ends =>
+    either(
+      () => charge.volume(at),
+      // Where materials lack a density, the batch may state that of the product.
+      () => (isWhole ? expanded(volumeOfLot(run), at) : charge.volume(at)),
+    );
   return volumeFigure(run, filling.moment, temperature(), volume, [{ kind: "law", key: "mass-balance" }]);
 }
 
