@@ -36,6 +36,14 @@ describe("a flash point is asked of everything but water and particles", () => {
   });
 });
 
+test("where no flash point is stated, the warmest that the material gets is told", () => {
+  // What is to be looked up is one that is 30 K above that, and not above the room at which it was charged.
+  const without = changed(hot, (draft) => delete draft.formula.materials.triglyceride.limits);
+  const { figure, at } = answerOf(without, "flash-point", { material: "triglyceride", place: "charge" });
+  expect(figure.value).toBe(85);
+  expect(at.step).toBe(2);
+});
+
 describe("how far a place is beyond what is allowed", () => {
   const withFlash = (flash: number, change: (draft: Draft) => void = () => {}) =>
     changed(hot, (draft) => {

@@ -20,11 +20,23 @@ export function materialsIn({ moments }: Run): readonly Material[] {
   return [...new Set(moments.flatMap(({ after }) => after.charge.contents.map(({ material }) => material)))];
 }
 
-/** The steps in which a material is at a place: the wall is hotter than the charge in all steps on the heat, and may be where a jacket keeps it warm. */
+/**
+ * The steps in which a material is at a place, the warmest first, which decides where nobody states what it stands. The
+ * wall is hotter than the charge in all steps on the heat, and may be where a jacket keeps it warm.
+ */
 export function metAt(run: Run, { key }: Material, place: HeatPlace): readonly Met[] {
   return momentsWith(run, key)
     .filter((moment) => place === "charge" || moment.after.onHeat || moment.warmedBy !== undefined)
-    .map((moment) => ({ moment, place }));
+    .map((moment) => ({ moment, place }))
+    .sort((one, other) => warmth(other) - warmth(one));
+}
+
+/** For an order: what is not known may be the warmest. */
+function warmth({ moment }: Met): number {
+  return otherwise(
+    () => warmestIn(moment),
+    () => Number.MAX_VALUE,
+  );
 }
 
 /** Where in the run that is. */

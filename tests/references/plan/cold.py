@@ -217,6 +217,10 @@ class ColdQuestions(HotQuestions):
             return max([one.before.t] + [row["after"].t for row in one.rows])
         return max(one.before.t if one.before.contents else one.after.t, one.after.t, getattr(one, "mixed", one.after.t))
 
+    def warmest_first(self, name):
+        """Where no limit is stated, the warmest step decides."""
+        return sorted(self.with_material(name), key=lambda one: -self.warmest(one))
+
     def flash(self):
         margin = {"max": q(self.job["process"].get("flashPointMargin"), 30.0)}
         for name, material in self.m.materials.items():
@@ -225,7 +229,7 @@ class ColdQuestions(HotQuestions):
             limits = material.get("limits", {})
             limit = most(q(limits["flashPoint"])) if "flashPoint" in limits else least(OPEN)
             states = [{"at": {"step": one.number, "place": "charge"}, "figure": known(self.warmest(one)), "limit": limit, "margin": margin}
-                      for one in self.with_material(name)]
+                      for one in self.warmest_first(name)]
             self.answers.ask(key("flash-point", name, "charge"), states)
 
     def weighed_ends(self, contents):

@@ -88,9 +88,13 @@ class HotQuestions:
                 return [q(r["at"]) for r in document["readings"]]
         return []
 
+    def warmest_first(self, name):
+        """Where no limit is stated, the warmest step decides."""
+        return sorted(self.with_material(name), key=lambda one: -self.warmest(one))
+
     def places(self, name):
         """Figures of a material by place: in the charge, and at the wall of steps on the heat."""
-        charge = [{"at": {"step": one.number, "place": "charge"}, "figure": known(self.warmest(one))} for one in self.with_material(name)]
+        charge = [{"at": {"step": one.number, "place": "charge"}, "figure": known(self.warmest(one))} for one in self.warmest_first(name)]
         wall, hottest = [], None
         for one in self.with_material(name):
             if not one.after.on_heat:
@@ -103,8 +107,8 @@ class HotQuestions:
                 figure = hottest
             else:
                 figure = between(self.warmest(one), hottest["max"])
-            wall.append({"at": {"step": one.number, "place": "heated-wall"}, "figure": figure})
-        return charge, wall
+            wall.append((self.warmest(one), {"at": {"step": one.number, "place": "heated-wall"}, "figure": figure}))
+        return charge, [figure for _, figure in sorted(wall, key=lambda one: -one[0])]
 
     def hot_places(self):
         margin = {"max": q(self.job["process"].get("flashPointMargin"), 30.0)}
