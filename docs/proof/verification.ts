@@ -173,7 +173,7 @@ export function verification(files: readonly CheckFile[]): string {
     "",
     "## Constants",
     "",
-    "Each constant that ships was changed, and the checks were run on each change: [Constants](constants.md) says by what each is held, and which changes nothing notices.",
+    "Each constant that ships was changed, and the checks were run on each change: [Constants](constants.md) says by what each is held, and which changes nothing notices. The code was changed likewise, and the tests were run on each change: [Mutants](mutants.md).",
     "",
     ...measuredSection(),
     "",

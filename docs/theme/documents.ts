@@ -47,7 +47,7 @@ const shelves: readonly Shelf[] = [
   {
     category: "Proof",
     folder: "pages/",
-    first: ["verification", "bibliography", "plan-questions", "weight", "constants"],
+    first: ["verification", "bibliography", "plan-questions", "weight", "constants", "mutants"],
   },
 ];
 

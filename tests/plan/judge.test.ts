@@ -122,6 +122,31 @@ describe("the judge", () => {
     expect(judge({ min: 2, max: 5 }, held)).toEqual({ verdict: "not-known", side: "none", room: -1 });
     expect(judge({ min: null, max: 1 }, held)).toEqual({ verdict: "not-met", side: "below", room: null });
   });
+
+  test("does not know a figure that only touches a limit which may lie higher", () => {
+    const held = { min: { min: 3, max: 5 } };
+    expect(judge({ min: 1, max: 2.999 }, held)).toMatchObject({ verdict: "not-met", side: "below" });
+    expect(judge({ min: 1, max: 3 }, held)).toMatchObject({ verdict: "not-known", side: "none" });
+  });
+
+  test("takes a limit of a single value for a limit, and one whose ends have passed each other for none", () => {
+    const [wide, at]: [Figure, Figure] = [
+      { min: null, max: null },
+      { min: 4, max: 4 },
+    ];
+    expect(judge(wide, { min: at, max: at })).toMatchObject({ verdict: "not-known", side: "none" });
+    expect(judge(wide, { min: at, max: shifted(at, -0.001) })).toEqual({
+      verdict: "not-met",
+      side: "none",
+      room: null,
+    });
+    expect(judge(wide, { min: at, max: shifted(at, 2) }, { min: 1, max: 1 })).toMatchObject({ verdict: "not-known" });
+  });
+
+  test("gives no distance to a limit that is open", () => {
+    expect(judge({ min: 1, max: 2 }, { min: { min: 0, max: null } }).room).toBe(null);
+    expect(judge({ min: 1, max: 2 }, { max: { min: null, max: 3 } }).room).toBe(null);
+  });
 });
 
 describe("the state that decides", () => {
@@ -170,6 +195,11 @@ describe("the state that decides", () => {
     expect(deciding([of(3), of(null), of(2)], "every")?.room).toBe(null);
     expect(deciding([of(1), of(3), of(null)], "some")?.room).toBe(3);
     expect(deciding([], "every")).toBeUndefined();
+  });
+
+  test.each(["every", "some"] as const)("is the first of %s that are alike", (quantifier) => {
+    const alike = [0, 1, 2].map((i): Judged<number> => ({ verdict: "met", side: "none", room: 5, state: i }));
+    expect(deciding(alike, quantifier)?.state).toBe(0);
   });
 
   test("is met no more once another state has to be", () => {

@@ -1,0 +1,53 @@
+import { explainedIn, readReasons, readScores, type Score } from "../../tests/mutants/records.js";
+import { table } from "./markdown.js";
+
+const scores = Object.entries(readScores());
+const reasons = readReasons();
+
+/** Where a file is counted: a room, and of `plan` the folder or the file. */
+function placeOf(file: string): string {
+  const [, room = "", part = ""] = file.split("/");
+  return room === "plan" ? `src/plan/${part}` : `src/${room}`;
+}
+
+function row(place: string, some: readonly Score[]): string[] {
+  const sum = (of: (score: Score) => number): number => some.reduce((total, score) => total + of(score), 0);
+  const [tried, killed] = [sum((one) => one.tried), sum((one) => one.killed)];
+  const explained = sum((score) => explainedIn(score, reasons));
+  const numbers = [sum((one) => one.mutants), tried, killed].map(String);
+  return [`\`${place}\``, ...numbers, `${Math.floor((1000 * killed) / tried) / 10} %`, String(explained)];
+}
+
+/** The page *Mutants*: of the changes that were made to the source on trial, how many a test noticed. */
+export function mutantsPage(): string {
+  const places = [...new Set(scores.map(([file]) => placeOf(file)))].sort();
+  const left = new Set(scores.flatMap(([, score]) => score.left));
+  return [
+    "# Mutants",
+    "",
+    "A test that cannot fail shows nothing. So the source was changed on trial in one place at a time, by the default mutators of Stryker (a comparison turned round or moved by its equality, a condition held true or false, a sum made a difference, a list emptied, a block left out), and the tests of its room were run on each change. A change on which a test fails is killed. `npm run mutants` does it; texts, which are codes here, are not counted.",
+    "",
+    "Where not all were tried, those that were are a sample drawn by a seed. A change that no test can notice is explained below; each of the others that are left is a test to be written, and stands in `tests/mutants/scores.json`.",
+    "",
+    ...table(
+      ["", "mutants", "tried", "killed", "share", "explained"],
+      places.map((place) =>
+        row(
+          place,
+          scores.filter(([file]) => placeOf(file) === place).map(([, score]) => score),
+        ),
+      ),
+      1,
+    ),
+    "",
+    "## Changes that no test can notice",
+    "",
+    ...table(
+      ["change", "why"],
+      Object.entries(reasons)
+        .filter(([key]) => left.has(key))
+        .map(([key, why]) => [`\`\` ${key} \`\``, why]),
+      2,
+    ),
+  ].join("\n");
+}
