@@ -7,6 +7,7 @@ import { allowancesOf, type Cost, costOfBatch, type Lots, lotsOf, type Weighing,
 import { type Caution, cautionsOf } from "./parts/cautions.js";
 import { emulsionOf, type PlanEmulsion } from "./parts/emulsion.js";
 import { type Evaporation, evaporationOf } from "./parts/evaporation.js";
+import { fillingLimitsOf, type PlanFillingLimits } from "./parts/filling-limits.js";
 import { filmsOf, type PlanFilms } from "./parts/films.js";
 import { flowOf, type PlanFlow } from "./parts/flow.js";
 import { gelPointsOf, type PlanGelPoint } from "./parts/gel-points.js";
@@ -19,6 +20,7 @@ import { oilLimitsOf, type PlanOilLimits } from "./parts/oil-limits.js";
 import { oxidationRankingOf, type RankedOil } from "./parts/oxidation-ranking.js";
 import { type PlanPacks, packsOf } from "./parts/packs.js";
 import { type PlanParticle, particlesOf } from "./parts/particles.js";
+import { pastesOf, type WeighingPaste } from "./parts/pastes.js";
 import { type PlanSamples, samplesIn } from "./parts/samples.js";
 import { type ScaleMetrics, scaleMetricsOf } from "./parts/scale.js";
 import { type Source, sourcesOf } from "./parts/sources.js";
@@ -52,6 +54,8 @@ export interface Plan {
   /** How many equal lots, and what one of them holds: the figures below are for one lot. */
   readonly lots: Lots;
   readonly weighing: Weighing;
+  /** Particles that are wetted before they go in, with oil of the lot that is kept back for it. */
+  readonly pastes?: readonly WeighingPaste[];
   /** What the process takes from one lot [kg], in its order. */
   readonly allowances: WeighedLot["allowances"];
   /** What is kept back of one lot, if allowances for samples are stated. */
@@ -61,6 +65,8 @@ export interface Plan {
   readonly scale: ScaleMetrics;
   /** When each lot is made, if there are several or a working day is stated. */
   readonly lotOrder?: LotOrder | NotKnown;
+  /** How cool a melt may get while it is filled, if it sets and that is known. */
+  readonly fillingLimits?: PlanFillingLimits;
   /** What happens in the pack. */
   readonly afterFilling: PlanAfterFilling;
   /** What goes into a pack, if its label states how much. */
@@ -111,6 +117,7 @@ export function planOf(run: Run, fingerprint: string): Plan {
   const { formula, process, vessel, pack, bench } = job;
   const lotOrder = lotOrderOf(run);
   const samples = samplesIn(run);
+  const pastes = pastesOf(run);
   return {
     version: 1,
     fingerprint,
@@ -124,11 +131,13 @@ export function planOf(run: Run, fingerprint: string): Plan {
     },
     lots: lotsOf(run),
     weighing: weighingOf(run),
+    ...(pastes.length > 0 && { pastes }),
     allowances: allowancesOf(run),
     ...(samples.length > 0 && { samples }),
     timeline: timelineOf(run),
     scale: scaleMetricsOf(run),
     ...(lotOrder && { lotOrder }),
+    ...where("fillingLimits", () => fillingLimitsOf(run)),
     afterFilling: afterFillingOf(run),
     ...(pack?.nominal && { packs: packsOf(run, pack.nominal) }),
     ...(job.batch.stock && { stock: stockIn(run) }),

@@ -2,9 +2,12 @@ import type { PlanStep } from "../plan/index.js";
 import { type Block, form, section, text } from "./blocks.js";
 import { additionsOf, fromTheRoom, warmingOf } from "./emulsion.js";
 import { timeToWorkIn } from "./heat.js";
+import { isInPaste, makingOf, pastesIn, takenFrom } from "./pastes.js";
 import type { Sheet } from "./render.js";
+import { chargingBetween, fillingMin, neverAbove } from "./step-limits.js";
 import type { Table } from "./table.js";
 import { toDo } from "./tables.js";
+import { isDust } from "./weighing.js";
 
 /** What to do, step by step, and the tables by which oil is added. */
 export function doing(sheet: Sheet): readonly Block[] {
@@ -18,7 +21,6 @@ export function doing(sheet: Sheet): readonly Block[] {
       ...warmingOf(sheet),
     ]),
     ...additionsOf(sheet),
-    { kind: "text", text: labels.grades, isSmall: true },
   ];
 }
 
@@ -28,12 +30,20 @@ function stepTable(sheet: Sheet): Table {
   const { step: number, do: what, time, temperaturePlanned, temperatureMeasured, doneAt, by } = words.labels;
   return {
     columns: [number, what, time, temperaturePlanned, temperatureMeasured, doneAt, by],
-    rows: plan.timeline.map((step) => [
-      String(step.number),
-      instructionOf(sheet, step),
-      whenOf(sheet, step),
-      { text: say.celsius(step.temperatureEnd), grade: "predicted" },
-      ...["", "", ""],
+    rows: plan.timeline.flatMap((step) => [
+      ...pastesIn(plan, step).map((paste) => [
+        "",
+        makingOf(sheet, paste),
+        words.lines.kettle.before({ time: say.clock(step.timeStart) }),
+        ...["", "", "", ""],
+      ]),
+      [
+        String(step.number),
+        instructionOf(sheet, step),
+        whenOf(sheet, step),
+        { text: say.celsius(step.temperatureEnd), grade: "predicted" as const },
+        ...["", "", ""],
+      ],
     ]),
   };
 }
@@ -45,15 +55,44 @@ function whenOf({ words, say }: Sheet, { timeStart, timeEnd }: PlanStep): string
   return timeEnd === undefined ? words.lines.kettle.since({ from }) : words.lines.kettle.fromTo({ from, to });
 }
 
-/** The whole instruction: with what is charged, whether the stirrer stands, and the note of the document. */
+/** The whole instruction: with its limits, what is charged, whether the stirrer stands, and the note of the document. */
 export function instructionOf(sheet: Sheet, step: PlanStep): string {
-  const { stirrerOff, charged, noted } = sheet.words.lines.kettle;
-  const instruction = toDo(sheet, step);
-  const standing = isStanding(sheet, step) ? stirrerOff({ instruction }) : instruction;
+  const { stirrerOff, holdUnstirred, charged, noted, sentences } = sheet.words.lines.kettle;
+  const instruction = withinLimits(sheet, step);
+  const off = step.step.do === "hold" ? holdUnstirred : stirrerOff;
+  const standing = isStanding(sheet, step) ? off({ instruction }) : instruction;
   const materials = chargedIn(sheet, step);
-  const whole = materials.length === 0 ? standing : charged({ instruction: standing, materials });
+  const charging = materials.length === 0 ? standing : charged({ instruction: standing, materials });
+  const whole = sentences({ instruction: charging, more: warningsIn(sheet, step) });
   const { note } = step.step;
   return note === undefined ? whole : noted({ instruction: whole, note });
+}
+
+/** The instruction with the temperatures between which something may be charged, or above which nothing is heated. */
+function withinLimits(sheet: Sheet, step: PlanStep): string {
+  const { plan, words, say } = sheet;
+  const { onlyBetween, neverAbove: capped } = words.lines.kettle;
+  const instruction = toDo(sheet, step);
+  const { min, max } = chargingBetween(plan, step);
+  const cap = step.step.do === "heat" ? neverAbove(plan, step) : undefined;
+  if (cap !== undefined) return capped({ instruction, max: cap }, say);
+  return min === undefined && max === undefined ? instruction : onlyBetween({ instruction, min, max }, say);
+}
+
+/** What is to be watched in a step: dust that goes in dry, a vacuum, a stirrer that stands, and how cool the vessel may get while packs are filled. */
+function warningsIn({ plan, words, say }: Sheet, { step, massCharged, inPacks }: PlanStep): readonly string[] {
+  const { maskOn, stopBelow, lockOut, airBackIn } = words.lines.kettle;
+  const { phase = "" } = step as { readonly phase?: string };
+  const isDusty = plan.weighing.lines.some(
+    (line) => line.phase === phase && isDust(plan, line.material) && !isInPaste(plan, phase, line.material),
+  );
+  const min = step.do === "fill" ? fillingMin(plan) : undefined;
+  return [
+    ...(massCharged !== undefined && isDusty ? [maskOn()] : []),
+    ...(step.do === "de-aerate" && step.pressure !== undefined ? [airBackIn()] : []),
+    ...(step.do === "rest" && !inPacks && plan.cautions.some(({ code }) => code === "stirrer") ? [lockOut()] : []),
+    ...(min === undefined ? [] : [stopBelow({ min }, say)]),
+  ];
 }
 
 /** Whether the stirrer stands in a step of which nobody would guess it. */
@@ -69,15 +108,20 @@ function isStanding({ plan: { timeline } }: Sheet, { step, speed }: PlanStep): b
 /** What a step charges, each material with its mass; of a phase that is charged in parts, what is weighed for this part. */
 function chargedIn({ plan, words, say }: Sheet, { number, step, massCharged }: PlanStep): readonly string[] {
   if (massCharged === undefined || !("phase" in step)) return [];
+  const { phase } = step;
   const weighed = plan.weighing.lines.filter(({ phase }) => phase === step.phase);
   const part = plan.weighing.parts.find((one) => one.step === number);
-  return (part?.lines ?? weighed).map(({ material, mass }) => {
-    const increment = weighed.find((line) => line.material === material)?.increment ?? 0;
+  return (part?.lines ?? weighed).map(({ material: key, mass: whole }) => {
     const { massOf, asPaste } = words.lines.kettle;
-    const isPaste = plan.particles.some((one) => one.material === material && one.wettingOil !== undefined);
-    return (isPaste ? asPaste : massOf)({
-      material: say.material(material),
-      mass: increment > 0 ? say.weighed(mass, increment) : say.kilograms(mass),
-    });
+    const step = weighed.find((line) => line.material === key)?.increment ?? 0;
+    const material = say.material(key);
+    const paste = plan.pastes?.find((one) => one.phase === phase && one.material === key);
+    if (paste) {
+      const { oil, keptBack, total } = paste;
+      const mass = say.weighed(total, Math.min(step, keptBack.increment));
+      return asPaste({ material, oil: say.material(oil.material), mass });
+    }
+    const mass = takenFrom(plan, phase, key)?.left.mass ?? whole;
+    return massOf({ material, mass: step > 0 ? say.weighed(mass, step) : say.kilograms(mass) });
   });
 }

@@ -1,4 +1,5 @@
 import type { Answer, LotOrder, NotKnown, Plan, PlanStep } from "../plan/index.js";
+import { withPastes } from "./pastes.js";
 import { restsOn, type Sheet, whyNot } from "./render.js";
 import type { Cell, Table } from "./table.js";
 import type { Words } from "./words/types.js";
@@ -52,7 +53,7 @@ export function courseTable(sheet: Sheet): Table {
 export function toDo({ plan, words, say }: Sheet, step: PlanStep): string {
   // The compiler does not see that the words and the step are of one kind.
   const write = words.steps[step.step.do] as (of: PlanStep, as: typeof say) => string;
-  const instruction = write(step, say);
+  const instruction = write(withPastes(plan, step), say);
   const schedule = plan.emulsion?.schedules.find((one) => one.step === step.number);
   // A stream is one, however many rows its table has.
   if (!schedule || "notKnown" in schedule || schedule.form === "stream") return instruction;

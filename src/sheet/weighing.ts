@@ -1,6 +1,7 @@
 import { minOf } from "../numeric/extremes.js";
-import type { PlanSchedule, WeighingLine } from "../plan/index.js";
+import type { Plan, PlanSchedule, WeighingLine } from "../plan/index.js";
 import { type Block, form, list, section } from "./blocks.js";
+import { isInPaste, takenFrom } from "./pastes.js";
 import type { Sheet } from "./render.js";
 import type { Table } from "./table.js";
 
@@ -16,7 +17,8 @@ export function weighing(sheet: Sheet): readonly Block[] {
 function weighingTable({ plan, words, say }: Sheet): Table {
   const { phase, material, weigh, balance, rightBetween, lotOfMaterial, weighed, by, checkedBy } = words.labels;
   const { portions: inPortions } = words.lines.batch;
-  const toWeigh = ({ mass, portions, increment }: WeighingLine): string => {
+  const { forVessel, forPaste, dusty } = words.lines.kettle;
+  const toWeigh = ({ mass, portions = [], increment }: Weighed): string => {
     const whole = say.weighed(mass, increment);
     // Where one weighing would be too much for the balance.
     return portions.length > 1
@@ -24,33 +26,38 @@ function weighingTable({ plan, words, say }: Sheet): Table {
       : whole;
   };
   // Both ends in the unit of the mass: 0.995 to 1.005 kg, not 995 g to 1.005 kg.
-  const accepted = ({ mass, increment, tolerance: { min, max } }: WeighingLine): string =>
+  const accepted = ({ mass, increment, tolerance: { min, max } }: Weighed): string =>
     say.range(say.weighed(min, increment, mass), say.weighed(max, increment, mass));
   return {
     columns: [phase, material, weigh, balance, rightBetween, lotOfMaterial, weighed, by, checkedBy],
-    rows: plan.weighing.lines.map((line) => [
-      line.phase,
-      say.material(line.material),
-      toWeigh(line),
-      line.balance,
-      accepted(line),
-      ...["", "", "", ""],
-    ]),
+    rows: plan.weighing.lines.flatMap((line) => {
+      const row = (what: string, of: Weighed): readonly string[] => [
+        ...[line.phase, what, toWeigh(of), of.balance, accepted(of)],
+        ...["", "", "", ""],
+      ];
+      const own = say.material(line.material);
+      const name = isDust(plan, line.material) ? dusty({ material: own }) : own;
+      const paste = takenFrom(plan, line.phase, line.material);
+      if (!paste) return [row(name, line)];
+      return [row(forVessel({ material: name }), paste.left), row(forPaste({ material: name }), paste.keptBack)];
+    }),
   };
+}
+
+/** One weighing. */
+type Weighed = Pick<WeighingLine, "mass" | "balance" | "increment" | "tolerance"> &
+  Partial<Pick<WeighingLine, "portions">>;
+
+/** Whether a material raises dust as it is weighed and poured. */
+export function isDust({ cautions }: Plan, material: string): boolean {
+  return cautions.some(({ code, materials = [] }) => code === "dust" && materials.includes(material));
 }
 
 /** What the lines add up to, on the finest of the balances. */
 function total({ plan, words, say }: Sheet): Block {
-  const { lines, total: whole, totalTarget: mass, onGrid } = plan.weighing;
+  const { lines, total: whole } = plan.weighing;
   const finest = minOf(lines.map(({ increment }) => increment));
-  const { total: toWeigh, totalWouldDo } = words.lines.batch;
-  const [weighed, needed] = [say.weighed(whole, finest), say.weighed(mass, finest)];
-  return {
-    kind: "text",
-    strong: toWeigh({ total: weighed }),
-    // Rounded to the balance, the mass needed may read the same as the total: it is then said once.
-    text: onGrid || needed === weighed ? "" : totalWouldDo({ mass: needed }),
-  };
+  return { kind: "text", strong: words.lines.batch.total({ total: say.weighed(whole, finest) }), text: "" };
 }
 
 /** Premixes, in the order in which they can be made, with what is weighed into each. */
@@ -74,11 +81,20 @@ function premixes({ plan, words, say }: Sheet): readonly string[] {
   });
 }
 
-/** Particles that are wetted before they go in, with oil that is weighed already. */
+/** What there is to know of pastes; particles for which no single line gives the oil are wetted with some that is weighed already. */
 function wettings({ plan, words, say }: Sheet): readonly string[] {
-  return plan.particles.flatMap(({ material, wettingOil: mass }) =>
-    mass === undefined ? [] : [words.lines.kettle.wetBeforehand({ material: say.material(material), mass }, say)],
-  );
+  const { wetBeforehand, oilOfPaste } = words.lines.kettle;
+  const { premixes } = plan.weighing;
+  // What is in a premix is wetted there.
+  const isWetted = (key: string): boolean =>
+    plan.weighing.lines.some(({ phase }) => isInPaste(plan, phase, key)) ||
+    premixes.some(({ lines }) => lines.some(({ material }) => material === key));
+  return [
+    ...(plan.pastes?.some(({ phase, oil }) => phase !== oil.phase) ? [oilOfPaste()] : []),
+    ...plan.particles.flatMap(({ material, wettingOil: mass }) =>
+      mass === undefined || isWetted(material) ? [] : [wetBeforehand({ material: say.material(material), mass }, say)],
+    ),
+  ];
 }
 
 /** Phases of several materials that go in by parts, and so have to be one mix before. */

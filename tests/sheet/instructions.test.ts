@@ -3,6 +3,7 @@ import { type Plan, type PlanStep, runPlan } from "gelwright/plan";
 import { english, toMarkdown } from "gelwright/sheet";
 import { describe, expect, test } from "vitest";
 import { instructionOf } from "../../src/sheet/doing.js";
+import { withPastes } from "../../src/sheet/pastes.js";
 import type { Sheet } from "../../src/sheet/render.js";
 import { sayWith } from "../../src/sheet/words/say.js";
 import { exampleJobsByName, jobsByName } from "../plan/jobs/jobs.js";
@@ -36,7 +37,7 @@ function namesOf({ plan, say }: Sheet, step: PlanStep): readonly string[] {
     // A speed that follows the oil is named with the oil from which each counts.
     ...(step.speed === undefined || "speeds" in document ? [] : [say.rpm(step.speed)]),
     ...lines.map(({ material }) => say.material(material)),
-    ...(step.massCharged === undefined ? [] : [say.kilograms(step.massCharged)]),
+    ...(step.massCharged === undefined ? [] : [say.kilograms(withPastes(plan, step).massCharged)]),
     ...(document.do === "heat" ? ["heater full on"] : []),
     ...(document.note === undefined ? [] : [document.note]),
   ];

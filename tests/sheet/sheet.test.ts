@@ -28,7 +28,13 @@ describe("Markdown", () => {
       readFileSync(new URL("../../docs/examples/starter/job.json", import.meta.url), "utf8"),
     );
     expect(toMarkdown({ plan: runPlan(starter) })).toContain("| 1.000 kg | scale | 0.995 to 1.005 kg |");
-    expect(sheet).toContain("277.64 g pearl pigment (mica), 10 to 60 µm (as the paste, with its oil)");
+    expect(sheet).toMatch(/\| B \| sweet almond oil, for the vessel \| 8\.176 kg \| bench scale \|/);
+    expect(sheet).toMatch(/\| B \| sweet almond oil, for the paste \| 153\.00 g \| fine balance \|/);
+    expect(sheet).toMatch(/\| 6 \| Stir in phase B \(8\.176 kg, .*: 8\.176 kg sweet almond oil/);
+    expect(sheet).toContain(
+      "|  | Make the paste: stir 277.64 g pearl pigment (mica), 10 to 60 µm into 153.00 g sweet almond oil",
+    );
+    expect(sheet).toMatch(/\| 8 \| Stir in phase C \(538 g, .*: 430\.64 g paste of pearl pigment/);
   });
 
   test("says of a vessel that cools while it is filled that what is left cools faster, of another no more than its temperature", () => {
@@ -245,7 +251,8 @@ describe("JSON", () => {
 });
 
 test("a plan with a part missing or a figure that is none is refused whole", () => {
-  const optional = ["version", "yieldStress", "strength", "flow", "air", "lotOrder", "emulsion", "packs", "stability"];
+  const optional = ["version", "yieldStress", "strength", "flow", "air", "lotOrder", "emulsion", "packs", "stability", "pastes"];
+  optional.push("fillingLimits");
   for (const some of [plan, runPlan(coldJob())])
     for (const key of Object.keys(some)) {
       const { [key as keyof Plan]: _, ...rest } = some;

@@ -106,7 +106,9 @@ describe("another language in part", () => {
     expect(sheet).toContain("# Ansatzzettel: Shimmering cuticle gel");
     expect(sheet).toContain("## Einwaage\n\n| Phase | Rohstoff | Weigh |");
     expect(sheet).toContain("| Stimmt das Verhältnis? | erfüllt | The ratio of oil to gel former");
-    expect(sheet).toContain("| 3 | Halten, stirrer off. Until the melt is clear, without specks. |");
+    expect(sheet).toContain(
+      "| 3 | Halten, stirrer off (the process plans no stirring here). If it is not clear by then,",
+    );
     expect(sheet).toContain("**Einwaage zusammen: 34,716");
     expect(sheet).toContain("## Cautions");
   });

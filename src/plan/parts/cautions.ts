@@ -16,6 +16,8 @@ export interface Caution {
   readonly temperatureMax?: number;
   /** Where a heater that is forgotten would take the charge, if that is known [°C]. */
   readonly temperatureLeftOn?: number;
+  /** The lowest flash point that is stated of any material [°C], and whose it is. */
+  readonly flashPoint?: { readonly material: string; readonly min: number };
   /** Of a restriction: the caller's own words. */
   readonly text?: string;
 }
@@ -42,7 +44,7 @@ export function cautionsOf(run: Run): readonly Caution[] {
     ...raised(bench.emulsion && wet.length > 0 && !preserved, { code: "no-preservative", materials: wet }),
     ...raised(isEvacuated(run), { code: "vacuum" }),
     ...raised(bench.emulsion, { code: "water-kept-out" }),
-    ...raised(isHot(run), { code: "hot-oil", ...temperaturesOf(run) }),
+    ...raised(isHot(run), { code: "hot-oil", ...temperaturesOf(run), ...lowestFlashPoint(used) }),
     ...raised(vessel.stirrer && !vessel.stirrer.byHand, { code: "stirrer" }),
     ...raised(dusts.length > 0, { code: "dust", materials: dusts }),
     ...raised(dusts.length > 0 && isSprayed, { code: "spray-inhaled", materials: dusts }),
@@ -57,6 +59,14 @@ export function cautionsOf(run: Run): readonly Caution[] {
 
 function raised(by: unknown, caution: Caution): readonly Caution[] {
   return by ? [caution] : [];
+}
+
+/** Of the materials that state one. */
+function lowestFlashPoint(used: readonly Material[]): Pick<Caution, "flashPoint"> {
+  const [flashPoint] = used
+    .flatMap(({ key: material, temperatureFlash: min }) => (min === undefined ? [] : [{ material, min }]))
+    .sort((one, other) => one.min - other.min);
+  return flashPoint ? { flashPoint } : {};
 }
 
 /** Whether the vessel is on the heat, or something is charged warmer than the room. */

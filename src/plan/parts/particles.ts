@@ -30,7 +30,7 @@ function settledInto(entering: Entering, which: WhichPack): NonNullable<PlanPart
 }
 
 /** Oil that wets a pigment, by its oil absorption [kg]. */
-function wettingOilOf({ material, after }: Entering, oilAbsorption: number): number {
+export function wettingOilOf({ material, after }: Entering, oilAbsorption: number): number {
   const massPigment = massOf(after.charge.contents.filter((content) => content.material === material));
   return by("suspension-viscosity", () => wettingOil({ massPigment, oilAbsorption }), { of: material.key });
 }

@@ -30,7 +30,8 @@ export function timeToSet(run: Run): TimeToSet {
   return { duration, margin: duration - (filled.after.time() - charged.time()) };
 }
 
-function untilSet(charged: State, later: readonly Moment[], sets: number): number {
+/** From a state until the melt is as cool as a temperature [s]: through the steps after it, and left to cool after the last of them. */
+export function untilSet(charged: State, later: readonly Moment[], sets: number): number {
   let state = charged;
   for (const moment of later) {
     if (state.temperature() <= sets) break;

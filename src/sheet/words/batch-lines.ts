@@ -17,8 +17,6 @@ export const batchLines = {
   portions: ({ whole, portions }: { readonly whole: string; readonly portions: readonly string[] }): string =>
     `${whole}, as ${portions.join(" + ")}`,
   total: ({ total }: { readonly total: string }): string => `Total to weigh: ${total}`,
-  totalWouldDo: ({ mass }: { readonly mass: string }): string =>
-    `(${mass} is needed. This is the next total above it that the balances can show.)`,
   aboutSubject: ({ question, subject }: { readonly question: string; readonly subject: string }): string =>
     `${question} (${subject})`,
   phase: ({ phase }: { readonly phase: string }): string => `phase ${phase}`,

@@ -1,6 +1,12 @@
 import type { Ends } from "../../plan/index.js";
 import type { Say } from "./types.js";
 
+/** Between which temperatures something is done [°C]. */
+interface Between {
+  readonly min: number | undefined;
+  readonly max: number | undefined;
+}
+
 /** When something may be done with the packs [°C, s after each was filled]. */
 interface Waited {
   readonly temperature: number;
@@ -13,6 +19,14 @@ export const kettleLines = {
   // Weigh
   wetBeforehand: ({ material, mass }: { readonly material: string; readonly mass: number }, say: Say): string =>
     `Keep back at least ${say.kilograms(mass, 3)} of the oil that is weighed for this lot and make a paste of ${material} with it. Add this oil with the paste, not with the phase that it was weighed for; take no extra oil.`,
+  /** A line that is weighed in two: what goes into the vessel, and what makes a paste. */
+  forVessel: ({ material }: { readonly material: string }): string => `${material}, for the vessel`,
+  forPaste: ({ material }: { readonly material: string }): string => `${material}, for the paste`,
+  dusty: ({ material }: { readonly material: string }): string => `${material} (dust: mask and extraction on)`,
+  makePaste: (of: Readonly<Record<"material" | "mass" | "oil" | "massOil" | "total", string>>): string =>
+    `Make the paste: stir ${of.mass} ${of.material} into ${of.massOil} ${of.oil} until no dry powder is left (${of.total}). Mask and extraction on`,
+  oilOfPaste: (): string =>
+    "Keep the oil for a paste apart: it goes in with the paste. Planned temperatures and the course count it with its phase.",
   premixBeforehand: ({
     name,
     phase,
@@ -33,10 +47,28 @@ export const kettleLines = {
   fromTo: ({ from, to }: { readonly from: string; readonly to: string }): string => `${from}–${to}`,
   since: ({ from }: { readonly from: string }): string => `from ${from}`,
   stirrerOff: ({ instruction }: { readonly instruction: string }): string => `${instruction}, stirrer off`,
+  /** Where the process could not say that it turns. */
+  holdUnstirred: ({ instruction }: { readonly instruction: string }): string =>
+    `${instruction}, stirrer off (the process plans no stirring here)`,
+  before: ({ time }: { readonly time: string }): string => `before ${time}`,
+  sentences: ({ instruction, more }: { readonly instruction: string; readonly more: readonly string[] }): string =>
+    [instruction, ...more].join(". "),
+  onlyBetween: ({ instruction, min, max }: Between & { readonly instruction: string }, say: Say): string =>
+    min !== undefined && max !== undefined
+      ? `${instruction}, only between ${say.celsius(min)} and ${say.celsius(max)}`
+      : `${instruction}, only at ${min === undefined ? `${say.celsius(max)} or cooler` : `${say.celsius(min)} or warmer`}`,
+  neverAbove: ({ instruction, max }: { readonly instruction: string; readonly max: number }, say: Say): string =>
+    `${instruction}, never above ${say.celsius(max)}`,
+  maskOn: (): string => "Mask and extraction on",
+  lockOut: (): string => "Lock the stirrer out before anyone reaches in",
+  airBackIn: (): string =>
+    "Watch the foam meanwhile. Then stop the stirrer, let the air back in slowly, and open only when the gauge shows no vacuum",
+  stopBelow: ({ min }: { readonly min: number }, say: Say): string =>
+    `Stop when the vessel is cooler than ${say.celsius(min)}`,
   massOf: ({ material, mass }: { readonly material: string; readonly mass: string }): string => `${mass} ${material}`,
   /** Of what was made into a paste beforehand. */
-  asPaste: ({ material, mass }: { readonly material: string; readonly mass: string }): string =>
-    `${mass} ${material} (as the paste, with its oil)`,
+  asPaste: ({ material, oil, mass }: Readonly<Record<"material" | "oil" | "mass", string>>): string =>
+    `${mass} paste of ${material} and ${oil}`,
   /** Names of materials may hold commas. */
   charged: (of: { readonly instruction: string; readonly materials: readonly string[] }): string =>
     `${of.instruction}: ${of.materials.join(" + ")}`,

@@ -13,8 +13,6 @@ export const batch: Lines["batch"] = {
     `${verdict.toUpperCase()}: ${statement}${value === undefined ? "" : ` Wert: ${value}.`} Grenze: ${limit}.`,
   portions: ({ whole, portions }) => `${whole}, als ${portions.join(" + ")}`,
   total: ({ total }) => `Einwaage zusammen: ${total}`,
-  totalWouldDo: ({ mass }) =>
-    `(Nötig sind ${mass}. Das ist die nächste Summe darüber, die die Waagen anzeigen können.)`,
   aboutSubject: ({ question, subject }) => `${question} (${subject})`,
   phase: ({ phase }) => `Phase ${phase}`,
   notKnown: ({ reason }) => `Nicht bekannt: ${reason}.`,
@@ -79,6 +77,13 @@ export const batch: Lines["batch"] = {
 export const kettle: Lines["kettle"] = {
   wetBeforehand: ({ material, mass }, say) =>
     `Mindestens ${say.kilograms(mass, 3)} des für diese Charge eingewogenen Öls zurückbehalten und mit ${material} anteigen. Dieses Öl mit der Paste zugeben, nicht mit seiner eigenen Phase; kein zusätzliches Öl nehmen.`,
+  forVessel: ({ material }) => `${material}, für den Kessel`,
+  forPaste: ({ material }) => `${material}, für die Paste`,
+  dusty: ({ material }) => `${material} (Staub: Maske und Absaugung an)`,
+  makePaste: ({ material, mass, oil, massOil, total }) =>
+    `Die Paste herstellen: ${mass} ${material} in ${massOil} ${oil} einrühren, bis kein trockenes Pulver übrig ist (${total}). Staubmaske und Absaugung an`,
+  oilOfPaste: () =>
+    "Das Öl für eine Paste getrennt aufbewahren: es kommt mit der Paste hinein. Geplante Temperaturen und der Verlauf zählen es bei seiner Phase.",
   premixBeforehand: ({ name, phase, materials, total }) =>
     `Vor dem Beginn die Vormischung ${name} für Phase ${phase} aus dem für diese Charge Eingewogenen herstellen: ${materials.join(" + ")}, zusammen ${total}.`,
   mixBeforehand: ({ phase }) =>
@@ -87,7 +92,20 @@ export const kettle: Lines["kettle"] = {
   fromTo: ({ from, to }) => `${from}–${to}`,
   since: ({ from }) => `ab ${from}`,
   stirrerOff: ({ instruction }) => `${instruction}, Rührer aus`,
-  asPaste: ({ material, mass }) => `${mass} ${material} (als Paste, mit ihrem Öl)`,
+  holdUnstirred: ({ instruction }) => `${instruction}, Rührer aus (hier plant das Verfahren kein Rühren)`,
+  before: ({ time }) => `vor ${time}`,
+  sentences: ({ instruction, more }) => [instruction, ...more].join(". "),
+  onlyBetween: ({ instruction, min, max }, say) =>
+    min !== undefined && max !== undefined
+      ? `${instruction}, nur zwischen ${say.celsius(min)} und ${say.celsius(max)}`
+      : `${instruction}, nur bei ${min === undefined ? `höchstens ${say.celsius(max)}` : `mindestens ${say.celsius(min)}`}`,
+  neverAbove: ({ instruction, max }, say) => `${instruction}, nie über ${say.celsius(max)}`,
+  maskOn: () => "Staubmaske und Absaugung an",
+  lockOut: () => "Vor jedem Hineingreifen den Rührer gegen Einschalten sichern",
+  airBackIn: () =>
+    "Dabei den Schaum beobachten. Dann den Rührer abstellen, langsam belüften und erst öffnen, wenn das Manometer kein Vakuum mehr zeigt",
+  stopBelow: ({ min }, say) => `Aufhören, wenn der Kessel kälter als ${say.celsius(min)} ist`,
+  asPaste: ({ material, oil, mass }) => `${mass} Paste aus ${material} und ${oil}`,
   massOf: ({ material, mass }) => `${mass} ${material}`,
   charged: ({ instruction, materials }) => `${instruction}: ${materials.join(" + ")}`,
   noted: ({ instruction, note }) => `${instruction}. ${note}`,

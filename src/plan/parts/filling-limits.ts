@@ -1,0 +1,42 @@
+import { temperatureAtViscosity } from "../../laws/index.js";
+import { settingMarginOf } from "../setting.js";
+import type { Run } from "../state.js";
+import { by, otherwise, stated, unknown, where } from "../unknown.js";
+import { fillingOf, isMelt } from "./moments.js";
+import { untilSet } from "./time-to-set.js";
+
+/** How cool a melt may get while it is filled. */
+export interface PlanFillingLimits {
+  /** Below this no pack is filled: above the setting temperature by the margin, and no thicker than it still runs into the pack [°C]. */
+  readonly temperatureMin: number;
+  /** From the first pack until the vessel is as cool as that, left to cool as in this run [s]; left out where it is kept warm. */
+  readonly duration?: number;
+}
+
+/** The limits of the filling; not known for what does not set, or without the setting temperature. */
+export function fillingLimitsOf(run: Run): PlanFillingLimits {
+  const filling = fillingOf(run);
+  const { before, step } = filling;
+  const { charge } = before;
+  if (!isMelt(charge) || charge.dose() === 0) unknown("nothing-there");
+  const sets = charge.setting().temperature + settingMarginOf(run.job);
+  const temperatureMin = Math.max(
+    sets,
+    otherwise(
+      () => thickestAt(run),
+      () => sets,
+    ),
+  );
+  const isKeptWarm = "held" in step || "jacketAt" in step;
+  return {
+    temperatureMin,
+    ...(!isKeptWarm && where("duration", () => untilSet(before, [filling], temperatureMin))),
+  };
+}
+
+/** Where the melt is as thick as it may be to run into a pack [°C]. */
+function thickestAt(run: Run): number {
+  const { law } = fillingOf(run).before.charge.readings("cooling");
+  const viscosity = stated(run.job.bench.pourableViscosityMax, "bench-pourable-viscosity-max");
+  return by("temperature-at-viscosity", () => temperatureAtViscosity({ law, viscosity }));
+}

@@ -1,0 +1,122 @@
+import { chooseBalance, type WeighingTolerance, weighingTolerance } from "../../batch/index.js";
+import { increment as decimal, multiple, stepsUp } from "../../numeric/decimal.js";
+import { possibly } from "../masses.js";
+import type { Moment, Run } from "../state.js";
+import { otherwise } from "../unknown.js";
+import { enteringIn } from "./entering.js";
+import { wettingOilOf } from "./particles.js";
+
+type LotLine = Run["scaled"]["lot"]["lines"][number];
+
+/** Oil that is kept back for a paste, or what is left of it for the vessel. Masses in kg. */
+export interface PasteWeighing {
+  readonly mass: number;
+  readonly balance: string;
+  /** Of the balance [kg]. */
+  readonly increment: number;
+  /** Between which readings the weighing counts as right. */
+  readonly tolerance: WeighingTolerance;
+}
+
+/** A paste of particles and oil that is weighed for this lot, made before the particles go in. */
+export interface WeighingPaste {
+  /** Key of the particles. */
+  readonly material: string;
+  /** Their phase. */
+  readonly phase: string;
+  /** Number of the step in which the paste goes in, from 1. */
+  readonly step: number;
+  /** The line of which oil is kept back. */
+  readonly oil: { readonly phase: string; readonly material: string };
+  /** What is kept back: the oil that wets the particles, rounded up to what the balance of its line shows. */
+  readonly keptBack: PasteWeighing;
+  /** What is left of the line for the vessel. */
+  readonly left: PasteWeighing;
+  /** Particles and oil together [kg]. */
+  readonly total: number;
+}
+
+/**
+ * The pastes of one lot. Oil is taken of the particles' own phase if there is enough in it, else of the last phase
+ * charged before them. Nothing where no single oil will do: a phase that goes in by parts or by a schedule has each of its
+ * masses fixed.
+ */
+export function pastesOf(run: Run): readonly WeighingPaste[] {
+  const made: WeighingPaste[] = [];
+  for (const entering of enteringIn(run)) {
+    const { material, particle, number: step, place } = entering;
+    const { oilAbsorption } = particle;
+    const phase = phaseOf(run.moments[place]);
+    const particles = run.scaled.lot.lines.find((line) => line.phase === phase && line.material === material.key);
+    if (oilAbsorption === undefined || step === undefined || !particles || isPremixed(run.job.formula, particles))
+      continue;
+    const wetting = otherwise(
+      () => wettingOilOf(entering, 100 * oilAbsorption),
+      () => undefined,
+    );
+    if (wetting === undefined) continue;
+    const isTaken = ({ phase: own, material: key }: LotLine): boolean =>
+      made.some(({ oil }) => oil.phase === own && oil.material === key);
+    for (const line of oilsBefore(run, place)) {
+      const split = isTaken(line) ? undefined : splitOf(run, line, wetting);
+      if (!split) continue;
+      const total = particles.mass + split.keptBack.mass;
+      const oil = { phase: line.phase, material: line.material };
+      made.push({ material: material.key, phase: particles.phase, step, oil, ...split, total });
+      break;
+    }
+  }
+  return made;
+}
+
+/** The phase that a moment charges whole, in one go. */
+function phaseOf(moment: Moment | undefined): string | undefined {
+  const { step, portion } = moment ?? {};
+  if (step?.do !== "charge" || portion?.count !== 1 || "equalAdditions" in step) return undefined;
+  return portion.phase;
+}
+
+/** Lines of oil that could give some, those charged last first, the largest of a phase first. */
+function oilsBefore({ job: { formula }, moments, scaled: { lot } }: Run, place: number): readonly LotLine[] {
+  const phases = moments.slice(0, place + 1).flatMap((moment) => phaseOf(moment) ?? []);
+  return phases
+    .reverse()
+    .flatMap((phase) =>
+      lot.lines
+        .filter(
+          (line) =>
+            line.phase === phase && formula.materials[line.material]?.function === "oil" && !isPremixed(formula, line),
+        )
+        .sort((one, other) => other.mass - one.mass),
+    );
+}
+
+/** Whether some of a line goes into a premix. */
+function isPremixed({ premixes = [] }: Run["job"]["formula"], { phase, material: key }: LotLine): boolean {
+  return premixes.some((premix) => premix.phase === phase && premix.lines.some(({ material }) => material === key));
+}
+
+/** A line in two weighings, which add up to it; nothing where it is too little, or weighed in several portions. */
+function splitOf(
+  { job: { batch } }: Run,
+  { material: name, mass, balance, increment, portions }: LotLine,
+  wetting: number,
+): Pick<WeighingPaste, "keptBack" | "left"> | undefined {
+  const { balances, tare, tolerance: relative } = batch;
+  const step = decimal(increment, "increment");
+  const [steps, all] = [stepsUp(wetting / increment), Math.round(mass / increment)];
+  const minimum = balances.find((one) => one.name === balance)?.minimumWeight ?? 0;
+  if (portions.length > 1 || steps < 2 || (all - steps) * increment < Math.max(minimum, 2 * increment))
+    return undefined;
+  const kept = multiple(steps, step, "oil");
+  const left = multiple(all - steps, step, "oil");
+  const onBalance = (of: number, as: Pick<PasteWeighing, "balance" | "increment">): PasteWeighing => ({
+    mass: of,
+    ...as,
+    tolerance: weighingTolerance({ mass: of, increment: as.increment, relative }),
+  });
+  const chosen = possibly(() => chooseBalance({ name, mass: kept, balances, tare }));
+  if (!chosen || chosen.portions > 1 || chosen.increment > increment) return undefined;
+  const own = { balance: chosen.balance.name, increment: chosen.increment };
+  return { keptBack: onBalance(kept, own), left: onBalance(left, { balance, increment }) };
+}

@@ -1,0 +1,115 @@
+import { type Plan, runPlan } from "gelwright/plan";
+import { english, toMarkdown } from "gelwright/sheet";
+import { describe, expect, test } from "vitest";
+import { instructionOf } from "../../src/sheet/doing.js";
+import { withPastes } from "../../src/sheet/pastes.js";
+import { chargingBetween, fillingMin, neverAbove } from "../../src/sheet/step-limits.js";
+import { sayWith } from "../../src/sheet/words/say.js";
+import { exampleJobsByName, jobsByName } from "../plan/jobs/jobs.js";
+import { changed, coldJob, exampleJob } from "../support/example.js";
+
+const plans = Object.entries({ ...jobsByName(), ...exampleJobsByName() }).map(
+  ([name, job]) => [name, runPlan(job)] as const,
+);
+
+/** The instruction of a step as it stands on the sheet. */
+function instruction(plan: Plan, number: number): string {
+  const step = plan.timeline[number - 1];
+  return step ? instructionOf({ plan, words: english, say: sayWith({ plan }) }, step) : "";
+}
+
+describe("a paste", () => {
+  const made = plans.filter(([, { pastes }]) => pastes);
+
+  test("moves oil from its phase to the step of the paste: no mass comes or goes", () => {
+    expect(made.length).toBeGreaterThanOrEqual(3);
+    for (const [name, plan] of made) {
+      for (const { oil, keptBack, left, material, phase, total } of plan.pastes ?? []) {
+        const lineOf = (of: string, key: string) =>
+          plan.weighing.lines.find((line) => line.phase === of && line.material === key);
+        const line = lineOf(oil.phase, oil.material);
+        expect(Math.round(left.mass / 1e-6) + Math.round(keptBack.mass / 1e-6), name).toBe(
+          Math.round((line?.mass ?? 0) / 1e-6),
+        );
+        expect(keptBack.mass).toBeGreaterThanOrEqual(
+          (plan.particles.find((one) => one.material === material)?.wettingOil ?? Number.NaN) - 1e-12,
+        );
+        expect(total).toBeCloseTo(keptBack.mass + (lineOf(phase, material)?.mass ?? Number.NaN), 12);
+      }
+      const sum = (masses: readonly (number | undefined)[]): number =>
+        masses.reduce<number>((all, one = 0) => all + one, 0);
+      const done = plan.timeline.map((step) => withPastes(plan, step).massCharged);
+      expect(sum(done), name).toBeCloseTo(sum(plan.timeline.map(({ massCharged }) => massCharged)), 12);
+    }
+  });
+
+  test("has a row of its own before the step that it goes in at, with the mask at the powder", () => {
+    const rows = toMarkdown({ plan: runPlan(exampleJob()) }).split("\n");
+    const at = rows.findIndex((row) => row.startsWith("|  | Make the paste: "));
+    expect(rows[at]).toContain("Mask and extraction on | before 2:54 |");
+    expect(rows[at + 1]).toMatch(/^\| 8 \| Stir in phase C/);
+    expect(rows[at + 1]).not.toContain("Mask");
+    expect(rows.find((row) => row.startsWith("| C | pearl"))).toContain("(dust: mask and extraction on)");
+  });
+
+  test("is left to the operator where no single line of oil can give it", () => {
+    const inParts = runPlan(
+      changed(exampleJob(), ({ process }) => {
+        const at = process.steps.findIndex(({ phase }: { phase?: string }) => phase === "B");
+        process.steps.splice(at, 1, { ...process.steps[at], mass: "2.5 kg" }, process.steps[at]);
+        process.steps[0].equalAdditions = 2;
+      }),
+    );
+    expect(inParts.pastes).toBeUndefined();
+    expect(toMarkdown({ plan: inParts })).toContain("- Keep back at least 153 g of the oil");
+  });
+});
+
+describe("limits in the step", () => {
+  const hot = runPlan(exampleJob());
+
+  test("name the temperatures between which particles and fragrance go in", () => {
+    const [, , , , , , , charge] = hot.timeline;
+    const { min = Number.NaN, max } = charge ? chargingBetween(hot, charge) : {};
+    const [particle] = hot.particles;
+    expect(min).toBeGreaterThanOrEqual(particle?.window?.temperatureMin ?? Number.NaN);
+    expect(min).toBeLessThan((particle?.window?.temperatureMin ?? Number.NaN) + 0.1);
+    // The window closes at 62.8 °C, the fragrance stands 62 °C.
+    expect(max).toBe(62);
+    expect(instruction(hot, 8)).toContain("only between 57.1 °C and 62 °C");
+    expect(instruction(hot, 6)).not.toContain("only");
+  });
+
+  test("name the end of filling, and where the heater has to stop", () => {
+    expect(fillingMin(hot)).toBe(57);
+    expect(instruction(hot, 10)).toContain("Stop when the vessel is cooler than 57 °C");
+    // At 85 °C the wall is up to 104.2 °C: at 100.8 °C it would reach 30 K below the flash point of 150 °C.
+    const heating = hot.timeline[1];
+    expect(heating && neverAbove(hot, heating)).toBe(100);
+    expect(instruction(hot, 2)).toMatch(/^Heat to 85 °C .*, never above 100 °C/);
+    const noWall = runPlan(changed(exampleJob(), ({ vessel }) => delete vessel.heatedWall));
+    expect(instruction(noWall, 2)).not.toContain("never above");
+  });
+
+  test("stop the filling no warmer than it can still be poured", () => {
+    const stiff = runPlan(
+      changed(exampleJob(), ({ bench }) => Object.assign(bench, { pourableViscosityMax: "5 Pa·s" })),
+    );
+    expect(stiff.fillingLimits?.temperatureMin).toBeGreaterThan(57.5);
+    const cold = runPlan(coldJob());
+    expect(cold).not.toHaveProperty("fillingLimits");
+    expect(instruction(cold, 8)).not.toContain("Stop when");
+  });
+
+  test("have the air let back in, the stirrer locked out and the second sign of thickness where they are needed", () => {
+    const cold = runPlan(coldJob());
+    expect(instruction(cold, 7)).toContain("let the air back in slowly, and open only when");
+    expect(instruction(cold, 4)).toContain("Lock the stirrer out before anyone reaches in");
+    expect(instruction(hot, 7)).toContain("it then takes about 14 W, 3.2 N·m");
+    expect(instruction(hot, 3)).toContain("stirrer off (the process plans no stirring here)");
+  });
+
+  test("the lowest flash point stands in the caution", () => {
+    expect(toMarkdown({ plan: hot })).toContain("lowest flash point (of those stated: 92 °C, fragrance)");
+  });
+});
