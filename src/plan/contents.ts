@@ -85,13 +85,9 @@ export const usualExpansionMax = 1.2e-3;
 export function volumeOf(contents: readonly Content[], temperature: number): Ends {
   const whole = massOf(contents);
   const volume = whole / densityOf(contents, temperature);
-  const warmer = ({ material: { density: law } }: Content): number => {
-    if (law?.law === "linear") return law.slope === 0 ? temperature - law.temperatureReference : 0;
-    return law?.law === "polynomial" ? 0 : temperature - roomOfDensities;
-  };
   const own = ({ material: { density: law }, mass }: Content): number =>
     law ? mass / densityAt({ law, temperature, beyond: "extend" }) : (mass / whole) * volume;
-  const more = contents.reduce((sum, content) => sum + own(content) * usualExpansionMax * warmer(content), 0);
+  const more = contents.reduce((sum, content) => sum + own(content) * expansionLeftOut(content, temperature), 0);
   return { min: volume + Math.min(0, more), max: volume + Math.max(0, more) };
 }
 
@@ -99,6 +95,16 @@ export function volumeOf(contents: readonly Content[], temperature: number): End
 export function expanded(volume: number, temperature: number): Ends {
   const more = volume * usualExpansionMax * (temperature - roomOfDensities);
   return { min: volume + Math.min(0, more), max: volume + Math.max(0, more) };
+}
+
+/** The most that the volume of a material may have grown from the temperature of its density, as a share of it, where no expansion is stated; below 0 where it is cooler. */
+export function expansionLeftOut(
+  { material: { density: law } }: Pick<Content, "material">,
+  temperature: number,
+): number {
+  if (law?.law === "polynomial" || (law?.law === "linear" && law.slope !== 0)) return 0;
+  const from = law?.law === "linear" ? law.temperatureReference : roomOfDensities;
+  return usualExpansionMax * (temperature - from);
 }
 
 /** Densities are tabled at this temperature, unless they say another [°C]. */

@@ -195,12 +195,16 @@ describe("the heat of stirring is in the heat balance", () => {
       // Measured, so that it is no further off than that.
       const value = known(answerOf(job, "clarity-match").beside?.["gelFormer"]);
       draft.bench.emulsion.gelFormerIndex = { value, at: `${room} °C`, perKelvin: -0.00025 };
+      draft.vessel.wall = { mass: "1 kg", specificHeat: "500 J/(kg·K)" };
     });
     expect(answerOf(hot, "clarity-match").verdict).toBe("met");
     const warm = answerOf(hot, "clarity-while-warm", { step: 5 });
     // It is milkier in the vessel than it will be in the room.
     expect(warm).toMatchObject({ verdict: "not-met", side: "above" });
     expect(known(warm.beside?.["temperature"])).toBeGreaterThan(room + 5);
+    // A vessel that warms along may have kept it as cool as the room.
+    const noWall = changed(hot, ({ vessel }) => delete vessel.wall);
+    expect(answerOf(noWall, "clarity-while-warm", { step: 5 }).verdict).toBe("not-known");
     expect(answerOf(job, "clarity-while-warm", { step: 5 }).verdict).toBe("met");
   });
 });

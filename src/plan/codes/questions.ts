@@ -36,15 +36,15 @@ export const questionIds = [
   "skin-on-the-wall",
   /** Raised by: a stirrer, and gel former that stands in the vessel before the oil of an emulsion. States: that step. Figure: volume of the gel former. Limit: at least the smallest working volume. */
   "gel-former-covers-impeller",
-  /** Raised by: an emulsion with oil in it. States: every step that changes what is in it. Figure: volume of oil over that of oil and gel former, with the oil weighed as heavy and the gel former as light as the weighing tolerance lets them be. Limit: at most the oil fraction at which trials inverted. Margin: that of the process, else 1 % by volume. */
+  /** Raised by: an emulsion with oil in it. States: every step that changes what is in it. Figure: volume of oil over that of oil and gel former, with the oil weighed as heavy and the gel former as light as the weighing tolerance lets them be, and the oil as wide as an expansion that is not stated lets it be. Limit: at most the oil fraction at which trials inverted. Margin: that of the process, else 1 % by volume. */
   "maximum-oil-fraction",
   /** Raised by: a phase of oil that goes into an emulsion, by whatever step. States: every addition; of a phase without a schedule its equal additions, or all of it at once. Figure: mass of the addition over what is in the vessel. Limit: at most the largest share that the bench took up at once at that oil fraction. */
   "additions-within-share",
-  /** Raised by: an emulsion with oil in it. States: the finished gel. Figure: mass of the surfactant's active part. Limit: at least what covers the droplets, as measured or between the ends of their breakup in shear. */
+  /** Raised by: an emulsion with oil in it. States: the finished gel. Figure: mass of the surfactant's active part. Limit: at least what covers the droplets, as measured or between the ends of their breakup in shear, and of an expansion that is not stated. */
   "surfactant-covers-droplets",
-  /** Raised by: an emulsion with oil in it. States: the finished gel at the room's temperature, and at both ends of the temperatures at which it is used if they are stated. Figure: difference of the refractive indices of oil and gel former, within 0.0006 where that of the gel former is not measured. Limit: at most the difference that was clear enough at the bench. */
+  /** Raised by: an emulsion with oil in it. States: the finished gel at the room's temperature, and at both ends of the temperatures at which it is used if they are stated. Figure: difference of the refractive indices of oil and gel former, within 0.0006 where that of the gel former is not measured, and within what an expansion that is not stated moves it. Limit: at most the difference that was clear enough at the bench. */
   "clarity-match",
-  /** Raised by: a step that matches clarity in an emulsion with oil in it. States: the step. Figure: difference of the refractive indices at the temperature of the step, likewise. Limit: on the same side of what the bench allows as in the room. */
+  /** Raised by: a step that matches clarity in an emulsion with oil in it. States: the step. Figure: difference of the refractive indices at the temperature of the step, likewise; where no loss or no wall is stated, over all temperatures that the gel may have. Limit: on the same side of what the bench allows as in the room. */
   "clarity-while-warm",
   /** Raised by: water in the outer phase of an emulsion. States: the finished gel. Figure: water activity as measured, else by two laws. Limit: below 0.75 (ISO 29621, from memory). Margin: 1e-9, so that the limit itself is not met. */
   "water-activity",
@@ -64,19 +64,19 @@ export const questionIds = [
   "minimum-volume",
   /** Raised by: a stirrer that turns. States: every stirred state. Figure: depth of the vortex: none where the flow creeps at both ends of the shear constant, else from 0 to the deepest that there could be. Limit: at most the charge above the stirrer. */
   "no-air-down-the-vortex",
-  /** Raised by: particles that go into a melt. States: every time that they do. Figure: temperature of the melt before. Limit: the window in which they neither sink too far, by the same ways through vessel and packs as they settle, nor tear the gel; open below where nothing says how thick it can be stirred, and above where the way in the pack is not known. */
+  /** Raised by: particles that go into a melt. States: every time that they do. Figure: temperature of the melt before, or warmer where the wall or the heat of stirring was left out. Limit: the window in which they neither sink too far, by the same ways through vessel and packs as they settle, nor tear the gel; open below where nothing says how thick it can be stirred, and above where the way in the pack is not known, or the melt may stay warm longer. */
   "particles-go-in",
-  /** Raised by: particles that go into a melt. States: the first pack and the last, of every time that they go in. Figure: how far the largest sink until the gel has set, no further than vessel and pack are deep. Limit: at most what the bench allows. */
+  /** Raised by: particles that go into a melt. States: the first pack and the last, of every time that they go in. Figure: how far the largest sink until the gel has set, no further than vessel and pack are deep; at least so far where the wall or the heat of stirring was left out. Limit: at most what the bench allows. */
   "particles-settle",
   /** Raised by: particles. States: each material of them. Figure: yield stress of the set gel. Limit: at least what holds them, between the figures that are published. */
   "particles-stay-suspended",
-  /** Raised by: a rest of packs of a melt. States: the first pack and the last. Figure: time from the end of filling until the centre has set. Limit: at most the rest. */
+  /** Raised by: a rest of packs of a melt. States: the first pack and the last. Figure: time from the end of filling until the centre has set, up to that of a pack filled as warm as it may be. Limit: at most the rest. */
   "set-at-centre",
   /** Raised by: a label that states how much is in a pack, and a fill that is stated. States: the pack. Figure: the fill. Limit: at least the target by the rules of average quantity. */
   "fill-by-the-rules",
-  /** Raised by: a label that states how much is in a pack. States: the first pack and the last. Figure: volume of the largest fill at the temperature of filling. Limit: at most the brim capacity. */
+  /** Raised by: a label that states how much is in a pack. States: the first pack and the last. Figure: volume of the largest fill at the temperature of filling, or at the warmest that it may be. Limit: at most the brim capacity. */
   "fits-the-brim",
-  /** Raised by: a pack that states the hottest product which it stands. States: the first pack and the last. Figure: temperature of the product in the vessel. Limit: at most the temperature that is stated. */
+  /** Raised by: a pack that states the hottest product which it stands. States: the first pack and the last. Figure: temperature of the product in the vessel; where the wall was left out, up to the last that was sure. Limit: at most the temperature that is stated. */
   "pack-stands-the-heat",
   /** Raised by: a label that states how much is in a pack. States: the pack at the highest temperature of storage. Figure: share of the pack that is left empty. Limit: at least the share asked for, else 0. */
   "head-space-when-hot",
@@ -96,7 +96,7 @@ export const questionIds = [
   "air-has-time",
   /** Raised by: a vacuum over the melt. States: the vacuum. Figure: height of the foam, likewise. Limit: at most the rim. */
   "vacuum-foam",
-  /** Raised by: a vacuum, of the process or of a step that de-aerates, over volatile materials or water. States: the vacuum. Figure: its pressure. Limit: at least the pressure at which the material boils. */
+  /** Raised by: a vacuum, of the process or of a step that de-aerates, over volatile materials or water. States: the vacuum. Figure: its pressure. Limit: at least the pressure at which the material boils, at the warmest that the charge may be. */
   "vacuum-boils",
 ] as const;
 

@@ -3,7 +3,7 @@ import type { AssumptionCode } from "../codes/assumptions.js";
 import { type Basis, exactly, type Figure } from "../figure.js";
 import type { Run } from "../state.js";
 import { by, orNotKnown, type Reason, stated, unknown, where } from "../unknown.js";
-import { coolingUntil, handlingOf, type PlanHandling, type WhichPack } from "./handling.js";
+import { coolingUntil, filledAt, handlingOf, type PlanHandling } from "./handling.js";
 import { fillingOf, momentsOf } from "./moments.js";
 
 /** What happens in the pack: when its centre has set, when it may be capped and moved, and how far its content sinks as it cools. */
@@ -21,10 +21,10 @@ export interface PlanAfterFilling extends PlanHandling {
   readonly notKnown?: Reason;
 }
 
-/** Time from its filling until the centre of a pack has set [s]: of the first pack, which is the hottest, or of the last. */
-export function durationToSet(run: Run, which: WhichPack = "last-pack"): Figure {
+/** Time from its filling until the centre of a pack has set [s]: of the last pack, unless another temperature is given. */
+export function durationToSet(run: Run, filled: number = filledAt(run, "last-pack")): Figure {
   const { temperature, basis: ofSetting } = fillingOf(run).after.charge.setting();
-  const { value = 0, basis = [], assumptions } = coolingUntil(run, which, temperature);
+  const { value = 0, basis = [], assumptions } = coolingUntil(run, filled, temperature);
   return exactly(value, [...basis, ofSetting], assumptions);
 }
 

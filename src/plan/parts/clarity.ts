@@ -3,7 +3,7 @@ import { glycerinForIndexMatch, glycerinWaterBands, refractiveIndexGlycerinWater
 import { densityAt } from "../../laws/index.js";
 import type { Charge } from "../charge.js";
 import type { FieldCode } from "../codes/reasons.js";
-import { type Content, densityOf, isGlycerin, isWater, massOf } from "../contents.js";
+import { type Content, densityOf, expansionLeftOut, isGlycerin, isWater, massOf } from "../contents.js";
 import type { Basis } from "../figure.js";
 import type { Bench } from "../job.js";
 import type { Run } from "../state.js";
@@ -19,7 +19,7 @@ const traces = 0.02;
 export interface Indices {
   readonly gelFormer: number;
   readonly oil: number;
-  /** By how much the gel former's may be off, by how sure its law is; a measured one by nothing. */
+  /** By how much their difference may be off: by how sure the gel former's law is, a measured one by nothing, and by expansion that is not stated. */
   readonly off: number;
   readonly basis: readonly Basis[];
 }
@@ -53,14 +53,33 @@ export function indicesAt(charge: Charge, temperature: number): Indices {
   const basis: Basis = gelFormerIndex
     ? { kind: "reading", key: "emulsion-gel-former-index", source: charge.job.bench.source }
     : { kind: "law", key: "refractive-index" };
+  const ofLaw = (): number =>
+    glycerinWaterBands.refractiveIndex.max + offByExpansion(indexOfGelFormer, charge.outer(), temperature);
   return {
     gelFormer: gelFormerIndex
       ? indexOfReading(read(gelFormerIndex), temperature, { field: "emulsion-gel-former-index" })
       : indexOfGelFormer(charge.outer(), temperature),
     oil: indexOfOil(charge.oil(), temperature),
-    off: gelFormerIndex ? 0 : glycerinWaterBands.refractiveIndex.max,
+    off: (gelFormerIndex ? 0 : ofLaw()) + offByExpansion(indexOfOil, charge.oil(), temperature),
     basis: [basis],
   };
+}
+
+/** By how much an index may be off either way: of what states no expansion, more may be in the volume than its density says, or less. */
+function offByExpansion(indexOf: typeof indexOfOil, contents: readonly Content[], temperature: number): number {
+  const index = indexOf(contents, temperature);
+  const end = (side: 1 | -1): number => {
+    const moved = contents.map((content) => {
+      const more = isGlycerin(content) || isWater(content) ? 0 : expansionLeftOut(content, temperature);
+      const bendsMore = otherwise(
+        () => side * (partOf(content, temperature).refractiveIndex - index) > 0,
+        () => false,
+      );
+      return { ...content, mass: content.mass * (1 + (bendsMore === more > 0 ? more : 0)) };
+    });
+    return Math.abs(indexOf(moved, temperature) - index);
+  };
+  return Math.max(end(1), end(-1));
 }
 
 /** The ratio of glycerin and water that would match at a temperature [°C], and how exactly it has to be met. */

@@ -1,6 +1,6 @@
 import { surfactantForDroplets, waterActivity, waterActivityBand } from "../../gel/index.js";
 import { bandAround } from "../../laws/index.js";
-import { densityOf, isGlycerin, isWater, massOf } from "../contents.js";
+import { densityOf, isGlycerin, isWater, massOf, volumeOf } from "../contents.js";
 import type { Figure, NotKnown } from "../figure.js";
 import type { Run, Schedule } from "../state.js";
 import { by, otherwise, type Reason, stated, unknown, where } from "../unknown.js";
@@ -80,14 +80,18 @@ export function surfactantNeeded(run: Run): { readonly min: number; readonly val
   const { material, areaPerGram } = stated(job.bench.emulsion?.surfactant, "emulsion-surfactant");
   const { diameter: value, min, max } = dropletsOf(charge);
   const oil = charge.oil();
-  const volumeOil = massOf(oil) / densityOf(oil, job.process.room);
+  const volume = volumeOf(oil, job.process.room);
   const strength = job.formula.materials[material]?.strength ?? 1;
-  const around = (diameter: number): number =>
+  const around = (diameter: number, volumeOil: number): number =>
     by("surfactant-coverage", () =>
       // One gram on so many square metres.
       surfactantForDroplets({ volumeOil, diameter, adsorption: 1e-3 / areaPerGram, strength }),
     ).asSupplied;
-  return { min: around(max), value: around(value), max: around(min) };
+  return {
+    min: around(max, volume.min),
+    value: around(value, massOf(oil) / densityOf(oil, job.process.room)),
+    max: around(min, volume.max),
+  };
 }
 
 /** Water in the outer phase of the finished gel [kg]; what is not active in a material as supplied counts as water. */

@@ -31,10 +31,15 @@ const nearTheRoom = 5;
 /** Where in a pack it is looked. */
 type Where = "centre" | "surface";
 
-/** Time from its filling until a pack has cooled to a temperature [s], at its centre or in the middle of its surface; at once where it is filled as cool. */
-export function coolingUntil(run: Run, which: WhichPack, temperatureEnd: number, place: Where = "centre"): Figure {
+/** How warm a pack is filled [°C]. */
+export function filledAt(run: Run, which: WhichPack): number {
   const { before, after } = fillingOf(run);
-  const temperature = (which === "first-pack" ? before : after).temperature();
+  return (which === "first-pack" ? before : after).temperature();
+}
+
+/** Time from its filling at a temperature until a pack has cooled to another [s], at its centre or in the middle of its surface; at once where it is filled as cool. */
+export function coolingUntil(run: Run, temperature: number, temperatureEnd: number, place: Where = "centre"): Figure {
+  const { after } = fillingOf(run);
   const until = ({ timeUntil, timeUntilSurface }: PackCooling): number =>
     (place === "centre" ? timeUntil : timeUntilSurface)(temperatureEnd);
   // What is filled as cool as that has not to cool, whatever the pack.
@@ -47,7 +52,7 @@ export function coolingUntil(run: Run, which: WhichPack, temperatureEnd: number,
 function waitFor(run: Run, temperature: number, basis: readonly Basis[], place?: Where): PlanWait {
   const filling = fillingOf(run);
   const [first, last] = (["first-pack", "last-pack"] as const).map((which) =>
-    coolingUntil(run, which, temperature, place),
+    coolingUntil(run, filledAt(run, which), temperature, place),
   ) as [Figure, Figure];
   const [firstPack, lastPack] = [first.value ?? 0, last.value ?? 0];
   const assumptions = unique([

@@ -4,7 +4,7 @@ import type { Moment, Run } from "../state.js";
 import { either, otherwise, type Reason, stated } from "../unknown.js";
 import { hottestWall } from "../walls.js";
 import { momentsWith, warmestIn } from "./in-vessel.js";
-import { temperatureFigure } from "./warmth.js";
+import { upToTheWarmest } from "./warmth.js";
 
 /** Where a material meets heat in the vessel. */
 export type HeatPlace = "charge" | "heated-wall";
@@ -47,7 +47,7 @@ export function hotPlaceOf({ moment, place }: Met): { readonly step: number; rea
 /** How warm it is at a place in a step [°C]. */
 export function warmthAt({ moment, place }: Met, run: Run): Figure {
   return place === "charge"
-    ? temperatureFigure(run, moment, warmestIn(moment), moment.basis?.())
+    ? upToTheWarmest(run, moment, warmestIn(moment), moment.basis?.())
     : wallFigure(run, moment);
 }
 

@@ -12,12 +12,22 @@ import { dragOf, type Entering, suspensionOf } from "./entering.js";
 import { byReadings, meltOf } from "./melt.js";
 import { fillingOf, lastState } from "./moments.js";
 import { traceOf } from "./passing.js";
+import { keepsWarm, takenForGranted } from "./warmth.js";
 import { type Way, wayAlong } from "./way.js";
 
 /** How far particles of one size settle before the gel sets, downwards positive [m]; no further than vessel and pack are deep. */
 export interface Settled {
   readonly inVessel: number;
   readonly inPack: Cell<number>;
+}
+
+/** Whether particles may settle farther than was found, by how much nobody knows: what was left out keeps the melt warm for longer. */
+export function mayGoFarther({ run, place }: Entering, which: WhichPack): boolean {
+  const filling = run.moments.findIndex(({ step }) => step.do === "fill");
+  const last = filling < 0 || which === "last-pack" ? filling : filling - 1;
+  return run.moments
+    .slice(place + 1, last < 0 ? undefined : last + 1)
+    .some((moment) => [...(moment.assumptions?.() ?? []), ...takenForGranted(run, moment).assumptions].some(keepsWarm));
 }
 
 /** Which pack is looked at: the first is the hottest, the last has stood in the vessel longest. */
@@ -191,10 +201,11 @@ export function settledFigure(entering: Entering, which: WhichPack): Figure {
     { kind: "law", key: "settling" },
     { kind: "law", key: dragOf(particle).key, of: material.key },
   ];
-  const figure = otherwise(
+  const found = otherwise(
     () => exactly(Math.abs(inVessel + inPack()), basis),
     () => between(Math.abs(inVessel), null, basis),
   );
+  const figure = mayGoFarther(entering, which) ? { ...found, max: null } : found;
   const { charge } = gelOf(run);
   return byReadings(charge, () => [after.temperature(), charge.setting().temperature], figure);
 }

@@ -14,6 +14,7 @@ import { airAsked, bubbleOf } from "./bubbles.js";
 import { waterActivityOf } from "./emulsion.js";
 import { molarMassOfOil } from "./evaporation.js";
 import { lastState, momentsOf } from "./moments.js";
+import { temperatureEnds } from "./warmth.js";
 
 type Vacuum = NonNullable<NonNullable<Job["process"]["air"]>["vacuum"]>;
 
@@ -65,6 +66,8 @@ export interface Boiling {
   readonly charge: Charge;
   /** [°C]. */
   readonly temperature: () => number;
+  /** The moment whose end it is; left out where the run never comes to it. */
+  readonly moment?: Moment;
 }
 
 /** Every volatile material and all water under every vacuum: that of the process, and those of the steps that de-aerate. Under that of a phase that is never charged, all of the formula. */
@@ -72,7 +75,7 @@ export function boilingIn(run: Run): readonly Boiling[] {
   const { vacuum } = run.job.process.air ?? {};
   const ofProcess = vacuum
     ? otherwise(
-        () => boilingOf(vacuumState(run).after, vacuum.pressure),
+        () => boilingOf(vacuumState(run), vacuumState(run).after, vacuum.pressure),
         () =>
           Object.values(run.job.formula.materials)
             .filter(mayBoil)
@@ -84,15 +87,17 @@ export function boilingIn(run: Run): readonly Boiling[] {
             })),
       )
     : [];
-  const ofSteps = momentsOf(run, "de-aerate").flatMap(({ step: { pressure }, number, before, after }) => {
-    if (pressure === undefined) return [];
+  const ofSteps = momentsOf(run, "de-aerate").flatMap((moment) => {
+    const { step, number, before, after } = moment;
+    if (step.pressure === undefined) return [];
     const temperature = () => Math.max(before.temperature(), after.temperature());
-    return boilingOf({ ...before, temperature }, pressure).map((one) => ({ ...one, step: number }));
+    return boilingOf(moment, { ...before, temperature }, step.pressure).map((one) => ({ ...one, step: number }));
   });
   return [...ofProcess, ...ofSteps];
 }
 
 function boilingOf(
+  moment: Moment,
   { charge, temperature }: Pick<State, "charge" | "temperature">,
   pressure: number,
 ): readonly Boiling[] {
@@ -100,7 +105,7 @@ function boilingOf(
   return materials.map((material) => {
     const own = charge.contents.filter((content) => content.material === material);
     const phase = own[0]?.phase ?? "";
-    return { content: { phase, material, mass: massOf(own) }, pressure, charge, temperature };
+    return { content: { phase, material, mass: massOf(own) }, pressure, charge, temperature, moment };
   });
 }
 
@@ -111,11 +116,23 @@ function mayBoil(material: Material): boolean {
 /** Molar mass of water [kg/mol]: definition. */
 const molarMassOfWater = 0.018015;
 
-/** Below which pressure a material boils out [Pa]: water of an emulsion by its activity there, all else by its share in moles of an ideal solution. */
-export function boilsBelow(run: Run, { content: { material, mass, phase }, charge, temperature }: Boiling): Figure {
+/** Below which pressure a material boils out [Pa], up to the warmest that the charge may be: water of an emulsion by its activity there, all else by its share in moles of an ideal solution. */
+export function boilsBelow(run: Run, boiling: Boiling): Figure {
+  const { moment } = boiling;
+  const temperature = boiling.temperature();
+  const found = boilsBelowAt(run, boiling, temperature);
+  if (!moment) return found;
+  const { max, assumptions } = temperatureEnds(run, moment, temperature);
+  return {
+    ...found,
+    max: max === null ? null : boilsBelowAt(run, boiling, max).max,
+    ...(assumptions && { assumptions }),
+  };
+}
+
+function boilsBelowAt(run: Run, { content: { material, mass, phase }, charge }: Boiling, at: number): Figure {
   const basis = [{ kind: "law", key: "boiling", of: material.key }] as const;
   const isOuter = charge.isEmulsion() && phase === run.job.bench.emulsion?.outerPhase;
-  const at = temperature();
   if (isOuter && isWater({ material })) {
     const saturated = by("boiling", () => boilingPressure({ vapourPressure: vapourPressures.water, temperature: at }));
     const { min, max, basis: activity = [] } = waterActivityOf(run);

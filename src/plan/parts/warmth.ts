@@ -17,6 +17,40 @@ export function temperatureFigure(run: Run, moment: Moment, value: number, basis
   return { min: value, max: value + warmerMax, value, basis, ...(assumptions.length > 0 && { assumptions }) };
 }
 
+/** Whether something that was left out keeps a melt warmer than was found, and for longer. */
+export function keepsWarm(code: AssumptionCode): boolean {
+  return code === leftOut || code === "heat-of-stirring-up-to-the-motor" || code === wallLeftOut;
+}
+
+/** The same of a temperature that may not be too warm: without the wall of the vessel the charge may be as warm as it last was for certain. */
+export function upToTheWarmest(run: Run, moment: Moment, value: number, basis?: readonly Basis[]): Figure {
+  const { max, ...figure } = temperatureFigure(run, moment, value, basis);
+  return { ...figure, max: value + warmerAtMost(run, moment, value) };
+}
+
+/** The same with its end open where nobody knows how much stirring warms it, for what is computed of it. */
+export function temperatureEnds(run: Run, moment: Moment, value: number): Figure {
+  const figure = upToTheWarmest(run, moment, value);
+  return figure.assumptions?.includes(leftOut) ? { ...figure, max: null } : figure;
+}
+
+/** How much warmer than a temperature of a moment the charge may be [K], by the heat of stirring and by a wall that was left out. */
+function warmerAtMost(run: Run, moment: Moment, value: number): number {
+  const { assumptions, warmerMax } = takenForGranted(run, moment);
+  return warmerMax + (assumptions.includes(wallLeftOut) ? Math.max(0, lastSure(run, moment) - value) : 0);
+}
+
+/** As warm as the charge last was for certain, or as what was put to it since [°C]: no wall keeps it warmer. */
+function lastSure(run: Run, moment: Moment): number {
+  const place = run.moments.indexOf(moment);
+  const { step, after, warmedBy } = moment;
+  const own = after.temperature();
+  const before = run.moments[place - 1];
+  const isSure = !takenForGranted(run, moment).assumptions.includes(wallLeftOut);
+  const { at = own } = step as { readonly at?: number };
+  return Math.max(own, ...(isSure ? [] : [at, warmedBy ?? own, before ? lastSure(run, before) : own]));
+}
+
 /** A volume at a temperature of a moment as a figure: between what expansion leaves open, and up to as warm as stirring may have made the charge. */
 export function volumeFigure(
   run: Run,
@@ -25,7 +59,8 @@ export function volumeFigure(
   volumeAt: (temperature: number) => Ends,
   basis: readonly Basis[],
 ): Figure {
-  const { assumptions: warmth, warmerMax } = takenForGranted(run, moment);
+  const { assumptions: warmth } = takenForGranted(run, moment);
+  const warmerMax = warmerAtMost(run, moment, temperature);
   const { min, max } = volumeAt(temperature);
   const assumptions = min === max ? warmth : [...warmth, "expansion-up-to-the-usual" as const];
   return {
@@ -61,6 +96,7 @@ export function takenForGranted({ moments }: Run, moment: Moment): TakenForGrant
 }
 
 const leftOut: AssumptionCode = "heat-of-stirring-left-out";
+const wallLeftOut: AssumptionCode = "vessel-wall-left-out";
 
 function assumedIn({ assumptions }: Moment): readonly AssumptionCode[] {
   return assumptions?.() ?? [];

@@ -1,8 +1,9 @@
 import type { Charge } from "../charge.js";
 import { atLeast, atMost, type Figure } from "../figure.js";
-import { glycerinToMatch, indicesAt, temperaturesOfUse } from "../parts/clarity.js";
+import { glycerinToMatch, type Indices, indicesAt, temperaturesOfUse } from "../parts/clarity.js";
 import { gelOf, withOil } from "../parts/droplets.js";
 import { leftOutIn } from "../parts/warming.js";
+import { upToTheWarmest } from "../parts/warmth.js";
 import type { Moment, Run } from "../state.js";
 import { otherwise, stated, unknown } from "../unknown.js";
 import { asks, type Question } from "./question.js";
@@ -14,11 +15,24 @@ function mismatchMax({ job }: Run): number {
   return stated(job.bench.emulsion?.mismatchAllowed, "emulsion-mismatch-max");
 }
 
-/** How far the indices of the finished gel are apart at a temperature. */
-function apartAt(charge: Charge, temperature: number): Figure {
-  const { oil, gelFormer, off, basis } = indicesAt(charge, temperature);
-  const value = Math.abs(oil - gelFormer);
-  return { min: Math.max(0, value - off), value, max: value + off, basis };
+/** How far the indices of the gel are apart at a temperature, and at another if it may lie anywhere up to that. */
+function apartAt(charge: Charge, ...temperatures: readonly [number, ...number[]]): Figure {
+  const [own, ...others] = temperatures.map((temperature) => indicesAt(charge, temperature)) as [Indices, ...Indices[]];
+  const ends = [own, ...others].flatMap(({ oil, gelFormer, off }) => [oil - gelFormer - off, oil - gelFormer + off]);
+  const [low, high] = [Math.min(...ends), Math.max(...ends)];
+  const value = Math.abs(own.oil - own.gelFormer);
+  return { min: Math.max(0, low, -high), value, max: Math.max(high, -low), basis: own.basis };
+}
+
+/** The same in a step. Without a loss or a wall that is stated, what only stirring warms may be as cool as the room, and what was heated warmer. */
+function apartIn(moment: Moment, run: Run): Figure {
+  const { charge } = moment.after;
+  const own = whileMatched(moment, run);
+  const { max, assumptions = [] } = upToTheWarmest(run, moment, own);
+  if (!assumptions.includes("heat-loss-left-out") && !assumptions.includes("vessel-wall-left-out"))
+    return apartAt(charge, own);
+  const other = charge.heated ? (max ?? own) : run.job.process.room;
+  return { ...apartAt(charge, own, other), assumptions };
 }
 
 /** How warm the gel is when it is looked through [°C]: the room's temperature, if it is nearly that. */
@@ -66,7 +80,7 @@ export const clarityQuestions: readonly Question[] = [
     of: ({ number }) => ({ step: number }),
     states: (moment) => [moment],
     at: ({ number }) => ({ step: number, place: "vessel" }),
-    figure: (moment, _subject, run) => apartAt(moment.after.charge, whileMatched(moment, run)),
+    figure: (moment, _subject, run) => apartIn(moment, run),
     // It is to look in the vessel as it will in the room, clear or milky.
     limit: ({ after }, _subject, run) => {
       const allowed = mismatchMax(run);

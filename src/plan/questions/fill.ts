@@ -1,8 +1,9 @@
 import type { Ends } from "../contents.js";
 import { atLeast, atMost, between, exactly, type Figure, type Limit } from "../figure.js";
 import { headSpaceWhenHot, largestFill, massAimed, packOf, packsAt, targetOf, volumeAt } from "../parts/fill.js";
+import { filledAt } from "../parts/handling.js";
 import { fillingOf, fillingTakesTime } from "../parts/moments.js";
-import { temperatureFigure, volumeFigure } from "../parts/warmth.js";
+import { upToTheWarmest, volumeFigure } from "../parts/warmth.js";
 import type { Run } from "../state.js";
 import { stated } from "../unknown.js";
 import { coolerMelt } from "./levers.js";
@@ -45,10 +46,8 @@ export const fillQuestions: readonly Question[] = [
     states: (run) => (fillingTakesTime(run) ? ["first-pack", "last-pack"] : ["last-pack"]),
     at: (place) => ({ place }),
     figure: (place, run) => {
-      const { before, after } = fillingOf(run);
-      const { temperature } = place === "first-pack" ? before : after;
       const volume = (at: number): Ends => volumeAt(run, largestFill(run), at);
-      return volumeFigure(run, fillingOf(run), temperature(), volume, [{ kind: "law", key: "expansion" }]);
+      return volumeFigure(run, fillingOf(run), filledAt(run, place), volume, [{ kind: "law", key: "expansion" }]);
     },
     limit: (_place, run): Limit =>
       atMost(stated(packOf(run).brimCapacity, "pack-brim-capacity"), [{ kind: "stated", key: "pack-brim-capacity" }]),
@@ -63,8 +62,7 @@ export const fillQuestions: readonly Question[] = [
     at: (place) => ({ place }),
     figure: (place, run) => {
       const filling = fillingOf(run);
-      const { temperature } = place === "first-pack" ? filling.before : filling.after;
-      return temperatureFigure(run, filling, temperature(), filling.basis?.());
+      return upToTheWarmest(run, filling, filledAt(run, place), filling.basis?.());
     },
     limit: (_place, run) =>
       atMost(stated(packOf(run).temperatureMax, "pack-temperature-max"), [

@@ -1,12 +1,12 @@
-import { atMost, exactly, type Figure } from "../figure.js";
+import { atMost, type Figure } from "../figure.js";
 import { durationToSet, restOfPacks } from "../parts/after-filling.js";
+import { filledAt, type WhichPack } from "../parts/handling.js";
 import { fillingOf, fillingTakesTime, makesMelt, momentsOf } from "../parts/moments.js";
+import { temperatureEnds } from "../parts/warmth.js";
 import type { Run } from "../state.js";
+import { unique } from "../unique.js";
 import { longerRest } from "./levers.js";
 import { asks, type Question } from "./question.js";
-
-/** The pack that is looked at: the first is filled hottest, the last has the shortest time. */
-type WhichPack = "first-pack" | "last-pack";
 
 /** Questions about the filled packs. */
 export const packQuestions: readonly Question[] = [
@@ -27,9 +27,17 @@ export const packQuestions: readonly Question[] = [
   }),
 ];
 
-/** Time from the end of filling until the centre of a pack has set [s]; the first pack has cooled meanwhile. */
+/** Time from the end of filling until the centre of a pack has set [s]; the first pack has cooled meanwhile. What may have been filled warmer takes longer. */
 function sinceFilled(run: Run, place: WhichPack): Figure {
-  const { value = 0, basis, assumptions } = durationToSet(run, place);
   const cooled = place === "first-pack" ? fillingOf(run).duration() : 0;
-  return exactly(Math.max(0, value - cooled), basis, assumptions);
+  const since = (duration: number): number => Math.max(0, duration - cooled);
+  const { value = 0, basis, assumptions = [] } = durationToSet(run, filledAt(run, place));
+  const { max, assumptions: taken = [] } = temperatureEnds(run, fillingOf(run), filledAt(run, place));
+  return {
+    min: since(value),
+    value: since(value),
+    max: max === null ? null : since(durationToSet(run, max).value ?? 0),
+    ...(basis && { basis }),
+    assumptions: unique([...assumptions, ...taken]),
+  };
 }

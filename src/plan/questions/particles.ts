@@ -2,8 +2,9 @@ import type { Material } from "../../formula/index.js";
 import { atMost, between, exactly } from "../figure.js";
 import { type Entering, enteringIn } from "../parts/entering.js";
 import { makesMelt } from "../parts/moments.js";
-import { massFractionBeyond, packLacks, settledFigure, type WhichPack } from "../parts/settling.js";
+import { massFractionBeyond, mayGoFarther, packLacks, settledFigure, type WhichPack } from "../parts/settling.js";
 import { yieldStressNeeded } from "../parts/suspended.js";
+import { upToTheWarmest } from "../parts/warmth.js";
 import { packsIn, windowOf } from "../parts/window.js";
 import { yieldStressFigure } from "../parts/yield-stress.js";
 import type { Run } from "../state.js";
@@ -38,15 +39,20 @@ export const particleQuestions: readonly Question[] = [
     states: (material, run) =>
       intoMelt(run).filter((entering) => entering.material === material && entering.place >= 0),
     at: ({ number }) => ({ ...(number !== undefined && { step: number }), place: "charge" }),
-    figure: ({ before }) => exactly(before.temperature()),
+    figure: ({ before, place }, _material, run) => {
+      const moment = run.moments[place - 1];
+      const temperature = before.temperature();
+      return moment ? upToTheWarmest(run, moment, temperature) : exactly(temperature);
+    },
     limit: (entering) => {
       const { temperatureMin, temperatureMax, openBy, packLacks: lacking } = windowOf(entering);
+      const isLower = lacking !== undefined || packsIn(entering).some((which) => mayGoFarther(entering, which));
       const basis = [{ kind: "law", key: "window-for-adding" }] as const;
       // Where nothing says how thick it can be stirred, the window may close anywhere above the setting temperature.
       return {
         min: openBy ? between(temperatureMin, null, basis) : exactly(temperatureMin, basis),
-        // How far they settle in the pack may only lower it.
-        max: lacking ? between(null, temperatureMax, basis) : exactly(temperatureMax, basis),
+        // How far they settle in the pack, or in a melt that stays warm longer, may only lower it.
+        max: isLower ? between(null, temperatureMax, basis) : exactly(temperatureMax, basis),
       };
     },
     levers: (_material, run, { step }) =>

@@ -56,7 +56,11 @@ export const charge: StepKind<ChargeDocument> = {
       ...stood,
       charge: mixed,
       basis: () => [{ kind: "law", key: "mixing-temperature" }, ...(stood.basis?.() ?? [])],
-      assumptions: () => ["no-loss-while-charging", ...(stood.assumptions?.() ?? [])],
+      assumptions: () => [
+        "no-loss-while-charging",
+        ...(job.vessel.wall || before.contents.length === 0 ? [] : (["vessel-wall-left-out"] as const)),
+        ...(stood.assumptions?.() ?? []),
+      ],
     };
   },
 };

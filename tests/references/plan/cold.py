@@ -1,5 +1,6 @@
 """The cold route: oil stirred into a gel former by a schedule (docs/cold-route.md), and what is asked of it."""
 
+import itertools
 import math
 
 import numpy as np
@@ -10,7 +11,7 @@ from common_questions import batch_questions, fill_questions, stability_question
 from documents import q
 from hot import Moment, Run, State
 from hot_questions import HotQuestions
-from matter import GRAVITY, KELVIN, glycerin_water_density, glycerin_water_index
+from matter import EXPANSION_MAX, GRAVITY, KELVIN, glycerin_water_density, glycerin_water_index
 from particles import AIR, Particle, to_hold
 from stirring import CAVERN, ENDS
 
@@ -243,7 +244,9 @@ class ColdQuestions(HotQuestions):
             reach = max(relative * weighed, step)
             sign = -1 if name in run.outer_keys else 1
             ends[name] = mass * (1 + sign * math.floor(reach / step + 1e-9) * step / weighed)
-        return run.oil_fraction(ends)
+        outer, oil = run.split(ends)
+        widest = self.m.volume(oil, run.room)[1]
+        return widest / (widest + self.m.volume(outer, run.room)[0])
 
     def emulsion(self):
         run, m = self.run, self.m
@@ -256,10 +259,9 @@ class ColdQuestions(HotQuestions):
 
         gel = run.moments[self.filling].before.contents
         outer, oil = run.split(gel)
-        volume = sum(oil.values()) / m.density(oil, run.room)
-        surface = 6 * volume / q(document["dropletDiameter"])
         name = document["surfactant"]["material"]
-        need = surface / (q(document["surfactant"]["areaPerGram"]) * 1e3)
+        covers = lambda volume: 6 * volume / q(document["dropletDiameter"]) / (q(document["surfactant"]["areaPerGram"]) * 1e3)
+        need = between(*(covers(volume) for volume in m.volume(oil, run.room)), covers(sum(oil.values()) / m.density(oil, run.room)))
         self.answers.ask("surfactant-covers-droplets", [{"at": {}, "figure": known(gel[name] * q(m.materials[name].get("strength"), 1.0)), "limit": least(need)}])
 
         for one in run.moments:
@@ -294,22 +296,42 @@ class ColdQuestions(HotQuestions):
 
         pair = {n: mass for n, mass in outer.items() if m.materials[n].get("propertiesOf") in ("glycerin", "water")}
         share = self.glycerin_share(outer)
-        parts = [(sum(pair.values()) / glycerin_water_density(share, t), glycerin_water_index(share, t))]
-        parts += [(mass / m.own_density(n, t), own(n)) for n, mass in outer.items() if n not in pair and own(n)]
-        return lorentz(parts), lorentz([(mass / m.own_density(n, t), own(n)) for n, mass in oil.items() if own(n)])
+        def part(name, mass):
+            """Volume as its density says, as wide or as narrow as it may be where no expansion is stated, and index."""
+            volume = mass / m.own_density(name, t)
+            at = t if m.states_expansion(name) else q(m.materials[name]["density"]["at"])
+            return volume, volume * (1 + EXPANSION_MAX * (t - at)), own(name)
+
+        def ends(parts):
+            """The index, and the lowest and highest over every corner of what is not stated."""
+            corners = [lorentz(list(zip(volumes, [p[2] for p in parts]))) for volumes in itertools.product(*({p[0], p[1]} for p in parts))]
+            return lorentz([(p[0], p[2]) for p in parts]), min(corners), max(corners)
+
+        volume = sum(pair.values()) / glycerin_water_density(share, t)
+        return (ends([(volume, volume, glycerin_water_index(share, t))] + [part(n, mass) for n, mass in outer.items() if n not in pair and own(n)]),
+                ends([part(n, mass) for n, mass in oil.items() if own(n)]))
 
     def clarity(self):
         allowed = q(self.run.emulsion["mismatchAllowed"])
-        apart = lambda t: abs(self.indices(t)[0] - self.indices(t)[1])
         assert "gelFormerIndex" not in self.run.emulsion, "a measured index has no band"
-        figure = lambda t: between(max(0.0, apart(t) - INDEX_BAND), apart(t) + INDEX_BAND, apart(t))
+
+        def figure(*temperatures):
+            """Between the ends over the temperatures that the gel may have; the value at the first."""
+            found = [self.indices(t) for t in temperatures]
+            # What is not stated counts alike either way.
+            off = [INDEX_BAND + sum(max(high - value, value - low) for value, low, high in one) for one in found]
+            apart = [oil[0] - outer[0] for outer, oil in found]
+            low, high = min(a - o for a, o in zip(apart, off)), max(a + o for a, o in zip(apart, off))
+            return between(max(0.0, low, -high), max(high, -low), abs(apart[0]))
+
         self.answers.ask("clarity-match", [{"at": {}, "figure": figure(self.run.room), "limit": most(allowed)}])
-        clear = apart(self.run.room) <= allowed
+        clear = figure(self.run.room)["value"] <= allowed
+        stated = "wall" in self.job["vessel"] and "heatLoss" in self.job["vessel"]
         for one in self.run.moments:
             if one.do == "match clarity":
                 limit = most(allowed) if clear else least(allowed)
                 self.answers.ask(key("clarity-while-warm", one.number), [
-                    {"at": {"step": one.number, "place": "vessel"}, "figure": figure(one.after.t), "limit": limit}])
+                    {"at": {"step": one.number, "place": "vessel"}, "figure": figure(one.after.t, *([] if stated else [self.run.room])), "limit": limit}])
 
     def blended_cold(self):
         revolutions = self.run.stirrer.document.get("revolutionsToBlend")

@@ -37,8 +37,13 @@ def batch_questions(one):
     smallest, largest = known(q(working["min"])), known(q(working["max"]))
     charge = sum(run.masses.values())
     states = [{"at": {"place": "vessel"}, "figure": known(charge / run.density20), "limit": {"min": smallest, "max": largest}}]
+    warmest = None
     for moment in run.moments[: one.filling]:
+        # A wall that was left out keeps the charge as warm as it was since a step last came to what it asks for.
+        sure = "wall" in job["vessel"] or moment.do in ("heat", "cool") or warmest is None
+        warmest = moment.after.t if sure else max(warmest, moment.after.t)
         volumes = [m.volume(s.contents, s.t) for s in (moment.before, moment.after) if s.contents]
+        volumes[-1] = (volumes[-1][0], max(volumes[-1][1], m.volume(moment.after.contents, warmest)[1]))
         mixed = getattr(moment, "mixed", None)
         volumes = max(volumes, key=lambda v: v[1])
         states.append({"at": {"step": moment.number, "place": "vessel"}, "figure": between(*volumes), "limit": {"max": largest}})
