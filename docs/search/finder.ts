@@ -1,7 +1,7 @@
 import MiniSearch from "minisearch";
 import type { Kind, Section } from "./section.js";
 import { synonyms } from "./synonyms.js";
-import { isSilent, isUnit, stemOf, stemsOf, wordsOf } from "./words.js";
+import { isFaint, isSilent, isUnit, stemOf, stemsOf, wordsOf } from "./words.js";
 
 /** A section that answers, and which of its words did. */
 export interface Hit {
@@ -73,6 +73,8 @@ export class Finder {
   readonly #entries: readonly Entry[];
   readonly #index: MiniSearch;
   readonly #known = new Set<string>();
+  /** Of a name in one piece its words. */
+  readonly #joined = new Map<string, readonly string[]>();
   readonly #found = new Map<string, ReadonlyMap<number, number>>();
 
   constructor(sections: readonly Section[]) {
@@ -89,6 +91,10 @@ export class Finder {
         return term;
       },
     });
+    for (const { title } of sections) {
+      const parts = stemsOf(title);
+      if (parts.length > 1) this.#joined.set(stemOf(title.toLowerCase()), parts);
+    }
     this.#index.addAll(this.#entries.map((entry, id) => ({ id, ...fieldsOf(entry, sections) })));
   }
 
@@ -96,7 +102,7 @@ export class Finder {
   find(question: string, limit = 20): readonly Hit[] {
     const concepts = apart(this.#conceptsOf(question));
     const typed = question.trim().toLowerCase();
-    const found = concepts.map((concept) => this.#scoresOf(concept));
+    const found = concepts.map((concept) => this.#scoresOf(concepts.length > 1 ? subdued(concept) : concept));
     const worths = found.map((scores) => Math.max(0, ...scores.values()));
     const total = worths.reduce((sum, worth) => sum + worth, 0);
     const entries = new Map<number, { score: number; held: number }>();
@@ -122,13 +128,12 @@ export class Finder {
         const section = this.#sections[id];
         if (!section) return [];
         const common = section.kind === "function" && section.questions === undefined ? 0.85 : 1;
-        // Whoever types a whole name means it.
-        const named = section.title.toLowerCase() === typed ? 10 : 1;
+        const named = isNamed(section, typed) ? 10 : 1;
         const score = (own + asked) * weights[section.kind] * common * named;
         return [{ section, score, stems, ...(question !== undefined && { question }) }];
       })
       .sort((a, b) => b.score - a.score);
-    return fewOfAPage(ranked, limit);
+    return fewOfAPage(varied(ranked), limit);
   }
 
   /** What a question asks for: its phrases and words, each with what else it may mean. */
@@ -139,6 +144,8 @@ export class Finder {
     if (isConversion(all)) return conversion;
     // Two units in a question about something else are still likely to be asked to be converted.
     const concepts: Concept[] = words.filter(isUnit).length > 1 ? conversion : [];
+    // "How thick at 30 °C" asks for a temperature.
+    if (hasTemperature(all)) concepts.push(new Map([[stemOf("temperature"), 0.5]]));
     for (let i = 0; i < words.length; ) {
       const length = phraseAt(words, i);
       const stems = words.slice(i, i + length).map(stemOf);
@@ -160,6 +167,7 @@ export class Finder {
     const concept = new Map<string, number>();
     for (const [one, weight] of spelled) {
       concept.set(one, weight);
+      for (const part of this.#joined.get(one) ?? []) concept.set(part, 0.8 * weight);
       for (const [other, share] of meant.get(one) ?? [])
         concept.set(other, Math.max(concept.get(other) ?? 0, share * weight));
     }
@@ -171,12 +179,14 @@ export class Finder {
   }
 
   #nearest(stem: string): (readonly [string, number])[] {
+    // A short word is near to too many others: it is taken to lack a letter, or not to be one of these pages.
     const max = stem.length < 4 ? 0 : stem.length < 8 ? 1 : 2;
+    const isLikely = (one: string) => stem.length > 4 || one.length > 4;
     let best = max;
     let found: string[] = [];
     for (const one of [...this.#known, ...meant.keys()]) {
       // A slip seldom falls on the first letter.
-      if (one[0] !== stem[0]) continue;
+      if (one[0] !== stem[0] || !isLikely(one)) continue;
       const apart = distance(stem, one, best);
       if (apart > best || apart === 0) continue;
       if (apart < best) found = [];
@@ -208,6 +218,13 @@ export class Finder {
   }
 }
 
+/** "The gel sinks" asks about sinking. */
+function subdued(concept: Concept): Concept {
+  const [first] = concept.keys();
+  if (first === undefined || !isFaint(first)) return concept;
+  return new Map([...concept].map(([stem, weight]) => [stem, 0.5 * weight]));
+}
+
 /** A phrase means what it is listed for; a word of it by itself says less. */
 function phraseConcept(own: readonly string[], words: ReadonlyMap<string, number> = new Map()): Concept {
   const concept = new Map(own.map((stem) => [stem, 0.4]));
@@ -232,6 +249,12 @@ function isConversion(words: readonly string[]): boolean {
   return named.length > 0 && named.every(isUnit);
 }
 
+function hasTemperature(words: readonly string[]): boolean {
+  return words.some(
+    (word, i) => /^(celsius|fahrenheit|degrees?|kelvin)$/.test(word) && /^\d+$/.test(words[i - 1] ?? ""),
+  );
+}
+
 /** "20 kg" in a question is a size, and no question about kilograms. */
 function withoutMeasures(words: readonly string[]): string[] {
   const isSize = (word: string) =>
@@ -252,6 +275,23 @@ function phraseAt(words: readonly string[], from: number): number {
     )
       return length;
   return 1;
+}
+
+/** Whoever types a whole name means it, but "tip speed" and "hlb" no property. */
+function isNamed({ kind, title }: Section, typed: string): boolean {
+  return title.toLowerCase() === typed && (kind !== "property" || /\p{Ll}\p{Lu}/u.test(title));
+}
+
+/** A question that better hits answer already counts for less, so that other answers are seen. */
+function varied(ranked: readonly Hit[]): readonly Hit[] {
+  const seen = new Map<string, number>();
+  return ranked
+    .map((hit): Hit => {
+      const before = seen.get(hit.question ?? "") ?? 0;
+      if (hit.question !== undefined) seen.set(hit.question, before + 1);
+      return before === 0 || hit.question === undefined ? hit : { ...hit, score: hit.score * 0.85 ** before };
+    })
+    .sort((a, b) => b.score - a.score);
 }
 
 function fewOfAPage<T extends { readonly section: Section }>(hits: readonly T[], limit: number): T[] {

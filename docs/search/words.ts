@@ -9,6 +9,8 @@ const silent = new Set(
 const signs: readonly (readonly [RegExp, string])[] = [
   [/°\s*c\b|℃|\bdeg(?:rees?)?\s*c\b/gi, " celsius "],
   [/°\s*f\b|℉|\bdeg(?:rees?)?\s*f\b/gi, " fahrenheit "],
+  [/(?<=\d)\s?c\b/gi, " celsius "],
+  [/(?<=\d)\s?f\b/gi, " fahrenheit "],
   [/\bm?pa[\s·.*-]?s\b/gi, " pascalsecond "],
   [/\bc\.?\s?p(?:s)?\b(?!\w)/gi, " centipoise "],
   [/\bhead-?spaces?\b/gi, " head space "],
@@ -44,15 +46,23 @@ export function stemOf(word: string): string {
 /** Packing is what droplets do, a pack is what is filled. */
 const whole = new Set(["packing", "packed"]);
 
+/** One spelling of what is spelled in two ways: colour and color, fibre and fiber, oxidise and oxidize. */
+const oneSpelling = (word: string): string =>
+  word
+    .replace(/(?<=[a-z]{2}[^aeiou])our(?=s?$|ed$|ing$|less$)/, "or")
+    .replace(/(?<=[a-z]{2}[bt])re(?=s?$)/, "er")
+    .replace(/(?<=[a-z]{3}[iy])z(?=(?:e[sd]?|ing|ation)$)/, "s")
+    .replace(/(?<=[a-z]{3})iness$/, "y");
+
 function shorten(word: string): string {
   if (whole.has(word)) return word;
-  let stem = word;
+  let stem = oneSpelling(word);
   if (/(ss|us|is)$/.test(stem) === false && stem.length > 3) stem = stem.replace(/ies$/, "y").replace(/s$/, "");
   if (stem.length > 5) stem = stem.replace(/(?:ation|ating|ated|ator)$/, "at").replace(/([st])ion$/, "$1");
   if (stem.length > 5) stem = stem.replace(/ing$/, "");
   if (stem.length > 4) stem = stem.replace(/ed$/, "");
   if (stem.length > 4) stem = stem.replace(/ly$/, "");
-  if (stem.length > 3) stem = stem.replace(/([bdfgmnprt])\1$/, "$1");
+  if (stem.length > 3) stem = stem.replace(/([bdfglmnprt])\1$/, "$1");
   if (stem.length > 3) stem = stem.replace(/e$/, "");
   return stem.replace(/y$/, "i");
 }
@@ -69,6 +79,14 @@ export function isUnit(word: string): boolean {
 /** Whether a word of a question names no subject. A number alone names none, unless it is that of a standard. */
 export function isSilent(word: string): boolean {
   return silent.has(word) || /^(\p{L}|\d{1,3})$/u.test(word);
+}
+
+/** Words for what all of it is about; beside others they say little. */
+const faint = new Set(["gel", "product", "mixture", "paste", "stuff"].map(stemOf));
+
+/** Whether a stem names what everything here is about. */
+export function isFaint(stem: string): boolean {
+  return faint.has(stem);
 }
 
 /** The stems of a text, for the index. */

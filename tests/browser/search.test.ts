@@ -19,7 +19,8 @@ beforeAll(() => {
 });
 afterAll(closeBrowser);
 
-const address = (url: string) => url.replace(".html", "");
+/** A calculator answers what its function answers. */
+const address = (url: string) => url.replace(".html", "").replace("calculators/", "functions/");
 
 /** The questions that none of the first three hits answers. */
 function missed(queries: readonly Query[]): string[] {
@@ -40,11 +41,12 @@ test("of forty questions in the words of users at least thirty-six are answered 
   expect(missed(queries).length, missed(queries).join("; ")).toBeLessThanOrEqual(4);
 });
 
-// A list that grows with what users ask. The synonyms have been tuned on it too, so new questions fare worse than these.
-test("of the further questions five in six are", () => {
+// A list that grows with what users ask. Ranking and synonyms have been tuned on it, so new questions fare worse: of the
+// last forty, 34 were answered by the first three hits before anything was changed for them.
+test("of the further questions nine in ten are", () => {
   const queries = read("further");
-  expect(queries.length).toBeGreaterThan(100);
-  expect(missed(queries).length, missed(queries).join("; ")).toBeLessThanOrEqual(queries.length / 6);
+  expect(queries.length).toBeGreaterThan(200);
+  expect(missed(queries).length, missed(queries).join("; ")).toBeLessThanOrEqual(queries.length / 10);
 });
 
 test("names are found by their own words, each first", () => {

@@ -32,6 +32,10 @@ test("words of one stem count as one", () => {
     ["evaporate", "evaporation", "evaporating"],
     ["stir", "stirring", "stirred"],
     ["density", "densities"],
+    ["colour", "colors"],
+    ["litre", "liters"],
+    ["oxidise", "oxidizing"],
+    ["cloudy", "cloudiness"],
   ])
     expect(new Set(words.map(stemOf)).size, words.join()).toBe(1);
   expect(stemOf("packing")).not.toBe(stemOf("pack"));
@@ -51,6 +55,39 @@ test("what people type leads to what it is called here", () => {
 test("a slip of the fingers is forgiven, and a word that is not finished", () => {
   expect(first("yeild stres")).toBe("Yield stress");
   expect(first("setl")).toBe("settlingOverCooling");
+});
+
+test("a short word that nobody wrote may lack a letter, but is not taken for one as short", () => {
+  expect(first("setl")).toBe("settlingOverCooling");
+  expect(finder.find("puck")).toEqual([]);
+});
+
+test("what the gel does counts for more than that it is the gel", () => {
+  const gels = ["gelForOil", "gelWithWater", "gelOverTime"].map((name) =>
+    section("function", name, "Something of a gel."),
+  );
+  const found = new Finder([...gels, ...sections]).find("does the gel sink");
+  expect(found[0]?.section.title).toBe("settlingOverCooling");
+});
+
+test("a temperature in a question asks for what depends on it", () => {
+  const at = section("function", "viscosityAt", "The viscosity at a temperature.");
+  const rest = section("function", "viscosityAtRest", "The viscosity of a melt that is not stirred.");
+  expect(new Finder([rest, at]).find("viscosity at 30 °C")[0]?.section.title).toBe("viscosityAt");
+  expect(new Finder([rest, at]).find("viscosity 30C")[0]?.section.title).toBe("viscosityAt");
+});
+
+test("a question that a better hit answers counts for less the second time", () => {
+  const settled = ["settlingAlong", "settlingThrough", "settlingWithin"].map((name) =>
+    section("function", name, "How far particles settle.", ["How far does it settle?"]),
+  );
+  const [one, two, three] = new Finder(settled).find("does it settle").map(({ score }) => score);
+  expect(two).toBeCloseTo(0.85 * (one ?? 0), 9);
+  expect(three).toBeCloseTo(0.85 ** 2 * (one ?? 0), 9);
+});
+
+test("a name is found in one piece too, with a slip in it", () => {
+  expect(first("settlingovercoolng")).toBe("settlingOverCooling");
 });
 
 test("a function comes before a property of the same name", () => {
