@@ -19,6 +19,16 @@ const colours = HighlightStyle.define([
   { tag: [tags.number, tags.bool, tags.null], fontWeight: "bold" },
 ]);
 
+/** What changes one text into another, without what both begin and end with: the place in sight stays there. */
+function changeBetween(before: string, after: string): { from: number; to: number; insert: string } {
+  const max = Math.min(before.length, after.length);
+  let from = 0;
+  while (from < max && before[from] === after[from]) from++;
+  let same = 0;
+  while (same < max - from && before.at(-1 - same) === after.at(-1 - same)) same++;
+  return { from, to: before.length - same, insert: after.slice(from, after.length - same) };
+}
+
 globalThis.gelwrightEditor = ({ place, labelledBy, text, schema, document, changed }) => {
   const view = new EditorView({
     parent: place,
@@ -64,8 +74,10 @@ globalThis.gelwrightEditor = ({ place, labelledBy, text, schema, document, chang
   });
   return {
     set: (next) => {
-      if (next === view.state.doc.toString()) return;
-      view.dispatch({ changes: { from: 0, to: view.state.doc.length, insert: next }, annotations: given.of(true) });
+      const now = view.state.doc.toString();
+      if (next === now) return;
+      const changes = changeBetween(now, next);
+      view.dispatch({ changes, effects: EditorView.scrollIntoView(changes.from), annotations: given.of(true) });
     },
     goTo: ({ start, end }) => {
       view.focus();

@@ -6,6 +6,8 @@ export interface Context {
   readonly document: () => unknown;
   /** Another value at a place, `undefined` for none. What is drawn stays. */
   readonly edit: (path: string, value: unknown) => void;
+  /** Another document, while what is drawn stays. */
+  readonly replace: (document: unknown) => void;
   /** Another document. The form is drawn anew, and the field at the path has the focus. */
   readonly rebuild: (document: unknown, focus: string) => void;
   /** Draws the form anew once the focus has gone where it was going. */

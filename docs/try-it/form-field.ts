@@ -16,6 +16,8 @@ interface Options {
   readonly names?: readonly string[];
   /** Shown in place of the value. */
   readonly value?: string;
+  /** Where an edit goes, if what stands around the field may have got another key since it was drawn. */
+  readonly goesTo?: () => string;
   /** What a whole new entry does, in place of an edit of the value while it is typed. */
   readonly settle?: (entry: string) => void;
 }
@@ -59,9 +61,9 @@ export function fieldAt(context: Context, schema: Schema, path: string, options:
   input.setAttribute("aria-describedby", `${hinted && hint !== "" ? `${id}-hint ` : ""}${id}-fault`);
   box.append(fault);
   offer(box, input, id, options.names ?? namesFor(String(keysOf(path).at(-1)), context.document()));
-  const { settle } = options;
+  const { settle, goesTo = () => path } = options;
   if (settle) input.addEventListener("change", () => settle(input.value));
-  else input.addEventListener("input", () => context.edit(path, meant(input.value, schema, optional)));
+  else input.addEventListener("input", () => context.edit(goesTo(), meant(input.value, schema, optional)));
   context.hold(path, { fault, input });
   return box;
 }

@@ -5,6 +5,7 @@ import { at, join, put } from "../in-page/paths.js";
 import type { Context } from "./form-context.js";
 import { fieldAt } from "./form-field.js";
 import { opening } from "./form-opening.js";
+import { keyOf, phaseFields, referencesTo, withKey } from "./references.js";
 import { begun, saidOf, schemaAt } from "./schema.js";
 
 interface Line {
@@ -57,21 +58,33 @@ export function linesOf(context: Context): HTMLElement[] {
         const path = `formula.phases[${i}].name`;
         return fieldAt(context, schemaAt(context.schema, context.document(), path) ?? {}, path, {
           label: `Phase ${i + 1}`,
-          settle: (to) => {
-            context.edit(path, to);
-            context.redrawSoon();
-          },
+          settle: (to) => callPhase(context, path, to),
         });
       }),
   });
   return [said, ...rows, button("Add a line", () => add(context)), names];
 }
 
+const partOf = ({ materials }: Formula, key: string) => (key in materials ? "materials" : "premixes");
+
+/** Where the material or the premix of a line stands. */
+function thingAt(context: Context, path: string): string {
+  const key = String(at(context.document(), join(path, "material")));
+  return join(`formula.${partOf(formulaOf(context), key)}`, key);
+}
+
+/** What the material or the premix of a line is called. */
+function nameAt(context: Context, path: string): string {
+  const { name = at(context.document(), join(path, "material")) } = (at(context.document(), thingAt(context, path)) ??
+    {}) as { readonly name?: unknown };
+  return String(name);
+}
+
 function row(context: Context, formula: Formula, i: number, line: Line, j: number): HTMLElement {
   const path = `formula.phases[${i}].lines[${j}]`;
-  const part = line.material in formula.materials ? "materials" : "premixes";
-  const thing = join(`formula.${part}`, line.material);
-  const name = String(at(context.document(), join(thing, "name")) ?? line.material);
+  const part = partOf(formula, line.material);
+  const thing = thingAt(context, path);
+  const name = nameAt(context, path);
   const number = formula.phases.slice(0, i).reduce((count, { lines }) => count + lines.length, j) + 1;
   const field = (at: string, options: Parameters<typeof fieldAt>[3]) =>
     fieldAt(context, schemaAt(context.schema, context.document(), at) ?? {}, at, { hinted: false, ...options });
@@ -93,9 +106,19 @@ function row(context: Context, formula: Formula, i: number, line: Line, j: numbe
       label: "Material",
       value: name,
       names: others.map(([, other]) => String(other["name"])),
-      settle: (to) => call(context, path, to),
+      settle: (to) => {
+        call(context, path, to);
+        group.setAttribute("aria-label", `Line ${number}: ${nameAt(context, path)}`);
+      },
     }),
-    ...(part === "materials" ? [field(join(thing, "function"), { label: "What it is" })] : []),
+    ...(part === "materials"
+      ? [
+          field(join(thing, "function"), {
+            label: "What it is",
+            goesTo: () => join(thingAt(context, path), "function"),
+          }),
+        ]
+      : []),
     field(join(path, "amount"), {}),
     ...("as" in line || at(context.document(), join(thing, "strength")) !== undefined
       ? [field(join(path, "as"), { label: "Amount as", optional: true })]
@@ -116,14 +139,35 @@ function row(context: Context, formula: Formula, i: number, line: Line, j: numbe
 function call(context: Context, path: string, name: string): void {
   const { materials, premixes = {} } = formulaOf(context);
   const key = String(at(context.document(), join(path, "material")));
-  const all = Object.entries({ ...materials, ...premixes });
-  const [known] = all.find(([one, { name: its }]) => one !== key && (its === name || one === name)) ?? [];
-  if (known === undefined)
-    context.edit(join(join(`formula.${key in materials ? "materials" : "premixes"}`, key), "name"), name);
-  else {
+  const all = { ...materials, ...premixes };
+  const [known] =
+    Object.entries(all).find(([one, { name: its }]) => one !== key && (its === name || one === name)) ?? [];
+  if (known !== undefined) {
     context.edit(join(path, "material"), known);
     context.redrawSoon();
+    return;
   }
+  const part = partOf(formulaOf(context), key);
+  const before = nameAt(context, path);
+  context.edit(join(thingAt(context, path), "name"), name);
+  const to = keyOf(name);
+  // A key that was made of the name follows it; one that an author chose stays.
+  const isMade = key === keyOf(before) || /^material\d+$/.test(key);
+  if (!isMade || to === "" || to === key || to in all) return;
+  const isSeen = [...context.opened].some((one) => !one.startsWith("formula.phases"));
+  context.replace(withKey(context.document(), part, key, to));
+  // What is open may show the key. The lines themselves do not, and whoever types on is not to be disturbed.
+  if (isSeen) context.redrawSoon();
+}
+
+/** Another name for a phase, here and wherever the job refers to it; an empty one is not taken. */
+function callPhase(context: Context, path: string, to: string): void {
+  const before = String(at(context.document(), path));
+  const names = formulaOf(context).phases.map(({ name }) => name);
+  const isOnly = names.filter((name) => name === before).length === 1 && !names.includes(to);
+  if (to.trim() !== "")
+    for (const one of isOnly ? referencesTo(context.document(), phaseFields, before) : [path]) context.edit(one, to);
+  context.redrawSoon();
 }
 
 const newPhase = "another phase";

@@ -13,7 +13,8 @@ import { type Schema, schemaAt } from "./schema.js";
 
 /** The form of a job: another view of the text of its document. */
 export interface Form {
-  readonly draw: (text: string) => void;
+  /** Shows a text, which may be that of another job than the one before. */
+  readonly draw: (text: string, isAnother?: boolean) => void;
   /** Says at each field what is wrong with it. */
   readonly mark: (faults: readonly Fault[]) => void;
   /** Opens what holds a path, and goes to its field. */
@@ -44,8 +45,9 @@ export function formIn(place: HTMLElement, schema: Schema, changed: (text: strin
       const isSwap = before !== undefined && value !== undefined;
       take(next, isSwap ? text.slice(0, start) + JSON.stringify(value) + text.slice(end) : asText(next));
     },
+    replace: (next) => take(next, asText(next)),
     rebuild: (next, focus) => {
-      take(next, asText(next));
+      context.replace(next);
       redraw();
       goTo(focus, true);
     },
@@ -84,16 +86,24 @@ export function formIn(place: HTMLElement, schema: Schema, changed: (text: strin
     else go();
   }
 
-  function draw(given: string): void {
+  const note = made("p", "fault", "The text is not valid JSON. Correct it, and the form shows the job.");
+
+  function draw(given: string, isAnother = false): void {
+    if (given === text && !isAnother) return;
     text = given;
-    const broken = brokenAt(given);
-    if (broken) {
+    const broken = brokenAt(given) !== undefined;
+    // While the JSON is being written beside the form, it is broken now and then: the form waits, and cannot be changed.
+    place.inert = broken;
+    place.classList.toggle("old", broken);
+    if (broken) place.before(note);
+    else note.remove();
+    if (!broken) {
+      document_ = JSON.parse(given);
+      redraw();
+    } else if (isAnother) {
       holders.clear();
-      place.replaceChildren(made("p", "", "The text is not valid JSON. Correct it, and the form shows the job."));
-      return;
+      place.replaceChildren();
     }
-    document_ = JSON.parse(given);
-    redraw();
   }
 
   function mark(found: readonly Fault[]): void {

@@ -1,5 +1,6 @@
 // What the JSON Schema of a job says of a place in it. The form and the completion of the editor know nothing else.
 import { at, keysOf } from "../in-page/paths.js";
+import { materialFields, phaseFields } from "./references.js";
 
 /** As much of JSON Schema as the schema of a job uses. */
 export interface Schema {
@@ -108,9 +109,9 @@ export function descriptionOf(schema: Schema): string {
 
 /** The names in a document that other fields of it call things by. */
 export function namesFor(field: string, document: unknown): readonly string[] {
-  if (field === "material" || field === "materials")
+  if (materialFields.test(field))
     return ["materials", "premixes"].flatMap((part) => Object.keys((at(document, `formula.${part}`) as object) ?? {}));
-  if (!/^(phases?|outerPhase|afterPhase)$/.test(field)) return [];
+  if (!phaseFields.test(field)) return [];
   const phases = at(document, "formula.phases");
   if (!Array.isArray(phases)) return [];
   return phases.map((phase: unknown) => at(phase, "name")).filter((name) => typeof name === "string");

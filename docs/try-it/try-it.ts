@@ -55,17 +55,29 @@ const text = textView(
 const beside = sideBySide(all);
 
 const views = [...document.querySelectorAll<HTMLInputElement>("#views input")];
-const isText = () => views.some(({ checked, value }) => checked && value === "text");
+const halves = element("halves", HTMLElement);
+/** Where form and JSON have room beside one another, as the style sheet has it. */
+const wide = matchMedia("(min-width: 70rem)");
 
-/** Shows the job as a form or as its JSON: two views of one text. */
+/** The view that was chosen; both at once only where there is room. */
+function viewed(): string {
+  const chosen = views.find(({ checked }) => checked)?.value ?? "fields";
+  return chosen === "both" && !wide.matches ? "fields" : chosen;
+}
+const isForm = () => viewed() !== "text";
+const isText = () => viewed() !== "fields";
+
+/** Shows the job as a form, as its JSON, or as both: views of one text. */
 function showView(): void {
-  element("fields-view", HTMLElement).hidden = isText();
+  element("fields-view", HTMLElement).hidden = !isForm();
   element("text-view", HTMLElement).hidden = !isText();
+  halves.classList.toggle("both", isForm() && isText());
   if (isText()) void text.open();
-  else form.draw(job.value);
+  if (isForm()) form.draw(job.value);
 }
 
 function turnTo(which: "fields" | "text"): void {
+  if (which === "fields" ? isForm() : isText()) return;
   for (const view of views) view.checked = view.value === which;
   showView();
 }
@@ -75,8 +87,8 @@ type Located = Fault & { readonly place: Place };
 function goTo({ path, place }: Located): void {
   // A place of broken JSON has a line and no path.
   if (path.startsWith("line ")) turnTo("text");
-  if (isText()) text.goTo(place);
-  else form.goTo(path);
+  if (isForm() && !path.startsWith("line ")) form.goTo(path);
+  else text.goTo(place);
 }
 
 function showFaults(found: readonly Located[]): void {
@@ -140,6 +152,7 @@ async function run(): Promise<void> {
   const mine = ++turn;
   const written = job.value;
   void beside.update();
+  if (isForm()) form.draw(written);
   if (!showBroken(written)) {
     document_ = JSON.parse(written);
     const result = await ask({ document: document_ });
@@ -178,7 +191,7 @@ function show(name: string): void {
   list(name);
   restore.textContent = all.isExample(name) ? "Put it back as it was" : "Remove this job";
   text.set(all.text(name));
-  if (!isText()) form.draw(job.value);
+  if (isForm()) form.draw(job.value, true);
   void run();
 }
 
@@ -208,6 +221,7 @@ followScheme();
 choice.addEventListener("change", () => show(choice.value));
 shownAs.addEventListener("change", showPlan);
 for (const view of views) view.addEventListener("change", showView);
+wide.addEventListener("change", showView);
 on("own", () => {
   add("My job", ownJob);
   turnTo("fields");

@@ -92,6 +92,14 @@ browserTest("a job of one's own, with its parts open, a fault and another beside
   expect(await audit("try-it/index.html", open)).toEqual([]);
 });
 
+browserTest("form and JSON beside one another are fit for them too", async () => {
+  const open = async (page: Page) => {
+    await page.getByLabel("both, side by side").check();
+    await page.locator(".cm-content").waitFor();
+  };
+  expect(await audit("try-it/index.html", open)).toEqual([]);
+});
+
 browserTest("the editor of the JSON, with a fault and something to choose from, is fit for them too", async () => {
   const open = async (page: Page) => {
     await page.getByLabel("its JSON").check();

@@ -264,10 +264,12 @@ browserTest("form and JSON are two views of one job", async () => {
     await page.getByRole("button", { name: "Start a job of your own" }).click();
     const second = page.getByRole("group", { name: "Line 2: oil" });
     await second.getByRole("combobox", { name: "Material" }).fill("sunflower oil");
+    await page.keyboard.press("Tab");
+    await page.getByRole("group", { name: "Line 2: sunflower oil" }).waitFor();
     await page.getByRole("group", { name: "Step 2: heat" }).getByRole("textbox", { name: "To" }).fill("82 °C");
     await page.getByRole("cell", { name: "Heat to 82 °C with the heater full on" }).waitFor();
     const job = JSON.parse(await textOf(page));
-    expect(job.formula.materials.oil).toEqual({
+    expect(job.formula.materials.sunflowerOil).toEqual({
       name: "sunflower oil",
       function: "oil",
       propertiesOf: "fats and oils",
@@ -290,6 +292,71 @@ browserTest("form and JSON are two views of one job", async () => {
     await third.getByRole("button", { name: "Move step 3 up" }).click();
     await page.getByRole("button", { name: "Remove step 2" }).click();
     expect(JSON.parse(await textOf(page)).process.steps).toHaveLength(5);
+  });
+});
+
+browserTest("form and JSON stand beside one another where there is room, and each follows the other", async () => {
+  await onTryIt(async (page) => {
+    await page.getByLabel("both, side by side").check();
+    await editor(page).waitFor();
+    const fields = page.locator("#fields-view");
+    const name = fields.getByRole("textbox", { name: "Name", exact: true }).first();
+    const [left, right] = [await fields.boundingBox(), await page.locator("#text-view").boundingBox()];
+    expect((left?.x ?? 0) + (left?.width ?? 0)).toBeLessThan(right?.x ?? 0);
+    await name.fill("Gel in two views");
+    await editor(page).getByText('"Gel in two views"').waitFor();
+    expect(await page.evaluate("document.activeElement.value")).toBe("Gel in two views");
+    const text = (await textOf(page)).replace('"Gel in two views"', '"Gel by its JSON"');
+    const paste = async (written: string) => {
+      await editor(page).focus();
+      await page.keyboard.press("ControlOrMeta+a");
+      await page.keyboard.insertText(written);
+    };
+    await paste(`${text},`);
+    await page.getByText("The text is not valid JSON.").waitFor();
+    expect(await fields.getAttribute("inert")).toBe("");
+    await paste(text);
+    await expect.poll(() => name.inputValue()).toBe("Gel by its JSON");
+    await settled(page);
+    expect(await fields.getAttribute("inert")).toBe(null);
+    await page.setViewportSize({ width: 390, height: 844 });
+    expect(await page.locator("#text-view").isVisible()).toBe(false);
+    expect(await page.getByLabel("both, side by side").isVisible()).toBe(false);
+  });
+});
+
+browserTest("another name for a phase goes through steps, bench and batch, and nothing else changes", async () => {
+  await onTryIt(async (page) => {
+    const before = await textOf(page);
+    const answers = await status(page).textContent();
+    await page.getByText("Names of the phases").click();
+    const first = page.getByRole("textbox", { name: "Phase 1" });
+    await first.fill("");
+    await first.press("Tab");
+    await expect.poll(() => first.inputValue()).toBe("A");
+    await first.fill("melt");
+    await first.press("Tab");
+    await expect.poll(() => textOf(page)).toContain('"phase": "melt"');
+    await page.locator("#result").getByText("melt").first().waitFor();
+    await settled(page);
+    expect(await status(page).textContent()).toBe(answers);
+    const back = (await textOf(page)).replaceAll('"melt"', '"A"');
+    expect(back).toBe(before);
+  });
+});
+
+browserTest("what a new line is called is the name by which the rest of the job refers to it", async () => {
+  await onTryIt(async (page) => {
+    await page.getByRole("button", { name: "Start a job of your own" }).click();
+    await page.getByRole("button", { name: "Add a line" }).click();
+    const third = page.getByRole("group", { name: /^Line 3/ });
+    await third.getByRole("combobox", { name: "Material" }).fill("mint aroma");
+    await page.keyboard.press("Tab");
+    const formula = async () => JSON.parse(await textOf(page)).formula;
+    await expect.poll(async () => (await formula()).phases[0].lines[2].material).toBe("mintAroma");
+    expect((await formula()).materials.mintAroma.name).toBe("mint aroma");
+    // The focus went on to the next field.
+    expect(await page.evaluate("document.activeElement.labels[0].textContent")).toBe("What it is");
   });
 });
 
