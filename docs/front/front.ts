@@ -29,7 +29,7 @@ export function frontPage(): string {
 <head>
 <meta charset="utf-8">
 <title>gelwright: the numbers of a clear oil gel</title>
-<meta name="description" content="A TypeScript library that computes clear oil gels: formula, batch, heat, particles, packs, from bench to kettle.">
+<meta name="description" content="A TypeScript library of calculations for clear oil gels: formula, batch, heat, particles and packs, from the bench to the kettle.">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <link rel="icon" href="data:,">
 <link rel="stylesheet" href="assets/front.css">
@@ -41,14 +41,14 @@ export function frontPage(): string {
 <header><a class="title" href="index.html" aria-current="page">gelwright</a>${searchControls}</header>
 <main class="col-content">
 <h1>From a formula to the batch sheet, every number with its unit, range and source</h1>
-<p class="lead">gelwright computes clear oil gels for personal care: how much gel former, what to weigh, when each oil and the glitter may go in, whether the motor turns it, what each jar holds. It is a TypeScript library; it runs in your app, in a script or in this page.</p>
+<p class="lead">gelwright does the calculations behind clear oil gels for personal care: how much gel former to use, what to weigh, when to add each oil and the glitter, whether the motor can stir the gel, how much goes into each jar. It is a TypeScript library; it runs in your app, in a script or on this site.</p>
 <div class="install"><pre><code>npm install gelwright</code></pre><a class="main-way" href="try-it/index.html">Try it in the browser</a> <small>Not published yet: <a href="documents/start.html">from a checkout</a> until then.</small></div>
 <div class="shown">
 <section aria-labelledby="sheet-title"><h2 id="sheet-title">What comes out</h2><div class="sheet">${sheet}</div><p><small>Part of the sheet of an invented example, as <code>runPlan</code> and <code>toMarkdown</code> gave it when this page was built. <a href="try-it/index.html">The whole sheet</a></small></p></section>
 <section aria-labelledby="figure-title"><h2 id="figure-title">When may the glitter go in?</h2>${figure(`${docs}pages/window-for-adding.svg`)}</section>
 </div>
 <nav class="doors" aria-label="Ways into the site">${doorsHtml()}</nav>
-<p><small>It computes; it does not decide. No result says that a product or a process is safe: <a href="documents/cautions.html">Cautions</a>.</small></p>
+<p><small>The library calculates; people decide. No result says that a product or a process is safe: <a href="documents/cautions.html">Cautions</a>.</small></p>
 </main>
 </body>
 </html>

@@ -20,7 +20,7 @@ function suspendedIn(yieldStress: number, densityParticle: number) {
   };
 }
 
-/** Which size is held by which yield stress, and where nobody knows. */
+/** Which size is held by which yield stress, and where that is not known. */
 export function suspendedSizes(): Figure {
   const stresses = Array.from({ length: 31 }, (_, step) => 10 ** (step / 10 - 1));
   const curves = particles.map((particle) => ({

@@ -54,7 +54,7 @@ export interface MaterialDocument {
   readonly ingredients?: readonly { readonly name: string; readonly share: Quantity<"massFraction"> }[];
   /** What a certifier counts it as. */
   readonly certified?: CertifiedDocument;
-  /** Fragrance allergens in it, an empty list for none; left out: nobody has stated them. */
+  /** Fragrance allergens in it, an empty list for none; left out: not stated. */
   readonly allergens?: readonly { readonly name: string; readonly share: Quantity<"massFraction"> }[];
   /** Fatty acids in shorthand (`18:1`) with their share of all fatty acids. */
   readonly fattyAcids?: Readonly<Record<string, Quantity<"massFraction">>>;
@@ -173,7 +173,7 @@ export interface ParticleDocument {
   readonly sphericity?: number;
   /** A size analysis: each size with its share of the mass. `diameter` then is the size that the window goes by. */
   readonly sizes?: readonly { readonly diameter: Quantity<"length">; readonly share: Quantity<"massFraction"> }[];
-  /** What it is made of, as the tests that the law asks for have shown; left out: nobody has stated it. */
+  /** What it is made of, as the tests that the law asks for have shown; left out: not stated. */
   readonly nature?: "synthetic polymer" | "natural polymer" | "degradable polymer" | "soluble polymer" | "inorganic";
   /** Oil that wets it, by mass of pigment (ISO 787-5): `"60 %"` is 60 g of oil for 100 g. */
   readonly oilAbsorption?: Quantity<"massFraction">;

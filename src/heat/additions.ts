@@ -4,13 +4,13 @@ import { rootBeyond } from "../numeric/root-beyond.js";
 import { anyLaw, type Charge, compilePart, heatGiven, type Part } from "./charge.js";
 import * as known from "./known.js";
 
-/** No addition and no melt is looked for hotter than this [K above the least temperature of the mix]. */
+/** No addition and no melt is looked for hotter than this [K above the minimum temperature of the mix]. */
 const hottest = 1000;
 
 /**
- * The most of a cool addition that a hot melt takes before the mix falls to the least temperature allowed.
+ * The largest cool addition that a hot melt can take before the mix falls to the minimum temperature allowed.
  *
- * $$m_c = \frac{\sum_i m_i \int_{T_\mathrm{least}}^{T_i} c_i\,\mathrm dT}{\int_{T_c}^{T_\mathrm{least}} c_c\,\mathrm dT} \qquad c\ \text{constant}:\; m_c = \frac{\sum_i m_i\,c_i\,(T_i - T_\mathrm{least})}{c_c\,(T_\mathrm{least} - T_c)}$$
+ * $$m_c = \frac{\sum_i m_i \int_{T_\mathrm{min}}^{T_i} c_i\,\mathrm dT}{\int_{T_c}^{T_\mathrm{min}} c_c\,\mathrm dT} \qquad c\ \text{constant}:\; m_c = \frac{\sum_i m_i\,c_i\,(T_i - T_\mathrm{min})}{c_c\,(T_\mathrm{min} - T_c)}$$
  *
  * Nothing is lost to the room, and what melts or sets on the way does so as its specific-heat law says. The addition
  * dilutes the gel former, which moves the setting temperature itself: take the one of the mix.
@@ -60,9 +60,9 @@ export function largestAddition(input: {
 }
 
 /**
- * The temperature to which an addition must be warmed so that the mix does not fall below the least temperature allowed.
+ * The temperature to which an addition must be warmed so that the mix does not fall below the minimum temperature allowed.
  *
- * $$m_c \int_{T_c}^{T_\mathrm{least}} c_c\,\mathrm dT = \sum_i m_i \int_{T_\mathrm{least}}^{T_i} c_i\,\mathrm dT \qquad c\ \text{constant}:\; T_c = T_\mathrm{least} - \frac{\sum_i m_i\,c_i\,(T_i - T_\mathrm{least})}{m_c\,c_c}$$
+ * $$m_c \int_{T_c}^{T_\mathrm{min}} c_c\,\mathrm dT = \sum_i m_i \int_{T_\mathrm{min}}^{T_i} c_i\,\mathrm dT \qquad c\ \text{constant}:\; T_c = T_\mathrm{min} - \frac{\sum_i m_i\,c_i\,(T_i - T_\mathrm{min})}{m_c\,c_c}$$
  *
  * Without the temperature of the store it is a bound: for a small addition it can lie below any temperature there is, and
  * then none is too cold.
@@ -71,7 +71,7 @@ export function largestAddition(input: {
  * @param input.addition - What is poured in: mass [kg], and specific heat [J/(kg·K)] or specific-heat law.
  * @param input.temperatureStored - At which the addition is stored [°C]; needed where any specific heat is a law.
  * @param input.temperatureMin - The mix may not fall below this [°C].
- * @returns The least temperature of the addition [°C]; that of the store where it may go in as it is.
+ * @returns The minimum temperature of the addition [°C]; that of the store where it may go in as it is.
  * @throws CalculationError `input` where an argument is no number or out of range; `range` where a law ends; `unreachable` where a specific heat is a law and no addition is hot enough.
  * @source definition, from the balance of `mixingTemperature`
  * @example
@@ -102,7 +102,7 @@ export function additionTemperatureMin(input: {
   const spare = result(heatGiven(melt, "melt")(min), "heat of the melt");
   const { heatBetween } = compilePart(addition, "addition");
   if (!anyLaw([...melt, addition])) {
-    const bound = result(min - spare / heatBetween(0, 1), "least temperature of the addition");
+    const bound = result(min - spare / heatBetween(0, 1), "minimum temperature of the addition");
     return temperatureStored === undefined
       ? bound
       : Math.max(bound, temperature(temperatureStored, "temperatureStored"));
@@ -113,23 +113,23 @@ export function additionTemperatureMin(input: {
   if (left(stored) >= 0) return stored;
   const high = Math.max(stored, min) + (spare < 0 ? hottest : 0);
   if (left(high) < 0) refuse("unreachable", "addition", `${-left(high)} J short`, `an addition of ${high} °C or less`);
-  const warmed = root(left, stored, high, "least temperature of the addition", 1e-12);
+  const warmed = root(left, stored, high, "minimum temperature of the addition", 1e-12);
   heatBetween(warmed, min);
   return warmed;
 }
 
 /**
- * The temperature that the melt must have so that an addition does not bring the mix below the least temperature allowed.
+ * The temperature that the melt must have so that an addition does not bring the mix below the minimum temperature allowed.
  *
- * $$\sum_i m_i \int_{T_\mathrm{least}}^{T_h} c_i\,\mathrm dT = m_c \int_{T_c}^{T_\mathrm{least}} c_c\,\mathrm dT \qquad c\ \text{constant}:\; T_h = T_\mathrm{least} + \frac{m_c\,c_c\,(T_\mathrm{least} - T_c)}{\sum_i m_i\,c_i}$$
+ * $$\sum_i m_i \int_{T_\mathrm{min}}^{T_h} c_i\,\mathrm dT = m_c \int_{T_c}^{T_\mathrm{min}} c_c\,\mathrm dT \qquad c\ \text{constant}:\; T_h = T_\mathrm{min} + \frac{m_c\,c_c\,(T_\mathrm{min} - T_c)}{\sum_i m_i\,c_i}$$
  *
- * Compare it with what the oils in the melt stand. Where the addition is warmer than the least temperature of the mix, it
- * is a bound below that, as in `additionTemperatureMin`; with a law the search ends at the least temperature.
+ * Compare it with what the oils in the melt stand. Where the addition is warmer than the minimum temperature of the mix, it
+ * is a bound below that, as in `additionTemperatureMin`; with a law the search ends at the minimum temperature.
  *
  * @param input.melt - The melt: mass [kg], and specific heat [J/(kg·K)] or specific-heat law, of each part; at least one.
  * @param input.addition - What is poured in: mass [kg], specific heat [J/(kg·K)] or specific-heat law, temperature [°C].
  * @param input.temperatureMin - The mix may not fall below this [°C].
- * @returns The least temperature of the melt [°C]; where any specific heat is a law, not below `temperatureMin`.
+ * @returns The minimum temperature of the melt [°C]; where any specific heat is a law, not below `temperatureMin`.
  * @throws CalculationError `input` where an argument is no number or out of range; `range` where a law ends; `unreachable` where a specific heat is a law and no melt is hot enough.
  * @source definition, from the balance of `mixingTemperature`
  * @example
@@ -163,14 +163,14 @@ export function meltTemperatureMin(input: {
   );
   const given = (from: number, to: number): number =>
     parts.reduce((sum, { heatBetween }) => sum + heatBetween(from, to), 0);
-  if (!anyLaw([...melt, addition])) return result(min + taken / given(0, 1), "least temperature of the melt");
+  if (!anyLaw([...melt, addition])) return result(min + taken / given(0, 1), "minimum temperature of the melt");
   if (taken <= 0) return min;
   return (
     rootBeyond(
       (at) => result(given(min, at) - taken, "heat of the melt"),
       min,
       min + hottest,
-      "least temperature of the melt",
+      "minimum temperature of the melt",
       1e-12,
     ) ?? refuse("unreachable", "addition", `${taken} J`, `less than a melt gives that is ${hottest} K warmer`)
   );

@@ -18,14 +18,14 @@ export interface EqualAdditions {
 const partsMax = 100;
 
 /**
- * The least number of equal parts in which an addition goes in without bringing the mix below a temperature, when the
+ * The smallest number of equal parts in which an addition can go in without bringing the mix below a temperature, when the
  * vessel is brought back to the melt's temperature before each part.
  *
- * $$n = \min\left\lbrace n : T_{\mathrm{mix},k} \ge T_\mathrm{least}(k\,m_c/n)\ \text{for}\ k = 1 \dots n\right\rbrace \qquad c,\,T_\mathrm{least}\ \text{constant}:\; n = \left\lceil \frac{m_c}{m_{c,\mathrm{max}}} \right\rceil$$
+ * $$n = \min\left\lbrace n : T_{\mathrm{mix},k} \ge T_\mathrm{min}(k\,m_c/n)\ \text{for}\ k = 1 \dots n\right\rbrace \qquad c,\,T_\mathrm{min}\ \text{constant}:\; n = \left\lceil \frac{m_c}{m_{c,\mathrm{max}}} \right\rceil$$
  *
- * With constant specific heats the first part cools the most, since the vessel holds the least then, and the largest
+ * With constant specific heats the first part cools the mix most, because the vessel holds least at that point, and the largest
  * addition gives the number. Without heat between the parts no number of them helps: the end is that of a single
- * addition. The gel former is diluted on the way: give the least temperature as a function of what has been added, or
+ * addition. The gel former is diluted on the way: give the minimum temperature as a function of what has been added, or
  * take the setting temperature of the whole mix, or, if it falls with dilution, that of the melt.
  *
  * @param input.melt - What is in the vessel: mass [kg], and specific heat [J/(kg·K)] or specific-heat law, of each part; at least one.
@@ -33,7 +33,7 @@ const partsMax = 100;
  * @param input.addition - All that is to go in: mass [kg], specific heat [J/(kg·K)] or specific-heat law, temperature [°C].
  * @param input.temperatureMin - The mix may not fall below this [°C]: the setting temperature with a margin; or a function of the mass added so far [kg].
  * @returns The number, the mass of each part [kg], and the lowest temperature of the mix [°C].
- * @throws CalculationError `input` where an argument is no number or out of range; `range` where a law ends; `unreachable` where the melt is not above the least temperature, or where a hundred parts are not enough with a law or a function.
+ * @throws CalculationError `input` where an argument is no number or out of range; `range` where a law ends; `unreachable` where the melt is not above the minimum temperature, or where a hundred parts are not enough with a law or a function.
  * @source definition, from the balance of `mixingTemperature`
  * @example
  * ```ts

@@ -71,7 +71,7 @@ export function powerForDuration(
     );
   // One watt takes as many seconds as joules are stored.
   const mean = timeWith(() => 1) / wanted;
-  // The loss is least at the start and most at the end, so that the power lies between these two.
+  // The heat loss is smallest at the start and largest at the end, so the power lies between these two.
   const min = mean + lossOf(start, ambient);
   if (min <= 0 && lossEnd < 0 && time(0) <= wanted)
     refuse("unreachable", "duration", wanted, `less than ${time(0)} s, in which the room alone warms the vessel`);

@@ -17,7 +17,7 @@ export interface ClaimLine {
   readonly amount: string;
   /**
    * How much of it counts to the claim, as text: `"70 %"` for a natural origin index of 0.7, `"100 %"` for an organic oil.
-   * Left out: nobody has stated it.
+   * Left out: not stated.
    */
   readonly counts?: string;
   /** Whether it is added water or salt, which some bases leave out. */
@@ -32,7 +32,7 @@ export interface ClaimFigure {
   readonly share: { readonly min: number; readonly max: number };
   /** What it is a share of. */
   readonly basis: ClaimBasis;
-  /** Ingredients of which nobody has stated how much counts. */
+  /** Ingredients whose share that counts is not stated. */
   readonly notStated: readonly string[];
   /** The code of the caution. */
   readonly caution: LabellingCaution;

@@ -26,7 +26,7 @@ export interface FragranceAllergens extends DatedTable {
   readonly toName: readonly FoundAllergen[];
   /** Those found that are not above it. */
   readonly notAbove: readonly FoundAllergen[];
-  /** Materials of which nobody has stated what allergens are in them: while there are any, `toName` may be too short. */
+  /** Materials whose allergens are not stated: while there are any, `toName` may be too short. */
   readonly notStated: readonly string[];
   /**
    * Substances stated of materials that the list does not name, under this spelling at least: they are not looked at, so

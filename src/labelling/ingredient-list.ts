@@ -34,7 +34,7 @@ export const euIngredientOrder: OrderRule = {
 export interface AllergensOnLabel extends DatedTable {
   /** Allergens above the threshold that are no line of the formula, the larger share first. */
   readonly added: readonly string[];
-  /** Materials of which nobody has stated what allergens are in them: while there are any, names may be missing. */
+  /** Materials whose allergens are not stated: while there are any, names may be missing. */
   readonly notStated: readonly string[];
   /** Substances stated of materials that the list does not name, under this spelling at least. */
   readonly notInTable: readonly string[];

@@ -23,14 +23,14 @@ export interface LabelLine {
   readonly colourant?: boolean;
   /** For a premix: what is in it, with amounts of the premix. Its own name is then not on the label. */
   readonly parts?: readonly LabelLine[];
-  /** Fragrance allergens in it, an empty list for none; left out: nobody has stated them. */
+  /** Fragrance allergens in it, an empty list for none; left out: not stated. */
   readonly allergens?: readonly AllergenContent[];
 }
 
 /** An ingredient with no parts of its own, with its exact share of the product. */
 export interface Leaf extends Named {
   readonly colourant: boolean;
-  /** Allergens with their exact shares of the product; left out where nobody has stated them. */
+  /** Allergens with their exact shares of the product; left out if they are not stated. */
   readonly allergens?: readonly Named[];
 }
 

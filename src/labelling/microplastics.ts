@@ -31,7 +31,7 @@ export interface LabelParticle {
   readonly name: string;
   /** Its share of the product, as text: `"0.5 %"`. */
   readonly amount: string;
-  /** What it is made of; of a coated particle, what is restricted of it; left out: nobody has stated it. */
+  /** What it is made of; of a coated particle, what is restricted of it; left out: not stated. */
   readonly nature?: ParticleNature;
 }
 
@@ -64,7 +64,7 @@ export interface MicroplasticFlag extends DatedTable {
   readonly from?: string;
   /** Synthetic polymer particles, as a mass fraction of the product [0 to 1]: stated, and with all that is not stated. */
   readonly share: { readonly min: number; readonly max: number };
-  /** Particles of which nobody has stated what they are made of. */
+  /** Particles whose material is not stated. */
   readonly notStated: readonly string[];
   /** The code of the caution. */
   readonly caution: LabellingCaution;

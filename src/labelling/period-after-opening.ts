@@ -40,7 +40,7 @@ export interface PeriodAfterOpening {
     /** Whole months in that time. */
     readonly months: number;
   };
-  /** Changes of which nobody knows the rate: while there are any, `first` is an upper bound and no more. */
+  /** Changes whose rate is not known: while there are any, `first` is only an upper bound. */
   readonly notKnown: readonly string[];
   /** The code of the caution. */
   readonly caution: LabellingCaution;

@@ -9,7 +9,7 @@ export interface Addition extends VesselWithOil {
   readonly mass: number;
   /** As a share of what was in the vessel. */
   readonly share: number;
-  /** The greatest share that the law allows there. */
+  /** The maximum share that the law allows there. */
   readonly shareMax: number;
 }
 

@@ -62,9 +62,9 @@ export function levelOfVolume(input: { readonly vessel: VesselShape; readonly vo
 }
 
 /**
- * The least a vessel must hold for its impeller to be covered.
+ * The smallest volume that a vessel must hold for its impeller to be covered.
  *
- * $$V_\mathrm{least} = V(h_\mathrm{top} + h_\mathrm{cover})$$
+ * $$V_\mathrm{min} = V(h_\mathrm{top} + h_\mathrm{cover})$$
  *
  * An impeller that is not covered beats air in. How much must stand above it is the caller's to say: half of its
  * diameter for a propeller or pitched blades that are to pump, common practice, no source; an anchor works half

@@ -23,7 +23,7 @@ export interface GelReadings {
  *
  * The logarithms of viscosity and yield stress and the flow index itself run straight between two readings. At the
  * shear rate of the readings this is the viscosity that was read; the further off, the more it rests on the index.
- * Below the first yield stress that was read the gel counts as without; above the last it has one that nobody knows.
+ * Below the lowest oil fraction with a yield stress the gel is taken to have none; above the highest its yield stress is not known.
  *
  * @param input.volumeFractionOil - Volume fraction of oil in oil and gel former, 0 to 1.
  * @param input.readings - Viscosities [Pa·s] and their one shear rate [1/s], flow indices, yield stresses [Pa].
@@ -63,7 +63,7 @@ export function flowCurveAtOil(input: {
   const stress = rate * needed(read(viscosity, "viscosity", "logarithm"), "viscosity");
   const index = needed(read(flowIndex, "flowIndex", "value"), "flowIndex");
   const yields = yieldStress && read(yieldStress, "yieldStress", "logarithm");
-  // Below the first reading it has none yet; above the last it has one that nobody read.
+  // Below the first reading it has none yet; above the last it was not measured.
   if (yieldStress && yields === undefined && oil > (yieldStress.at(-1)?.volumeFractionOil ?? 1))
     needed(yields, "yieldStress");
   const flowing = stress - (yields ?? 0);

@@ -70,7 +70,7 @@ export const impellerConstants: {
   other: {},
 };
 
-/** What is known of an impeller's kind; a kind that nobody knows is refused. */
+/** What is known of an impeller's kind; an unknown kind is refused. */
 export function knownOf(impeller: Impeller, path: string): KnownConstants {
   variant(impeller, path, "kind", known.impeller);
   positive(impeller.diameter, `${path}.diameter`);

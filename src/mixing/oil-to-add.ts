@@ -15,7 +15,7 @@ export interface OilToAdd {
   readonly densityGelFormer: number;
   /** The most that is taken up at once, as a share of what is in the vessel, against the oil fraction. */
   readonly share: OilLaw;
-  /** The greatest volume fraction of oil that trials allow, above 0 and below 1; none unless given. */
+  /** The maximum volume fraction of oil that trials allow, above 0 and below 1; none unless given. */
   readonly volumeFractionOilMax?: number;
 }
 

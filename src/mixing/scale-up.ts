@@ -63,8 +63,8 @@ export interface ScaleUp {
  * @param input.criteria - What to keep, a row each; left out for all.
  * @param input.beyond - Outside the Reynolds numbers of the power curve: `"throw"` (default) or `"extend"` it.
  * @returns Bench, and a row a criterion with the ratio of every figure to the bench's.
- * @throws CalculationError `input` where an argument is out of range; `unreachable` where a constant of the impeller is
- *   known to nobody; `range` outside its power curve.
+ * @throws CalculationError `input` where an argument is out of range; `unreachable` if a constant of the impeller is not
+ *   known; `range` outside its power curve.
  * @source paul-2004 chapters 6 and 9 from memory for the exponents, which the tests find again
  * @example
  * ```ts

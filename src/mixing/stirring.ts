@@ -98,8 +98,8 @@ export function compileStirring(batch: StirredBatch, beyond: Beyond | undefined,
  * @param input.speed - Speed [rev/s], above 0.
  * @param input.beyond - Outside the Reynolds numbers of the power curve: `"throw"` (default) or `"extend"` it.
  * @returns Shear rate [1/s], viscosity [Pa·s], Reynolds number, regime, power number, power [W], torque [N·m].
- * @throws CalculationError `input` where an argument is out of range; `unreachable` where a constant of the impeller is
- *   known to nobody; `range` outside its power curve.
+ * @throws CalculationError `input` where an argument is out of range; `unreachable` if a constant of the impeller is not
+ *   known; `range` outside its power curve.
  * @source metzner-otto-1957 from memory, restated in viscosity-sheet; otherwise definition
  * @example
  * ```ts

@@ -3,10 +3,10 @@ import type { Entry, Range } from "./profile.js";
 import { type Ratio, ratioOf } from "./ratio.js";
 
 /**
- * The least and the greatest of a ratio over all profiles within the limits whose percentages add up to 100.
+ * The minimum and maximum of a ratio over all profiles within the limits whose percentages add up to 100.
  *
- * For a plain sum this is the continuous knapsack problem: every acid starts at its least, and what is left of the 100 %
- * goes to the acids in the order of their weight, each up to its greatest. For a ratio the weights are those of
+ * For a plain sum this is the continuous knapsack problem: every acid starts at its minimum, and what is left of the 100 %
+ * goes to the acids in the order of their weight, each up to its maximum. For a ratio the weights are those of
  * top − value · bottom at the value reached so far, until that improves no more (Dinkelbach); each round is the exact
  * optimum of its own sum, so the last one is the optimum of the ratio.
  *

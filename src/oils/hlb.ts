@@ -11,7 +11,7 @@ import * as known from "./known.js";
  * water it means nothing.
  *
  * @param input.parts - Mass [kg] or share, 0 or more, of which only the proportions count, and HLB, 0 or more, of each surfactant.
- * @returns The HLB of the blend, between the least and the greatest of the parts.
+ * @returns The HLB of the blend, between the lowest and the highest of the parts.
  * @throws CalculationError `input` where an argument is out of range.
  * @source griffin-1949 from memory
  * @example
@@ -36,7 +36,7 @@ export function hlbOfBlend(input: {
  * two. In a hot-route gel without water there is no emulsion, and the figure means nothing.
  *
  * @param input.parts - Mass [kg] or share in the oil phase, 0 or more, and required HLB, 0 or more, of each of its parts.
- * @returns The required HLB, between the least and the greatest of the parts.
+ * @returns The required HLB, between the lowest and the highest of the parts.
  * @throws CalculationError `input` where an argument is out of range.
  * @source griffin-1954 from memory, ocl-210096 for worked examples
  * @example

@@ -39,7 +39,7 @@ export interface OxidationBurden {
  * Cox value serves at every temperature is an approximation of ours, with no source.
  *
  * @param input.oils - The oils, at least one: Cox value, share of the product, and both equivalent times [s], all at one reference temperature.
- * @returns Each oil with its burden [s] and share, that which is spared most first; where that is the same, that with the greatest burden.
+ * @returns Each oil with its burden [s] and share, the one that gains most from waiting first; at equal gain, the one with the larger burden.
  * @throws CalculationError `input` where an argument is out of range.
  * @source fatemi-hammond-1980 for the Cox value; the product is a definition of ours
  * @example

@@ -28,7 +28,7 @@ export interface PeroxideRise {
  *
  * A peroxide value stays low for an induction time, rises, passes a maximum and falls again while the oil gets worse.
  * A straight line is true to one stretch of that at most: readings that bend, or do not rise, are refused, and what was
- * fitted must not be drawn on beyond the last reading. Four readings are the least that can show a bend.
+ * fitted must not be drawn on beyond the last reading. At least four readings are needed to show a bend.
  *
  * @param input.readings - Time [s] and peroxide value [meq O2/kg], four at least, at four times at least, in any order.
  * @param input.confidence - Of the interval and of the test for a bend, above 0 and below 1; 0.95 where it is left out.

@@ -62,7 +62,7 @@ export function profileValues(input: { readonly profile: Profile; readonly sumTo
 }
 
 /**
- * What follows from the limits of a fatty-acid profile: each value's own least and greatest over every oil that fits them.
+ * What follows from the limits of a fatty-acid profile: the minimum and maximum of each value over all oils that fit them.
  *
  * $$\min_p, \max_p \; \frac{\sum_i a_i\,p_i}{\sum_i b_i\,p_i} \quad \text{where} \quad l_i \le p_i \le u_i, \quad \sum_i p_i = 100$$
  *
@@ -70,7 +70,7 @@ export function profileValues(input: { readonly profile: Profile; readonly sumTo
  * These are the true extremes, each reached by a profile of its own; the values of every profile within the limits lie
  * between them. Equations and their limits stand at `profileValues`.
  *
- * @param input.ranges - Each acid by its shorthand with its least and greatest percentage; an acid that is not listed is absent.
+ * @param input.ranges - Each acid by its shorthand with its minimum and maximum percentage; an acid that is not listed is absent.
  * @returns The values as ranges, with their units in `ProfileValues`.
  * @throws CalculationError `input` with every fault of the limits at once, `unreachable` where no profile within them adds up to 100 %.
  * @source aocs-cd-1c-85, aocs-cd-3a-94, fatemi-hammond-1980 and knothe-2002 as `profileValues`

@@ -5,7 +5,7 @@ import { type Acid, acidOf, shorthandWanted } from "./shorthand.js";
 /** Fatty acids by their shorthand, each in percent by mass of all fatty acids of the oil. */
 export type Profile = Readonly<Record<string, number>>;
 
-/** The least and the greatest of something, ends included. */
+/** Minimum and maximum, both included. */
 export type Range = readonly [min: number, max: number];
 
 /** Fatty acids by their shorthand, each with its limits in percent by mass of all fatty acids of the oil. */

@@ -18,7 +18,7 @@ export interface RelativeOxidation {
  * $$\mathrm{Cox} = \sum_i w_i\,\mathrm{Cox}_i, \qquad r = \frac{\mathrm{Cox}}{\mathrm{Cox}_\mathrm{ref}}, \qquad s_i = \frac{w_i\,\mathrm{Cox}_i}{\mathrm{Cox}}$$
  *
  * It ranks oils and blends; it does not say how long one keeps, which tocopherols, peroxides, metals and light decide.
- * The part with the greatest share is the first to be charged off the heat.
+ * The part with the largest share is the first to be charged off the heat.
  *
  * @param input.parts - Mass [kg] or share, 0 or more, and oxidisability, 0 or more, of each oil (`profileValues`); one of the products above 0.
  * @param input.oxidisabilityReference - That of the oil to compare with, above 0; by default 1, pure oleic acid.

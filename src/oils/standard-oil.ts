@@ -5,7 +5,7 @@ export type Provenance = "first-hand" | "second-hand" | "from memory";
 
 /** Limits of a figure that depends on temperature. */
 export interface RangeAtTemperature {
-  /** The least and the greatest. */
+  /** Minimum and maximum. */
   readonly range: Range;
   /** Temperature of the oil [°C]; absent where the source that was read does not state it. */
   readonly temperature?: number;

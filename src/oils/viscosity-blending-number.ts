@@ -32,7 +32,7 @@ export function viscosityBlendingNumber(input: { readonly kinematicViscosity: nu
  * $$\mathrm{VBN} = \sum_i w_i\,\mathrm{VBN}_i, \qquad \nu = \left(e^{e^{(\mathrm{VBN} - 10.975)/14.534}} - 0.8\right)\ \mathrm{mm^2/s}$$
  *
  * @param input.parts - Mass [kg] or share, 0 or more, of which only the proportions count, and kinematic viscosity [m²/s], above 2e-7, of each liquid.
- * @returns The kinematic viscosity [m²/s], between the least and the greatest of the parts.
+ * @returns The kinematic viscosity [m²/s], between the lowest and the highest of the parts.
  * @throws CalculationError `input` where an argument is out of range, `range` at 0.2 mm²/s or less.
  * @source maples-2000, as restated on a page of engineering formulas; zhmud-2014
  * @example

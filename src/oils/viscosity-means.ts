@@ -29,7 +29,7 @@ export const blendViscosityBands: Readonly<
  * unlike size or that bind one another stray from it by tens of percent: fit `grunbergNissanTerm` to one measured blend.
  *
  * @param input.parts - Share, 0 or more, of which only the proportions count, and viscosity [Pa·s] or [m²/s], above 0, of each liquid.
- * @returns The viscosity in the unit of the parts, between the least and the greatest of them.
+ * @returns The viscosity in the unit of the parts, between the lowest and the highest of them.
  * @throws CalculationError `input` where an argument is out of range.
  * @source arrhenius-1887 from memory
  * @example
@@ -52,7 +52,7 @@ export function viscosityByArrhenius(input: {
  * $$\eta^{1/3} = \sum_i x_i\,\eta_i^{1/3}$$
  *
  * @param input.parts - Amount [mol], 0 or more, of which only the proportions count, and viscosity [Pa·s], above 0, of each liquid.
- * @returns The viscosity [Pa·s], between the least and the greatest of the parts and never below that of Arrhenius' rule.
+ * @returns The viscosity [Pa·s], between the lowest and the highest of the parts and never below that of Arrhenius' rule.
  * @throws CalculationError `input` where an argument is out of range.
  * @source kendall-monroe-1917 from memory, zhmud-2014 names it as a cube-root mean
  * @example

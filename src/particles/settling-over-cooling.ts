@@ -29,7 +29,7 @@ export interface Settling {
  * and Zaki. A particle that starts higher than this above the bottom has not reached it. The viscosity law stands for
  * the liquid at rest; a yield stress that would hold the particles once the gel has set is not in it.
  *
- * A melt that nobody stirs turns over by convection as it cools, 10 to 1,000 times faster than fine particles sink: it
+ * A melt that is not stirred circulates by convection as it cools, 10 to 1,000 times faster than fine particles sink: it
  * spreads them and holds none up. The distance is then a mean, and no bound for a single particle. It stops
  * once the yield stress exceeds about a tenth of $\rho\beta\,\Delta T g H$ (ours).
  *

@@ -61,7 +61,7 @@ export function withStirring(
   return otherwise(
     () => {
       const { value: found, assumed } = withAssumed(() => stirringPower(state, [coolest, warmest], speed()));
-      // By a curve that may err either way nobody knows how much it warms.
+      // By a curve that may err either way it is not known how much it warms.
       if (assumed.length > 0) unknown("not-read", { field: "bench-viscosities" });
       // The segment looks for its limit beyond its end, where nothing was read.
       const power = (temperature: number): number => found.at(Math.min(warmest, Math.max(coolest, temperature)));

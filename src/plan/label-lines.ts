@@ -53,7 +53,7 @@ export function labelLines(formula: Formula): readonly LabelLine[] {
   });
 }
 
-/** The allergens of a material as shares of one part of it; left out where nobody has stated them. */
+/** The allergens of a material as shares of one part of it; left out if they are not stated. */
 function allergensIn({ allergens, allergensStated }: Material, part: number): Pick<LabelLine, "allergens"> {
   if (!allergensStated) return {};
   return { allergens: allergens.map(({ name, massFraction }) => ({ name, amount: shareText(massFraction / part) })) };

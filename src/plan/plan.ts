@@ -96,7 +96,7 @@ export interface Plan {
   readonly evaporation: readonly Evaporation[];
   /** Limits of the oils by themselves, where the materials state what they need. */
   readonly oilLimits?: PlanOilLimits;
-  /** Fragrance allergens in the product, and materials of which nobody has stated them. */
+  /** Fragrance allergens in the product, and materials for which they are not stated. */
   readonly allergens: PlanAllergens;
   readonly naturalOrigin: NaturalOrigin;
   /** Additions of oil and the gel to be expected, of an emulsion. */

@@ -25,7 +25,7 @@ export interface Turn {
   readonly step: number;
   /** Number of the addition, from 1. */
   readonly addition?: number;
-  /** [rev/s]; a stirrer that turns at a speed which nobody stated turns all the same. */
+  /** [rev/s]; not known if the stirrer turns at a speed that is not stated. */
   readonly speed: Cell<number>;
   readonly state: State;
 }

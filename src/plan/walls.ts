@@ -84,7 +84,7 @@ export function insideOf(
       impeller: { diameter: stirrer.diameter },
       speed,
       ...properties,
-      // No coefficient rests on a viscosity that nobody read.
+      // No coefficient rests on a viscosity beyond the readings.
       viscosity: (temperature) => viscosity(read(temperature)),
     });
     // The Reynolds number rises with warmth: what holds at both ends holds between them.

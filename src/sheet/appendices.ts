@@ -15,7 +15,7 @@ import { stockSection } from "./stock.js";
 import { airOf, gelOf, particlesOf } from "./strength.js";
 import { answerTable, courseTable, formulaTable, orderTable } from "./tables.js";
 
-/** What nobody needs at the kettle: every answer, what the product will be like, and what the figures rest on. */
+/** What is not needed at the kettle: every answer, what the product will be like, and what the figures rest on. */
 export function appendices(sheet: Sheet): readonly Block[] {
   const { labels } = sheet.words;
   const { fingerprint } = sheet.plan;

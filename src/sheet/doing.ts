@@ -95,7 +95,7 @@ function warningsIn({ plan, words, say }: Sheet, { step, massCharged, inPacks }:
   ];
 }
 
-/** Whether the stirrer stands in a step of which nobody would guess it. */
+/** Whether the stirrer stands still in a step in which one would not expect it. */
 function isStanding({ plan: { timeline } }: Sheet, { step, speed }: PlanStep): boolean {
   const isStirred = timeline.some((one) => one.speed !== undefined);
   return (

@@ -89,7 +89,7 @@ export function layTrack(input: SegmentInput<string>, start: number, end: number
     const way = temperatureOf(to) - first;
     const narrow = varying || Math.abs(way) <= panelNarrow;
     if (varying) {
-      // A melting range that nobody named must not slip through between two nodes.
+      // A melting range that was not named must not slip through between two nodes.
       const panels = Math.min(100, Math.ceil(Math.abs(way) / panelNarrow));
       for (let k = 1; k < panels; k += 1) inside.push(positionOf(first + (way * k) / panels));
     }

@@ -14,7 +14,7 @@ export const noteCodes = [
   "drawn-into-lines",
   /** How much water the gel takes up from the room once its pack is opened. */
   "water-after-opening",
-  /** A composition that nobody read flows by the curve of another one, shifted with the setting temperature as asked for. */
+  /** A composition without readings flows by the curve of another one, shifted with the setting temperature as asked for. */
   "viscosity-shifted",
 ] as const;
 

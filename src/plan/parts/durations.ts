@@ -3,7 +3,7 @@ import type { Figure } from "../figure.js";
 import type { Moment, Run } from "../state.js";
 import { unique } from "../unique.js";
 
-/** What makes a step take longer than was found, by how much nobody knows: a wall warms and cools along; what stirring gives is to be taken away; what is lost is to be made up for; what melts takes up heat; a coolant warms on its way. */
+/** What makes a step take longer than was found, by an amount that is not known: a wall warms and cools along; what stirring gives is to be taken away; what is lost is to be made up for; what melts takes up heat; a coolant warms on its way. */
 const lengthens: Readonly<Record<string, readonly AssumptionCode[]>> = {
   heat: ["vessel-wall-left-out", "heat-loss-left-out", "heat-of-melting-left-out"],
   cool: ["vessel-wall-left-out", "heat-of-stirring-left-out", "coolant-as-at-its-inlet"],

@@ -123,7 +123,7 @@ export function filmsOf(run: Run): PlanFilms {
 /** So much of a charge may be lost before it is out of the ordinary: common practice, no source. */
 const usualLossMax = 0.1;
 
-/** A loss that is out of the ordinary, with the allowance that takes the most; and a film that nobody knows. */
+/** A loss that is out of the ordinary, with the allowance that takes the most; and a film that is not known. */
 export function lossNotes(run: Run): readonly Note[] {
   const { lot } = run.scaled;
   const share = 1 - lot.delivered / lot.total;

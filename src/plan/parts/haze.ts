@@ -78,7 +78,7 @@ function hazeThrough(path: number, { min, max }: Ends): Ends {
 
 // The correction
 
-/** Further than to so many times what is there, nobody adds water or glycerin. */
+/** A correction by more than this multiple of what is there is not offered. */
 const timesAtMost = 20;
 
 /** The index of an outer phase with more water or glycerin in it. */

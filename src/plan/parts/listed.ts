@@ -8,7 +8,7 @@ export interface PlanAllergens {
     readonly massFraction: number;
     readonly materials: readonly string[];
   }[];
-  /** Keys of the materials of which nobody has stated them: there may be more. */
+  /** Keys of the materials for which they are not stated: there may be more. */
   readonly notStated: readonly string[];
 }
 

@@ -33,7 +33,7 @@ export function attendedMoments({ moments }: Run): readonly Moment[] {
   return moments.filter((moment) => !isAlone(moment));
 }
 
-/** Packs at rest need nobody. */
+/** Packs at rest need no operator. */
 function isAlone({ step, after }: Moment): boolean {
   return after.inPacks && step.do === "rest";
 }

@@ -61,7 +61,7 @@ function extent(turn: Turn, run: Run, { all, narrowest, widest }: Extent): Figur
   const law = { kind: "law", key: "cavern" } as const;
   const { min: weak, max: strong, basis = [], assumptions = [] } = yieldIn(turn, run);
   const max = weak === 0 ? null : Math.max(...cavernsAt(turn, run, weak).map(widest));
-  // How much stronger it may be, nobody read: it decides only what the weakest lets move.
+  // How much stronger it may be was not measured: only the weakest decides what moves.
   if (strong === null && (max === null || max >= all))
     unknown("not-read", { field: "emulsion-thickness-yield-stress" });
   const min = strong === null ? null : strong === 0 ? all : Math.min(...cavernsAt(turn, run, strong).map(narrowest));

@@ -139,7 +139,7 @@ function boilsBelowAt(run: Run, { content: { material, mass, phase }, charge }: 
     const times = (end: number | null): number | null => (end === null ? null : end * saturated);
     return { min: times(min), max: times(max), basis: [...basis, ...activity] };
   }
-  // What is no ideal solution in oil boils nobody knows where.
+  // It is not known where a material boils that forms no ideal solution in oil.
   if (isOuter) return unknown("no-method", { law: "boiling", of: material.key });
   const ofWater = { molarMass: molarMassOfWater, vapourPressure: vapourPressures.water };
   const { molarMass, vapourPressure } = material.volatile ?? ofWater;

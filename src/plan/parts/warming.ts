@@ -50,7 +50,7 @@ export function leftOutIn({ moments, turns }: Run, steps: number): readonly Left
   return moments.slice(0, steps).flatMap((moment): readonly LeftOut[] =>
     otherwise(
       () => {
-        // What is stirred in is stirred, at whatever speed that nobody stated.
+        // An addition is stirred in even if no speed is stated.
         if (moment.schedule) stated(moment.speed, "vessel-stirrer");
         for (const turn of turns.filter(({ step }) => step === moment.number)) {
           stirredIn(turn);

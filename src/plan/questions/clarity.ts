@@ -8,7 +8,7 @@ import type { Moment, Run } from "../state.js";
 import { otherwise, stated, unknown } from "../unknown.js";
 import { asks, type Question } from "./question.js";
 
-/** Nearer to the room than this, nobody sees a difference [K]: common practice, no source. */
+/** Closer to room temperature than this, no difference is visible [K]: common practice, no source. */
 const asWarm = 0.5;
 
 function mismatchMax({ job }: Run): number {
@@ -38,7 +38,7 @@ function apartIn(moment: Moment, run: Run): Figure {
 /** How warm the gel is when it is looked through [°C]: the room's temperature, if it is nearly that. */
 function whileMatched({ after, number }: Moment, run: Run): number {
   const [cooler] = leftOutIn(run, number);
-  // With the heat of a step left out it is warmer by nobody knows how much.
+  // With the heat of a step left out, it is warmer by an unknown amount.
   if (cooler) {
     const { code, ...reason } = cooler.reason;
     return unknown(code, { ...reason, step: cooler.step });

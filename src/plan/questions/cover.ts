@@ -19,7 +19,7 @@ function covered(run: Run): readonly Run[] {
   return followsWall && cover === undefined ? [] : stirring(run);
 }
 
-/** What a flat bottom that nobody stated is worth. */
+/** What a flat bottom counts for if none is stated. */
 function bottomOf({ job }: Run): readonly AssumptionCode[] {
   return job.vessel.bottom ? [] : ["bottom-taken-as-flat"];
 }

@@ -2,7 +2,7 @@ import type { LeverCode } from "../codes/answers.js";
 import type { Moment, Run } from "../state.js";
 import type { Lever } from "./question.js";
 
-/** Steps further than this from what they are, nobody would take them [K]. */
+/** A remedy that moves a step further than this is not offered [K]. */
 const furthest = 60;
 
 /** The last step up to another that heats or cools to a temperature, and where to. */

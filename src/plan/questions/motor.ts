@@ -11,7 +11,7 @@ import { asks, type Lever, type Place, type Question } from "./question.js";
 /** What a motor keeps in hand, as a share of its power or torque: a quarter above what is needed; common practice, no source. */
 const inHand = 1 - 1 / 1.25;
 
-/** What a drive passes on, where nobody states it: a worm gear 0.7, a shaft without gear all of it; common practice, no source. */
+/** What a drive passes on, if it is not stated: a worm gear 0.7, a shaft without gear all of it; common practice, no source. */
 const usualEfficiency = { min: 0.7, max: 1 };
 
 /** Power of the motor at the stirrer's shaft [W], between the ends of what its drive may pass on. */

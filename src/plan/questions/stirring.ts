@@ -34,7 +34,7 @@ function blendedAfter(turn: Turn, run: Run): Figure {
       .map(({ duration, regime }) => bandAround({ value: duration, band: blendTimeBands[regime] }));
     return {
       min: Math.min(...ends.map(({ min }) => min)),
-      // Without baffles it takes longer, by how much nobody knows.
+      // Without baffles it takes longer; how much longer is not known.
       ...(vessel.baffles
         ? { value: timeOf(stirredIn(turn)).duration, max: Math.max(...ends.map(({ max }) => max)) }
         : { max: null }),

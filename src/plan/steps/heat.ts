@@ -106,8 +106,8 @@ function isHeldByWall({ charge }: State): boolean {
 
 /**
  * The heater: its power, or if its temperature limits it, what its wall passes and no more than its power; at one end of
- * how sure the wall is. Beyond the readings the charge at a wall is thinner than where they end and takes up more, by how
- * much nobody knows; a charge that is colder than they go is thicker, and takes up less.
+ * how sure the wall is. Beyond the readings the charge at a wall is thinner than where they end and takes up more, by an
+ * amount that is not known; a charge colder than the readings is thicker, and takes up less.
  */
 function heaterOf(
   { charge, temperature }: State,

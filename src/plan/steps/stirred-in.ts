@@ -73,7 +73,7 @@ export function stirIn(
       ),
     });
   }
-  // A stream of which no row is known went in all the same, and warmed by nobody knows how much.
+  // A stream of which no row is known went in all the same; how much it warmed the charge is not known.
   const isUnseen = (): boolean => rows.length === 0 && (speedAt(0) !== undefined || before.temperature() !== room);
   const { temperature } = state;
   return {
