@@ -53,6 +53,38 @@ describe("each gel former has to dissolve", () => {
   });
 });
 
+describe("a gel former that goes in alone, ahead of the oil", () => {
+  /** The kettle with its gel former as a phase of its own, which goes in first and is warmed to so much, or not at all. */
+  const alone = (to?: string): Answer =>
+    answerOf(
+      kettle(({ formula, process, bench }) => {
+        const { phases } = formula;
+        const { lines } = phases[0];
+        const place = lines.findIndex(({ material }: Draft) => material === "gelFormer");
+        phases.unshift({ name: "G", lines: lines.splice(place, 1) });
+        for (const viscosity of bench.viscosities) viscosity.phases.unshift("G");
+        const hot = ["heat", "hold", "take off the heat", "cool"];
+        process.steps = process.steps.filter(({ do: kind }: Draft) => !hot.includes(kind));
+        const heated = to === undefined ? [] : [{ do: "heat", to }, { do: "take off the heat" }];
+        process.steps.unshift({ do: "charge", phase: "G" }, ...heated);
+      }),
+      "gel-former-dissolves",
+    );
+
+  test("and is never heated has not dissolved: more of it dissolves no sooner than the most that was read", () => {
+    expect(alone()).toMatchObject({ verdict: "not-met", side: "below", states: { notKnown: 0 } });
+  });
+
+  // The bench saw 15 % dissolve at 78 °C, and nothing of gel former alone.
+  test.each([
+    ["77.9 °C", "not-met"],
+    ["78.1 °C", "not-known"],
+  ])("and is heated to %s by itself: %s", (to, verdict) => {
+    expect(alone(to).verdict).toBe(verdict);
+    if (verdict === "not-known") expect(alone(to).notKnown[0]).toMatchObject({ field: "bench-doses", dose: 1 });
+  });
+});
+
 describe("the time to set", () => {
   const { scale, timeline } = runPlan(exampleJob());
 

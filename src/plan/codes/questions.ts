@@ -24,7 +24,7 @@ export const questionIds = [
   "done-in-time",
   /** Raised by: a step that heats or cools to a temperature, or holds off the heat at one. States: the step. Figure: the temperature that the vessel reaches by what heats or cools it. Limit: at least what the step asks for on heating, at most that on cooling. */
   "step-can-be-done",
-  /** Raised by: a gel former that melts into the oil. States: some step with the gel former in the vessel, of those on the heat if there are any. Figure: temperature of the charge. Limit: at least the dissolving temperature at the dose. */
+  /** Raised by: a gel former that melts into the oil. States: some step with the gel former in the vessel, of those on the heat if there are any. Figure: temperature of the charge. Limit: at least the dissolving temperature at the dose; above the doses that were read, at least that of the largest. */
   "gel-former-dissolves",
   /** Raised by: a charge into a melt that holds gel former. States: the charge. Figure: temperature of the mix. Limit: at least the setting temperature at the new dose. Margin: that of the process, else 2 K. */
   "above-setting",

@@ -1,12 +1,12 @@
 import type { Material } from "../../formula/index.js";
 import type { Basis } from "../figure.js";
-import { atLeast, atMost, exactly, type Figure } from "../figure.js";
+import { atLeast, atMost, between, exactly, type Figure, type Limit } from "../figure.js";
 import { momentsWith } from "../parts/in-vessel.js";
 import { takenForGranted, temperatureFigure } from "../parts/warmth.js";
 import { settingMarginOf } from "../setting.js";
 import type { Moment, Run, State } from "../state.js";
 import type { Step } from "../steps/index.js";
-import { stated } from "../unknown.js";
+import { otherwise, type Reason, stated, unknown } from "../unknown.js";
 import { coldWall } from "../walls.js";
 import { moreHeat, nearerEnd, warmerMelt } from "./levers.js";
 import { asks, type Lever, type Place, type Question } from "./question.js";
@@ -40,6 +40,18 @@ function meltingFormers({ job, weighed }: Run): readonly Material[] {
 /** Whether there is gel former in a state that melts into the oil. */
 function holdsFormer({ charge }: State): boolean {
   return charge.dose() > 0;
+}
+
+/** More gel former than was read dissolves no sooner than the most that was: what is cooler than that has not dissolved. */
+function dissolvesNoSooner({ charge, temperature }: State, { code, ...reason }: Reason): Limit {
+  const { doses = [], source } = charge.job.bench;
+  const most = doses.reduce((one, other) => (other.gelFormer > one.gelFormer ? other : one), {
+    gelFormer: 0,
+    dissolvesAt: 0,
+  });
+  if (most.gelFormer === 0 || charge.dose() < most.gelFormer || temperature() >= most.dissolvesAt)
+    unknown(code, reason);
+  return { min: between(most.dissolvesAt, null, [{ kind: "reading", key: "bench-doses", source }]) };
 }
 
 /** The filling of a melt that sets. */
@@ -117,10 +129,14 @@ export const settingQuestions: readonly Question[] = [
     },
     at: ({ number }) => ({ step: number, place: "charge" }),
     figure: (moment, _subject, run) => temperatureOf(moment.after, moment, run),
-    limit: ({ after }) => {
-      const { temperature, basis } = after.charge.dissolving();
-      return atLeast(temperature, [basis]);
-    },
+    limit: ({ after }) =>
+      otherwise<Limit, Limit>(
+        () => {
+          const { temperature, basis } = after.charge.dissolving();
+          return atLeast(temperature, [basis]);
+        },
+        (reason) => dissolvesNoSooner(after, reason),
+      ),
     levers: (_material, run, { step = 0 }) => moreHeat(run, step),
     beside: ({ after }) => ({ dose: after.charge.dose(), by: after.charge.dissolving().by }),
   }),
