@@ -129,12 +129,29 @@ export function fields<T extends object>(entries: Entries<T>): Entry<T> {
   return objectWithRest(own as never, pipe(unknown(), rest)) as unknown as Entry<T>;
 }
 
-/** Objects of several kinds, told apart by one field. */
+/** Objects of several kinds, told apart by one field. Of several forms of one kind, what is wrong is told of the one that knows more of the fields. */
 export function kinds<T extends object>(
   field: keyof T & string,
   members: readonly Entry<never>[] | readonly object[],
 ): Entry<T> {
-  return variant(field, members as never) as unknown as Entry<T>;
+  const read = variant(field, members as never) as unknown as Entry<T>;
+  const anyKind = read["~run"].bind(read);
+  return Object.assign(read, {
+    "~run": ((dataset, config) =>
+      formOf(dataset.value, field, members as readonly Form<T>[])?.["~run"](dataset, config) ??
+      anyKind(dataset, config)) satisfies Entry<T>["~run"],
+  });
+}
+
+type Form<T> = Entry<T> & { readonly entries: Readonly<Record<string, { readonly options?: readonly unknown[] }>> };
+
+/** The form of an object whose kind has several; undefined if it has one or none. */
+function formOf<T>(value: unknown, field: string, members: readonly Form<T>[]): Form<T> | undefined {
+  if (typeof value !== "object" || value === null) return undefined;
+  const kind: unknown = Reflect.get(value, field);
+  const forms = members.filter(({ entries }) => entries?.[field]?.options?.includes(kind));
+  const knownBy = ({ entries }: Form<T>): number => Object.keys(value).filter((key) => key in entries).length;
+  return forms.length > 1 ? forms.reduce((one, other) => (knownBy(other) > knownBy(one) ? other : one)) : undefined;
 }
 
 /** A quantity as text, read into the base unit of its dimension. Bounds are in that unit. */

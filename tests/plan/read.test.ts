@@ -66,6 +66,29 @@ describe("a job document", () => {
     expect(found["process.qqqqqqqq"]).not.toMatch(/did you mean/);
   });
 
+  test("with a fault in a step of two forms is told of the form that was meant", () => {
+    const withCooling = (change: (step: Record<string, unknown>) => void) =>
+      faultsOf(
+        changed(exampleJob(), (draft) => {
+          change(draft.process.steps.find((step: Record<string, unknown>) => step["do"] === "cool"));
+        }),
+      ).map(({ path, rule }) => [path.replace(/^.*\./, ""), rule]);
+    const toViscosity = (viscosity: unknown, more: object = {}) =>
+      withCooling((step) => {
+        delete step["to"];
+        Object.assign(step, { toViscosity: viscosity, ...more });
+      });
+    expect(toViscosity("5 °C")).toEqual([["toViscosity", "unknown-unit"]]);
+    expect(toViscosity("0 Pa·s")).toEqual([["toViscosity", "out-of-range"]]);
+    expect(toViscosity("5 Pa·s", { within: 5 })).toEqual([["within", "wrong-type"]]);
+    expect(toViscosity("5 Pa·s", { wobble: 1 })).toEqual([["wobble", "unknown-field"]]);
+    expect(withCooling((step) => Object.assign(step, { to: "5 kg" }))).toEqual([["to", "unknown-unit"]]);
+    expect(withCooling((step) => delete step["to"])).toEqual([["to", "missing"]]);
+    expect(withCooling((step) => Object.assign(step, { toViscosity: "5 Pa·s" }))).toEqual([
+      ["toViscosity", "unknown-field"],
+    ]);
+  });
+
   test("that is no object is refused, and so is one of nothing", () => {
     for (const document of [undefined, null, 5, "job", [], {}]) expect(pathsOf(document).length).toBeGreaterThan(0);
     expect(() => prepareJob({})).toThrow(CalculationError);
