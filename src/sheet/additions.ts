@@ -19,8 +19,10 @@ export function additionTable(sheet: Sheet, of: PlanSchedule): Table {
       labels.goesInAt,
       labels.nextNotBefore,
       ...more.columns,
+      labels.added,
+      labels.scaleReads,
       labels.takenUp,
-      labels.doneAt,
+      labels.by,
     ],
     rows: of.rows.map((row, i) => {
       const isLast = i === of.rows.length - 1;
@@ -33,8 +35,7 @@ export function additionTable(sheet: Sheet, of: PlanSchedule): Table {
         at(row.timeStart),
         isLast ? "" : at(row.timeEnd),
         ...more.cells(row),
-        "☐",
-        "",
+        ...["", "", "☐", ""],
       ];
     }),
   };
@@ -54,8 +55,9 @@ export function streamTable(sheet: Sheet, of: PlanSchedule): Table {
       labels.oilInByThen,
       labels.oilByVolume,
       ...more.columns,
+      labels.scaleReads,
       labels.uniform,
-      labels.doneAt,
+      labels.by,
     ],
     rows: of.rows.map((row, i) => [
       String(i + 1),
@@ -64,8 +66,7 @@ export function streamTable(sheet: Sheet, of: PlanSchedule): Table {
       oilIn(sheet, of, i),
       say.percent(row.volumeFractionOil, 3),
       ...more.cells(row),
-      "☐",
-      "",
+      ...["", "☐", ""],
     ]),
   };
 }
@@ -76,25 +77,11 @@ function clockOf({ plan, say }: Sheet, { step }: PlanSchedule): (time: number | 
   return (time) => say.clock(begins === undefined || time === undefined ? undefined : begins + time);
 }
 
-/** How thick it is and what torque the stirrer takes, as far as anything of it is known. */
+/** How fast the stirrer turns where that changes, and what torque it takes, as far as that is known. */
 function onTheWay({ words, say }: Sheet, { rows }: Pick<PlanSchedule, "rows">) {
   const columns: { readonly title: string; readonly cell: (row: AdditionRow) => Cell }[] = [];
   if (rows.some(({ speed }) => speed !== undefined))
     columns.push({ title: words.labels.turns, cell: ({ speed }) => say.rpm(speed) });
-  if (rows.some(({ viscosity, yieldStress }) => viscosity !== undefined || yieldStress !== undefined))
-    columns.push({
-      title: words.labels.thicknessThen,
-      cell: ({ viscosity, yieldStress }) => ({
-        text:
-          [
-            say.given(viscosity, (known) => say.pascalSeconds(known, 2)),
-            say.given(yieldStress, (known) => words.lines.emulsion.flowsFrom({ yieldStress: known }, say)),
-          ]
-            .filter((part) => part !== "")
-            .join(", ") || "–",
-        grade: "interpolated",
-      }),
-    });
   if (rows.some(({ torque }) => torque !== undefined))
     columns.push({
       title: words.labels.torqueThen,

@@ -31,17 +31,17 @@ function kettlePart(sheet: Sheet): readonly Block[] {
 }
 
 function heading({ plan: { names, lots }, words: { labels, lines }, say }: Sheet): Block {
-  const { vessel, process, lot, chargeOfLot, batchNumber, date, operator } = labels;
+  const { vessel, process, lot, chargeOfLot, batchNumber, date, startedAt, operator } = labels;
   const { count, charge: mass, volume } = lots;
   return form({
-    columns: [vessel, process, lot, chargeOfLot, batchNumber, date, operator],
+    columns: [vessel, process, lot, chargeOfLot, batchNumber, date, startedAt, operator],
     rows: [
       [
         names.vessel,
         names.process,
         count === 1 ? "1" : lines.batch.lots({ count }, say),
         lines.batch.charge({ mass, ...(volume !== undefined && { volume }) }, say),
-        ...["", "", ""],
+        ...["", "", "", ""],
       ],
     ],
   });

@@ -1,6 +1,6 @@
-import type { NaturalOrigin } from "../plan/index.js";
+import type { NaturalOrigin, PlanSamples } from "../plan/index.js";
 import { type Block, list, section, table, text } from "./blocks.js";
-import { type Sheet, whyNot } from "./render.js";
+import { type Sheet, type Written, whyNot } from "./render.js";
 import { allowanceTable } from "./tables.js";
 import type { Say } from "./words/types.js";
 
@@ -20,15 +20,22 @@ export function allowances(sheet: Sheet): readonly Block[] {
 
 /** What is kept back of a lot, and what for. */
 function samples({ plan, words, say }: Sheet): readonly string[] {
-  const { ofStabilityTest, ofFillChecks, ofPacks, samplesOfLot } = words.lines.batch;
-  return (plan.samples ?? []).map(({ name, stabilityTest, fillChecks, packs, mass }) => {
-    const told = [
-      say.given(stabilityTest, (count) => ofStabilityTest({ count }, say)),
-      say.given(fillChecks, (count) => ofFillChecks({ count }, say)),
-      say.given(packs, (count) => ofPacks({ count }, say)),
-    ].filter((one) => one !== "");
-    return samplesOfLot({ name, parts: told, mass }, say);
-  });
+  return (plan.samples ?? []).map((of) =>
+    words.lines.batch.samplesOfLot({ name: of.name, parts: partsOf({ words, say }, of), mass: of.mass }, say),
+  );
+}
+
+/** What samples are for, and how many there are of each. */
+export function partsOf(
+  { words, say }: Written,
+  { stabilityTest, fillChecks, packs }: Omit<PlanSamples, "name" | "mass">,
+): readonly string[] {
+  const { ofStabilityTest, ofFillChecks, ofPacks } = words.lines.batch;
+  return [
+    say.given(stabilityTest, (count) => ofStabilityTest({ count }, say)),
+    say.given(fillChecks, (count) => ofFillChecks({ count }, say)),
+    say.given(packs, (count) => ofPacks({ count }, say)),
+  ].filter((one) => one !== "");
 }
 
 /** What has not drained from the vessel, beside the allowance that was made for it. */

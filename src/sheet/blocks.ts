@@ -11,8 +11,14 @@ export type Block =
   /** A paragraph: what is to be seen first of it in bold, or all of it in small. */
   | { readonly kind: "text"; readonly text: string; readonly strong?: string; readonly isSmall?: boolean }
   | { readonly kind: "list"; readonly lines: readonly Cell[] }
-  /** A table; of a form, with room to write in its empty cells. */
-  | { readonly kind: "table"; readonly table: Table; readonly isForm?: boolean }
+  /** A table; of a form, with room to write in its empty cells; of many rows, with low ones; on paper beside another. */
+  | {
+      readonly kind: "table";
+      readonly table: Table;
+      readonly isForm?: boolean;
+      readonly isDense?: boolean;
+      readonly side?: "left" | "right";
+    }
   /** A drawing, which Markdown leaves out. */
   | { readonly kind: "figure"; readonly svg: string; readonly caption: string };
 
@@ -51,4 +57,14 @@ export function table(of: Table): Block {
 /** A table to be written into. */
 export function form(of: Table): Block {
   return { kind: "table", table: of, isForm: true };
+}
+
+/** A table beside the next, on paper. */
+export function beside(left: Block, right: Block): readonly Block[] {
+  return [{ ...left, side: "left" } as Block, { ...right, side: "right" } as Block];
+}
+
+/** The same of many rows, for a mark or one figure each. */
+export function denseForm(of: Table): Block {
+  return { kind: "table", table: of, isForm: true, isDense: true };
 }

@@ -6,7 +6,7 @@ import { isInPaste, makingOf, pastesIn, takenFrom } from "./pastes.js";
 import type { Sheet } from "./render.js";
 import { chargingBetween, fillingMin, neverAbove } from "./step-limits.js";
 import type { Table } from "./table.js";
-import { toDo } from "./tables.js";
+import { predicted, toDo } from "./tables.js";
 import { isDust } from "./weighing.js";
 
 /** What to do, step by step, and the tables by which oil is added. */
@@ -17,8 +17,7 @@ export function doing(sheet: Sheet): readonly Block[] {
     ...section(labels.doTitle, [
       ...fromTheRoom(sheet).map(text),
       form(stepTable(sheet)),
-      text(`${count}${timeToWorkIn(sheet)}`),
-      ...warmingOf(sheet),
+      text([`${count}${timeToWorkIn(sheet)}`, ...warmingOf(sheet)].join(" ")),
     ]),
     ...additionsOf(sheet),
   ];
@@ -27,21 +26,24 @@ export function doing(sheet: Sheet): readonly Block[] {
 /** Each step with its instruction, when it is planned, and beside the planned temperature room for the one that is read. */
 function stepTable(sheet: Sheet): Table {
   const { plan, words, say } = sheet;
+  // Where all comes from the room, that is said once above the table.
+  const isCold = fromTheRoom(sheet).length > 0;
   const { step: number, do: what, time, temperaturePlanned, temperatureMeasured, doneAt, by } = words.labels;
   return {
-    columns: [number, what, time, temperaturePlanned, temperatureMeasured, doneAt, by],
+    columns: [number, what, time, ...(isCold ? [] : [temperaturePlanned]), temperatureMeasured, doneAt, by],
     rows: plan.timeline.flatMap((step) => [
       ...pastesIn(plan, step).map((paste) => [
         "",
         makingOf(sheet, paste),
         words.lines.kettle.before({ time: say.clock(step.timeStart) }),
-        ...["", "", "", ""],
+        ...(isCold ? [] : [""]),
+        ...["", "", ""],
       ]),
       [
         String(step.number),
         instructionOf(sheet, step),
         whenOf(sheet, step),
-        { text: say.celsius(step.temperatureEnd), grade: "predicted" as const },
+        ...(isCold ? [] : [predicted(say.celsius(step.temperatureEnd))]),
         ...["", "", ""],
       ],
     ]),

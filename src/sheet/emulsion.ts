@@ -1,6 +1,6 @@
 import type { NotKnown, PlanEmulsionGel, PlanSchedule } from "../plan/index.js";
 import { additionTable, speedTable, streamTable } from "./additions.js";
-import { type Block, form, list, section, table, text } from "./blocks.js";
+import { type Block, denseForm, list, section, table, text } from "./blocks.js";
 import { restsOn, type Sheet, whyNot } from "./render.js";
 import { type Cell, graded, gradeOf } from "./table.js";
 
@@ -21,61 +21,58 @@ export function fromTheRoom(sheet: Sheet): readonly string[] {
 }
 
 /** How warm stirring makes it. */
-export function warmingOf(sheet: Sheet): readonly Block[] {
+export function warmingOf(sheet: Sheet): readonly string[] {
   const { plan, words, say } = sheet;
   if (!plan.emulsion) return [];
-  const { temperatureMax: temperature, leftOut, loss } = plan.emulsion.warming;
-  const { warmed, warmedBy, warmedNotKnown, heatLeftOut } = words.lines.heat;
+  const { temperatureMax: temperature, leftOut } = plan.emulsion.warming;
+  const { warmed, warmedNotKnown, heatLeftOut } = words.lines.heat;
   const room = temperatureOfRoom(sheet);
   const warm = (): readonly string[] => {
     if (typeof temperature !== "number") return [warmedNotKnown({ reason: whyNot(sheet, temperature.notKnown) })];
     if (room !== undefined && temperature - room < warmingMin) return [];
-    return [loss ? warmedBy({ temperature, loss: restsOn(sheet, [loss]) }, say) : warmed({ temperature }, say)];
+    return [warmed({ temperature }, say)];
   };
   const reasons = [...new Set(leftOut.map(({ reason }) => whyNot(sheet, reason)))];
   const left = reasons.map((reason) => {
     const steps = leftOut.filter((one) => whyNot(sheet, one.reason) === reason).map(({ step }) => step);
     return heatLeftOut({ steps: [...new Set(steps)], reason }, say);
   });
-  const lines = [...warm(), ...left];
-  return lines.length === 0 ? [] : [text(lines.join(" "))];
+  return [...warm(), ...left];
 }
 
-/** The additions of oil, each schedule with how to follow it. */
+/** The additions of oil, each schedule with how to follow it; what several have in common is said once, at the first. */
 export function additionsOf(sheet: Sheet): readonly Block[] {
   const { plan, words, say } = sheet;
-  const { additionsOf: title, additionsOfStep } = words.lines.emulsion;
+  const { additionsOf: title, additionsOfStep, scaleAtStart } = words.lines.emulsion;
+  const said = new Set<string>();
   return (plan.emulsion?.schedules ?? []).flatMap((of) => {
     if ("notKnown" in of)
       return section(additionsOfStep({ step: of.step }, say), [
         text(words.lines.batch.notKnown({ reason: whyNot(sheet, of.notKnown) })),
       ]);
+    const fresh = howTo(sheet, of).filter((line) => !said.has(line));
+    for (const line of fresh) said.add(line);
     const rows = of.form === "stream" ? streamTable(sheet, of) : additionTable(sheet, of);
-    return section(title(of, say), [...list(howTo(sheet, of)), ...(of.rows.length > 0 ? [form(rows)] : [])]);
+    return section(title(of, say), [
+      ...list(fresh),
+      ...(of.rows.length > 0 ? [text(scaleAtStart(of)), denseForm(rows)] : []),
+    ]);
   });
 }
 
 function howTo(sheet: Sheet, of: PlanSchedule): readonly string[] {
   const { words, say } = sheet;
   const { labels, lines } = words;
-  const { form, rateMax: rate, proceedWhen: when = labels.isTakenUpWhen } = of;
-  const { pour, pourNoFaster, lookIn, tick } = lines.emulsion;
+  const { form, rateMax: rate, proceedWhen: when = labels.isTakenUpWhen, rows, speed } = of;
+  const { pour, pourNoFaster, lookIn, tick, torque } = lines.emulsion;
   return [
     ...(form === "stream"
       ? [labels.setPump, lookIn({ when })]
       : [rate === undefined ? pour() : pourNoFaster({ rate }, say), tick({ when }), labels.smallerAddition]),
     labels.ifItTurns,
-    ...onTheDrive(sheet, of),
+    ...(rows.some((row) => row.torque !== undefined) ? [torque({ speed }, say)] : []),
     timesOf(sheet, of),
   ];
-}
-
-/** What to make of thickness and torque. */
-function onTheDrive({ words, say }: Sheet, { rows, shearRate, speed }: PlanSchedule): readonly string[] {
-  const isThick = rows.some(({ viscosity, yieldStress }) => viscosity !== undefined || yieldStress !== undefined);
-  const turned = rows.some(({ torque }) => torque !== undefined);
-  const { torque, thickness } = words.lines.emulsion;
-  return [...(turned ? [torque({ speed }, say)] : []), ...(isThick ? [thickness({ shearRate }, say)] : [])];
 }
 
 /** What the times are worth. */

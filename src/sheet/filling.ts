@@ -1,32 +1,39 @@
-import type { Plan, PlanStep, PlanWait } from "../plan/index.js";
+import type { Plan, PlanStep } from "../plan/index.js";
+import { afterwards, isHandledAtOnce } from "./after-filling.js";
 import { type Block, form, list, section } from "./blocks.js";
-import { type Sheet, whyNot } from "./render.js";
+import { contentControl, samplesToTake } from "./fill-control.js";
+import type { Sheet } from "./render.js";
+import { fillingMin, keptWarmMax } from "./step-limits.js";
 
-/** How the packs are filled, closed and left, with room for what is read. */
+/** How the packs are filled, weighed, closed and left, with room for what is read. */
 export function filling(sheet: Sheet): readonly Block[] {
   const { plan, words } = sheet;
   const { labels } = words;
   const step = plan.timeline.find((one) => one.step.do === "fill");
   if (!step) return [];
-  const { packsFilled, packsRejected, firstPackAt, lastPackAt, lastPackTemperature, cappedAt, movedAt, by } = labels;
-  const columns = [firstPackAt, lastPackAt, lastPackTemperature, packsFilled, packsRejected, cappedAt, movedAt, by];
+  const { packsFilled, packsRejected, firstPackAt, lastPackAt, lastPackTemperature, by } = labels;
+  const isWarm = !isHandledAtOnce(plan);
+  const columns = [firstPackAt, lastPackAt, ...(isWarm ? [lastPackTemperature] : []), packsFilled, packsRejected, by];
   return section(labels.fillTitle, [
     ...list([
       ...packsOf(sheet),
       ...rateOf(sheet, step),
-      ...warmthOf(sheet, step),
+      ...coolingOf(sheet, step),
+      ...(isWarm ? warmthOf(sheet, step) : []),
       ...setterOf(sheet),
-      ...afterwards(sheet),
+      ...(isWarm ? skinOf(sheet) : [words.lines.kettle.closeAtOnce()]),
     ]),
     form({ columns, rows: [columns.map(() => "")] }),
+    ...contentControl(sheet),
+    ...samplesToTake(sheet),
+    ...afterwards(sheet),
   ]);
 }
 
 /** How many packs of one lot there are, and of what mass. */
-function packsOf(sheet: Sheet): readonly string[] {
-  const { plan, words, say } = sheet;
+function packsOf({ plan, words, say }: Sheet): readonly string[] {
   const { lots, names, packs } = plan;
-  const { fillPacks, fillFewer, fillMass, eachPack, gross, weighWhereFilled } = words.lines.kettle;
+  const { fillPacks, fillFewer, fillMass, eachPack } = words.lines.kettle;
   const { pack } = names;
   const packed = packedLot(plan);
   if (!packed) return [fillMass({ mass: lots.delivered, pack }, say)];
@@ -35,23 +42,8 @@ function packsOf(sheet: Sheet): readonly string[] {
   return [
     fillPacks({ count, pack, mass }, say),
     ...(count < asked ? [fillFewer({ count, asked }, say)] : []),
-    ...(packs?.limits
-      ? [
-          gross({ single: packs.limits.single, mean: packs.limits.mean, count: packs.limits.sampleSize }, say),
-          ...(mayBeTouched(plan) ? [] : [weighWhereFilled()]),
-        ]
-      : []),
     ...(packs?.topUp ? [eachPack({ first: packs.topUp.massFirst, second: packs.topUp.massTopUp }, say)] : []),
   ];
-}
-
-/** Whether a pack may be moved and closed as soon as it is full. */
-function mayBeTouched({ afterFilling: { capping, moving } }: Plan): boolean {
-  return [capping, moving].every((wait) => wait === undefined || (!("notKnown" in wait) && isAtOnce(wait)));
-}
-
-function isAtOnce({ firstPack, lastPack }: PlanWait): boolean {
-  return firstPack === 0 && lastPack === 0;
 }
 
 /** Packs of one lot that are full, what goes into each, and what is left after the last [kg]. */
@@ -70,26 +62,57 @@ export function packedLot({ lots, packs }: Plan): PackedLot | undefined {
   return { count, mass, massLeft: lots.delivered - count * mass };
 }
 
+/** How long the filling is planned to take [s], if that is known. */
+function durationOf({ timeStart, timeEnd, step }: PlanStep): number | undefined {
+  const isTimed = timeStart !== undefined && timeEnd !== undefined && timeEnd > timeStart;
+  if (isTimed) return timeEnd - timeStart;
+  // The time that the document gives, of a filling whose beginning is not known.
+  return "for" in step && step.for !== undefined && step.for > 0 ? step.for : undefined;
+}
+
 /** How fast, so that all packs are full in time. */
 function rateOf({ plan, words, say }: Sheet, step: PlanStep): readonly string[] {
-  const { timeStart, timeEnd } = step;
   const { rate, rateOfMass } = words.lines.kettle;
-  const isTimed = timeStart !== undefined && timeEnd !== undefined && timeEnd > timeStart;
-  const duration = isTimed ? timeEnd - timeStart : stated(step);
-  if (duration === undefined || duration === 0) return [];
-  const perMinute = (amount: number): number => roundedUp((60 * amount) / duration);
+  const duration = durationOf(step);
+  if (duration === undefined) return [];
   const packed = packedLot(plan);
   return [
     packed
-      ? rate({ packsPerMinute: perMinute(packed.count), duration }, say)
-      : rateOfMass({ rate: perMinute(plan.lots.delivered) / 60, duration }, say),
+      ? rate({ packsPerMinute: rateFor(packed.count, duration), duration }, say)
+      : rateOfMass({ rate: rateFor(plan.lots.delivered, duration) / 60, duration }, say),
   ];
 }
 
-/** A rate to three digits that is not below it: at the rate rounded down, the last packs would be late. */
-function roundedUp(rate: number): number {
+/** So much a minute, to three digits and not below it: at the rate rounded down, the last packs would be late. */
+function rateFor(amount: number, duration: number): number {
+  const rate = (60 * amount) / duration;
   const step = 10 ** (Math.floor(Math.log10(rate)) - 2);
   return Math.ceil(rate / step - 1e-9) * step;
+}
+
+/** Whether all packs are full before the vessel is too cool, and what would do where they are not. */
+function coolingOf({ plan, words, say }: Sheet, step: PlanStep): readonly string[] {
+  const { tooCoolToStart, coolsTooSoon, inTime, packsInTime, timeToFill } = words.lines.kettle;
+  const { fillingLimits } = plan;
+  const min = fillingMin(plan);
+  const { temperatureStart: first } = step;
+  const { duration } = fillingLimits ?? {};
+  if (min === undefined || duration === undefined) return [];
+  const keep = { min, max: keptWarmMax(plan) };
+  if (duration <= 0) return [tooCoolToStart({ first, ...keep }, say)];
+  const planned = durationOf(step);
+  if (planned === undefined) return [timeToFill({ duration }, say)];
+  if (planned <= duration) return [];
+  const packed = packedLot(plan);
+  const told =
+    packed && packsInTime({ full: Math.floor((packed.count * duration) / planned), count: packed.count }, say);
+  return [
+    [
+      coolsTooSoon({ duration, min }, say),
+      ...(told ? [told] : []),
+      inTime({ ...(packed && { packsPerMinute: rateFor(packed.count, duration) }), duration, ...keep }, say),
+    ].join(" "),
+  ];
 }
 
 /** How warm it is in the vessel at the first pack and at the last, once if that is the same. */
@@ -103,30 +126,14 @@ function warmthOf(
   return [(last < first ? warmthWhileFull : warmth)({ first, last }, say)];
 }
 
-/** The time that the document gives the filling, whose beginning is not known [s]. */
-function stated({ step }: PlanStep): number | undefined {
-  return "for" in step ? step.for : undefined;
-}
-
 /** What a filler by volume is set to at first. */
 function setterOf({ plan, words, say }: Sheet): readonly string[] {
   const { filler } = plan.packs ?? {};
   return filler ? [words.lines.packs.filler(filler, say)] : [];
 }
 
-/** When packs may be closed and moved. */
-function afterwards(sheet: Sheet): readonly string[] {
-  const { plan, words, say } = sheet;
-  const { capping, moving } = plan.afterFilling;
-  const { cap, capAtOnce, capNotKnown, move, moveNotKnown, rest } = words.lines.kettle;
-  const resting = plan.timeline.find(({ step, inPacks }) => inPacks && step.do === "rest")?.step;
-  return [
-    "notKnown" in capping
-      ? capNotKnown({ reason: whyNot(sheet, capping.notKnown) })
-      : (isAtOnce(capping) ? capAtOnce : cap)(capping, say),
-    ...(!moving
-      ? []
-      : ["notKnown" in moving ? moveNotKnown({ reason: whyNot(sheet, moving.notKnown) }) : move(moving, say)]),
-    ...(resting && "for" in resting && resting.for !== undefined ? [rest({ duration: resting.for }, say)] : []),
-  ];
+/** From when on nothing more is poured into a pack. */
+function skinOf({ plan, words, say }: Sheet): readonly string[] {
+  const { skin } = plan.afterFilling;
+  return skin && !("notKnown" in skin) ? [words.lines.kettle.noToppingUp(skin, say)] : [];
 }

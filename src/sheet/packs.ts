@@ -115,7 +115,7 @@ function formOf(sheet: Sheet): string {
     kind: "title",
     text: `${labels.fillCheck}: ${formFor({ pack: names.pack ?? "", formula: names.formula })}`,
   };
-  if (!packs?.limits) return markdownOf([title, text(reasonOf(sheet, packs))]);
+  if (!packs?.limits) return markdownOf([title, text(lines.packs.notKnown({ reason: reasonOf(sheet, packs) }))]);
   const { single, mean, sampleSize: count } = packs.limits;
   const packColumns = Array.from({ length: Math.min(count, 10) }, (_, i) => lines.packs.sample({ number: i + 1 }, say));
   return markdownOf([
@@ -132,8 +132,7 @@ function formOf(sheet: Sheet): string {
 }
 
 /** Why there are no limits. */
-function reasonOf(sheet: Sheet, packs: PlanPacks | undefined): string {
-  const { notKnown } = sheet.words.lines.packs;
+export function reasonOf(sheet: Sheet, packs: PlanPacks | undefined): string {
   const [reason = { code: "not-stated", field: packs ? "pack-tare" : "pack-nominal" } as const] = packs?.notKnown ?? [];
-  return notKnown({ reason: whyNot(sheet, reason) });
+  return whyNot(sheet, reason);
 }

@@ -19,7 +19,7 @@ export function stabilitySection(sheet: Sheet): readonly Block[] {
 }
 
 /** What the test takes out of the batch. */
-function takenOf(sheet: Sheet, { samples, mass, notKnown }: PlanStability): string {
+export function takenOf(sheet: Sheet, { samples, mass, notKnown }: PlanStability): string {
   const { takes, takesNotKnown } = sheet.words.lines.stability;
   if (mass !== undefined) return takes({ samples, mass }, sheet.say);
   return takesNotKnown({ samples, reason: notKnown ? whyNot(sheet, notKnown) : "" }, sheet.say);

@@ -63,6 +63,14 @@ export function neverAbove({ answers, weighing, timeline }: Plan, step: PlanStep
   return known.length < ends.length || end <= temperatureEnd ? undefined : end;
 }
 
+/** Up to which a charge may be kept warm while it is filled: its materials stand it, and its particles settle no further than allowed [°C]. */
+export function keptWarmMax({ answers, particles }: Plan): number | undefined {
+  const limits = answers.flatMap((answer) => (answer.id === "maximum-temperature" ? (warmest(answer) ?? []) : []));
+  const windows = particles.flatMap(({ window }) => (window?.isOpen ? [window.temperatureMax] : []));
+  const max = downToTenth(Math.min(...limits, ...windows));
+  return Number.isFinite(max) ? max : undefined;
+}
+
 /** Below which no pack is filled [°C]. */
 export function fillingMin({ fillingLimits }: Plan): number | undefined {
   return fillingLimits && upToTenth(fillingLimits.temperatureMin);

@@ -45,7 +45,7 @@ function blockOf(block: Block): string {
     case "list":
       return `<ul>\n${block.lines.map((line) => `<li>${innerOf(line)}</li>`).join("\n")}\n</ul>`;
     case "table":
-      return tableOf(block.table, block.isForm === true);
+      return tableOf(block.table, lookOf(block));
     case "figure":
       return `<figure>\n${block.svg}\n<figcaption>${htmlText(block.caption)}</figcaption>\n</figure>`;
   }
@@ -56,11 +56,15 @@ function paragraph({ text, strong, isSmall }: Extract<Block, { readonly kind: "t
   return `<p${isSmall ? ' class="small"' : ""}>${bold}${htmlText(text)}</p>`;
 }
 
-function tableOf({ columns, rows }: Table, isForm: boolean): string {
+function lookOf({ isForm, isDense, side }: Extract<Block, { readonly kind: "table" }>): string {
+  return [...(isForm ? ["form"] : []), ...(isDense ? ["dense"] : []), ...(side ? [side] : [])].join(" ");
+}
+
+function tableOf({ columns, rows }: Table, look: string): string {
   const head = columns.map((column) => `<th scope="col">${htmlText(column)}</th>`).join("");
   const body = rows.map((row) => `<tr>${row.map(cellOf).join("")}</tr>`);
   return [
-    `<table${isForm ? ' class="form"' : ""}>`,
+    `<table${look === "" ? "" : ` class="${look}"`}>`,
     `<thead><tr>${head}</tr></thead>`,
     "<tbody>",
     ...body,
@@ -73,8 +77,10 @@ function tableOf({ columns, rows }: Table, isForm: boolean): string {
 const elements: Readonly<Record<Grade, string>> = { measured: "b", interpolated: "span", predicted: "i" };
 
 function cellOf(cell: Cell): string {
-  if (cell === "") return '<td class="empty"></td>';
-  const isShort = !isLines(cell) && isFigure(plainCell(cell));
+  // A box to write in by hand: its width counts, whatever else is in the table.
+  if (cell === "") return '<td class="empty"><div></div></td>';
+  const text = plainCell(cell);
+  const isShort = !isLines(cell) && (isFigure(text) || text.length <= wordsMax);
   return `<td${isShort ? ' class="figure"' : ""}>${innerOf(cell)}</td>`;
 }
 
@@ -84,6 +90,9 @@ function innerOf(cell: Cell): string {
   const element = elements[cell.grade];
   return `<${element}>${htmlText(cell.text)}</${element}>`;
 }
+
+/** A cell of so few letters is never broken. */
+const wordsMax = 18;
 
 /** Up to so many letters a figure with its unit and its band stays on one line. */
 const figureMax = 28;

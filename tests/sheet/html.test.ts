@@ -73,7 +73,7 @@ describe("HTML", () => {
       /trials.*24\.7 \(23\.1 to 26\.5\) Pa/,
     );
     expect([...of(cold).querySelectorAll("td i")].map(plainText)).toContain("17 (9.8 to 26) N·m");
-    expect([...of(cold).querySelectorAll("td span")].map(plainText)).toContain("3.8 Pa·s, yields at 11 Pa");
+    expect([...of(hot).querySelectorAll("td span")].map(plainText)).toContain("2.2 Pa·s");
   });
 
   test("names product, documents and batch number at the foot of each printed page, with its number", () => {

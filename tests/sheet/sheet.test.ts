@@ -40,12 +40,18 @@ describe("Markdown", () => {
   test("says of a vessel that cools while it is filled that what is left cools faster, of another no more than its temperature", () => {
     expect(sheet).toContain("56.1 °C at the end, calculated for a full vessel. What is left in it cools faster:");
     expect(sheet).toContain("| Temperature at the last pack |");
+    // What is filled at room temperature cools no further.
+    const cold = toMarkdown({ plan: runPlan(coldJob()) });
+    expect(cold).not.toMatch(/cools faster|Temperature at the last pack|Predicted temperature in the vessel|cools\./);
+    expect(cold).toContain("- Close each pack as it is filled.");
     const atOnce = runPlan(changed(exampleJob(), ({ process }) => delete process.steps[9].for));
     expect(toMarkdown({ plan: atOnce })).toContain("- Predicted temperature in the vessel: 58.1 °C.\n");
   });
 
   test("has packs weighed where they are filled, if they may not be moved or closed at once", () => {
-    expect(sheet).toContain("- Fill the packs to be weighed on the balance itself, each with its closure beside it:");
+    expect(sheet).toContain(
+      "- Stop the filler and fill the packs to be weighed on the balance itself, each with its closure beside",
+    );
     const cold = toMarkdown({ plan: runPlan(coldJob()) });
     expect(cold).toContain("- Close each pack as it is filled");
     expect(cold).not.toContain("on the balance itself");
@@ -251,7 +257,18 @@ describe("JSON", () => {
 });
 
 test("a plan with a part missing or a figure that is none is refused whole", () => {
-  const optional = ["version", "yieldStress", "strength", "flow", "air", "lotOrder", "emulsion", "packs", "stability", "pastes"];
+  const optional = [
+    "version",
+    "yieldStress",
+    "strength",
+    "flow",
+    "air",
+    "lotOrder",
+    "emulsion",
+    "packs",
+    "stability",
+    "pastes",
+  ];
   optional.push("fillingLimits");
   for (const some of [plan, runPlan(coldJob())])
     for (const key of Object.keys(some)) {

@@ -4,7 +4,7 @@ import { type PackCooling, packCooling } from "../pack.js";
 import { settingMarginOf } from "../setting.js";
 import type { Run } from "../state.js";
 import { unique } from "../unique.js";
-import { orNotKnown } from "../unknown.js";
+import { orNotKnown, where } from "../unknown.js";
 import { fillingOf } from "./moments.js";
 import { takenForGranted } from "./warmth.js";
 
@@ -70,22 +70,28 @@ function waitFor(run: Run, temperature: number, basis: readonly Basis[], place?:
   };
 }
 
-/** When the packs may be capped: as cool as the pack is to be closed, else near the room's temperature. */
+/** As cool as the pack is to be closed, else near the room's temperature [°C]. */
+function closingTemperatureOf({ job: { pack, process } }: Run): number {
+  return pack?.closingTemperature ?? process.room + nearTheRoom;
+}
+
+/** When the packs may be capped. */
 function cappingOf(run: Run): PlanWait {
-  const { pack, process } = run.job;
-  const stated = pack?.closingTemperature;
-  return stated === undefined
-    ? waitFor(run, process.room + nearTheRoom, [{ kind: "practice", key: "capped-near-the-room" }])
-    : waitFor(run, stated, [{ kind: "stated", key: "pack-closing-temperature" }]);
+  const isStated = run.job.pack?.closingTemperature !== undefined;
+  return waitFor(run, closingTemperatureOf(run), [
+    isStated ? { kind: "stated", key: "pack-closing-temperature" } : { kind: "practice", key: "capped-near-the-room" },
+  ]);
+}
+
+/** As cool as a centre has to be before a pack is moved [°C]: below the setting temperature by the margin. */
+function movingTemperatureOf(run: Run): number {
+  return fillingOf(run).after.charge.setting().temperature - settingMarginOf(run.job);
 }
 
 /** When the packs may be moved: their centre has passed the setting temperature by the margin. */
 function movingOf(run: Run): PlanWait {
-  const { temperature, basis } = fillingOf(run).after.charge.setting();
-  return waitFor(run, temperature - settingMarginOf(run.job), [
-    { kind: "practice", key: "moved-below-setting" },
-    basis,
-  ]);
+  const { basis } = fillingOf(run).after.charge.setting();
+  return waitFor(run, movingTemperatureOf(run), [{ kind: "practice", key: "moved-below-setting" }, basis]);
 }
 
 /** When a skin sets on the packs: from then on nothing more can be poured in. */
@@ -96,6 +102,10 @@ function skinOf(run: Run): PlanWait {
 
 /** When the packs may be capped, when a skin sets on them, and when they may be moved. */
 export interface PlanHandling {
+  /** No warmer than this a pack is capped, whether it is known when that is or not [°C]. */
+  readonly cappingTemperature: number;
+  /** The same of the centre of a pack that is moved; left out where nothing in it sets, or it is not known at what temperature. */
+  readonly movingTemperature?: number;
   /** When they may be capped. */
   readonly capping: PlanWait | NotKnown;
   /** When a skin has set on the middle of their surface; left out where nothing in them sets. */
@@ -108,6 +118,8 @@ export interface PlanHandling {
 export function handlingOf(run: Run): PlanHandling {
   const sets = fillingOf(run).after.charge.dose() > 0;
   return {
+    cappingTemperature: closingTemperatureOf(run),
+    ...(sets && where("movingTemperature", () => movingTemperatureOf(run))),
     capping: orNotKnown(() => cappingOf(run)),
     ...(sets && { skin: orNotKnown(() => skinOf(run)), moving: orNotKnown(() => movingOf(run)) }),
   };

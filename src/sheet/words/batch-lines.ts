@@ -40,6 +40,10 @@ export const batchLines = {
     { name, parts, mass }: { readonly name: string; readonly parts: readonly string[]; readonly mass: number },
     say: Say,
   ): string => `From each lot (${name}): ${parts.join(", ")}; ${say.kilograms(mass, 4)} in all.`,
+  samplesToTake: (
+    { name, parts, mass }: { readonly name: string; readonly parts: readonly string[]; readonly mass: number },
+    say: Say,
+  ): string => `${name}: ${parts.length === 0 ? "" : `${parts.join(", ")}; `}${say.kilograms(mass, 3)} in all`,
   stockMakes: ({ mass, lots }: { readonly mass: number; readonly lots: number }, say: Say): string =>
     `The stock makes at most ${say.kilograms(mass, 5)} in ${say.count(lots)} ${lots === 1 ? "lot" : "equal lots"}.`,
   stockMakesInPacks: (

@@ -13,11 +13,11 @@ function about(caution: Caution, say: Say): string {
 /** The usual cautions, each in full: they warn, and say of nothing that it does no harm. */
 export const cautions: Words["cautions"] = {
   "additions-not-hurried": () =>
-    "Do not hurry an addition. Too much oil at once breaks the gel, and the batch may be lost. If the gel turns thin, greasy or grainy, add nothing more, keep everything, and ask the owner of the formula.",
+    "Do not hurry an addition. Too much oil at once breaks the gel, and the batch may be lost.",
   "no-preservative": (caution, say) =>
     `${about(caution, say)}this formula contains water and names no preservative. A water activity below 0.75 lowers the risk, but the product must still be tested.`,
   vacuum: () =>
-    "Draw a vacuum only on a vessel that is built for it, and let the air back in before you open it. Under vacuum volatile materials boil and foam rises: watch the level.",
+    "Draw a vacuum only on a vessel that is built for it. Volatile materials boil under it and foam rises. Let the air in before you open.",
   "water-kept-out": () =>
     "Keep vessel, filler and packs dry: a splash of water turns this gel milky. Oil that is rinsed off makes floors slippery.",
   "hot-oil": ({ temperatureMax, temperatureLeftOn, flashPoint }, say) =>

@@ -34,8 +34,8 @@ export const emulsionLines = {
   // From thinning to torque: common practice, no source.
   torque: ({ speed }: { readonly speed: number | undefined }, say: Say): string =>
     `Torque: at the shaft${say.given(speed, (turns) => ` at ${say.rpm(turns)}`)} at the end of each row, without friction in gear and seal. Power and current of the drive rise and fall with it. If they fall while the torque in the table does not, the gel may be breaking: stop adding and look.`,
-  thickness: ({ shearRate }: { readonly shearRate: number | undefined }, say: Say): string =>
-    `Thickness: what a rheometer reads${say.given(shearRate, (rate) => ` at ${say.shearRate(rate)}`)}, and the stress at which the gel begins to flow.`,
+  scaleAtStart: ({ phase }: { readonly phase: string }): string =>
+    `The scale under phase ${phase} reads at the start: ______________`,
   times: ({ kept }: { readonly kept: string }): string =>
     `Times are for planning only; go by the look of the gel. They are the bench's times${kept}.`,
   timesBy: ({ factor, kept }: { readonly factor: number; readonly kept: string }, say: Say): string =>
@@ -48,8 +48,6 @@ export const emulsionLines = {
   timesNotKnown: ({ reason }: { readonly reason: string }): string =>
     `Times are not known: ${reason}. Go by the look of the gel.`,
   whatIsLeft: ({ mass }: { readonly mass: string }): string => `the rest, ${mass}`,
-  flowsFrom: ({ yieldStress }: { readonly yieldStress: number }, say: Say): string =>
-    `yields at ${say.pascals(yieldStress, 2)}`,
   oil: ({ fraction }: { readonly fraction: number }, say: Say): string =>
     `Oil: ${say.percent(fraction, 3)} of the volume of oil and gel former.`,
   droplets: ({ diameter, basis }: { readonly diameter: number; readonly basis: string }, say: Say): string =>

@@ -29,7 +29,7 @@ export const heatLines = {
   stirring: ({ power, torque }: { readonly power: number; readonly torque: number }, say: Say): string =>
     `the stirrer takes ${say.watts(power, 2)} and ${say.newtonMetres(torque)} at the end`,
   fromTheRoom: ({ temperature }: { readonly temperature: number }, say: Say): string =>
-    `Let oils and gel former come to room temperature first: everything goes in at ${say.celsius(temperature)}.`,
+    `Let all materials come to room temperature first: everything goes in at ${say.celsius(temperature)}.`,
   sets: ({ duration }: { readonly duration: number }, say: Say): string =>
     `Left to cool, the gel sets ${say.duration(duration)} after the last charge.`,
   setsAfterFilling: ({ duration, margin }: { readonly duration: number; readonly margin: number }, say: Say): string =>
@@ -38,8 +38,6 @@ export const heatLines = {
     `Left to cool, the gel sets ${say.duration(duration)} after the last charge, ${say.duration(-margin)} before the packs are full.`,
   warmed: ({ temperature }: { readonly temperature: number }, say: Say): string =>
     `Stirring warms the gel to ${say.celsius(temperature)} at most.`,
-  warmedBy: ({ temperature, loss }: { readonly temperature: number; readonly loss: string }, say: Say): string =>
-    `Stirring warms the gel to ${say.celsius(temperature)} at most (${loss}).`,
   warmedNotKnown: ({ reason }: { readonly reason: string }): string =>
     `How far stirring warms the gel is not known: ${reason}.`,
   heatLeftOut: ({ steps, reason }: { readonly steps: readonly number[]; readonly reason: string }, say: Say): string =>
@@ -60,7 +58,7 @@ export const heatLines = {
   moveNotKnown: ({ reason }: { readonly reason: string }): string =>
     `When the packs may be moved is not known: ${reason}.`,
   sinks: ({ depth, mass }: { readonly depth: number; readonly mass: number }, say: Say): string =>
-    `The content sinks by ${say.millimetres(depth, 2)} as it cools; ${say.kilograms(mass, 2)} more in each pack makes up for that.`,
+    `The content sinks by ${say.millimetres(depth, 2)} as it cools. To make up for that would take ${say.kilograms(mass, 2)} more in each pack, which the mass to fill does not count.`,
   exposure: (of: Exposed, say: Say): string =>
     `${of.material}: at most ${say.celsius(of.temperatureMax)}; above ${say.celsius(of.temperatureAbove)} for ${say.duration(of.durationAbove)} of ${say.duration(of.duration)}.`,
   exposureAsMuchAs: (of: Exposed & { readonly asMuch: string }, say: Say): string =>

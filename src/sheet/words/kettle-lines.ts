@@ -7,11 +7,16 @@ interface Between {
   readonly max: number | undefined;
 }
 
-/** When something may be done with the packs [°C, s after each was filled]. */
+/** When something happens in the packs [s after each was filled]. */
 interface Waited {
-  readonly temperature: number;
   readonly firstPack: number;
   readonly lastPack: number;
+}
+
+/** Where a vessel is kept. */
+function between({ min, max }: Between, say: Say): string {
+  if (min !== undefined && max !== undefined && max > min) return `between ${say.celsius(min)} and ${say.celsius(max)}`;
+  return `at ${say.celsius(min)} or warmer`;
 }
 
 /** Sentences of the part that goes to the kettle. Masses in kg, times in s, temperatures in °C, rates in kg/s. */
@@ -85,10 +90,11 @@ export const kettleLines = {
   fillFewer: ({ count, asked }: { readonly count: number; readonly asked: number }, say: Say): string =>
     `${say.count(asked)} packs are asked for; at this fill the charge is enough for ${say.count(count)}.`,
   gross: (of: { readonly single: Ends; readonly mean: Ends; readonly count: number }, say: Say): string =>
-    `Weigh ${say.count(of.count)} packs in a row, with closure. Correct the filler if one is outside ${say.range(say.kilograms(of.single.min), say.kilograms(of.single.max))}, or their mean outside ${say.range(say.kilograms(of.mean.min), say.kilograms(of.mean.max))}.`,
+    `Net content: weigh ${say.count(of.count)} packs in a row, with closure, at the start, in between and at the end. Correct the filler if one is outside ${say.range(say.kilograms(of.single.min), say.kilograms(of.single.max))}, or their mean outside ${say.range(say.kilograms(of.mean.min), say.kilograms(of.mean.max))}.`,
   /** Where packs may not be moved or closed at once. */
   weighWhereFilled: (): string =>
-    "Fill the packs to be weighed on the balance itself, each with its closure beside it: they may not be moved or closed yet.",
+    "Stop the filler and fill the packs to be weighed on the balance itself, each with its closure beside it: they may not be moved or closed yet.",
+  noContentControl: ({ reason }: { readonly reason: string }): string => `Net content control not planned: ${reason}.`,
   eachPack: ({ first, second }: { readonly first: number; readonly second: number }, say: Say): string =>
     `Pour twice: ${say.kilograms(first)} first, and ${say.kilograms(second, 3)} once that has cooled, before a skin sets.`,
   rate: (
@@ -105,18 +111,32 @@ export const kettleLines = {
     `Predicted temperature in the vessel: ${say.celsius(first)} at the first pack, ${say.celsius(last)} at the end, calculated for a full vessel. What is left in it cools faster: measure the temperature at the last packs.`,
   warmthThroughout: ({ temperature }: { readonly temperature: number }, say: Say): string =>
     `Predicted temperature in the vessel: ${say.celsius(temperature)}.`,
-  cap: ({ temperature, firstPack, lastPack }: Waited, say: Say): string =>
-    `Close a pack once it has cooled to ${say.celsius(temperature)}: predicted ${say.duration(firstPack)} after filling for the first pack, ${say.duration(lastPack)} for the last.`,
-  capAtOnce: ({ temperature }: Waited, say: Say): string =>
-    `Close each pack as it is filled: the product is no warmer than ${say.celsius(temperature)}.`,
-  capNotKnown: ({ reason }: { readonly reason: string }): string =>
-    `When to close the packs is not known: ${reason}. Close them once they are no warmer than the room, and write down when.`,
-  move: ({ temperature, firstPack, lastPack }: Waited, say: Say): string =>
-    `Move no pack until its centre has cooled to ${say.celsius(temperature)}: predicted ${say.duration(firstPack)} after filling for the first pack, ${say.duration(lastPack)} for the last.`,
-  moveNotKnown: ({ reason }: { readonly reason: string }): string =>
-    `When packs may be moved is not known: ${reason}. Move none until a trial pack, cut open, has set at its centre.`,
-  rest: ({ duration }: { readonly duration: number }, say: Say): string =>
-    `After the last pack let them stand for ${say.duration(duration)}, as the last step says.`,
+  tooCoolToStart: ({ first, ...keep }: Between & { readonly first: number | undefined }, say: Say): string =>
+    `The first pack is planned at ${say.celsius(first)}, which is too cool: fill nothing before the vessel is kept ${between(keep, say)}.`,
+  coolsTooSoon: ({ duration, min }: { readonly duration: number; readonly min: number }, say: Say): string =>
+    `The vessel is predicted to be cooler than ${say.celsius(min)} already ${say.duration(duration)} after the first pack.`,
+  packsInTime: ({ full, count }: { readonly full: number; readonly count: number }, say: Say): string =>
+    `At the planned rate ${say.number(full, 2)} of ${say.count(count)} packs are full by then.`,
+  inTime: (of: Between & { readonly packsPerMinute?: number; readonly duration: number }, say: Say): string =>
+    `To fill all: ${of.packsPerMinute === undefined ? `fill within ${say.duration(of.duration)}` : `at least ${say.number(of.packsPerMinute, 3)} packs a minute`}, or the vessel kept ${between(of, say)}.`,
+  timeToFill: ({ duration }: { readonly duration: number }, say: Say): string =>
+    `From the first pack on there are about ${say.duration(duration)} until the vessel is too cool to fill.`,
+  noToppingUp: ({ firstPack, lastPack }: Waited, say: Say): string =>
+    `Pour nothing more into a pack once a skin has set on it: predicted after ${say.range(say.duration(Math.min(firstPack, lastPack)), say.duration(Math.max(firstPack, lastPack)))}.`,
+  closeAtOnce: (): string => "Close each pack as it is filled.",
+  cooledTo: ({ temperature }: { readonly temperature: number }, say: Say): string =>
+    `no warmer than ${say.celsius(temperature)}`,
+  centreAt: ({ temperature }: { readonly temperature: number }, say: Say): string =>
+    `set: its centre no warmer than ${say.celsius(temperature)}`,
+  trialPack: (): string => "set at its centre: cut a trial pack open",
+  afterFull: ({ duration }: { readonly duration: number }, say: Say): string =>
+    `${say.duration(duration)} after it is full`,
+  restOf: ({ step }: { readonly step: number }, say: Say): string => `End of the rest (${say.step(step)})`,
+  timesNotKnown: ({ reasons }: { readonly reasons: readonly string[] }): string =>
+    `Times that are not known: ${reasons.join("; ")}. Write down when it was done.`,
   // Reconcile
+  leftInVessel: ({ name }: { readonly name: string }): string => `${name} (weigh or estimate)`,
+  unaccounted: ({ tolerance }: { readonly tolerance: string }): string =>
+    `Not accounted for: the mass weighed in, less all that was found. If it is more than ${tolerance} either way (the weighing tolerances together), tell the owner of the formula before the batch is released.`,
   inPacks: ({ count }: { readonly count: number }, say: Say): string => `In ${say.count(count)} packs`,
 };

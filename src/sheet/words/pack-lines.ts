@@ -29,7 +29,7 @@ export const packLines = {
   aimByRules: ({ mass, share, limit }: Aim, say: Say): string =>
     `The rules on the quantity ask for ${say.kilograms(mass)} net on average: ${limit}. At that, ${say.percent(share, 2)} of batches fail the test.`,
   filler: ({ volume, temperature }: { readonly volume: Ends; readonly temperature: Ends }, say: Say): string =>
-    `Start a filler by volume at ${say.range(say.litres(volume.min, 4), say.litres(volume.max, 4))} (product of ${say.range(say.celsius(temperature.min), say.celsius(temperature.max))}), then correct it by weighing. The mass does not change as the pack cools.`,
+    `Start a filler by volume at ${say.range(say.litres(volume.min, 4), say.litres(volume.max, 4))} (product of ${say.range(say.celsius(temperature.min), say.celsius(temperature.max))}), then correct it by weighing.`,
   leaveAlone: (
     { single, mean, count }: { readonly single: Ends; readonly mean: Ends; readonly count: number },
     say: Say,

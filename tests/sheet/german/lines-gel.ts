@@ -152,8 +152,7 @@ export const emulsion: Lines["emulsion"] = {
     `Das Kästchen abhaken, wenn das Gel ${when} ist; erst dann die nächste Zugabe. Dauert das länger als geplant, warten. Nie mit einer größeren Zugabe aufholen.`,
   torque: ({ speed }, say) =>
     `Drehmoment: an der Welle${say.given(speed, (turns) => ` bei ${say.rpm(turns)}`)} am Ende jeder Zeile, ohne Reibung in Getriebe und Dichtung. Leistung und Strom des Antriebs gehen mit ihm auf und ab. Fallen sie, ohne dass das Drehmoment der Tabelle fällt, bricht vielleicht das Gel: nichts mehr zugeben und nachsehen.`,
-  thickness: ({ shearRate }, say) =>
-    `Viskosität: was ein Rheometer anzeigt${say.given(shearRate, (rate) => ` bei ${say.shearRate(rate)}`)}, und die Spannung, bei der das Gel zu fließen beginnt.`,
+  scaleAtStart: ({ phase }) => `Die Waage unter Phase ${phase} zeigt zu Beginn: ______________`,
   times: ({ kept }) =>
     `Zeiten dienen nur der Planung; entscheidend ist das Aussehen des Gels. Es sind die Zeiten des Labors${kept}.`,
   timesBy: ({ factor, kept }, say) =>
@@ -162,7 +161,6 @@ export const emulsion: Lines["emulsion"] = {
     `Zeiten dienen nur der Planung; entscheidend ist das Aussehen des Gels. Es sind die Zeiten des Labors, anfangs mal ${say.number(first)} und am Ende mal ${say.number(last)}${kept}.`,
   timesNotKnown: ({ reason }) => `Zeiten sind nicht bekannt: ${reason}. Entscheidend ist das Aussehen des Gels.`,
   whatIsLeft: ({ mass }) => `der Rest, ${mass}`,
-  flowsFrom: ({ yieldStress }, say) => `fließt ab ${say.pascals(yieldStress, 2)}`,
   oil: ({ fraction }, say) => `Öl: ${say.percent(fraction, 3)} des Volumens von Öl und Gelbildner.`,
   droplets: ({ diameter, basis }, say) => `Tröpfchen von ${say.micrometres(diameter, 2)}: ${basis}.`,
   yieldStressByTheory: ({ yieldStress }, say) =>

@@ -10,7 +10,7 @@ export const heat: Lines["heat"] = {
   stirring: ({ power, torque }, say) =>
     `der Rührer nimmt am Ende ${say.watts(power, 2)} und ${say.newtonMetres(torque)} auf`,
   fromTheRoom: ({ temperature }, say) =>
-    `Öle und Gelbildner zuerst Raumtemperatur annehmen lassen: alles kommt mit ${say.celsius(temperature)} hinein.`,
+    `Zuerst alle Rohstoffe auf Raumtemperatur kommen lassen: alles kommt mit ${say.celsius(temperature)} hinein.`,
   sets: ({ duration }, say) =>
     `Sich selbst überlassen, erstarrt das Gel ${say.duration(duration)} nach der letzten Zugabe.`,
   setsAfterFilling: ({ duration, margin }, say) =>
@@ -18,8 +18,6 @@ export const heat: Lines["heat"] = {
   setsBeforeFilling: ({ duration, margin }, say) =>
     `Sich selbst überlassen, erstarrt das Gel ${say.duration(duration)} nach der letzten Zugabe, ${say.duration(-margin)} bevor die Packungen voll sind.`,
   warmed: ({ temperature }, say) => `Durch das Rühren wird das Gel höchstens ${say.celsius(temperature)} warm.`,
-  warmedBy: ({ temperature, loss }, say) =>
-    `Durch das Rühren wird das Gel höchstens ${say.celsius(temperature)} warm (${loss}).`,
   warmedNotKnown: ({ reason }) => `Wie warm das Gel durch das Rühren wird, ist nicht bekannt: ${reason}.`,
   heatLeftOut: ({ steps, reason }, say) =>
     `Die Rührwärme in ${say.list(steps.map(say.step))} ist nicht gerechnet: ${reason}.`,
@@ -37,7 +35,7 @@ export const heat: Lines["heat"] = {
     `Keine Packung bewegen, bevor ihr Kern auf ${say.celsius(temperature)} abgekühlt ist: die erste ${say.duration(firstPack)} nach ihrem Füllen, die letzte ${say.duration(lastPack)} danach, alle ${say.duration(allPacks)} nach dem Ende des Abfüllens (${basis}).`,
   moveNotKnown: ({ reason }) => `Wann die Packungen bewegt werden dürfen, ist nicht bekannt: ${reason}.`,
   sinks: ({ depth, mass }, say) =>
-    `Der Inhalt sackt beim Abkühlen um ${say.millimetres(depth, 2)} ein; ${say.kilograms(mass, 2)} mehr je Packung gleichen das aus.`,
+    `Der Inhalt sinkt beim Abkühlen um ${say.millimetres(depth, 2)}. Um das auszugleichen, wären je Packung ${say.kilograms(mass, 2)} mehr nötig; die Füllmenge zählt sie nicht mit.`,
   exposure: ({ material, temperatureMax, temperatureAbove, durationAbove, duration }, say) =>
     `${material}: höchstens ${say.celsius(temperatureMax)}; über ${say.celsius(temperatureAbove)} für ${say.duration(durationAbove)} von ${say.duration(duration)}.`,
   exposureAsMuchAs: ({ material, temperatureMax, temperatureAbove, durationAbove, duration, asMuch }, say) =>

@@ -5,7 +5,19 @@ function equalLots(lots: number, say: Say): string {
   return lots === 1 ? "einer Charge" : `${say.count(lots)} gleichen Chargen`;
 }
 
+/** Wobei ein Kessel gehalten wird. */
+function keptAt(
+  { min, max }: { readonly min: number | undefined; readonly max: number | undefined },
+  say: Say,
+): string {
+  if (min !== undefined && max !== undefined && max > min)
+    return `zwischen ${say.celsius(min)} und ${say.celsius(max)}`;
+  return `bei mindestens ${say.celsius(min)}`;
+}
+
 export const batch: Lines["batch"] = {
+  samplesToTake: ({ name, parts, mass }, say) =>
+    `${name}: ${parts.length === 0 ? "" : `${parts.join(", ")}; `}zusammen ${say.kilograms(mass, 3)}`,
   lots: ({ count }, say) => `____ von ${say.count(count)} gleichen Chargen`,
   charge: ({ mass, volume }, say) =>
     `${say.kilograms(mass)}${say.given(volume, (known) => `, ${say.litres(known, 3)} bei ${say.celsius(20)}`)}`,
@@ -116,9 +128,10 @@ export const kettle: Lines["kettle"] = {
   fillFewer: ({ count, asked }, say) =>
     `Verlangt sind ${say.count(asked)} Packungen; bei dieser Füllmenge reicht der Ansatz für ${say.count(count)}.`,
   gross: ({ single, mean, count }, say) =>
-    `${say.count(count)} Packungen hintereinander mit Verschluss wiegen. Den Abfüller nachstellen, wenn eine außerhalb von ${say.range(say.kilograms(single.min), say.kilograms(single.max))} liegt oder ihr Mittel außerhalb von ${say.range(say.kilograms(mean.min), say.kilograms(mean.max))}.`,
+    `Füllmenge: zu Beginn, zwischendurch und am Ende ${say.count(count)} Packungen hintereinander mit Verschluss wiegen. Den Abfüller nachstellen, wenn eine außerhalb von ${say.range(say.kilograms(single.min), say.kilograms(single.max))} liegt oder ihr Mittel außerhalb von ${say.range(say.kilograms(mean.min), say.kilograms(mean.max))}.`,
   weighWhereFilled: () =>
-    "Die Packungen, die gewogen werden, auf der Waage selbst füllen, den Verschluss jeweils daneben: sie dürfen noch nicht bewegt oder verschlossen werden.",
+    "Den Abfüller anhalten und die zu wiegenden Packungen auf der Waage selbst füllen, den Verschluss jeweils daneben: sie dürfen noch nicht bewegt oder verschlossen werden.",
+  noContentControl: ({ reason }) => `Kontrolle der Füllmenge nicht geplant: ${reason}.`,
   eachPack: ({ first, second }, say) =>
     `Zweimal gießen: zuerst ${say.kilograms(first)}, und ${say.kilograms(second, 3)}, sobald das abgekühlt ist, bevor eine Haut erstarrt.`,
   rate: ({ packsPerMinute, duration }, say) =>
@@ -130,18 +143,28 @@ export const kettle: Lines["kettle"] = {
   warmthWhileFull: ({ first, last }, say) =>
     `Vorhergesagte Temperatur im Kessel: ${say.celsius(first)} bei der ersten Packung, ${say.celsius(last)} am Ende, gerechnet für einen vollen Kessel. Der Rest darin kühlt schneller ab: bei den letzten Packungen die Temperatur messen.`,
   warmthThroughout: ({ temperature }, say) => `Vorhergesagte Temperatur im Kessel: ${say.celsius(temperature)}.`,
-  cap: ({ temperature, firstPack, lastPack }, say) =>
-    `Eine Packung verschließen, sobald sie auf ${say.celsius(temperature)} abgekühlt ist: vorhergesagt ${say.duration(firstPack)} nach dem Füllen bei der ersten Packung, ${say.duration(lastPack)} bei der letzten.`,
-  capAtOnce: ({ temperature }, say) =>
-    `Jede Packung gleich nach dem Füllen verschließen: das Produkt ist nicht wärmer als ${say.celsius(temperature)}.`,
-  capNotKnown: ({ reason }) =>
-    `Wann die Packungen zu verschließen sind, ist nicht bekannt: ${reason}. Verschließen, sobald sie nicht wärmer als der Raum sind, und die Zeit aufschreiben.`,
-  move: ({ temperature, firstPack, lastPack }, say) =>
-    `Keine Packung bewegen, bis ihr Kern auf ${say.celsius(temperature)} abgekühlt ist: vorhergesagt ${say.duration(firstPack)} nach dem Füllen bei der ersten Packung, ${say.duration(lastPack)} bei der letzten.`,
-  moveNotKnown: ({ reason }) =>
-    `Wann Packungen bewegt werden dürfen, ist nicht bekannt: ${reason}. Keine bewegen, bis eine aufgeschnittene Probepackung im Kern erstarrt ist.`,
-  rest: ({ duration }, say) =>
-    `Nach der letzten Packung ${say.duration(duration)} stehen lassen, wie der letzte Schritt sagt.`,
+  tooCoolToStart: ({ first, ...keep }, say) =>
+    `Die erste Packung ist bei ${say.celsius(first)} geplant, das ist zu kalt: nichts füllen, bevor der Kessel ${keptAt(keep, say)} gehalten wird.`,
+  coolsTooSoon: ({ duration, min }, say) =>
+    `Der Kessel ist voraussichtlich schon ${say.duration(duration)} nach der ersten Packung kälter als ${say.celsius(min)}.`,
+  packsInTime: ({ full, count }, say) =>
+    `Bei der geplanten Geschwindigkeit sind bis dahin ${say.number(full, 2)} von ${say.count(count)} Packungen voll.`,
+  inTime: ({ packsPerMinute, duration, ...keep }, say) =>
+    `Damit alle voll werden: ${packsPerMinute === undefined ? `innerhalb von ${say.duration(duration)} füllen` : `mindestens ${say.number(packsPerMinute, 3)} Packungen je Minute`}, oder den Kessel ${keptAt(keep, say)} halten.`,
+  timeToFill: ({ duration }, say) =>
+    `Von der ersten Packung an bleiben etwa ${say.duration(duration)}, bis der Kessel zum Füllen zu kalt ist.`,
+  noToppingUp: ({ firstPack, lastPack }, say) =>
+    `Nichts mehr in eine Packung nachgießen, sobald sich darauf eine Haut gebildet hat: vorhergesagt nach ${say.range(say.duration(Math.min(firstPack, lastPack)), say.duration(Math.max(firstPack, lastPack)))}.`,
+  closeAtOnce: () => "Jede Packung gleich nach dem Füllen verschließen.",
+  cooledTo: ({ temperature }, say) => `höchstens ${say.celsius(temperature)} warm ist`,
+  centreAt: ({ temperature }, say) => `erstarrt ist: im Kern höchstens ${say.celsius(temperature)}`,
+  trialPack: () => "im Kern erstarrt ist: eine Probepackung aufschneiden",
+  afterFull: ({ duration }, say) => `${say.duration(duration)} nach dem Füllen`,
+  restOf: ({ step }, say) => `Ende der Ruhe (${say.step(step)})`,
+  timesNotKnown: ({ reasons: all }) => `Nicht bekannte Zeiten: ${all.join("; ")}. Aufschreiben, wann es getan wurde.`,
+  leftInVessel: ({ name }) => `${name} (wiegen oder schätzen)`,
+  unaccounted: ({ tolerance }) =>
+    `Nicht nachgewiesen: die eingewogene Masse abzüglich alles Gefundenen. Ist es nach oben oder unten mehr als ${tolerance} (alle Wägetoleranzen zusammen), vor der Freigabe den Verantwortlichen der Rezeptur verständigen.`,
   inPacks: ({ count }, say) => `In ${say.count(count)} Packungen`,
 };
 
@@ -162,7 +185,7 @@ export const packs: Lines["packs"] = {
   aimByRules: ({ mass, share, limit }, say) =>
     `Die Regeln zur Füllmenge verlangen im Mittel ${say.kilograms(mass)} netto: ${limit}. Damit fallen ${say.percent(share, 2)} der Chargen durch die Prüfung.`,
   filler: ({ volume, temperature }, say) =>
-    `Einen volumetrischen Abfüller zuerst auf ${say.range(say.litres(volume.min, 4), say.litres(volume.max, 4))} stellen (Produkt von ${say.range(say.celsius(temperature.min), say.celsius(temperature.max))}), dann durch Wiegen nachstellen. Die Masse ändert sich beim Abkühlen nicht.`,
+    `Einen volumetrischen Abfüller zuerst auf ${say.range(say.litres(volume.min, 4), say.litres(volume.max, 4))} stellen (Produkt von ${say.range(say.celsius(temperature.min), say.celsius(temperature.max))}), dann durch Wiegen nachstellen.`,
   leaveAlone: ({ single, mean, count }, say) =>
     `Den Abfüller lassen, solange eine Packung brutto ${say.range(say.kilograms(single.min), say.kilograms(single.max))} wiegt und das Mittel von ${say.count(count)} Packungen ${say.range(say.kilograms(mean.min), say.kilograms(mean.max))}.`,
   headSpace: ({ temperature, share }, say) =>

@@ -7,11 +7,11 @@ function about({ materials = [] }: Caution, say: Say): string {
 
 export const cautions: Words["cautions"] = {
   "additions-not-hurried": () =>
-    "Keine Zugabe übereilen. Zu viel Öl auf einmal bricht das Gel, und die Charge kann verloren sein. Wird das Gel dünn, fettig oder grießig, nichts mehr zugeben, alles aufbewahren und den Verantwortlichen der Rezeptur fragen.",
+    "Keine Zugabe übereilen. Zu viel Öl auf einmal bricht das Gel, und die Charge kann verloren sein.",
   "no-preservative": (caution, say) =>
     `${about(caution, say)}diese Rezeptur enthält Wasser und nennt kein Konservierungsmittel. Eine Wasseraktivität unter 0,75 senkt das Risiko, geprüft werden muss das Produkt trotzdem.`,
   vacuum: () =>
-    "Nur einen dafür gebauten Kessel evakuieren, und vor dem Öffnen wieder belüften. Unter Vakuum sieden flüchtige Stoffe und Schaum steigt: den Füllstand beobachten.",
+    "Nur einen dafür gebauten Kessel evakuieren. Dabei sieden flüchtige Stoffe, und Schaum steigt. Vor dem Öffnen belüften.",
   "water-kept-out": () =>
     "Kessel, Abfüller und Packungen trocken halten: ein Spritzer Wasser macht dieses Gel milchig. Abgespültes Öl macht Böden rutschig.",
   "hot-oil": ({ temperatureMax, temperatureLeftOn, flashPoint }, say) =>

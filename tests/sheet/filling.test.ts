@@ -1,0 +1,116 @@
+import { type Plan, runPlan } from "gelwright/plan";
+import { toHtml, toMarkdown } from "gelwright/sheet";
+import { describe, expect, test } from "vitest";
+import { jobsByName } from "../plan/jobs/jobs.js";
+import { changed, coldJob, exampleJob } from "../support/example.js";
+
+const hot = runPlan(exampleJob());
+const cold = runPlan(coldJob());
+
+/** A section of the sheet. */
+function section(plan: Plan, title: string): string {
+  const [, after = ""] = toMarkdown({ plan }).split(`## ${title}\n`);
+  return after.split("\n## ")[0] ?? "";
+}
+
+describe("the end of filling", () => {
+  test("is told with what would do, and the rate that it names does: at it every pack is warm enough", () => {
+    const text = section(hot, "Fill");
+    expect(text).toContain("predicted to be cooler than 57 °C already 11 min after the first pack");
+    expect(text).toContain("At the planned rate 650 of 1200 packs are full by then.");
+    const [, rate] =
+      /To fill all: at least ([\d.]+) packs a minute, or the vessel kept between 57 °C and 62 °C/.exec(text) ?? [];
+    const faster = runPlan(
+      changed(exampleJob(), ({ process }) => Object.assign(process.steps[9], { for: `${1200 / Number(rate)} min` })),
+    );
+    const verdict = (plan: Plan) => plan.answers.find(({ id }) => id === "filled-before-it-sets")?.verdict;
+    expect(verdict(hot)).toBe("not-met");
+    expect(verdict(faster)).toBe("met");
+    expect(section(faster, "Fill")).not.toContain("To fill all");
+  });
+
+  test("names the time there is where no time of filling is stated, and stops what is too cool at the first pack", () => {
+    const atOnce = runPlan(changed(exampleJob(), ({ process }) => delete process.steps[9].for));
+    expect(section(atOnce, "Fill")).toContain("From the first pack on there are about 11 min");
+    const late = runPlan(changed(exampleJob(), ({ process }) => Object.assign(process.steps[8], { for: "40 min" })));
+    expect(section(late, "Fill")).toContain("which is too cool: fill nothing before the vessel is kept between 57 °C");
+  });
+});
+
+describe("control of the content", () => {
+  test("has a box for every pack of a sample, at the start, in between and at the end", () => {
+    const rows = section(hot, "Fill").split("\n");
+    const head = rows.indexOf("| Time | 1 | 2 | 3 | 4 | 5 | Mean | By |");
+    expect(rows.slice(head + 2, head + 5)).toEqual([
+      "| at the start |  |  |  |  |  |  |  |",
+      "|  |  |  |  |  |  |  |  |",
+      "| at the end |  |  |  |  |  |  |  |",
+    ]);
+  });
+
+  test("is said not to be planned where the documents give no limits", () => {
+    const none = runPlan(changed(exampleJob(), ({ pack }) => delete pack.tare));
+    expect(section(none, "Fill")).toContain("- Net content control not planned: the documents do not state");
+    expect(section(hot, "Fill")).not.toContain("not planned");
+  });
+
+  test("each sort of samples has one row, with a box", () => {
+    expect(section(hot, "Fill")).toMatch(
+      /\| Samples, to take at the filler .*\n.*\n\| Keep 8 samples, 120 g in all\. \| {2}\| {2}\|/,
+    );
+    for (const [name, job] of Object.entries(jobsByName())) {
+      const plan = runPlan(job);
+      const rows = section(plan, "Fill").split("| Samples, to take")[1]?.split("\n\n")[0]?.split("\n").slice(2) ?? [];
+      const tests = (plan.samples ?? []).filter(({ stabilityTest }) => stabilityTest !== undefined).length;
+      const sorts = (plan.samples ?? []).length + (plan.stability && tests === 0 ? 1 : 0);
+      expect(rows.length, name).toBe(plan.timeline.some(({ step }) => step.do === "fill") ? sorts : 0);
+    }
+  });
+});
+
+describe("after filling", () => {
+  test("one table says when packs are closed and moved, and when their rest ends", () => {
+    const text = section(hot, "Fill");
+    expect(text).toContain(
+      "| Close | no warmer than 26 °C | 54 min after it is full | 53 min after it is full |  |  |",
+    );
+    expect(text).toContain("| Move, not before | set: its centre no warmer than 53 °C | 9 min after it is full |");
+    expect(text).toContain("| End of the rest (step 11) |  |  | 12 h after it is full |  |  |");
+    expect(section(cold, "Fill")).not.toContain("After filling");
+  });
+
+  test("names the temperature to close at where the time is not known", () => {
+    const noPack = runPlan(changed(exampleJob(), (draft) => delete draft.pack.content));
+    expect(section(noPack, "Fill")).toContain("| Close | no warmer than 26 °C | not known | not known |");
+    expect(section(noPack, "Fill")).toContain("- Times that are not known: the documents do not state");
+  });
+});
+
+describe("the record of the batch", () => {
+  test("has a column for what was added and what the scale reads, and says what several schedules share once", () => {
+    const two = runPlan(jobsByName()["two-oils-in-three-lots"]);
+    const text = toMarkdown({ plan: two });
+    expect(text.match(/\| Added \| Scale reads \| Taken up \| By \|/g)).toHaveLength(2);
+    expect(text.match(/Tick the box when/g)).toHaveLength(1);
+    expect(text.match(/The scale under phase B2? reads at the start/g)).toHaveLength(2);
+  });
+
+  test("gives masses found as the coarsest balance shows them, and the tolerance in figures", () => {
+    const text = section(hot, "Yield and reconciliation");
+    expect(text).toContain("| Weighed in | 34.72 kg |");
+    expect(text).toContain("| film in the kettle (weigh or estimate) | 0.38 kg |");
+    expect(text).toContain("| In rejected packs | 0.00 kg |");
+    expect(text).toContain("If it is more than 0.17 kg either way");
+  });
+
+  test("has boxes for the start, deviations and the release, wide enough to write in", () => {
+    const text = toMarkdown({ plan: hot });
+    expect(text).toContain("| Step 1 started at |");
+    expect(text).toContain(
+      "| Deviations from this sheet: step, what, why, initials | Released: name, signature, date |",
+    );
+    const html = toHtml({ plan: hot });
+    expect(html).toMatch(/\.form td\.empty div\{width:12mm\}/);
+    expect(html).not.toContain('<td class="empty"></td>');
+  });
+});
