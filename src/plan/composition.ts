@@ -1,4 +1,6 @@
+import type { FieldCode } from "./codes/reasons.js";
 import type { Bench, Job } from "./job.js";
+import { stated, unknown } from "./unknown.js";
 
 /** How far the share of a material may be from the bench's, unless the bench states it: common practice, no source. */
 const usualTolerance = 0.005;
@@ -24,21 +26,34 @@ export function holdsFor(
  * Whether the bench's emulsion had the same gel former and the same oil. How much oil it had does not matter, since its
  * readings are taken along the oil fraction; nor do particles. Shares are those of the charge.
  */
-export function holdsForEmulsion({ bench, benchLines, formula }: Job): boolean {
+export function holdsForEmulsion(job: Job): boolean {
+  return [true, false].every((isOuter) => holdsForPhase(job, isOuter));
+}
+
+/** Whether its gel former was the same, or its oil. */
+function holdsForPhase({ bench, benchLines, formula }: Job, isOuter: boolean): boolean {
   const outer = bench.emulsion?.outerPhase;
-  const fluid = (lines: Job["benchLines"], isOuter: boolean): Job["benchLines"] =>
-    lines.filter(({ phase, material }) => (phase === outer) === isOuter && !formula.materials[material]?.particle);
-  const tolerance = toleranceOf(bench);
-  return [true, false].every((isOuter) => {
-    const [here, there] = [formula.lines, benchLines].map((lines) => fluid(lines, isOuter));
-    const [now, then] = [sharesOf(here ?? []), sharesOf(there ?? [])];
-    const sum = (shares: ReadonlyMap<string, number>): number =>
-      [...shares.values()].reduce((all, one) => all + one, 0);
-    const [whole, wholeThen] = [sum(now), sum(then)];
-    return [...new Set([...now.keys(), ...then.keys()])].every(
-      (key) => Math.abs((now.get(key) ?? 0) - ((then.get(key) ?? 0) * whole) / wholeThen) <= tolerance,
+  const fluid = (lines: Job["benchLines"]): ReadonlyMap<string, number> =>
+    sharesOf(
+      lines.filter(({ phase, material }) => (phase === outer) === isOuter && !formula.materials[material]?.particle),
     );
-  });
+  const [now, then] = [fluid(formula.lines), fluid(benchLines)];
+  const sum = (shares: ReadonlyMap<string, number>): number => [...shares.values()].reduce((all, one) => all + one, 0);
+  const scale = sum(now) / sum(then);
+  return [...new Set([...now.keys(), ...then.keys()])].every(
+    (key) => Math.abs((now.get(key) ?? 0) - (then.get(key) ?? 0) * scale) <= toleranceOf(bench),
+  );
+}
+
+/** What the bench found out about its emulsion: it holds for that gel former and that oil. */
+export function ofEmulsion<T>(job: Job, value: T | undefined, field: FieldCode): T {
+  const found = stated(value, field);
+  return holdsForEmulsion(job) ? found : unknown("not-read", { field });
+}
+
+/** What the bench measured of its outer phase; nothing for another. */
+export function ofOuterPhase<T>(job: Job, value: T | undefined): T | undefined {
+  return holdsForPhase(job, true) ? value : undefined;
 }
 
 /** Share of each material in some lines of a formula. */

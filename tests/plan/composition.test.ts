@@ -220,6 +220,49 @@ describe("the readings of an emulsion along its oil", () => {
     });
   });
 
+  const trials = ["maximum-oil-fraction", "surfactant-covers-droplets"] as const;
+  const shares = (job: JobDocument): readonly Answer[] => answersOf(runPlan(job), "additions-within-share");
+  const asRead = { sunflower: "30.45 %" };
+  const another = { sunflower: "30.55 %" };
+  const drier = { glycerin: "16.95 %", water: "1.75 %" };
+
+  it.each(trials)(
+    "another oil is as good as tried for %s just within the tolerance, and not known just beyond",
+    (id) => {
+      expect(answerOf(emulsion(asRead), id).verdict).toBe(answerOf(coldJob(), id).verdict);
+      expect(answerOf(emulsion(another), id)).toMatchObject({ verdict: "not-known", notKnown: [{ code: "not-read" }] });
+    },
+  );
+
+  it("so is how much of it the gel former takes up at once, and how long that takes", () => {
+    const [same, other] = [emulsion(asRead), emulsion(another)];
+    expect(new Set(shares(same).map(({ verdict }) => verdict))).toEqual(new Set(["met"]));
+    expect(shares(other).map(({ verdict, notKnown }) => [verdict, notKnown[0]?.field])).toEqual(
+      shares(same).map(() => ["not-known", "emulsion-share-max"]),
+    );
+    const end = (job: JobDocument): number | undefined =>
+      runPlan(job).timeline.find(({ step }) => step.do === "add")?.timeEnd;
+    expect(end(same)).toBeGreaterThan(0);
+    expect(end(other)).toBeUndefined();
+  });
+
+  it("so are the index and the water activity of the gel former, by the gel former alone: for another the laws stand in", () => {
+    const measured = (amounts: Readonly<Record<string, string>>): JobDocument =>
+      changed(emulsion(amounts), ({ bench }: Draft) => {
+        bench.emulsion.gelFormerIndex = { value: 1.46, at: "21 °C" };
+        bench.emulsion.waterActivity = 0.5;
+      });
+    const figures = (amounts: Readonly<Record<string, string>>) => {
+      const plan = runPlan(measured(amounts));
+      return [answerOf(plan, "clarity-match").beside?.["gelFormer"], answerOf(plan, "water-activity").figure.value];
+    };
+    expect(figures(another)).toEqual([1.46, 0.5]);
+    const [index, activity] = figures({ glycerin: "17.05 %", water: "1.65 %" });
+    expect(index).not.toBe(1.46);
+    expect(activity).not.toBe(0.5);
+    expect(figures(drier)).toEqual([1.46, 0.5]);
+  });
+
   it("hold for more of the same gel former in the oil, and for more particles", () => {
     const more = { glycerin: "17.325 %", water: "2.31 %", surfactant: "1.26 %", preservative: "0.315 %" };
     // To which both oils give way alike.

@@ -3,6 +3,7 @@ import { glycerinForIndexMatch, glycerinWaterBands, refractiveIndexGlycerinWater
 import { densityAt } from "../../laws/index.js";
 import type { Charge } from "../charge.js";
 import type { FieldCode } from "../codes/reasons.js";
+import { ofOuterPhase } from "../composition.js";
 import { type Content, densityOf, expansionLeftOut, isGlycerin, isWater, massOf } from "../contents.js";
 import type { Basis } from "../figure.js";
 import type { Bench } from "../job.js";
@@ -47,9 +48,15 @@ export function temperaturesOfUse({ job: { bench, process } }: Run): readonly nu
   return unique([process.room, min, max]);
 }
 
+/** The index of the gel former as the bench measured it, if it was this one. */
+export function measuredIndex({ job }: Charge): GelFormerIndex | undefined {
+  const { gelFormerIndex } = stated(job.bench.emulsion, "bench-emulsion");
+  return ofOuterPhase(job, gelFormerIndex);
+}
+
 /** Indices of both phases at a temperature [°C]. */
 export function indicesAt(charge: Charge, temperature: number): Indices {
-  const { gelFormerIndex } = stated(charge.job.bench.emulsion, "bench-emulsion");
+  const gelFormerIndex = measuredIndex(charge);
   const basis: Basis = gelFormerIndex
     ? { kind: "reading", key: "emulsion-gel-former-index", source: charge.job.bench.source }
     : { kind: "law", key: "refractive-index" };
@@ -84,10 +91,10 @@ function offByExpansion(indexOf: typeof indexOfOil, contents: readonly Content[]
 
 /** The ratio of glycerin and water that would match at a temperature [°C], and how exactly it has to be met. */
 export function glycerinToMatch(charge: Charge, temperature: number): Remedy {
-  const { gelFormerIndex, mismatchAllowed } = stated(charge.job.bench.emulsion, "bench-emulsion");
+  const { mismatchAllowed } = stated(charge.job.bench.emulsion, "bench-emulsion");
   const mismatch = stated(mismatchAllowed, "emulsion-mismatch-max");
   // What was measured is not computed from its materials.
-  if (gelFormerIndex) unknown("no-method");
+  if (measuredIndex(charge)) unknown("no-method");
   const outer = charge.outer();
   const { pair, mass, share, rest } = pairIn(outer);
   const parts = partsOf(rest, temperature, massOf(outer));

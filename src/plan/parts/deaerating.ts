@@ -1,9 +1,10 @@
 import { clearingTime } from "../../particles/index.js";
 import { depthsIn } from "../bowl.js";
+import { ofEmulsion } from "../composition.js";
 import { type Basis, between, exactly, type Figure } from "../figure.js";
 import { levelAt } from "../level.js";
 import type { Run, Turn } from "../state.js";
-import { by, stated, unknown } from "../unknown.js";
+import { by, unknown } from "../unknown.js";
 import { airAsked, bubbleOf, heldBubbles } from "./bubbles.js";
 import { byReadings } from "./melt.js";
 import type { MomentOf } from "./moments.js";
@@ -20,7 +21,7 @@ function bubblesIn({ before: { charge } }: Deaerating, run: Run) {
     const asked = bubbleOf(airAsked(run));
     return { ...asked, viscosityAt: charge.readings("cooling").at };
   }
-  const { bubbleDiameter: diameter, viscosity } = stated(run.job.bench.emulsion?.air, "emulsion-air");
+  const { bubbleDiameter: diameter, viscosity } = ofEmulsion(run.job, run.job.bench.emulsion?.air, "emulsion-air");
   return { diameter, viscosityAt: () => viscosity };
 }
 

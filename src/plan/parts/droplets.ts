@@ -2,6 +2,7 @@ import { criticalCapillaryBand, largestDroplet, modulusOfDroplets, yieldStressOf
 import { bandAround } from "../../laws/index.js";
 import type { Charge } from "../charge.js";
 import type { AssumptionCode } from "../codes/assumptions.js";
+import { ofEmulsion } from "../composition.js";
 import type { Basis } from "../figure.js";
 import type { Job } from "../job.js";
 import type { Run, State } from "../state.js";
@@ -46,14 +47,20 @@ export function dropletsOf(charge: Charge): Droplets {
   const { job } = charge;
   const emulsion = stated(job.bench.emulsion, "bench-emulsion");
   const { dropletDiameter: measured, shear } = emulsion;
-  if (measured !== undefined)
+  if (measured !== undefined) {
+    const diameter = ofEmulsion(job, measured, "emulsion-droplets");
     return {
-      diameter: measured,
-      min: measured,
-      max: measured,
+      diameter,
+      min: diameter,
+      max: diameter,
       basis: [{ kind: "reading", key: "emulsion-droplets", source: job.bench.source }],
     };
-  const { rate: shearRate, viscosityOil, viscosityEmulsion: viscosityAround } = stated(shear, "emulsion-droplets");
+  }
+  const {
+    rate: shearRate,
+    viscosityOil,
+    viscosityEmulsion: viscosityAround,
+  } = ofEmulsion(job, shear, "emulsion-droplets");
   const interfacialTension = tensionOf(job);
   const diameter = by("droplets-in-shear", () =>
     largestDroplet({ viscosityOil, viscosityAround, shearRate, interfacialTension }),
@@ -68,8 +75,8 @@ export function dropletsOf(charge: Charge): Droplets {
   };
 }
 
-function tensionOf({ bench }: Job): number {
-  return stated(bench.emulsion?.interfacialTension, "emulsion-interfacial-tension");
+function tensionOf(job: Job): number {
+  return ofEmulsion(job, job.bench.emulsion?.interfacialTension, "emulsion-interfacial-tension");
 }
 
 /** The droplets as they are packed. */

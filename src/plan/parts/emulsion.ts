@@ -1,5 +1,6 @@
 import { surfactantForDroplets, waterActivity, waterActivityBand } from "../../gel/index.js";
 import { bandAround } from "../../laws/index.js";
+import { ofOuterPhase } from "../composition.js";
 import { densityOf, isGlycerin, isWater, massOf, volumeOf } from "../contents.js";
 import type { Figure, NotKnown } from "../figure.js";
 import type { Run, Schedule } from "../state.js";
@@ -108,7 +109,7 @@ export function waterInOuterPhase(run: Run): number {
 export function waterActivityOf(run: Run): Figure {
   const { charge } = gelOf(run);
   const { bench, process } = charge.job;
-  const measured = bench.emulsion?.waterActivity;
+  const measured = ofOuterPhase(charge.job, bench.emulsion?.waterActivity);
   if (measured !== undefined)
     return {
       min: measured,

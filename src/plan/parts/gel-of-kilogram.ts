@@ -2,8 +2,8 @@ import { refractiveIndexOfMixture } from "../../formula/index.js";
 import { type EmulsionGel, glycerinWaterBands, type MismatchDoubt } from "../../gel/index.js";
 import type { Charge } from "../charge.js";
 import { type Content, densityOf, isGlycerin, massOf } from "../contents.js";
-import { otherwise, stated } from "../unknown.js";
-import { indexOfGelFormer, indexOfOil, indicesAt, type Part, pairIn, partsOf } from "./clarity.js";
+import { otherwise } from "../unknown.js";
+import { indexOfGelFormer, indexOfOil, indicesAt, measuredIndex, type Part, pairIn, partsOf } from "./clarity.js";
 import { dropletsOf } from "./droplets.js";
 
 /** How far the difference of the indices may be off, where the table of glycerin and water gives one of them. */
@@ -41,7 +41,7 @@ function volumeOf(parts: readonly Part[]): number {
  * glycerin and water; a measured one differs from it by what then counts as doubt.
  */
 export function gelOfKilogram(charge: Charge, temperature: number): EmulsionGel & MismatchDoubt {
-  const { gelFormerIndex } = stated(charge.job.bench.emulsion, "bench-emulsion");
+  const gelFormerIndex = measuredIndex(charge);
   const [outer, oil] = [charge.outer(), charge.oil()];
   const whole = massOf(outer) + massOf(oil);
   const { pair } = pairIn(outer);

@@ -1,4 +1,5 @@
 import type { Charge } from "../charge.js";
+import { ofEmulsion } from "../composition.js";
 import { massOf, portionOf } from "../contents.js";
 import { atMost, exactly, type Limit } from "../figure.js";
 import { isBeyondShares, shareMaxAt } from "../parts/bench-additions.js";
@@ -135,7 +136,9 @@ export const additionQuestions: readonly Question[] = [
     figure: ({ share }) => exactly(share()),
     limit: ({ shareMax }, _phase, { job }): Limit => {
       const { source } = job.bench;
-      return atMost(shareMax() * (1 + slack), [{ kind: "reading", key: "emulsion-share-max", source }]);
+      return atMost(ofEmulsion(job, shareMax(), "emulsion-share-max") * (1 + slack), [
+        { kind: "reading", key: "emulsion-share-max", source },
+      ]);
     },
     levers: (_phase, run, at) => moreAdditions(run, at),
     beside: (_state, phase, run) => {

@@ -1,11 +1,12 @@
 import { packingOf } from "../../gel/index.js";
+import { ofEmulsion } from "../composition.js";
 import { atLeast, atMost, exactly } from "../figure.js";
 import type { Margin } from "../judge.js";
 import { dropletsOf, gelOf, withOil, withOuter } from "../parts/droplets.js";
 import { surfactantIn, surfactantNeeded, waterActivityOf, waterInOuterPhase } from "../parts/emulsion.js";
 import { oilFractionMax } from "../parts/weighing-ends.js";
 import type { Moment, Run } from "../state.js";
-import { stated, where } from "../unknown.js";
+import { where } from "../unknown.js";
 import { moreOf } from "./levers.js";
 import { asks, type Question } from "./question.js";
 
@@ -45,7 +46,7 @@ export const emulsionQuestions: readonly Question[] = [
       exactly(oilFractionMax(after.charge, run), [{ kind: "law", key: "mass-balance" }]),
     limit: (_moment, _subject, { job }) => {
       const { source } = job.bench;
-      return atMost(stated(job.bench.emulsion?.volumeFractionOilMax, "emulsion-oil-max"), [
+      return atMost(ofEmulsion(job, job.bench.emulsion?.volumeFractionOilMax, "emulsion-oil-max"), [
         { kind: "reading", key: "emulsion-oil-max", source },
       ]);
     },

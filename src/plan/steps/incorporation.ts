@@ -12,7 +12,7 @@ import {
   type OilPoint,
 } from "../../mixing/index.js";
 import { Charge } from "../charge.js";
-import { holdsForEmulsion } from "../composition.js";
+import { holdsForEmulsion, ofEmulsion } from "../composition.js";
 import { massOf, portionOf } from "../contents.js";
 import type { Job } from "../job.js";
 import { oilLawsOf } from "../setting.js";
@@ -60,7 +60,8 @@ const rowsOfStream = 10;
 
 /** How long incorporation takes on this way. */
 function incorporationOn(way: readonly OnTheWay[], how: How) {
-  const incorporationTime = stated(oilLawsOf(how.job.bench).incorporation, "emulsion-incorporation-time");
+  const { incorporation } = oilLawsOf(how.job.bench);
+  const incorporationTime = ofEmulsion(how.job, incorporation, "emulsion-incorporation-time");
   const law = factorOf(way, how);
   const at = (one: OnTheWay | undefined): number =>
     by("incorporation-time", () => interpolateAtOilFraction({ law, volumeFractionOil: one?.volumeFractionOil ?? 0 }));
