@@ -2,7 +2,13 @@ import { readdirSync, readFileSync } from "node:fs";
 import type { JobDocument } from "gelwright/plan";
 
 /** Files in this folder that hold results and no job. */
-const results: readonly string[] = ["before.json", "figures-before.json", "verdicts.json", "differences.json"];
+const results: readonly string[] = [
+  "before.json",
+  "figures-before.json",
+  "verdicts.json",
+  "differences.json",
+  "rests-on.json",
+];
 
 function readJson(path: string): Partial<JobDocument> {
   return JSON.parse(readFileSync(new URL(path, import.meta.url), "utf8")) as Partial<JobDocument>;
