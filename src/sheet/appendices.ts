@@ -13,7 +13,7 @@ import { soundPart } from "./sound.js";
 import { stabilitySection } from "./stability.js";
 import { stockSection } from "./stock.js";
 import { airOf, gelOf, particlesOf } from "./strength.js";
-import { answerTable, courseTable, formulaTable, orderTable } from "./tables.js";
+import { answerTables, courseTable, formulaTable, orderTable } from "./tables.js";
 
 /** What is not needed at the kettle: every answer, what the product will be like, and what the figures rest on. */
 export function appendices(sheet: Sheet): readonly Block[] {
@@ -22,9 +22,9 @@ export function appendices(sheet: Sheet): readonly Block[] {
   return [
     { kind: "part", text: labels.appendices },
     { kind: "text", text: labels.grades, isSmall: true },
+    ...section(labels.answers, answerTables(sheet).map(table)),
     ...courseFigures(sheet),
     ...orderOfLots(sheet),
-    ...section(labels.answers, [table(answerTable(sheet))]),
     ...particlesOf(sheet),
     ...gelOf(sheet),
     ...gelByDroplets(sheet),

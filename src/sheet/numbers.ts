@@ -128,7 +128,7 @@ export function answerNumbers(sheet: Sheet): Table {
         cell(figure.max),
         cell(limit.min?.max),
         cell(limit.max?.min),
-        said.restsOn,
+        said.restsOn.join("; "),
       ];
     }),
   };

@@ -68,14 +68,19 @@ export function whyNot({ words, say }: Written, reason: Reason): string {
 }
 
 /** What figures rest on, and what is taken for granted in them, in words, each once. */
-export function restsOn(
+export function restsOn(sheet: Sheet, bases: readonly Basis[], assumptions: readonly AssumptionCode[] = []): string {
+  return basesOf(sheet, bases, assumptions).join("; ");
+}
+
+/** The same, each by itself. */
+export function basesOf(
   { words, say }: Sheet,
   bases: readonly Basis[],
   assumptions: readonly AssumptionCode[] = [],
-): string {
+): readonly string[] {
   const said = bases.map((basis) => {
     const write = words.bases[basis.kind] as (of: Basis, say: Say, words: Words) => string;
     return write(basis, say, words);
   });
-  return [...new Set([...said, ...assumptions.map((code) => words.assumptions[code])])].join("; ");
+  return [...new Set([...said, ...assumptions.map((code) => words.assumptions[code])])];
 }

@@ -1,6 +1,6 @@
 import type { Answer, LotOrder, NotKnown, Plan, PlanStep } from "../plan/index.js";
 import { withPastes } from "./pastes.js";
-import { restsOn, type Sheet, whyNot } from "./render.js";
+import { basesOf, restsOn, type Sheet, whyNot } from "./render.js";
 import type { Cell, Table } from "./table.js";
 import type { Words } from "./words/types.js";
 
@@ -107,17 +107,43 @@ export function basisOf(sheet: Sheet, of: PlanStep): string {
   return parts.length === 0 && isAtOnce ? labels.noTimeOfItsOwn : parts.join("; ");
 }
 
-/** Every question with its answer, and what that rests on. */
-export function answerTable(sheet: Sheet): Table {
+/** What answers rest on, each once and by its number. */
+class Footnotes {
+  readonly texts: string[] = [];
+
+  /** The numbers of texts, in their order. */
+  of(texts: readonly string[]): string {
+    for (const one of texts) if (!this.texts.includes(one)) this.texts.push(one);
+    return texts
+      .map((one) => this.texts.indexOf(one) + 1)
+      .sort((one, other) => one - other)
+      .join(", ");
+  }
+}
+
+/** Every question with its answer: what is open in full, what is met in a line; and what they rest on, each once. */
+export function answerTables(sheet: Sheet): readonly Table[] {
   const { plan, words } = sheet;
-  const { check, verdict, statement, value, limit, restsOn: on } = words.labels;
-  return {
-    columns: [check, verdict, statement, value, limit, on],
-    rows: plan.answers.map((answer) => {
+  const { check, verdict, statement, value, limit, restsOn: on, number } = words.labels;
+  const notes = new Footnotes();
+  const order = { "not-met": 0, "not-known": 1, met: 2 } as const;
+  const isMet = (answer: Answer): boolean => answer.verdict === "met";
+  const open = plan.answers
+    .filter((answer) => !isMet(answer))
+    .sort((one, other) => order[one.verdict] - order[other.verdict])
+    .map((answer) => {
       const said = saidOf(sheet, answer);
-      return [questionOf(sheet, answer), said.verdict, said.statement, said.value, said.limit, said.restsOn];
-    }),
-  };
+      return [questionOf(sheet, answer), said.verdict, said.statement, said.value, said.limit, notes.of(said.restsOn)];
+    });
+  const met = plan.answers.filter(isMet).map((answer) => {
+    const said = saidOf(sheet, answer);
+    return [questionOf(sheet, answer), said.verdict, said.value, said.limit, notes.of(said.restsOn)];
+  });
+  return [
+    { columns: [check, verdict, statement, value, limit, on], rows: open },
+    { columns: [check, verdict, value, limit, on], rows: met },
+    { columns: [number, on], rows: notes.texts.map((one, i) => [String(i + 1), one]) },
+  ].filter(({ rows }) => rows.length > 0);
 }
 
 /** The question, with what it is asked about. */
@@ -149,7 +175,7 @@ export interface Said {
   readonly statement: string;
   readonly value: string;
   readonly limit: string;
-  readonly restsOn: string;
+  readonly restsOn: readonly string[];
 }
 
 /** An answer in the words of its question, by verdict and side. */
@@ -164,7 +190,7 @@ export function saidOf(sheet: Sheet, answer: Answer): Said {
     statement: state(answer, say, words),
     value: own.value(answer, say, words),
     limit: own.limit(answer, say, words),
-    restsOn: restsOn(
+    restsOn: basesOf(
       sheet,
       parts.flatMap(({ basis = [] }) => basis),
       parts.flatMap(({ assumptions = [] }) => assumptions),

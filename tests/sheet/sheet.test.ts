@@ -113,6 +113,29 @@ describe("Markdown", () => {
     }
   });
 
+  test("says what is assumed in open values once, and not in each of them", () => {
+    const open = runPlan(jobsByName()["heater-held-by-its-bath"]);
+    const { figure } = open.answers[0] ?? {};
+    const unsure = open.answers.slice(0, 3).map((answer) => ({
+      ...answer,
+      verdict: "not-known" as const,
+      figure: { ...figure, min: null, max: null, assumptions: ["heat-of-stirring-left-out" as const] },
+      notKnown: [],
+    }));
+    const text = toMarkdown({ plan: { ...open, answers: unsure } });
+    const [, lines = ""] = text.split("## Before you start");
+    const [before = ""] = lines.split("\n## ");
+    expect(before.match(/the heat of stirring is left out/g)).toHaveLength(1);
+    expect(before).toContain("Assumed in the values above: the heat of stirring is left out");
+  });
+
+  test("says of gel that moves to the wall that all of it moves, and gives no bound that says nothing", () => {
+    const cold = toMarkdown({ plan: runPlan(coldJob()) });
+    expect(cold).toMatch(/\| Does the gel at the wall move\? \(step 3\) \| met \| all of it moves \|/);
+    expect(sheet).toContain("predicted loss 0.24 %: evaporation");
+    expect(sheet.split("# Appendices")[0]).not.toContain("Italics: predicted");
+  });
+
   test("has no list of open questions if every answer is met", () => {
     const met = { ...plan, notes: [], answers: plan.answers.filter(({ verdict }) => verdict === "met") };
     expect(toMarkdown({ plan: met })).not.toContain("## Before you start");
@@ -142,10 +165,17 @@ describe("Markdown", () => {
   test("tables the answers with their question, and what each rests on", () => {
     const [, table = ""] = sheet.split("## Checks");
     const rows = (table.split("\n## ")[0] ?? "").split("\n").filter((line) => line.startsWith("| "));
-    expect(rows).toHaveLength(plan.answers.length + 1);
-    expect(rows.find((row) => row.includes("ratio of oil to gel former"))).toMatch(
-      /^\| Is the ratio .* \| met \| .* \| 9\.957 \| at least 8 and at most 12 \| mass balance .* \|$/,
-    );
+    const notes = rows.indexOf("| No. | Rests on |");
+    // What is open in full and first, what is met in a line, each with its head; then what they rest on, each once.
+    expect(rows.slice(0, notes)).toHaveLength(plan.answers.length + 2);
+    const verdicts = rows.slice(0, notes).flatMap((row) => / \| (met|not met|not known) \| /.exec(row)?.[1] ?? []);
+    const order = ["not met", "not known", "met"];
+    expect(verdicts).toHaveLength(plan.answers.length);
+    expect(verdicts).toEqual([...verdicts].sort((one, other) => order.indexOf(one) - order.indexOf(other)));
+    const [, numbers = ""] =
+      /^\| Is the ratio .* \| met \| 9\.957 \| at least 8 and at most 12 \| ([\d, ]+) \|$/m.exec(rows.join("\n")) ?? [];
+    expect(rows[notes + Number(numbers.split(", ")[0])]).toContain("mass balance over what is weighed");
+    expect(new Set(rows.slice(notes)).size).toBe(rows.slice(notes).length);
   });
 
   test("says what the stirrer takes in a step, and how far particles settle", () => {

@@ -105,7 +105,7 @@ describe("another language in part", () => {
   test("replaces its entries, at every depth, and leaves the others in English", () => {
     expect(sheet).toContain("# Ansatzzettel: Shimmering cuticle gel");
     expect(sheet).toContain("## Einwaage\n\n| Phase | Rohstoff | Weigh |");
-    expect(sheet).toContain("| Stimmt das Verhältnis? | erfüllt | The ratio of oil to gel former");
+    expect(sheet).toContain("| Stimmt das Verhältnis? | erfüllt | 9,957 |");
     expect(sheet).toContain(
       "| 3 | Halten, stirrer off (the process plans no stirring here). If it is not clear by then,",
     );

@@ -49,7 +49,7 @@ export const fields: Words["fields"] = {
   "vessel-working-volume": "the working volume of the vessel",
   "vessel-heater": "the heater",
   "vessel-heat-loss": "the heat loss of the vessel",
-  "vessel-heated-wall": "the heated wall",
+  "vessel-heated-wall": "the area of the heated wall",
   "vessel-jacket": "the jacket",
   "vessel-jacket-area": "the area of the jacket",
   "vessel-jacket-conductance": "the conductance of the jacket",

@@ -93,7 +93,7 @@ export const heatLines = {
     of: { readonly loss: string; readonly predicted: number; readonly max: number; readonly basis: string },
     say: Say,
   ): string =>
-    `${of.loss}; predicted loss ${say.percent(of.predicted, 2)}, at most ${say.percent(of.max, 2)}: ${of.basis}.`,
+    `${of.loss}; predicted loss ${say.percent(of.predicted, 2)}${of.max < 1 ? `, at most ${say.percent(of.max, 2)}` : ""}: ${of.basis}.`,
   lossNotPredicted: ({ loss, reason }: { readonly loss: string; readonly reason: string }): string =>
     `${loss}; the loss cannot be predicted, because ${reason}.`,
 };

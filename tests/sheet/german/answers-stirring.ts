@@ -47,7 +47,8 @@ export const stirringAnswers: Pick<
     below: (answer, say) =>
       `Das Gel an der Wand steht still (${say.place(answer.at)}): der Rührer bewegt ${value(answer, say)} vom Durchmesser. Gel an der Wand wird nicht gemischt und behält seine Luft. Schneller rühren, einen breiteren oder wandgängigen Rührer nehmen, oder bei stehendem Rührer die Wand von Hand abschaben.`,
     notKnown: (answer, say) => `ob sich das Gel in ${step(answer, say)} bis an die Wand bewegt`,
-    value: (answer, say) => `bewegter Durchmesser: ${valueAt(answer, say)}`,
+    value: (answer, say) =>
+      answer.verdict === "met" ? "alles bewegt sich" : `bewegter Durchmesser: ${valueAt(answer, say)}`,
     limit: (answer, say) => `Durchmesser des Kessels: ${say.interval(answer.limit.min, "length")}`,
   }),
   "gel-moves-at-surface": notBelow({
@@ -56,7 +57,7 @@ export const stirringAnswers: Pick<
     below: (answer, say) =>
       `Das Gel nahe der Oberfläche steht still (${say.place(answer.at)}): der Rührer bewegt ${value(answer, say)} von der Höhe. Was oben liegt, wird nicht eingemischt. Schneller rühren, den Rührer höher setzen, oder das Gel bei stehendem Rührer von Hand wenden.`,
     notKnown: (answer, say) => `ob sich das Gel in ${step(answer, say)} bis zur Oberfläche bewegt`,
-    value: (answer, say) => `bewegte Höhe: ${valueAt(answer, say)}`,
+    value: (answer, say) => (answer.verdict === "met" ? "alles bewegt sich" : `bewegte Höhe: ${valueAt(answer, say)}`),
     limit: (answer, say) => `Füllstand: ${say.interval(answer.limit.min, "length")}`,
   }),
   "motor-power": notAbove({

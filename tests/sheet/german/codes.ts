@@ -99,7 +99,7 @@ export const fields: Words["fields"] = {
   "vessel-working-volume": "das Nutzvolumen des Kessels",
   "vessel-heater": "die Heizung",
   "vessel-heat-loss": "der Wärmeverlust des Kessels",
-  "vessel-heated-wall": "die beheizte Wand",
+  "vessel-heated-wall": "die Fläche der beheizten Wand",
   "vessel-jacket": "der Mantel",
   "vessel-jacket-area": "die Fläche des Mantels",
   "vessel-jacket-conductance": "der Wärmeleitwert des Mantels",

@@ -33,8 +33,7 @@ function why(answer: Answer, say: Say, words: Words): string {
   const others = texts.length - reasonsMax;
   if (texts.length > 0)
     return `${texts.slice(0, reasonsMax).join("; ")}${others > 0 ? `; und ${say.count(others)} weitere` : ""}.`;
-  const assumed = (answer.figure.assumptions ?? []).map((code) => words.assumptions[code]);
-  return `Der Wert kann auf beiden Seiten der Grenze liegen${assumed.length > 0 ? `. Angenommen: ${assumed.join("; ")}` : ""}.`;
+  return "Der Wert kann auf beiden Seiten der Grenze liegen.";
 }
 
 function wordsOf(own: Own, sides: Partial<AnswerWords["not-met"]>): AnswerWords {

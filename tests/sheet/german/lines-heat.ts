@@ -55,7 +55,7 @@ export const heat: Lines["heat"] = {
   lossNotStated: ({ material }) => `${material}: nichts zusätzlich eingewogen`,
   lossStated: ({ material, share }, say) => `${material}: ${say.percent(share)} zusätzlich eingewogen, wie angegeben`,
   lossPredicted: ({ loss, predicted, max, basis }, say) =>
-    `${loss}; vorhergesagter Verlust ${say.percent(predicted, 2)}, höchstens ${say.percent(max, 2)}: ${basis}.`,
+    `${loss}; vorhergesagter Verlust ${say.percent(predicted, 2)}${max < 1 ? `, höchstens ${say.percent(max, 2)}` : ""}: ${basis}.`,
   lossNotPredicted: ({ loss, reason }) => `${loss}; der Verlust lässt sich nicht vorhersagen, denn ${reason}.`,
 };
 

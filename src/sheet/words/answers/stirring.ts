@@ -39,7 +39,7 @@ export const stirringAnswers: Each<Stirring, AnswerWords> = {
     below: (answer, say) =>
       `The gel at the wall stands still (${say.place(answer.at)}): the stirrer moves ${value(answer, say)} of the diameter. Gel at the wall is not mixed and keeps its air. Stir faster, use a wider stirrer or one that sweeps the wall, or scrape the wall by hand with the stirrer off.`,
     notKnown: (answer, say) => `Whether the gel moves as far as the wall in ${step(answer, say)}`,
-    value: (answer, say) => `moved diameter: ${valueAt(answer, say)}`,
+    value: (answer, say) => (answer.verdict === "met" ? "all of it moves" : `moved diameter: ${valueAt(answer, say)}`),
     limit: (answer, say) => `diameter of the vessel: ${say.interval(answer.limit.min, "length")}`,
   }),
   "gel-moves-at-surface": notBelow({
@@ -48,7 +48,7 @@ export const stirringAnswers: Each<Stirring, AnswerWords> = {
     below: (answer, say) =>
       `The gel near the surface stands still (${say.place(answer.at)}): the stirrer moves ${value(answer, say)} of the height. Material on the surface is not mixed in. Stir faster, set the stirrer higher, or turn the gel over by hand with the stirrer off.`,
     notKnown: (answer, say) => `Whether the gel moves up to the surface in ${step(answer, say)}`,
-    value: (answer, say) => `moved height: ${valueAt(answer, say)}`,
+    value: (answer, say) => (answer.verdict === "met" ? "all of it moves" : `moved height: ${valueAt(answer, say)}`),
     limit: (answer, say) => `level of the charge: ${say.interval(answer.limit.min, "length")}`,
   }),
   "motor-power": notAbove({
