@@ -8,6 +8,7 @@ import { runChecks } from "./proof/checks.js";
 import { glossary } from "./proof/glossary.js";
 import { mutantsPage } from "./proof/mutants.js";
 import { planQuestions } from "./proof/plan-questions.js";
+import { runtimesPage } from "./proof/runtimes.js";
 import { constantsPage, provedRooms, roomVerification, verification } from "./proof/verification.js";
 import { weightPage } from "./proof/weight.js";
 
@@ -20,6 +21,7 @@ writeFileSync(`${pages}constants.md`, `${constantsPage()}\n`);
 writeFileSync(`${pages}mutants.md`, `${mutantsPage()}\n`);
 writeFileSync(`${pages}glossary.md`, `${glossary()}\n`);
 writeFileSync(`${pages}weight.md`, `${await weightPage()}\n`);
+writeFileSync(`${pages}runtimes.md`, `${runtimesPage()}\n`);
 writeFileSync(`${pages}plan-questions.md`, `${planQuestions()}\n`);
 writeFileSync(`${pages}bibliography.md`, `${bibliography(checks)}\n`);
 for (const figure of figures()) writeFileSync(`${pages}${figure.name}.svg`, draw(figure));

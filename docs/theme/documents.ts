@@ -47,7 +47,7 @@ const shelves: readonly Shelf[] = [
   {
     category: "Proof",
     folder: "pages/",
-    first: ["verification", "bibliography", "plan-questions", "weight", "constants", "mutants"],
+    first: ["verification", "bibliography", "plan-questions", "weight", "runtimes", "constants", "mutants"],
   },
 ];
 

@@ -2,8 +2,8 @@ import { readFileSync } from "node:fs";
 import { relative } from "node:path";
 import { Script } from "node:vm";
 import { build } from "esbuild";
+import type { Rooms } from "../support/look-up.js";
 import { root } from "../support/rooms.js";
-import type { Rooms } from "../support/run-check.js";
 import { type Constant, constantsOf, sources } from "./constants.js";
 import { shippedValue } from "./mutants.js";
 

@@ -1,6 +1,7 @@
 import { Script } from "node:vm";
 import { type Check, rankOf } from "../support/check.js";
-import { type Rooms, readChecks, runCheck } from "../support/run-check.js";
+import type { Rooms } from "../support/look-up.js";
+import { readChecks, runCheck } from "../support/run-check.js";
 import type { Instrumented } from "./instrumented.js";
 import { type Change, type Mutant, mutantsOf } from "./mutants.js";
 

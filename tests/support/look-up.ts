@@ -1,0 +1,21 @@
+/** The library by its front door: rooms, and in them functions and values. */
+export type Rooms = Readonly<Record<string, unknown>>;
+
+/** What stands at a place of the library: `mixing.impellerConstants["helical ribbon"].laminarPowerConstant`. */
+export function lookUp(rooms: Rooms, place: string): unknown {
+  return [...place.matchAll(/(\w+)|\["([^"]+)"\]/g)].reduce<unknown>((at, [, word, quoted]) => {
+    const found = (at as Rooms | undefined)?.[word ?? quoted ?? ""];
+    if (found === undefined) throw new Error(`the library ships no ${place}`);
+    return found;
+  }, rooms);
+}
+
+/** The inputs, with what the library ships in its place. */
+export function taken(rooms: Rooms, value: unknown): unknown {
+  if (typeof value !== "object" || value === null) return value;
+  if (Array.isArray(value)) return value.map((one) => taken(rooms, one));
+  const entries = Object.entries(value);
+  const [first] = entries;
+  if (entries.length === 1 && first?.[0] === "from") return lookUp(rooms, String(first[1]));
+  return Object.fromEntries(entries.map(([key, one]) => [key, taken(rooms, one)]));
+}
