@@ -5,7 +5,7 @@ import type { Basis } from "./figure.js";
 import { lossOf } from "./setting.js";
 import type { Outcome, State } from "./state.js";
 import { stirringPower } from "./stirred.js";
-import { by, type Cell, cell, otherwise, stated, unknown, withAssumed } from "./unknown.js";
+import { by, type Cell, cell, otherwise, remembered, stated, unknown, withAssumed } from "./unknown.js";
 import type { Warmth } from "./warm-jacket.js";
 
 /** A source that gives nothing: the vessel is left to itself. */
@@ -80,19 +80,28 @@ export function withStirring(
   );
 }
 
+/** One segment of a vessel that is heated, cooled or left to itself. */
+export type VesselSegment = Extract<Segment, { readonly kind: "vessel" }>;
+
+/** Where a segment ends, and when. */
+export const endOf: (segment: VesselSegment) => { readonly temperatureEnd: number; readonly duration: number } =
+  remembered((segment: VesselSegment) => by("heat-balance", () => vesselSegment(segment)));
+
 /** Heats or cools until a temperature: how long that takes, and what the charge goes through. */
 export function until(
   temperatureEnd: Cell<number>,
   balance: Cell<Balance>,
 ): Pick<Outcome, "duration" | "segments" | "basis" | "assumptions"> {
-  const segment = cell(() => ({ ...balance().vessel, temperatureEnd: temperatureEnd() }));
-  const duration = cell(() => by("heat-balance", () => vesselSegment(segment()).duration));
+  const segment = cell(
+    (): VesselSegment => ({ kind: "vessel", ...balance().vessel, temperatureEnd: temperatureEnd() }),
+  );
+  const duration = (): number => endOf(segment()).duration;
   return {
     duration,
     segments: cell((): readonly Segment[] => {
       // A segment that cannot be run is none.
       duration();
-      return [{ kind: "vessel", ...segment() }];
+      return [segment()];
     }),
     basis: () => balance().basis,
     assumptions: () => balance().assumptions,

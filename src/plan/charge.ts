@@ -20,7 +20,7 @@ import type { Job } from "./job.js";
 import { type Near, nearestReadings } from "./nearest-readings.js";
 import type { Readings } from "./setting.js";
 import { type Shift, shifted } from "./shifted-readings.js";
-import { assume, type Cell, cell, otherwise, stated, unknown } from "./unknown.js";
+import { along, assume, type Cell, cell, otherwise, stated, unknown } from "./unknown.js";
 
 /** A law of temperature, and where it has a breakpoint [°C]. */
 export interface AlongTemperature {
@@ -60,6 +60,11 @@ export class Charge {
     const own = cell(find);
     this.found.set(name, own);
     return own();
+  }
+
+  /** The same of a figure along temperature, at each that it is asked for. */
+  private onceAt<T>(name: string, temperature: number, find: (temperature: number) => T): T {
+    return this.once(name, () => along(find))(temperature);
   }
 
   /** The same with more in it. */
@@ -152,32 +157,31 @@ export class Charge {
 
   /** Specific heat of the whole, melted, at a temperature [J/(kg·K)]. */
   specificHeat(temperature: number): number {
-    return heatCapacityFunction({ parts: this.dissolved().parts() })(temperature) / this.mass;
+    const capacityAt = this.once("specificHeat", () => heatCapacityFunction({ parts: this.dissolved().parts() }));
+    return capacityAt(temperature) / this.mass;
   }
 
   // Density and conductivity
 
   /** Density at a temperature [kg/m³]. */
   density(temperature: number): number {
-    return densityOf(this.contents, temperature);
+    return this.onceAt("density", temperature, (at) => densityOf(this.contents, at));
   }
 
   /** Volume at a temperature [m³], between what expansion that is not stated leaves open. */
   volume(temperature: number): Ends {
-    return volumeOf(this.contents, temperature);
+    return this.onceAt("volume", temperature, (at) => volumeOf(this.contents, at));
   }
 
   /** Density of what particles are suspended in [kg/m³]. */
   fluidDensity(temperature: number): number {
-    return densityOf(
-      this.contents.filter(({ material }) => !material.particle),
-      temperature,
-    );
+    const fluid = this.once("fluid", () => this.contents.filter(({ material }) => !material.particle));
+    return this.onceAt("fluidDensity", temperature, (at) => densityOf(fluid, at));
   }
 
   /** Conductivity at a temperature [W/(m·K)]. */
   conductivity(temperature: number): number {
-    return conductivityOf(this.contents, temperature);
+    return this.onceAt("conductivity", temperature, (at) => conductivityOf(this.contents, at));
   }
 
   /** Share of the volume that is particles of any kind. */

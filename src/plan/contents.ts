@@ -1,7 +1,7 @@
 import { conductivityOfMixture, densityOfMixture, type Material } from "../formula/index.js";
 import { densityGlycerinWater } from "../gel/index.js";
-import { conductivityAt, densityAt } from "../laws/index.js";
-import { stated, unknown } from "./unknown.js";
+import { conductivityAt, type DensityLaw, densityAt, densityFunction } from "../laws/index.js";
+import { remembered, stated, unknown } from "./unknown.js";
 
 /** What of one material is in the vessel, by the phase that it came with. */
 export interface Content {
@@ -35,6 +35,11 @@ export function isWater({ material }: Pick<Content, "material">): boolean {
   return material.propertiesOf === "water" || material.function === "water" || material.formulationWater;
 }
 
+/** Density by a law at a temperature [kg/m³], which is compiled once; where it ends it goes on. */
+const densityBy: (law: DensityLaw) => (temperature: number) => number = remembered((law: DensityLaw) =>
+  densityFunction(law, { beyond: "extend" }),
+);
+
 /** Density of some contents at a temperature [kg/m³]: volumes add up, but glycerin and water, which contract, go by their table. */
 export function densityOf(contents: readonly Content[], temperature: number): number {
   const glycerin = massOf(contents.filter(isGlycerin));
@@ -55,7 +60,7 @@ export function densityOf(contents: readonly Content[], temperature: number): nu
   for (const content of contents) {
     if (pair && (isGlycerin(content) || isWater(content))) continue;
     const { density: law } = content.material;
-    if (law) parts.push({ mass: content.mass, density: densityAt({ law, temperature, beyond: "extend" }) });
+    if (law) parts.push({ mass: content.mass, density: densityBy(law)(temperature) });
   }
   const whole = massOf(contents);
   if (whole === 0) unknown("nothing-there");
@@ -86,7 +91,7 @@ export function volumeOf(contents: readonly Content[], temperature: number): End
   const whole = massOf(contents);
   const volume = whole / densityOf(contents, temperature);
   const own = ({ material: { density: law }, mass }: Content): number =>
-    law ? mass / densityAt({ law, temperature, beyond: "extend" }) : (mass / whole) * volume;
+    law ? mass / densityBy(law)(temperature) : (mass / whole) * volume;
   const more = contents.reduce((sum, content) => sum + own(content) * expansionLeftOut(content, temperature), 0);
   return { min: volume + Math.min(0, more), max: volume + Math.max(0, more) };
 }

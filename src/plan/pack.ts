@@ -12,7 +12,7 @@ import type { Charge } from "./charge.js";
 import type { AssumptionCode } from "./codes/assumptions.js";
 import type { Basis } from "./figure.js";
 import type { Job } from "./job.js";
-import { by, stated } from "./unknown.js";
+import { along, by, remembered, stated } from "./unknown.js";
 
 /** How a filled pack cools: by conduction out of its content, or as one lump. */
 export interface PackCooling {
@@ -44,7 +44,15 @@ export function packsIn({ pack }: Job, { packsOfLot, lot: { delivered }, density
 const segmentsInPack = 30;
 
 /** The cooling of one pack that was filled at a temperature. */
-export function packCooling(charge: Charge, temperature: number, { massOfLot, packsOfLot }: ScaledBatch): PackCooling {
+export function packCooling(charge: Charge, temperature: number, scaled: ScaledBatch): PackCooling {
+  return coolingAlong(charge)(scaled)(temperature);
+}
+
+const coolingAlong = remembered((charge: Charge) =>
+  remembered((scaled: ScaledBatch) => along((temperature) => coolingFrom(charge, temperature, scaled))),
+);
+
+function coolingFrom(charge: Charge, temperature: number, { massOfLot, packsOfLot }: ScaledBatch): PackCooling {
   const { pack, process } = charge.job;
   const { content, heatLoss } = stated(pack, "pack");
   const room = process.room;
@@ -61,19 +69,18 @@ export function packCooling(charge: Charge, temperature: number, { massOfLot, pa
       conductance,
     };
     const temperatureAfter = (duration: number): number => temperatureAfterCooling({ ...lump, duration });
-    const timeUntil = (temperatureEnd: number): number =>
-      by("pack-lump", () => coolingTime({ ...lump, temperatureEnd }));
+    const timeUntil = along((temperatureEnd) => by("pack-lump", () => coolingTime({ ...lump, temperatureEnd })));
     return {
       basis: { kind: "stated", key: "pack-cooling" },
       assumptions: [],
       temperatureAfter,
       timeUntil,
       timeUntilSurface: timeUntil,
-      curve: (temperatureEnd) => {
+      curve: along((temperatureEnd) => {
         const whole = timeUntil(temperatureEnd);
         const times = Array.from({ length: 101 }, (_, i) => (whole * i) / 100);
         return { times, temperatures: times.map(temperatureAfter) };
-      },
+      }),
     };
   }
   const { diameter, height, coefficient } = content;
@@ -88,13 +95,17 @@ export function packCooling(charge: Charge, temperature: number, { massOfLot, pa
   return {
     basis: { kind: "law", key: "pack-conduction" },
     assumptions: ["latent-heat-of-setting-left-out"],
-    temperatureAfter: (duration) => by("pack-conduction", () => packTemperature({ ...conducting, duration })),
-    timeUntil: (temperatureEnd) => by("pack-conduction", () => packCoolingTime({ ...conducting, temperatureEnd })),
-    timeUntilSurface: (temperatureEnd) =>
+    temperatureAfter: along((duration) => by("pack-conduction", () => packTemperature({ ...conducting, duration }))),
+    timeUntil: along((temperatureEnd) =>
+      by("pack-conduction", () => packCoolingTime({ ...conducting, temperatureEnd })),
+    ),
+    timeUntilSurface: along((temperatureEnd) =>
       by("pack-conduction", () =>
         packCoolingTime({ ...conducting, where: { radial: 0, axial: height / 2 }, temperatureEnd }),
       ),
-    curve: (temperatureEnd) =>
+    ),
+    curve: along((temperatureEnd) =>
       by("pack-conduction", () => packCoolingCurve({ ...conducting, temperatureEnd, segments: segmentsInPack })),
+    ),
   };
 }

@@ -15,7 +15,7 @@ import type { Basis } from "./figure.js";
 import type { Bench, Job, Vessel } from "./job.js";
 import { withSamples } from "./samples.js";
 import { cylinderReadings, shearRateTaken } from "./taken.js";
-import { assume, withAssumed } from "./unknown.js";
+import { remembered } from "./unknown.js";
 
 /** How a vessel loses heat to the room. */
 export interface Loss {
@@ -49,17 +49,6 @@ export interface OilLaws {
   readonly viscosity: readonly OilPoint[];
   readonly flowIndex: readonly OilPoint[];
   readonly yieldStress: readonly OilPoint[];
-}
-
-/** Computes a figure once for each part of a document: a change of the job keeps what it does not touch. */
-export function remembered<Part extends object, T>(compute: (part: Part) => T): (part: Part) => T {
-  const found = new WeakMap<Part, ReturnType<typeof withAssumed<T>>>();
-  return (part) => {
-    const there = found.get(part) ?? withAssumed(() => compute(part));
-    found.set(part, there);
-    if (there.assumed.length > 0) assume(...there.assumed);
-    return there.value;
-  };
 }
 
 /** Distance that the mix keeps above its setting temperature [K], where the process names none: common practice, no source. */

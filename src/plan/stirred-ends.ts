@@ -5,7 +5,7 @@ import { levelAt } from "./level.js";
 import type { Turn } from "./state.js";
 import { type Stirred, stirredAt, stirredIn, temperatureOfStirring, wayOf } from "./stirred.js";
 import { impellerOf, stirrerOf, vesselAround } from "./stirrer.js";
-import { by } from "./unknown.js";
+import { by, remembered } from "./unknown.js";
 
 /** A stirrer with each end of the shear constants that are published for its kind; with its own, where one is stated. */
 function withShearConstants(stirrer: Stirrer): readonly Stirrer[] {
@@ -47,21 +47,21 @@ export function everyEnd(
 }
 
 /** What the stirrer may do in a turn, at every end of what is published of it. */
-export function stirredEnds({ state, speed }: Turn): readonly Stirred[] {
+export const stirredEnds: (turn: Turn) => readonly Stirred[] = remembered(({ state, speed }: Turn) => {
   const { charge } = state;
   const temperature = temperatureOfStirring(state);
   return everyEnd(charge, temperature, (stirrer, level) =>
     stirredAt(charge, temperature, speed(), wayOf(state), stirrer, level),
   );
-}
+});
 
 /** The highest Reynolds number that a turn may have, whatever the level: with the shear constant that makes the charge thinnest. */
-export function reynoldsMax({ state, speed }: Turn): number {
+export const reynoldsMax: (turn: Turn) => number = remembered(({ state, speed }: Turn) => {
   const { charge } = state;
   const at = (stirrer: Stirrer): Stirred =>
     stirredAt(charge, temperatureOfStirring(state), speed(), wayOf(state), stirrer);
   return Math.max(...withShearConstants(stirrerOf(charge.job)).map((stirrer) => at(stirrer).reynolds));
-}
+});
 
 /** A figure of stirring between all of those ends. */
 export function betweenEnds(

@@ -14,7 +14,7 @@ import { levelAt, levelsAt } from "./level.js";
 import type { Readings } from "./setting.js";
 import type { State, Turn } from "./state.js";
 import { impellerOf, stirrerOf, vesselAround, viscosityAtStirrer } from "./stirrer.js";
-import { by, cell, unknown } from "./unknown.js";
+import { by, remembered, unknown } from "./unknown.js";
 
 /** A charge that is stirred. */
 export interface Stirred extends StirredState {
@@ -98,17 +98,10 @@ export function stirredAt(
   return stirredWith(charge, temperature, curveAt(charge, temperature, speed, way, stirrer), speed, stirrer, level);
 }
 
-const found = new WeakMap<Turn, () => Stirred>();
-
 /** What the stirrer does in a turn. */
-export function stirredIn(turn: Turn): Stirred {
-  const there = found.get(turn);
-  if (there) return there();
-  const { state, speed } = turn;
-  const find = cell(() => stirredAt(state.charge, temperatureOfStirring(state), speed(), wayOf(state)));
-  found.set(turn, find);
-  return find();
-}
+export const stirredIn: (turn: Turn) => Stirred = remembered(({ state, speed }: Turn) =>
+  stirredAt(state.charge, temperatureOfStirring(state), speed(), wayOf(state)),
+);
 
 /** Between which ends the torque lies, by how sure the power of the stirrer is [N·m]. */
 export function torqueBand(

@@ -109,6 +109,30 @@ export function cell<T>(find: () => T): Cell<T> {
   };
 }
 
+/** Finds a figure once for each part of a document or of a run: a change of the job keeps what it does not touch. */
+export function remembered<Part extends object, T>(find: (part: Part) => T): (part: Part) => T {
+  const found = new WeakMap<Part, Cell<T>>();
+  return (part) => {
+    const there = found.get(part);
+    if (there) return there();
+    const own = cell(() => find(part));
+    found.set(part, own);
+    return own();
+  };
+}
+
+/** A figure along a number, such as a temperature, found once for each. */
+export function along<T>(find: (at: number) => T): (at: number) => T {
+  const found = new Map<number, Cell<T>>();
+  return (at) => {
+    const there = found.get(at);
+    if (there) return there();
+    const own = cell(() => find(at));
+    found.set(at, own);
+    return own();
+  };
+}
+
 /** A figure that is known from the start. */
 export function known<T>(value: T): Cell<T> {
   return () => value;

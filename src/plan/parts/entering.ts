@@ -2,9 +2,8 @@ import type { Material, Particle } from "../../formula/index.js";
 import { type DragLaw, flakeOfVolume, type Suspension } from "../../particles/index.js";
 import type { Charge } from "../charge.js";
 import type { LawCode } from "../codes/bases.js";
-import { remembered } from "../setting.js";
 import type { Run, State } from "../state.js";
-import { by } from "../unknown.js";
+import { by, remembered } from "../unknown.js";
 import { meltOf } from "./melt.js";
 
 /** Up to here a flake is thin enough for the disc without a rim; a spheroid of the same volume and width from here on. */

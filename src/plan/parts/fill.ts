@@ -15,9 +15,8 @@ import type { fillLimitCodes } from "../codes/words.js";
 import { type Ends, isWater } from "../contents.js";
 import type { Pack } from "../job.js";
 import { usualSampleSize } from "../samples.js";
-import { remembered } from "../setting.js";
 import type { Run } from "../state.js";
-import { by, stated, unknown } from "../unknown.js";
+import { by, remembered, stated, unknown } from "../unknown.js";
 import { fillingOf } from "./moments.js";
 
 /**

@@ -14,8 +14,7 @@ import {
 import type { UseCode } from "../codes/words.js";
 import type { NotKnown } from "../figure.js";
 import type { Bench, Job } from "../job.js";
-import { remembered } from "../setting.js";
-import { by, type Cell, cell, orNotKnown, stated, unknown, where } from "../unknown.js";
+import { by, type Cell, cell, orNotKnown, remembered, stated, unknown, where } from "../unknown.js";
 
 type FlowPoints = NonNullable<Bench["flowCurve"]>;
 

@@ -3,9 +3,8 @@ import type { ByDose } from "../by-dose.js";
 import type { Charge } from "../charge.js";
 import type { Basis } from "../figure.js";
 import type { Bench } from "../job.js";
-import { remembered } from "../setting.js";
 import type { Run } from "../state.js";
-import { by, type Cell, cell, otherwise, where } from "../unknown.js";
+import { by, type Cell, cell, otherwise, remembered, where } from "../unknown.js";
 import { gelOf } from "./droplets.js";
 
 type Doses = NonNullable<Bench["doses"]>;

@@ -1,8 +1,8 @@
 import type { DensityLaw, HeatLossLaw, ViscosityLaw } from "../../laws/index.js";
 import type { Charge } from "../charge.js";
 import type { Figure } from "../figure.js";
-import { lossOf, remembered } from "../setting.js";
-import { otherwise, stated } from "../unknown.js";
+import { lossOf } from "../setting.js";
+import { otherwise, remembered, stated } from "../unknown.js";
 
 /** Density of the air in bubbles, near the temperature and pressure of a room [kg/m³]. */
 export const densityOfAir = 1.2;

@@ -10,7 +10,7 @@ import type { Run, Turn } from "../state.js";
 import { levelsIn, movedBy, stirredIn, stirredWith, temperatureOfStirring } from "../stirred.js";
 import { everyEnd, stirredEnds } from "../stirred-ends.js";
 import { shearRateOf, stirrerOf } from "../stirrer.js";
-import { otherwise, stated, unknown } from "../unknown.js";
+import { along, otherwise, remembered, stated, unknown } from "../unknown.js";
 import { hasSet } from "./turning.js";
 import { yieldStressFigure } from "./yield-stress.js";
 
@@ -60,11 +60,11 @@ interface Extent {
 function extent(turn: Turn, run: Run, { all, narrowest, widest }: Extent): Figure {
   const law = { kind: "law", key: "cavern" } as const;
   const { min: weak, max: strong, basis = [], assumptions = [] } = yieldIn(turn, run);
-  const max = weak === 0 ? null : Math.max(...cavernsAt(turn, run, weak).map(widest));
+  const max = weak === 0 ? null : Math.max(...cavernsAt(turn, weak).map(widest));
   // How much stronger it may be was not measured: only the weakest decides what moves.
   if (strong === null && (max === null || max >= all))
     unknown("not-read", { field: "emulsion-thickness-yield-stress" });
-  const min = strong === null ? null : strong === 0 ? all : Math.min(...cavernsAt(turn, run, strong).map(narrowest));
+  const min = strong === null ? null : strong === 0 ? all : Math.min(...cavernsAt(turn, strong).map(narrowest));
   return { min, max, basis: [law, ...basis], ...(assumptions.length > 0 && { assumptions }) };
 }
 
@@ -106,8 +106,15 @@ function yieldOfEmulsion(charge: Charge): Yield {
 }
 
 /** The caverns of a gel with a yield stress, at every end of what is published of stirrer and cavern. */
-function cavernsAt(turn: Turn, { job }: Run, yieldStress: number): readonly Cavern[] {
+function cavernsAt(turn: Turn, yieldStress: number): readonly Cavern[] {
+  return cavernsAlong(turn)(yieldStress);
+}
+
+const cavernsAlong = remembered((turn: Turn) => along((yieldStress) => cavernsOf(turn, yieldStress)));
+
+function cavernsOf(turn: Turn, yieldStress: number): readonly Cavern[] {
   const { charge } = turn.state;
+  const { job } = charge;
   const curve = (stirrer: Stirrer): FlowCurve => {
     if (charge.isEmulsion()) return withYield(charge, yieldStress);
     // A set gel of which the yield stress alone counts, at the mean shear rate of the stirrer: with its viscosity it is moved further.

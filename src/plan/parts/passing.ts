@@ -1,9 +1,7 @@
 import { type HeatedVessel, type Segment, vesselSegment, vesselTimes } from "../../heat/index.js";
-import { balanceOf, noSource } from "../balance.js";
+import { balanceOf, endOf, noSource, type VesselSegment } from "../balance.js";
 import type { Run } from "../state.js";
 import { by, unknown } from "../unknown.js";
-
-type VesselSegment = Extract<Segment, { kind: "vessel" }>;
 
 /** Steps after which the melt is another one, or begins to cool. */
 const startsAnew = new Set(["charge", "add", "take off the heat"]);
@@ -25,7 +23,7 @@ export function timeOfPassing(temperature: number, { moments }: Run, place: numb
       time += segment.duration;
       continue;
     }
-    const { duration, temperatureEnd } = by("heat-balance", () => vesselSegment(segment));
+    const { duration, temperatureEnd } = endOf(segment);
     if (temperatureEnd <= temperature) return time + durationTo(segment, segment.temperatureStart, temperature);
     time += duration;
     at = temperatureEnd;
@@ -66,7 +64,7 @@ export function traceOf(
   };
   for (const segment of segments) {
     const start = segment.temperatureStart;
-    const whole = segment.kind === "ramp" ? segment : by("heat-balance", () => vesselSegment(segment));
+    const whole = segment.kind === "ramp" ? segment : endOf(segment);
     if (start <= temperatureEnd && whole.temperatureEnd <= temperatureEnd) break;
     const end = Math.max(whole.temperatureEnd, temperatureEnd);
     add(0, start);

@@ -1,7 +1,8 @@
 import { type HeatedVessel, vesselSegment } from "../../heat/index.js";
-import { densityAt } from "../../laws/index.js";
+import { densityFunction } from "../../laws/index.js";
 import { root } from "../../numeric/root.js";
 import { bubbleRise } from "../../particles/index.js";
+import { endOf } from "../balance.js";
 import type { Moment, Run } from "../state.js";
 import { by } from "../unknown.js";
 import { airAsked, bubbleOf } from "./bubbles.js";
@@ -29,10 +30,11 @@ export function risesIn(
   const { sets, densityFluid: law } = meltOf(charge);
   const { at: viscosityAt, breakpoints } = charge.readings("cooling");
   const bubble = bubbleOf(airAsked(run));
+  const densityAt = densityFunction(law);
   const velocityAt = (temperature: number): number => {
     // The gas shrinks as it cools.
     const diameter = bubble.diameter * Math.cbrt((temperature + kelvin) / (temperatureOfWidth + kelvin));
-    const densityFluid = densityAt({ law, temperature });
+    const densityFluid = densityAt(temperature);
     return bubbleRise({ ...bubble, diameter, densityFluid, viscosity: viscosityAt(temperature) }).velocity;
   };
   return by("bubble-rise", () =>
@@ -40,7 +42,7 @@ export function risesIn(
       const { temperatureStart: from } = segment;
       if (from <= sets) return [];
       if (segment.kind === "ramp") return [level(segment.duration, velocityAt(from))];
-      const { temperatureEnd, duration } = vesselSegment(segment);
+      const { temperatureEnd, duration } = endOf(segment);
       const to = Math.max(temperatureEnd, sets);
       if (to === from) return [level(duration, velocityAt(from))];
       return [riseInVessel(segment, [...(segment.breakpoints ?? []), ...breakpoints], velocityAt, to)];

@@ -4,9 +4,8 @@ import type { TemperatureHistory } from "../../transient/index.js";
 import { type Basis, between, exactly, type Figure } from "../figure.js";
 import { levelAt } from "../level.js";
 import { packCooling } from "../pack.js";
-import { remembered } from "../setting.js";
 import type { Moment, Run } from "../state.js";
-import { by, type Cell, cell, otherwise, type Reason, stated } from "../unknown.js";
+import { along, by, type Cell, cell, otherwise, type Reason, remembered, stated } from "../unknown.js";
 import { gelOf } from "./droplets.js";
 import { dragOf, type Entering, suspensionOf } from "./entering.js";
 import { byReadings, meltOf } from "./melt.js";
@@ -66,11 +65,13 @@ function settlingInto(entering: Entering, which: WhichPack): Settling {
   const before = waysBeforeOf(entering);
   const inPack = cell(() => wayInPack(run, particle, isFirst));
   const depth = depthOfVessel(entering);
-  return (diameter, from = anyWarmth) => {
-    const all = from === anyWarmth ? ways : [...before(), ...ways];
+  const through = (all: readonly Way[], diameter: number, from: number): Settled => {
     const inVessel = all.reduce((sum, one) => sum + one(diameter, from), 0);
     return { inVessel: noFurther(inVessel, depth), inPack: cell(() => inPack()(diameter, from)) };
   };
+  const inThisRun = along((diameter) => through(ways, diameter, anyWarmth));
+  return (diameter, from) =>
+    from === undefined ? inThisRun(diameter) : through([...before(), ...ways], diameter, from);
 }
 
 /** Down to the bottom or up to the surface, and no further. */
@@ -138,18 +139,19 @@ function alongTrace(suspension: Suspension, trace: TemperatureHistory): readonly
   const settled = (diameter: number, part: TemperatureHistory): readonly number[] =>
     by("settling", () => settlingOverCurve({ ...suspension, diameter, beyond: "extend", ...part })).distances;
   // A search for the warmest melt asks for the same diameter from many temperatures.
-  const found = new Map<number, readonly number[]>();
-  const wholeOf = (diameter: number): readonly number[] => {
-    const distances = found.get(diameter) ?? settled(diameter, trace);
-    found.set(diameter, distances);
-    return distances;
-  };
+  const wholeOf = along((diameter) => settled(diameter, trace));
+  const at = (list: readonly number[], i: number): number => list[i] ?? 0;
+  const straightTo = along((next) =>
+    along((diameter) => {
+      const duration = at(times, next) - at(times, next - 1);
+      return at(settled(diameter, { times: [0, duration], temperatures: temperatures.slice(next - 1, next + 1) }), 1);
+    }),
+  );
   return [
     (diameter, from) => {
       const next = temperatures.findIndex((temperature) => temperature <= from);
       if (next < 0) return 0;
       const distances = wholeOf(diameter);
-      const at = (list: readonly number[], i: number): number => list[i] ?? 0;
       const rest = at(distances, distances.length - 1) - at(distances, next);
       if (next === 0) return rest;
       const [warm, cool] = [at(temperatures, next - 1), at(temperatures, next)];
@@ -158,10 +160,7 @@ function alongTrace(suspension: Suspension, trace: TemperatureHistory): readonly
       // So near to a point of the curve the point alone will do.
       if (!(duration > 0)) return rest;
       // Between two points the way is shared out as along the straight line through them.
-      const [, straight = 0] = settled(diameter, {
-        times: [0, at(times, next) - at(times, next - 1)],
-        temperatures: [warm, cool],
-      });
+      const straight = straightTo(next)(diameter);
       const [, part = 0] = settled(diameter, { times: [0, duration], temperatures: [from, cool] });
       const stretch = at(distances, next) - at(distances, next - 1);
       return rest + (straight === 0 ? 0 : (stretch * part) / straight);

@@ -1,8 +1,7 @@
 import { type DoseResponse, doseForStrength, type Estimate, fitDoseResponse, strengthAtDose } from "../../gel/index.js";
 import type { Basis, Figure, NotKnown } from "../figure.js";
 import type { Bench, Job } from "../job.js";
-import { remembered } from "../setting.js";
-import { by, type Cell, cell, orNotKnown, stated } from "../unknown.js";
+import { by, type Cell, cell, orNotKnown, remembered, stated } from "../unknown.js";
 
 type StrengthTrials = NonNullable<Bench["strengthTrials"]>;
 

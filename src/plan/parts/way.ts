@@ -1,7 +1,8 @@
 import { type Segment, vesselSegment } from "../../heat/index.js";
-import { densityAt, viscosityBreakpoints, viscosityFunction } from "../../laws/index.js";
+import { densityFunction, viscosityBreakpoints, viscosityFunction } from "../../laws/index.js";
 import { hinderedFactor, type Suspension, terminalVelocity } from "../../particles/index.js";
-import { by } from "../unknown.js";
+import { endOf } from "../balance.js";
+import { along, by } from "../unknown.js";
 
 /** The way of a particle of a diameter in one stretch [m], from a temperature on down. */
 export type Way = (diameter: number, from: number) => number;
@@ -10,17 +11,21 @@ export type Way = (diameter: number, from: number) => number;
 export function wayAlong(suspension: Suspension, sets: number, segment: Segment): readonly Way[] {
   const { temperatureStart: start } = segment;
   if (segment.kind === "ramp" || start <= sets) return [];
-  const end = Math.max(by("heat-balance", () => vesselSegment(segment)).temperatureEnd, sets);
+  const end = Math.max(endOf(segment).temperatureEnd, sets);
   if (end >= start) return [];
   const { heatCapacity, heatLoss, heatSource, temperatureAmbient, breakpoints: stated = [] } = segment;
   const breakpoints = [...stated, ...viscosityBreakpoints(suspension.viscosity)];
   const vessel = { heatCapacity, heatLoss, heatSource, temperatureAmbient, breakpoints, temperatureEnd: end };
+  const wayFrom = (temperatureStart: number, diameter: number): number => {
+    const rates = { distance: velocityIn(suspension, diameter) };
+    return by("settling", () => vesselSegment({ ...vessel, temperatureStart, rates })).totals.distance;
+  };
+  // A search for the warmest melt asks for the whole again and again.
+  const whole = along((diameter) => wayFrom(start, diameter));
   return [
     (diameter, from) => {
-      const temperatureStart = Math.min(start, from);
-      if (temperatureStart <= end) return 0;
-      const rates = { distance: velocityIn(suspension, diameter) };
-      return by("settling", () => vesselSegment({ ...vessel, temperatureStart, rates })).totals.distance;
+      if (from <= end) return 0;
+      return from >= start ? whole(diameter) : wayFrom(from, diameter);
     },
   ];
 }
@@ -34,8 +39,9 @@ function velocityIn(
   diameter: number,
 ): (temperature: number) => number {
   const viscosityOf = viscosityFunction(law, { beyond: "extend" });
+  const densityOf = densityFunction(density);
   return (temperature) => {
-    const densityFluid = densityAt({ law: density, temperature });
+    const densityFluid = densityOf(temperature);
     const viscosity = viscosityOf(temperature);
     const one = { diameter, densityParticle, densityFluid, viscosity, drag, beyond: "extend" } as const;
     const { velocity, reynolds } = terminalVelocity(one);

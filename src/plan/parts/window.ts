@@ -1,8 +1,7 @@
 import { root } from "../../numeric/root.js";
 import { additionWindow } from "../../particles/index.js";
 import type { FieldCode } from "../codes/reasons.js";
-import { remembered } from "../setting.js";
-import { by, otherwise, type Reason, stated, unknown } from "../unknown.js";
+import { by, otherwise, type Reason, remembered, stated, unknown } from "../unknown.js";
 import { type Entering, suspensionOf } from "./entering.js";
 import { meltOf } from "./melt.js";
 import { fillingTakesTime, heatOff } from "./moments.js";
