@@ -95,8 +95,8 @@ export function settlingOverCurve(input: Suspension & TemperatureHistory): Settl
     },
     1,
     "distance",
-    // A curve is given by many points, so the stretches between them are short.
-    nodes.slim,
+    // A curve is given by many points, so the stretches between them are short, and every breakpoint is an edge.
+    nodes.smooth,
     passedAt,
   );
   const distances = places.map((place, i) => result(passedAt[place] as number, `distances[${i}]`));

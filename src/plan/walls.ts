@@ -11,7 +11,7 @@ import type { AssumptionCode } from "./codes/assumptions.js";
 import type { Basis } from "./figure.js";
 import type { Job } from "./job.js";
 import { stirrerOf, viscosityAtStirrer } from "./stirrer.js";
-import { by, otherwise, stated, unknown } from "./unknown.js";
+import { along, by, otherwise, remembered, stated, unknown } from "./unknown.js";
 
 /** An end of how sure a coefficient is, or its best value. */
 export type End = "min" | "value" | "max";
@@ -114,6 +114,14 @@ export function beside(inside: Inside, bulk: number, end: End): number | ((wall:
  * least as hot as they go, and the charge there is thinner, which keeps it below what their end lets expect.
  */
 export function hottestWall(charge: Charge, start: number, end: number): WallEnds {
+  return hottestAlong(charge)(start)(end);
+}
+
+const hottestAlong = remembered((charge: Charge) =>
+  along((start) => along((end) => hottestBetween(charge, start, end))),
+);
+
+function hottestBetween(charge: Charge, start: number, end: number): WallEnds {
   const { heater: described, heatedWall } = charge.job.vessel;
   const heater = stated(described, "vessel-heater", { of: charge.job.vessel.name });
   const wall = stated(heatedWall, "vessel-heated-wall", { of: charge.job.vessel.name });
@@ -165,6 +173,12 @@ export function jacketOf({ vessel }: Job): NonNullable<Job["vessel"]["jacket"]> 
  * so that the wall is cooler than that lets expect, and no colder than the coolant.
  */
 export function coldWall(charge: Charge, temperature: number): WallEnds {
+  return coldAlong(charge)(temperature);
+}
+
+const coldAlong = remembered((charge: Charge) => along((temperature) => coldAt(charge, temperature)));
+
+function coldAt(charge: Charge, temperature: number): WallEnds {
   const jacket = jacketOf(charge.job);
   const { insideCoefficient: coefficient, source, conductance, outsideCoefficient, coolant } = jacket;
   const area = stated(jacket.area, "vessel-jacket-area");

@@ -108,12 +108,11 @@ export function timesOfPassing(input: SegmentInput<never>, temperatures: readonl
   const sense = Math.sign(end - start);
   const track = layTrack(input, start, end, sense);
   let at = start;
-  let time = 0;
-  return temperatures.map((next, i) => {
+  const positions = temperatures.map((next, i) => {
     if ((next - at) * sense < 0)
       refuse("input", `temperatures[${i}]`, next, `${at} °C or beyond, on the way from ${start} to ${end} °C`);
-    time += track.between(track.positionOf(at), track.positionOf(next), 1)[0] as number;
     at = next;
-    return result(time, `times[${i}]`);
+    return track.positionOf(next);
   });
+  return track.passing(positions).map((time, i) => result(time, `times[${i}]`));
 }

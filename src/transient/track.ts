@@ -38,10 +38,15 @@ export interface Track {
   readonly fill: (temperature: number, weight: number, values: Float64Array) => void;
   /** Duration from one position to another, and the totals where `count` covers them. */
   readonly between: (from: number, to: number, count: number) => Float64Array;
+  /** When each of several positions is passed [s], all of which lie ahead of the one before. */
+  readonly passing: (positions: readonly number[]) => readonly number[];
 }
 
 /** A panel up to this wide [K] is narrow: its twelve nodes stand closer than 1 K. Where heat capacity varies, all are. */
 const panelNarrow = 7;
+
+/** Up to this wide [K] six do. */
+const panelSlim = 1;
 
 /** The value, if it is a function. */
 export function callback(value: Curve | undefined, path: string): Curve {
@@ -82,27 +87,57 @@ export function layTrack(input: SegmentInput<string>, start: number, end: number
     for (let k = 0; k < rated.length; k += 1)
       values[k + 1] = finite((rated[k] as Curve)(at), paths[k] as string) * weight;
   };
-  const between = (from: number, to: number, count: number): Float64Array => {
-    if (from === to) return new Float64Array(count);
+  /** Where the panels between two positions begin and end. */
+  const edgesBetween = (from: number, to: number): number[] => {
     const inside = stops.map(positionOf);
-    const first = temperatureOf(from);
-    const way = temperatureOf(to) - first;
-    const narrow = varying || Math.abs(way) <= panelNarrow;
     if (varying) {
       // A melting range that was not named must not slip through between two nodes.
-      const panels = Math.min(100, Math.ceil(Math.abs(way) / panelNarrow));
-      for (let k = 1; k < panels; k += 1) inside.push(positionOf(first + (way * k) / panels));
+      const [first, last] = [temperatureOf(from), temperatureOf(to)];
+      const panels = Math.min(100, Math.ceil(Math.abs(last - first) / panelNarrow));
+      for (let k = 1; k < panels; k += 1) inside.push(positionOf(first + ((last - first) * k) / panels));
     }
     const within = inside.filter((stop) => (stop - from) * (stop - to) < 0);
-    const edges = [from, ...within.sort((one, other) => (one - other) * (to - from)), to];
+    return [from, ...within.sort((one, other) => (one - other) * (to - from)), to];
+  };
+  const between = (from: number, to: number, count: number): Float64Array => {
+    if (from === to) return new Float64Array(count);
+    const narrow = varying || Math.abs(temperatureOf(to) - temperatureOf(from)) <= panelNarrow;
     const integrand = (position: number, values: Float64Array): void => {
       const at = temperatureOf(position);
       const pace = paceAt(at);
       values[0] = pace;
       if (count > 1) fill(at, pace, values);
     };
-    return integrate(edges, integrand, count, "transient", narrow ? nodes.narrow : nodes.wide);
+    return integrate(edgesBetween(from, to), integrand, count, "transient", narrow ? nodes.narrow : nodes.wide);
+  };
+  const passing = (positions: readonly number[]): readonly number[] => {
+    const edges = [positionOf(start)];
+    let widest = 0;
+    const places = positions.map((to) => {
+      const from = edges[edges.length - 1] as number;
+      if (to === from) return edges.length - 1;
+      widest = Math.max(widest, Math.abs(temperatureOf(to) - temperatureOf(from)));
+      return edges.push(...edgesBetween(from, to).slice(1)) - 1;
+    });
+    const passedAt = new Float64Array(edges.length);
+    const order = widest <= panelSlim ? nodes.slim : varying || widest <= panelNarrow ? nodes.narrow : nodes.wide;
+    const paces = (position: number, values: Float64Array): void => {
+      values[0] = paceAt(temperatureOf(position));
+    };
+    integrate(edges, paces, 1, "transient", order, passedAt);
+    return places.map((place) => passedAt[place] as number);
   };
   const forward = limited ? sense * side : sense;
-  return { from: positionOf(start), forward, limited, positionOf, temperatureOf, paceAt, names, fill, between };
+  return {
+    from: positionOf(start),
+    forward,
+    limited,
+    positionOf,
+    temperatureOf,
+    paceAt,
+    names,
+    fill,
+    between,
+    passing,
+  };
 }

@@ -62,22 +62,45 @@ function riseInVessel(
   end: number,
 ): Rise {
   const vessel = { temperatureStart, heatCapacity, heatSource, heatLoss, temperatureAmbient, breakpoints };
-  const until = (temperatureEnd: number): { readonly duration: number; readonly distance: number } => {
-    if (temperatureEnd === temperatureStart) return { duration: 0, distance: 0 };
-    const { duration, totals } = vesselSegment({ ...vessel, temperatureEnd, rates: { distance: velocityAt } });
-    return { duration, distance: totals.distance };
+  const start: Risen = { temperature: temperatureStart, duration: 0, distance: 0 };
+  /** Goes on from where bubbles have risen so far. */
+  const on = (from: Risen, temperatureEnd: number): Risen => {
+    if (temperatureEnd === from.temperature) return from;
+    const { duration, totals } = vesselSegment({
+      ...vessel,
+      temperatureStart: from.temperature,
+      temperatureEnd,
+      rates: { distance: velocityAt },
+    });
+    return {
+      temperature: temperatureEnd,
+      duration: from.duration + duration,
+      distance: from.distance + totals.distance,
+    };
   };
-  const after = (way: number): number =>
-    until(
-      root(
-        (at) => until(at).distance - way,
-        Math.min(end, temperatureStart),
-        Math.max(end, temperatureStart),
-        "temperature",
-        1e-9,
-      ),
-    ).duration;
-  return { ...until(end), after };
+  const whole = on(start, end);
+  const after = (way: number): number => {
+    // Each look goes on from the last that was too early.
+    let early = start;
+    const lacks = (at: number): number => {
+      const there = at === end ? whole : on(early, at);
+      if (there.distance < way) early = there;
+      return there.distance - way;
+    };
+    const coolest = Math.min(end, temperatureStart);
+    return on(early, root(lacks, coolest, Math.max(end, temperatureStart), "temperature", 1e-9)).duration;
+  };
+  return { duration: whole.duration, distance: whole.distance, after };
+}
+
+/** How far bubbles have risen on the way to a temperature. */
+interface Risen {
+  /** [°C]. */
+  readonly temperature: number;
+  /** [s]. */
+  readonly duration: number;
+  /** [m]. */
+  readonly distance: number;
 }
 
 /** Time until bubbles have risen so far through segments that together let them [s]. */
