@@ -1,6 +1,6 @@
 import type { FieldCode } from "./codes/reasons.js";
 import type { Bench, Job } from "./job.js";
-import { stated, unknown } from "./unknown.js";
+import { remembered, stated, unknown } from "./unknown.js";
 
 /** How far the share of a material may be from the bench's, unless the bench states it: common practice, no source. */
 const usualTolerance = 0.005;
@@ -26,9 +26,9 @@ export function holdsFor(
  * Whether the bench's emulsion had the same gel former and the same oil. How much oil it had does not matter, since its
  * readings are taken along the oil fraction; nor do particles. Shares are those of the charge.
  */
-export function holdsForEmulsion(job: Job): boolean {
-  return [true, false].every((isOuter) => holdsForPhase(job, isOuter));
-}
+export const holdsForEmulsion: (job: Job) => boolean = remembered((job: Job) =>
+  [true, false].every((isOuter) => holdsForPhase(job, isOuter)),
+);
 
 /** Whether its gel former was the same, or its oil. */
 function holdsForPhase({ bench, benchLines, formula }: Job, isOuter: boolean): boolean {

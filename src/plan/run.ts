@@ -86,7 +86,17 @@ export function runSteps(
       ...(ends && { speed: ends }),
     };
   });
-  return { job, scaled, weighed, moments, turns: moments.flatMap(turnsIn) };
+  // What a turn takes for granted is no part of a figure that first asks for all of them.
+  const turns = cell(() => withAssumed(() => moments.flatMap(turnsIn)).value);
+  return {
+    job,
+    scaled,
+    weighed,
+    moments,
+    get turns() {
+      return turns();
+    },
+  };
 }
 
 /** What a step rests on, told without resting on it. */
@@ -99,6 +109,8 @@ function told({ basis, assumptions }: Outcome): Pick<Outcome, "basis" | "assumpt
 
 /** What has melted or dissolved stays so until the gel sets. */
 function settled(charge: Charge, temperature: () => number): Charge {
+  // Of what neither melts nor has molten nobody needs to know how warm it is.
+  if (charge.molten.size === 0 && !charge.contents.some(({ material }) => material.melting)) return charge;
   return otherwise(
     () => {
       const now = temperature();
@@ -126,7 +138,8 @@ function same(one: ReadonlySet<string>, other: ReadonlySet<string>): boolean {
 
 /** The stirred states of a step: the end of every addition, or the end of the step. */
 function turnsIn({ turns, schedule, number, speed, before, after, duration }: Moment): readonly Turn[] {
-  if (turns && turns.length > 0) return turns;
+  const own = otherwise(turns ?? (() => []), () => []);
+  if (own.length > 0) return own;
   // What goes in all at once is stirred by the next step.
   const takesTime = otherwise(
     () => duration() > 0,

@@ -113,7 +113,7 @@ export interface Outcome {
   /** The stirrer at its end [rev/s], where it changes on the way. */
   readonly speed?: Cell<number>;
   /** The additions that are stirred in, one by one, where the step has several. */
-  readonly turns?: readonly Turn[];
+  readonly turns?: Cell<readonly Turn[]>;
   /** The medium of a jacket that keeps the charge warm off the heat [°C]. */
   readonly warmedBy?: number;
 }

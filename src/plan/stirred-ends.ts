@@ -8,11 +8,11 @@ import { impellerOf, stirrerOf, vesselAround } from "./stirrer.js";
 import { by, remembered } from "./unknown.js";
 
 /** A stirrer with each end of the shear constants that are published for its kind; with its own, where one is stated. */
-function withShearConstants(stirrer: Stirrer): readonly Stirrer[] {
+const withShearConstants: (stirrer: Stirrer) => readonly Stirrer[] = remembered((stirrer: Stirrer) => {
   const { metznerOttoConstant: published } = impellerConstants[impellerOf(stirrer).kind];
   if (stirrer.metznerOttoConstant !== undefined || !published) return [stirrer];
   return [published.min, published.max].map((metznerOttoConstant) => ({ ...stirrer, metznerOttoConstant }));
-}
+});
 
 /** The levels by which the power of a stirrer is found [m]. Power curves were measured over flat and dished bottoms: in a cone the charge counts both as deep as it is and as deep as it would be over a flat bottom. */
 function levelsOfPower(charge: Charge, temperature: number): readonly number[] {

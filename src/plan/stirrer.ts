@@ -1,7 +1,7 @@
 import { type Impeller, type StirredVessel, stirringShearRate } from "../mixing/index.js";
 import type { Job, Stirrer, Vessel } from "./job.js";
 import type { Readings } from "./setting.js";
-import { by, stated } from "./unknown.js";
+import { by, remembered, stated } from "./unknown.js";
 
 /** The stirrer of a job. */
 export function stirrerOf({ vessel }: Job): Stirrer {
@@ -9,7 +9,7 @@ export function stirrerOf({ vessel }: Job): Stirrer {
 }
 
 /** The stirrer as the kernels take it. Of a kind that they do not know, only what the document states counts. */
-export function impellerOf(stirrer: Stirrer): Impeller {
+export const impellerOf: (stirrer: Stirrer) => Impeller = remembered((stirrer: Stirrer): Impeller => {
   const { kind, diameter, metznerOttoConstant, blades, bladeAngle, bladeWidth, armHeight } = stirrer;
   const { laminarPowerConstant: laminar, powerNumber: turbulent } = stirrer;
   const power =
@@ -44,7 +44,7 @@ export function impellerOf(stirrer: Stirrer): Impeller {
     default:
       return { kind: "other", ...own };
   }
-}
+});
 
 /** The vessel around the stirrer, from which blades have their power. */
 export function vesselAround({ diameter, baffles }: Vessel, level: number): StirredVessel {

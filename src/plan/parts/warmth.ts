@@ -3,7 +3,7 @@ import type { Ends } from "../contents.js";
 import type { Basis, Figure } from "../figure.js";
 import type { Moment, Run } from "../state.js";
 import { stirrerOf } from "../stirrer.js";
-import { by, otherwise, stated, unknown } from "../unknown.js";
+import { by, otherwise, remembered, stated } from "../unknown.js";
 
 /** What is taken for granted in a temperature, and how much warmer the charge may be for it [K]. */
 interface TakenForGranted {
@@ -81,19 +81,25 @@ export function volumeFigure(
 }
 
 /** What is taken for granted in the temperatures of a step: its own, and that of the steps before it up to the last that came to a temperature which was asked for. */
-export function takenForGranted({ moments }: Run, moment: Moment): TakenForGranted {
-  const until = moments.slice(0, moments.indexOf(moment) + 1);
-  const last = until.map(cameToWhatWasAsked).lastIndexOf(true);
-  const since = until.slice(last + 1);
-  const assumptions = [...new Set(since.flatMap(assumedIn))];
-  return otherwise(
-    () => ({
-      warmerMax: since.filter(leavesOutStirring).reduce((sum, one) => sum + warmedAtMost(one), 0),
-      assumptions: assumptions.map((code) => (code === leftOut ? "heat-of-stirring-up-to-the-motor" : code)),
-    }),
-    () => ({ warmerMax: 0, assumptions }),
-  );
+export function takenForGranted(run: Run, moment: Moment): TakenForGranted {
+  return grantedIn(run)(moment);
 }
+
+const grantedIn = remembered(({ moments }: Run) =>
+  remembered((moment: Moment): TakenForGranted => {
+    const until = moments.slice(0, moments.indexOf(moment) + 1);
+    const last = until.map(cameToWhatWasAsked).lastIndexOf(true);
+    const since = until.slice(last + 1);
+    const assumptions = [...new Set(since.flatMap(assumedIn))];
+    return otherwise(
+      () => ({
+        warmerMax: since.filter(leavesOutStirring).reduce((sum, one) => sum + warmedAtMost(one), 0),
+        assumptions: assumptions.map((code) => (code === leftOut ? "heat-of-stirring-up-to-the-motor" : code)),
+      }),
+      () => ({ warmerMax: 0, assumptions }),
+    );
+  }),
+);
 
 const leftOut: AssumptionCode = "heat-of-stirring-left-out";
 const wallLeftOut: AssumptionCode = "vessel-wall-left-out";
@@ -120,7 +126,7 @@ function warmedAtMost({ before, after, duration }: Moment): number {
 /** A step that goes on until a temperature is reached takes longer for what is left out, and comes to the same temperature. */
 function cameToWhatWasAsked({ after, reaches }: Moment): boolean {
   return otherwise(
-    () => (reaches?.asked() ?? unknown("not-done")) === after.temperature(),
+    () => reaches !== undefined && reaches.asked() === after.temperature(),
     () => false,
   );
 }

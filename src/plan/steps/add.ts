@@ -4,7 +4,7 @@ import type { Quantity } from "../../units/index.js";
 import { type Content, massOf, portionOf } from "../contents.js";
 import { oilLawsOf } from "../setting.js";
 import type { Schedule, State, Work } from "../state.js";
-import { by, cell, otherwise, stated, unknown, where } from "../unknown.js";
+import { by, cell, stated, unknown, where } from "../unknown.js";
 import { streamed, type Timed, timed, type Way } from "./incorporation.js";
 import { atItsSpeed, type StepKind } from "./kind.js";
 import { oilIn, type SpeedAt, type SpeedFrom, speedFrom, speedsBy } from "./oil-speeds.js";
@@ -98,10 +98,7 @@ export const add: StepKind<AddDocument> = {
         { kind: "reading", key: "bench-emulsion", source: work.job.bench.source },
       ],
       assumptions: () => stirred().assumptions,
-      turns: otherwise(
-        () => stirred().turns,
-        () => [],
-      ),
+      turns: () => stirred().turns,
     };
   },
 };

@@ -68,7 +68,7 @@ export const fill: StepKind<FillDocument> = {
       ]),
       charge: state.charge.portion(scaled.lot.delivered),
       inPacks: true,
-      ...(turns && { turns }),
+      ...(turns && { turns: known(turns) }),
       ...(jacketAt !== undefined && { warmedBy: jacketAt }),
     };
   },
