@@ -14,7 +14,7 @@ import {
 import type { UseCode } from "../codes/words.js";
 import type { NotKnown } from "../figure.js";
 import type { Bench, Job } from "../job.js";
-import { by, type Cell, cell, orNotKnown, remembered, stated, unknown, where } from "../unknown.js";
+import { by, orNotKnown, remembered, stated, unknown, where } from "../unknown.js";
 
 type FlowPoints = NonNullable<Bench["flowCurve"]>;
 
@@ -75,19 +75,19 @@ const usual: Readonly<Record<UseCode, string>> = {
 };
 
 /** The model that rheometer points bear out, fitted once. */
-export const flowChoiceOf: (flowCurve: FlowPoints) => Cell<FlowChoice> = remembered(({ points }: FlowPoints) =>
-  cell(() => by("flow-curve-fit", () => chooseFlowCurve({ points }), { field: "bench-flow-curve" })),
+export const flowChoiceOf: (flowCurve: FlowPoints) => FlowChoice = remembered(({ points }: FlowPoints) =>
+  by("flow-curve-fit", () => chooseFlowCurve({ points }), { field: "bench-flow-curve" }),
 );
 
 /** The yield stress of rheometer points by every convention, fitted once. */
-const conventionsOf: (flowCurve: FlowPoints) => Cell<readonly YieldStress[]> = remembered(({ points }: FlowPoints) =>
-  cell(() => by("flow-curve-fit", () => yieldStresses({ points }), { field: "bench-flow-curve" })),
+const conventionsOf: (flowCurve: FlowPoints) => readonly YieldStress[] = remembered(({ points }: FlowPoints) =>
+  by("flow-curve-fit", () => yieldStresses({ points }), { field: "bench-flow-curve" }),
 );
 
 /** The yield stress by the convention asked for, or that of the model that the points bear out [Pa]. */
 export function yieldStressOfPoints(flowCurve: FlowPoints): NonNullable<FlowByPoints["yieldStress"]> {
-  const convention = flowCurve.yieldStressBy ?? conventionOf(flowChoiceOf(flowCurve)().best);
-  const read = conventionsOf(flowCurve)().find((one) => one.convention === convention);
+  const convention = flowCurve.yieldStressBy ?? conventionOf(flowChoiceOf(flowCurve).best);
+  const read = conventionsOf(flowCurve).find((one) => one.convention === convention);
   // A gel of which the points show none is read, and not without a yield stress.
   const value = read?.yieldStress ?? unknown("not-read", { field: "bench-flow-curve", law: "flow-curve-fit" });
   return { value, convention };
@@ -101,7 +101,7 @@ function conventionOf({ model }: FlowFit): YieldConvention {
 
 function otherConventions(flowCurve: FlowPoints): NonNullable<FlowByPoints["otherConventions"]> {
   const { convention } = yieldStressOfPoints(flowCurve);
-  const others = conventionsOf(flowCurve)().flatMap((one) =>
+  const others = conventionsOf(flowCurve).flatMap((one) =>
     one.convention === convention ? [] : (one.yieldStress ?? []),
   );
   if (others.length === 0) unknown("nothing-there");
@@ -110,7 +110,7 @@ function otherConventions(flowCurve: FlowPoints): NonNullable<FlowByPoints["othe
 
 /** How the gel is sheared in the nozzle of the pack. */
 export function throughNozzle({ bench, pack }: Job): PlanNozzle {
-  const { best } = flowChoiceOf(stated(bench.flowCurve, "bench-flow-curve"))();
+  const { best } = flowChoiceOf(stated(bench.flowCurve, "bench-flow-curve"));
   const { diameter, volume, within } = stated(pack?.nozzle, "pack-nozzle");
   const {
     shearRateWall: shearRate,
@@ -140,7 +140,7 @@ export function flowOf(job: Job): PlanFlow {
 
 function byPoints(job: Job): FlowByPoints {
   const flowCurve = stated(job.bench.flowCurve, "bench-flow-curve");
-  const { best, candidates } = flowChoiceOf(flowCurve)();
+  const { best, candidates } = flowChoiceOf(flowCurve);
   const values = best.curve as unknown as Readonly<Record<string, number>>;
   return {
     temperature: flowCurve.temperature,

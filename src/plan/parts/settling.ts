@@ -61,8 +61,6 @@ function settlingInto(entering: Entering, which: WhichPack): Settling {
     // The first pack leaves the vessel as filling begins.
     .filter(({ step, speed }) => !stirs.has(step.do) && !(step.do === "fill" && (isFirst || speed)))
     .flatMap((moment) => wayIn(moment, particle));
-  // Had they gone in earlier, they would have been in the melt while that cooled to where they do.
-  const before = waysBeforeOf(entering);
   const inPack = cell(() => wayInPack(run, particle, isFirst));
   const depth = depthOfVessel(entering);
   const through = (all: readonly Way[], diameter: number, from: number): Settled => {
@@ -70,8 +68,9 @@ function settlingInto(entering: Entering, which: WhichPack): Settling {
     return { inVessel: noFurther(inVessel, depth), inPack: cell(() => inPack()(diameter, from)) };
   };
   const inThisRun = along((diameter) => through(ways, diameter, anyWarmth));
+  // Had they gone in earlier, they would have been in the melt while that cooled to where they do.
   return (diameter, from) =>
-    from === undefined ? inThisRun(diameter) : through([...before(), ...ways], diameter, from);
+    from === undefined ? inThisRun(diameter) : through([...waysBeforeOf(entering), ...ways], diameter, from);
 }
 
 /** Down to the bottom or up to the surface, and no further. */
@@ -87,12 +86,9 @@ function depthOfVessel({ after }: Entering): number {
   );
 }
 
-const waysBeforeOf: (entering: Entering) => Cell<readonly Way[]> = remembered((entering: Entering) =>
-  cell(() => waysBefore(entering)),
-);
-
 /** What particles would have done in the moments before they went in, from when the heat was off. */
-function waysBefore({ run, particle, place, before, after }: Entering): readonly Way[] {
+const waysBeforeOf: (entering: Entering) => readonly Way[] = remembered((entering: Entering) => {
+  const { run, particle, place, before, after } = entering;
   const suspension = suspensionOf(after.charge, particle);
   const cooled = before.temperature() - after.temperature();
   const off = run.moments
@@ -107,7 +103,7 @@ function waysBefore({ run, particle, place, before, after }: Entering): readonly
       const temperatures = trace.temperatures.map((temperature) => temperature - cooled);
       return alongTrace(suspension, { times: trace.times, temperatures });
     });
-}
+});
 
 /** What particles do in one moment in the vessel. Each composition is asked for its own readings. */
 function wayIn(moment: Moment, particle: Particle): readonly Way[] {

@@ -16,7 +16,7 @@ export function strengthNotes(run: Run): readonly Note[] {
   );
   if (held > 0) return [{ code: "atomises-by-trial", yieldStress: held }];
   const ohnesorge = (): number => {
-    const { best } = flowChoiceOf(stated(run.job.bench.flowCurve, "bench-flow-curve"))();
+    const { best } = flowChoiceOf(stated(run.job.bench.flowCurve, "bench-flow-curve"));
     const { shearRate } = throughNozzle(run.job);
     const density = stated(run.scaled.density, "material-density");
     const { diameter } = nozzle;

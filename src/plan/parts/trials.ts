@@ -1,7 +1,7 @@
 import { type DoseResponse, doseForStrength, type Estimate, fitDoseResponse, strengthAtDose } from "../../gel/index.js";
 import type { Basis, Figure, NotKnown } from "../figure.js";
 import type { Bench, Job } from "../job.js";
-import { by, type Cell, cell, orNotKnown, remembered, stated } from "../unknown.js";
+import { by, orNotKnown, remembered, stated } from "../unknown.js";
 
 type StrengthTrials = NonNullable<Bench["strengthTrials"]>;
 
@@ -23,17 +23,15 @@ export interface PlanYieldStress extends Figure {
 }
 
 /** The trials as a power of the dose above a threshold. */
-const doseResponseOf: (trials: StrengthTrials) => Cell<DoseResponse> = remembered(({ trials, threshold }) =>
-  cell(() =>
-    by(
-      "dose-response",
-      () =>
-        fitDoseResponse({
-          trials: trials.map(({ gelFormer: dose, strength }) => ({ dose, strength })),
-          ...(threshold !== undefined && { threshold }),
-        }),
-      { field: "bench-strength-trials" },
-    ),
+const doseResponseOf: (trials: StrengthTrials) => DoseResponse = remembered(({ trials, threshold }) =>
+  by(
+    "dose-response",
+    () =>
+      fitDoseResponse({
+        trials: trials.map(({ gelFormer: dose, strength }) => ({ dose, strength })),
+        ...(threshold !== undefined && { threshold }),
+      }),
+    { field: "bench-strength-trials" },
   ),
 );
 
@@ -51,7 +49,7 @@ function basisOfTrials({ bench }: Job): readonly Basis[] {
 
 /** The strength that trials let expect at a dose [Pa], with its 95 % limits. */
 function expectedStrength(job: Job, dose: number = doseOfProduct(job)): Estimate {
-  const fit = doseResponseOf(trialsOf(job))();
+  const fit = doseResponseOf(trialsOf(job));
   return by("dose-response", () => strengthAtDose({ fit, dose }), { field: "bench-strength-trials", dose });
 }
 
@@ -65,7 +63,7 @@ export function strengthByTrials(job: Job, dose: number = doseOfProduct(job)): P
 export function doseForTarget(job: Job): Estimate {
   const trials = trialsOf(job);
   const strength = stated(trials.target, "bench-strength-trials");
-  const fit = doseResponseOf(trials)();
+  const fit = doseResponseOf(trials);
   return by("dose-response", () => doseForStrength({ fit, strength }), { field: "bench-strength-trials" });
 }
 
@@ -92,7 +90,7 @@ export function strengthOf(job: Job): PlanStrength {
   return {
     of,
     trials: trials.trials.length,
-    threshold: orNotKnown(() => doseResponseOf(trials)().threshold),
+    threshold: orNotKnown(() => doseResponseOf(trials).threshold),
     dose: doseOfProduct(job),
     expected: orNotKnown(() => expectedStrength(job)),
     ...(target !== undefined && { target, doseTarget: orNotKnown(() => doseForTarget(job)) }),

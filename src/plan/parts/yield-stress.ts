@@ -8,7 +8,7 @@ import type { Basis } from "../figure.js";
 import type { Job } from "../job.js";
 import { oilLawsOf } from "../setting.js";
 import type { Run } from "../state.js";
-import { by, type Cell, cell, otherwise, type Reason, remembered, stated, unknown } from "../unknown.js";
+import { by, otherwise, type Reason, remembered, stated, unknown } from "../unknown.js";
 import { gelOf, yieldStressByTheory } from "./droplets.js";
 import { yieldStressOfPoints } from "./flow.js";
 import { doseOfProduct, type PlanYieldStress, strengthByTrials, trialsOf } from "./trials.js";
@@ -21,16 +21,10 @@ type Way = () => PlanYieldStress;
  * else as trials let expect at its dose; of an emulsion else between the readings along the oil fraction, else by the
  * theory of packed droplets.
  */
-export function yieldStressFigure(run: Run): PlanYieldStress {
-  return foundIn(run)();
-}
-
-const foundIn: (run: Run) => Cell<PlanYieldStress> = remembered((run: Run) =>
-  cell(() => {
-    const { charge } = gelOf(run);
-    return firstOf([...waysOf(run.job, doseOfProduct(run.job), charge.shares()), ...waysOfEmulsion(charge)]);
-  }),
-);
+export const yieldStressFigure: (run: Run) => PlanYieldStress = remembered((run: Run) => {
+  const { charge } = gelOf(run);
+  return firstOf([...waysOf(run.job, doseOfProduct(run.job), charge.shares()), ...waysOfEmulsion(charge)]);
+});
 
 /** The yield stress before anything is run, at a dose of gel former: as stated, else by the flow curve, else by trials. */
 export function yieldStressOf(job: Job, dose: number = doseOfProduct(job)): PlanYieldStress {
