@@ -247,14 +247,15 @@ function unitAround(text: string, around: readonly string[], name: string): stri
 const wordsOf = (name: string) => name.replaceAll(/(?<=[a-z])(?=[A-Z])/g, " ").toLowerCase();
 
 const brackets = /\[([^\]]+)\]/;
-/** The unit of what is called so: the first after its words; the first of all where the words are not there. */
+/** The unit of what is called so: the first after its words; the first of all if the words are not there, or none follows them. */
 function unitIn(text: string, name: string, whatever = true): string | undefined {
   const words = wordsOf(name);
   const at = [words, words.split(" ")[0] ?? words]
     .map((one) => text.toLowerCase().indexOf(one))
     .find((one) => one >= 0);
   if (at === undefined && !whatever) return undefined;
-  const [, unit] = brackets.exec(text.slice(at ?? 0)) ?? [];
+  // "This [°C]: the setting temperature" names it after its unit.
+  const [, unit] = brackets.exec(text.slice(at ?? 0)) ?? (whatever ? brackets.exec(text) : undefined) ?? [];
   // What stands in brackets may be a range, `[0 to 1]`, and a unit one of several, `[kg, or % of the formula]`.
   if (unit === undefined || /\d to\b/.test(unit) || /\bown unit/.test(unit)) return undefined;
   return unit.split(/, or /)[0];

@@ -17,7 +17,12 @@ test("a range is read as docstrings state it, and a unit, a default or a thousan
     expect(rangeIn(said), said).toEqual(range);
 });
 
-const found = docstrings(["heat.additionTemperatureMin", "mixing.motorMargin", "particles.clearingTime"]);
+const found = docstrings([
+  "heat.additionTemperatureMin",
+  "heat.largestAddition",
+  "mixing.motorMargin",
+  "particles.clearingTime",
+]);
 const one = (name: string) => found.get(name) ?? expect.fail(name);
 
 test("every number of a call is described down to its unit, whether the docstring or a type says it", () => {
@@ -33,6 +38,12 @@ test("every number of a call is described down to its unit, whether the docstrin
     ["temperatureMin", "°C"],
   ]);
   expect(inputs[0]?.range).toEqual({ min: 0, minExcluded: true });
+});
+
+test("an argument has its unit, whether the docstring names it before or after", () => {
+  // "The mix may not fall below this [°C]: the setting temperature with a margin."
+  const min = one("heat.largestAddition").arguments.find(({ path }) => path === "temperatureMin");
+  expect(min?.unit).toBe("°C");
 });
 
 test("what may be left out says what it is then, a word says which are allowed", () => {
