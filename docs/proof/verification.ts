@@ -161,7 +161,7 @@ export function verification(files: readonly CheckFile[]): string {
     "",
     "## What the grades mean",
     "",
-    "*Published* is a figure printed in a source that a reader can get; a *reference library* holds the equation or the data by itself. These two come from outside. An *independent method* is our own work by another way than the code goes. The *same formula*, evaluated a second time, shows that the arithmetic is right, not that the equation is. *Common practice* and *from memory* show less. *Aside* counts what would swell the rest: each factor of a unit, roots of functions that have tables of their own, formulas that are the same for another subject, answers on pages that nobody vouches for.",
+    "*Published* is a figure printed in a source that a reader can get; a *reference library* holds the equation or the data by itself. These two come from outside. An *independent method* is our own calculation by another method than that of the code. The *same formula*, evaluated a second time, shows that the arithmetic is right, not that the equation is. *Common practice* and *from memory* show less. *Aside* counts checks that would inflate the other columns: unit factors, roots of functions that have tables of their own, the same formula applied to another subject, answers on pages without a responsible author.",
     "",
     "A published figure carries no more digits than were printed, so that a deviation of half its last digit is agreement.",
     "",
