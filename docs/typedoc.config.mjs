@@ -47,6 +47,7 @@ export default {
     "Aim",
     "Exposed",
     "Waited",
+    "Between",
   ],
   treatWarningsAsErrors: true,
   treatValidationWarningsAsErrors: true,
