@@ -35,7 +35,11 @@ export function smallSheet(): string {
   const weigh = columns(tableUnder(sheet, "Weigh"), ["Phase", "Material", "Weigh"]);
   const steps = columns(tableUnder(sheet, "Do"), ["Step", "Do", "Planned temperature"]);
   const fails = sheet.split("\n").find((line) => line.startsWith("- NOT MET")) ?? "";
-  const short = steps.slice(5, 9).map(([step = "", what = "", at = ""]) => [step, what.split(/: |\. /)[0] ?? "", at]);
+  // A part of a step has no number of its own.
+  const numbered = steps.filter(([step = ""]) => /\d/.test(step));
+  const short = numbered
+    .slice(4, 8)
+    .map(([step = "", what = "", at = ""]) => [step, what.split(/: |\. /)[0] ?? "", at]);
   return [
     ...sheet
       .split("\n")

@@ -56,7 +56,7 @@ test("names are found by their own words, each first", () => {
 
 browserTest("a question is typed, read and followed with the keyboard alone", async () => {
   for (const [asked, page, place] of [
-    ["my glitter sinks", "documents/plan-questions.html", "#particles-settle"],
+    ["my glitter sinks", "functions/particles.settlingOver", ""],
     ["jar sets overnigt", "calculators/heat.packCoolingTime.html", ""],
     ["flash point check", "documents/plan-questions.html", "#flash-point"],
   ] as const)
