@@ -12,14 +12,6 @@ const shrink = () => {
 };
 new ResizeObserver(shrink).observe(document.documentElement);
 
-// What is wider than its place scrolls by itself, and then a keyboard must reach it.
-const fit = new ResizeObserver((entries) => {
-  for (const { target } of entries)
-    if (target.scrollWidth > target.clientWidth) target.setAttribute("tabindex", "0");
-    else target.removeAttribute("tabindex");
-});
-for (const one of document.querySelectorAll(".wide, pre, .tsd-signature")) fit.observe(one);
-
 // The list of pages comes with the link of a room inside the button that opens it, which no screen reader can tell apart:
 // the link moves to the head of the list that opens.
 const separate = (list) => {

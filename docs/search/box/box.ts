@@ -1,4 +1,5 @@
 // The box in which a reader types a question: on every page, small; what it searches is fetched once it is opened.
+import { watchWidths } from "../../in-page/fit.js";
 import { loadScript } from "../../in-page/load-script.js";
 import type { Found } from "../found.js";
 
@@ -132,3 +133,5 @@ function marked(parts: Found["title"]): Node[] {
 }
 
 if (trigger && dialog && field && list && status) start(trigger, dialog, field, list, status);
+// This script is on every page, the front page too.
+watchWidths(document, ".wide, pre, .tsd-signature");
