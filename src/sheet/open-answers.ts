@@ -32,14 +32,7 @@ export function beforeYouStart(sheet: Sheet): readonly Block[] {
   const { beforeYouStart: title, openQuestions } = words.labels;
   const missing = missingFigures(sheet, figures);
   if (lines.length + missing.length === 0) return [];
-  return section(title, [text(openQuestions), ...list(lines), ...assumedIn(sheet, open), ...missing]);
-}
-
-/** What is assumed in the values of open answers, once for all of them. */
-function assumedIn({ words }: Sheet, open: readonly Answer[]): readonly Block[] {
-  const codes = open.filter(({ verdict }) => verdict === "not-known").flatMap(({ figure }) => figure.assumptions ?? []);
-  const assumed = [...new Set(codes)].map((code) => words.assumptions[code]);
-  return assumed.length === 0 ? [] : [text(words.lines.batch.assumed({ assumed }))];
+  return section(title, [text(openQuestions), ...list(lines), ...missing]);
 }
 
 /** Hazards first; of equals the one that is farther from its limit, as a share of it. */

@@ -15,8 +15,8 @@ th,td{border:.5pt solid #777;padding:.12em .35em;text-align:left;vertical-align:
 th{font-weight:600;background:#eee}
 thead{display:table-header-group}
 tr{break-inside:avoid}
-.form td{height:5.7mm}
-.form.dense td{height:4.1mm;line-height:1.1;padding-top:0;padding-bottom:0;vertical-align:middle}
+.form td{height:5.6mm}
+.form.dense td{height:4mm;line-height:1.1;padding-top:0;padding-bottom:0;vertical-align:middle}
 .left{float:left;width:56%}
 .right{margin-left:58%;width:42%}
 .right th{width:50%}

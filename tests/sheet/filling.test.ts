@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { type Plan, runPlan } from "gelwright/plan";
 import { toHtml, toMarkdown } from "gelwright/sheet";
 import { describe, expect, test } from "vitest";
@@ -6,6 +7,9 @@ import { changed, coldJob, exampleJob } from "../support/example.js";
 
 const hot = runPlan(exampleJob());
 const cold = runPlan(coldJob());
+
+/** A tinted gel in tubes whose melt sets long before the last of them is full; every material and figure is invented. */
+const lip = runPlan(JSON.parse(readFileSync(new URL("jobs/lip-balm-gel.json", import.meta.url), "utf8")));
 
 /** A section of the sheet. */
 function section(plan: Plan, title: string): string {
@@ -35,6 +39,23 @@ describe("the end of filling", () => {
     const late = runPlan(changed(exampleJob(), ({ process }) => Object.assign(process.steps[8], { for: "40 min" })));
     expect(section(late, "Fill")).toContain("which is too cool: fill nothing before the vessel is kept between 57 °C");
   });
+});
+
+test("a gel that sets before its packs are full is stopped in the list, in the step and at the filling", () => {
+  const [, first = ""] = toMarkdown({ plan: lip }).split("## Before you start\n\n")[1]?.split("\n\n") ?? [];
+  expect(first).toMatch(/^- NOT MET: The mix comes too near to its setting temperature before the last pack is full/);
+  expect(section(lip, "Do")).toContain(
+    "Fill the packs, 40 a minute, stirrer off. Stop when the vessel is cooler than 59.6 °C",
+  );
+  const text = section(lip, "Fill");
+  expect(text).toContain(
+    "The first pack is planned at 58.6 °C, which is too cool: fill nothing before the vessel is kept",
+  );
+  expect(text).toContain("- Net content control not planned: the documents do not state");
+  // Room and 5 K, though nobody knows when a tube is as cool as that.
+  expect(text).toContain("| Close | no warmer than 27 °C | not known | not known |");
+  // Dust that goes in dry.
+  expect(section(lip, "Do")).toMatch(/\| 9 \| Stir in phase C .*\. Mask and extraction on \|/);
 });
 
 describe("control of the content", () => {

@@ -113,7 +113,7 @@ describe("Markdown", () => {
     }
   });
 
-  test("says what is assumed in open values once, and not in each of them", () => {
+  test("says what is assumed in open values among what the checks rest on, once, and not in each of them", () => {
     const open = runPlan(jobsByName()["heater-held-by-its-bath"]);
     const { figure } = open.answers[0] ?? {};
     const unsure = open.answers.slice(0, 3).map((answer) => ({
@@ -123,10 +123,11 @@ describe("Markdown", () => {
       notKnown: [],
     }));
     const text = toMarkdown({ plan: { ...open, answers: unsure } });
-    const [, lines = ""] = text.split("## Before you start");
-    const [before = ""] = lines.split("\n## ");
-    expect(before.match(/the heat of stirring is left out/g)).toHaveLength(1);
-    expect(before).toContain("Assumed in the values above: the heat of stirring is left out");
+    const [kettle = "", appendices = ""] = text.split("# Appendices");
+    expect(kettle).toContain("- NOT KNOWN: ");
+    expect(kettle).not.toContain("the heat of stirring is left out");
+    const [, checks = ""] = appendices.split("## Checks");
+    expect(checks.split("\n## ")[0]?.match(/the heat of stirring is left out/g)).toHaveLength(1);
   });
 
   test("says of gel that moves to the wall that all of it moves, and gives no bound that says nothing", () => {

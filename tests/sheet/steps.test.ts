@@ -109,6 +109,18 @@ describe("limits in the step", () => {
     expect(instruction(hot, 3)).toContain("stirrer off (the process plans no stirring here)");
   });
 
+  test("have a box for what a look shows", () => {
+    expect(instruction(runPlan(coldJob()), 5)).toContain(
+      "as clear as the bench's (☐ clear ☐ not clear). If it is not, ask",
+    );
+    const looked = changed(exampleJob(), ({ process }) =>
+      process.steps.splice(3, 0, { do: "check", what: "the melt", expect: "clear" }),
+    );
+    expect(instruction(runPlan(looked), 4)).toContain(
+      "It must be clear. (☐ right ☐ not right) If it is not right, ask",
+    );
+  });
+
   test("the lowest flash point stands in the caution", () => {
     expect(toMarkdown({ plan: hot })).toContain("lowest flash point (of those stated: 92 °C, fragrance)");
   });

@@ -14,8 +14,6 @@ export const batchLines = {
     readonly limit: string;
   }): string =>
     `${of.verdict.toUpperCase()}: ${of.statement}${of.value === undefined ? "" : ` Value: ${of.value}.`} Limit: ${of.limit}.`,
-  assumed: ({ assumed }: { readonly assumed: readonly string[] }): string =>
-    `Assumed in the values above: ${assumed.join("; ")}.`,
   portions: ({ whole, portions }: { readonly whole: string; readonly portions: readonly string[] }): string =>
     `${whole}, as ${portions.join(" + ")}`,
   total: ({ total }: { readonly total: string }): string => `Total to weigh: ${total}`,

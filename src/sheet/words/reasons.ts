@@ -77,6 +77,6 @@ export function why(answer: Answer, say: Say, words: Words): string {
   const shown = texts.slice(0, reasonsMax);
   const others = texts.length - shown.length;
   if (shown.length > 0) return `${shown.join("; ")}${others > 0 ? `; and ${say.count(others)} more` : ""}.`;
-  // What is assumed in it is said elsewhere, once for all answers.
+  // What is assumed in it stands among what the checks rest on, once for all.
   return "the value may be on either side of the limit.";
 }

@@ -76,7 +76,7 @@ export const heatAnswers: Pick<
       `${material(answer, say)}, wärmeempfindlich, ist in ${say.step(answer.at.step)} auf der Heizung: erst zugeben, wenn der Kessel von der Heizung ist.`,
     notKnown: (answer, say) => `ob ${material(answer, say)}, wärmeempfindlich, erst nach dem Heizen zugegeben wird`,
     value: ({ states }, say) => `Schritte auf der Heizung: ${say.count(states.notMet)}`,
-    limit: () => "keiner",
+    limit: () => "Schritte auf der Heizung: 0",
   }),
   "maximum-temperature": notAbove({
     question: "Bleibt ein Rohstoff unter seiner Höchsttemperatur?",

@@ -16,7 +16,6 @@ function keptAt(
 }
 
 export const batch: Lines["batch"] = {
-  assumed: ({ assumed }) => `In den Werten oben angenommen: ${assumed.join("; ")}.`,
   samplesToTake: ({ name, parts, mass }, say) =>
     `${name}: ${parts.length === 0 ? "" : `${parts.join(", ")}; `}zusammen ${say.kilograms(mass, 3)}`,
   lots: ({ count }, say) => `____ von ${say.count(count)} gleichen Chargen`,

@@ -74,11 +74,11 @@ export const steps: Words["steps"] = {
     return `Einrühren: ${partOf(step, say)}Phase ${phase} (${say.kilograms(step.massCharged)})${turning}, ${form}`;
   },
   "match clarity": () =>
-    "Eine Probe bei Raumtemperatur durchsehen, sobald ihre Luft heraus ist: sie muss so klar sein wie die des Labors. Ist sie es nicht, vor dem Weitermachen den Verantwortlichen der Rezeptur fragen",
+    "Eine Probe bei Raumtemperatur durchsehen, sobald ihre Luft herausgezogen oder abgeschleudert ist: sie muss so klar sein wie die des Labors (☐ klar ☐ nicht klar). Ist sie es nicht, vor dem Weitermachen den Verantwortlichen der Rezeptur fragen",
   check: (step, say) => {
     const { what, expect } = read(step, "check");
     const wanted = say.given(expect, (right) => ` Richtig ist: ${right}.`);
-    return `Prüfen: ${what}.${wanted} Stimmt es nicht, vor dem Weitermachen den Verantwortlichen der Rezeptur fragen`;
+    return `Prüfen: ${what}.${wanted} (☐ richtig ☐ nicht richtig) Stimmt es nicht, vor dem Weitermachen den Verantwortlichen der Rezeptur fragen`;
   },
   "de-aerate": (step, say) => {
     const { for: duration, pressure, speed } = read(step, "de-aerate");

@@ -28,7 +28,7 @@ export const heatAnswers: Each<Heat, AnswerWords> = {
       `${material(answer, say)}, which is heat-sensitive, is on the heat in ${say.step(answer.at.step)}: charge it after the vessel is off the heat.`,
     notKnown: (answer, say) => `Whether ${material(answer, say)}, which is heat-sensitive, is charged off the heat`,
     value: ({ states }, say) => `steps on the heat: ${say.count(states.notMet)}`,
-    limit: () => "none",
+    limit: () => "steps on the heat: 0",
   }),
   "maximum-temperature": notAbove({
     question: "Does a material stay within its maximum temperature?",
