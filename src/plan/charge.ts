@@ -193,12 +193,23 @@ export class Charge {
 
   /** Where it sets, by its dose. */
   setting(): ByDose {
-    return this.once("setting", (): ByDose => temperatureByDose(this.job.bench, this.dose(), "setsAt"));
+    return this.once("setting", (): ByDose => this.read("setsAt"));
   }
 
   /** Where its gel former dissolves, by its dose. */
   dissolving(): ByDose {
-    return this.once("dissolving", (): ByDose => temperatureByDose(this.job.bench, this.dose(), "dissolvesAt"));
+    return this.once("dissolving", (): ByDose => this.read("dissolvesAt"));
+  }
+
+  /** By the bench's doses, which hold for what was on the bench: in another oil the gel former sets elsewhere. */
+  private read(which: "setsAt" | "dissolvesAt"): ByDose {
+    const { bench, benchLines, formula } = this.job;
+    const isForeign = ([key, share]: readonly [string, number]): boolean =>
+      share > toleranceOf(bench) &&
+      !formula.materials[key]?.particle &&
+      !benchLines.some((line) => line.material === key);
+    if ([...this.shares()].some(isForeign)) unknown("not-read", { field: "bench-doses", dose: this.dose() });
+    return temperatureByDose(bench, this.dose(), which);
   }
 
   // Flow
@@ -221,7 +232,7 @@ export class Charge {
       const { bench, formula } = this.job;
       const nearest = this.nearestReadings(direction);
       if (!nearest || !bench.viscosityShift || nearest.apart <= toleranceOf(bench)) return unknown("nothing-there");
-      const own = direction === "cooling" ? this.setting() : this.dissolving();
+      const own = temperatureByDose(bench, this.dose(), direction === "cooling" ? "setsAt" : "dissolvesAt");
       assume("viscosity-shifted-with-setting");
       return shifted(nearest.reading, own.temperature, bench, formula.materials);
     });

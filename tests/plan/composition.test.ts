@@ -148,6 +148,26 @@ describe("another oil and a missing phase", () => {
   });
 });
 
+describe("another oil in a melt", () => {
+  /** The kettle with so much of an oil that was not on the bench, in place of one that was. */
+  const partly = (share: string): JobDocument =>
+    changed(kettle, (draft: Draft) => {
+      const { name, phases, materials } = draft.formula;
+      draft.bench.formula = structuredClone({ name, phases });
+      materials.hazel = { ...materials.almond, name: "hazelnut oil" };
+      phases[1].lines.push({ material: "hazel", amount: share });
+    });
+
+  it.each([
+    ["0.49 %", "met"],
+    ["0.51 %", "not-known"],
+  ])("of which there is %s sets by the doses of the bench: whether it stays above that is %s", (share, verdict) => {
+    const answer = answerOf(partly(share), "above-setting", { step: 6 });
+    expect(answer.verdict).toBe(verdict);
+    if (verdict === "not-known") expect(answer.notKnown[0]).toMatchObject({ code: "not-read", field: "bench-doses" });
+  });
+});
+
 test("a law is shifted along the temperature as readings are", () => {
   const laws = [
     { law: { law: "andrade", factor: "1e-9 Pa·s", activationEnergy: "50 kJ/mol" } },
