@@ -37,6 +37,7 @@ const plain = (change: (draft: Draft) => unknown = () => undefined): Plan =>
       delete draft.vessel.coolingCurve;
       // The way down is integrated without the heat of stirring, which tests/plan/stirring.test.ts looks at.
       delete draft.vessel.stirrer;
+      for (const step of draft.process.steps) delete step.speed;
       draft.bench.settlingAllowed = "1 mm";
       for (const of of draft.bench.viscosities)
         of.readings = readings.map(([at, viscosity]) => ({ at: `${at} °C`, viscosity: `${viscosity} Pa·s` }));
