@@ -13,7 +13,8 @@ export function filesIn(target: string): readonly string[] {
   const files = target
     .split(",")
     .flatMap((path) => walk(path.replace(/\/+$/, "")))
-    .filter((path) => path.startsWith("src/") && path.endsWith(".ts"));
+    // The names of arguments that `npm run known` writes are held by a test of all rooms.
+    .filter((path) => path.startsWith("src/") && path.endsWith(".ts") && !path.endsWith("/known.ts"));
   if (files.length === 0) throw new Error(`no source in '${target}'`);
   return files;
 }

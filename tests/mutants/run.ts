@@ -69,7 +69,9 @@ for (const mutant of shuffled(wanted, Number(values.seed))) {
   }
 }
 for (const score of found.values()) score.left.sort();
-if (!values.look) writeScores({ ...scores, ...Object.fromEntries(found) });
+const broken = await trial.broken();
+if (broken.length > 0) throw new Error(`these fail without a mutant by now, so nothing is kept: ${broken.join(", ")}`);
+if (!values.look) writeScores({ ...readScores(), ...Object.fromEntries(found) });
 const { value, min, line } = shareOf(target, { ...scores, ...Object.fromEntries(found) }, reasons);
 console.log(`${tried} tried. ${line}`);
 if (value < min) {

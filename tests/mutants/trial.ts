@@ -36,10 +36,15 @@ export interface Trial {
   readonly tests: number;
   /** Runs what reaches a mutant, the quickest and most telling first, until one test fails or so much time is over [ms]. */
   try(mutant: Mutant, limit: number): Promise<Outcome>;
+  /** Tests that killed mutants and fail without one too: a file that they read has changed meanwhile. */
+  broken(): Promise<readonly string[]>;
 }
 
 /** A test that takes longer is tried after the others of its file [ms]. */
 const slow = 1000;
+
+/** The place of none. */
+const noMutant = -1;
 
 /** How much longer than it did a test may take before it counts as one that never ends. */
 const longer = 20;
@@ -74,6 +79,14 @@ export async function prepareTrial(
     leftOut,
     tests: groups.reduce((sum, { tests }) => sum + tests.length, 0),
     try: (mutant, limit) => tryOne(groups, mutant, limit),
+    broken: async () => {
+      const found: string[] = [];
+      for (const group of groups.filter(({ kills }) => kills > 0)) {
+        const failed = await runGroup(group, group.tests, noMutant, Number.POSITIVE_INFINITY);
+        if (failed !== undefined) found.push(failed);
+      }
+      return found;
+    },
   };
 }
 
@@ -155,7 +168,7 @@ async function runGroup(
     cover: () => undefined,
   };
   const fails = async ({ hits, time }: Seen, run: () => unknown): Promise<boolean> => {
-    left = 100 * (hits[index] as number) + 1e5;
+    left = 100 * (hits[index] ?? 0) + 1e5;
     try {
       await within(longer * time + grace, run);
       return left < 0;

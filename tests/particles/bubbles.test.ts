@@ -56,6 +56,23 @@ test("a drop goes from a clean bubble to a hard sphere as it thickens", () => {
   expect(of(1)).toBeGreaterThan(of(2));
 });
 
+test("a drop has the Reynolds number of its velocity, width and the liquid around it", () => {
+  fc.assert(
+    fc.property(between(2e-5, 2e-4), between(0.05, 20), between(0.05, 20), (diameter, viscosity, viscosityDrop) => {
+      const drop = { diameter, densityDrop: 1250, densityFluid: 915, viscosity, viscosityDrop };
+      const { velocity, reynolds } = dropVelocity({ ...drop, beyond: "extend" });
+      expect(off(reynolds, (915 * velocity * diameter) / viscosity)).toBeLessThan(1e-14);
+    }),
+  );
+});
+
+test("a bubble that creeps at the air's pressure is refused where a vacuum makes it too fast", () => {
+  const wide = { diameter: 2e-3, densityFluid: 910, viscosity: 0.5, depth: 0.3 };
+  expect(clearingTime(wide)).toBeGreaterThan(0);
+  expect(clearingTime({ ...wide, pressure: 80_000 })).toBeGreaterThan(0);
+  expect(() => clearingTime({ ...wide, pressure: 5000 })).toThrow("Stokes' law");
+});
+
 test("the vacuum found clears in the time wanted, and a weaker one does not", () => {
   fc.assert(
     fc.property(layer, between(200, 2e5), (of, pressure) => {
@@ -157,6 +174,8 @@ test("foam comes up to the rim at the pressure found, and no gas makes no foam",
       const levelMax = foamHead({ ...foam, pressure });
       expect(off(pressureForFoamHead({ ...foam, levelMax }), pressure)).toBeLessThan(1e-9);
       expect(foamHead({ ...foam, pressure: pressure / 2 })).toBeGreaterThan(levelMax);
+      const liquid = level * (1 - volumeFractionGas);
+      expect(() => pressureForFoamHead({ ...foam, levelMax: liquid * 0.999 })).toThrow(`more than ${liquid} m`);
     }),
   );
   expect(pressureForFoamHead({ level: 1, volumeFractionGas: 0, levelMax: 1.2 })).toBe(0);
