@@ -3,13 +3,14 @@ import { increment as decimal, multiple, stepsUp } from "../../numeric/decimal.j
 import { possibly } from "../masses.js";
 import type { Moment, Run } from "../state.js";
 import { otherwise } from "../unknown.js";
-import { enteringIn } from "./entering.js";
+import { type Entering, enteringIn } from "./entering.js";
 import { wettingOilOf } from "./particles.js";
 
 type LotLine = Run["scaled"]["lot"]["lines"][number];
 
 /** Oil that is kept back for a paste, or what is left of it for the vessel. Masses in kg. */
 export interface PasteWeighing {
+  /** To weigh: a whole number of the balance's increments. */
   readonly mass: number;
   readonly balance: string;
   /** Of the balance [kg]. */
@@ -43,30 +44,35 @@ export interface WeighingPaste {
  */
 export function pastesOf(run: Run): readonly WeighingPaste[] {
   const made: WeighingPaste[] = [];
-  for (const entering of enteringIn(run)) {
-    const { material, particle, number: step, place } = entering;
-    const { oilAbsorption } = particle;
-    const phase = phaseOf(run.moments[place]);
-    const particles = run.scaled.lot.lines.find((line) => line.phase === phase && line.material === material.key);
-    if (oilAbsorption === undefined || step === undefined || !particles || isPremixed(run.job.formula, particles))
-      continue;
-    const wetting = otherwise(
-      () => wettingOilOf(entering, 100 * oilAbsorption),
-      () => undefined,
+  for (const entering of enteringIn(run))
+    made.push(
+      ...otherwise(
+        () => pasteOf(run, entering, made),
+        () => [],
+      ),
     );
-    if (wetting === undefined) continue;
-    const isTaken = ({ phase: own, material: key }: LotLine): boolean =>
-      made.some(({ oil }) => oil.phase === own && oil.material === key);
-    for (const line of oilsBefore(run, place)) {
-      const split = isTaken(line) ? undefined : splitOf(run, line, wetting);
-      if (!split) continue;
-      const total = particles.mass + split.keptBack.mass;
-      const oil = { phase: line.phase, material: line.material };
-      made.push({ material: material.key, phase: particles.phase, step, oil, ...split, total });
-      break;
-    }
-  }
   return made;
+}
+
+/** The paste of one kind of particle, if it is made into one. */
+function pasteOf(run: Run, entering: Entering, made: readonly WeighingPaste[]): readonly WeighingPaste[] {
+  const { material, particle, number: step, place } = entering;
+  const { oilAbsorption } = particle;
+  const phase = phaseOf(run.moments[place]);
+  const particles = run.scaled.lot.lines.find((line) => line.phase === phase && line.material === material.key);
+  if (oilAbsorption === undefined || step === undefined || !particles || isPremixed(run.job.formula, particles))
+    return [];
+  const wetting = wettingOilOf(entering, 100 * oilAbsorption);
+  const isTaken = ({ phase: own, material: key }: LotLine): boolean =>
+    made.some(({ oil }) => oil.phase === own && oil.material === key);
+  for (const line of oilsBefore(run, place)) {
+    const split = isTaken(line) ? undefined : splitOf(run, line, wetting);
+    if (!split) continue;
+    const total = particles.mass + split.keptBack.mass;
+    const oil = { phase: line.phase, material: line.material };
+    return [{ material: material.key, phase: particles.phase, step, oil, ...split, total }];
+  }
+  return [];
 }
 
 /** The phase that a moment charges whole, in one go. */
