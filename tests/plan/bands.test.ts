@@ -10,6 +10,11 @@ type Draft = ReturnType<typeof JSON.parse>;
 
 const cold = coldJob();
 
+/** The cold job with the expansion of every material stated: one that is not would widen figures too. */
+const expanding = changed(cold, ({ formula }) => {
+  for (const { density } of Object.values<Draft>(formula.materials)) if (density) density.fallPerKelvin ??= "0.6 kg/m³";
+});
+
 const endsOf = ({ figure: { min, max } }: Answer): readonly [number, number] => [known(min), known(max)];
 
 /** The cold job with its stirrer described further. */
@@ -100,7 +105,7 @@ test("a blend time is met above its band, and not met below it", () => {
 describe("clarity is asked with what the index of glycerin and water may be off", () => {
   const allowing = (mismatchAllowed: number, change: (draft: Draft) => void = () => {}) =>
     answerOf(
-      changed(cold, (draft) => {
+      changed(expanding, (draft) => {
         draft.bench.emulsion.mismatchAllowed = mismatchAllowed;
         draft.formula.phases[0].lines[0].amount = "15 %";
         draft.formula.phases[0].lines[1].amount = "3.7 %";
@@ -127,7 +132,7 @@ describe("clarity is asked with what the index of glycerin and water may be off"
 test("surfactant covers the smallest droplets that shear may have made", () => {
   const sheared = (areaPerGram: number) =>
     answerOf(
-      changed(cold, (draft) => {
+      changed(expanding, (draft) => {
         delete draft.bench.emulsion.dropletDiameter;
         draft.bench.emulsion.shear = { rate: "200 1/s", viscosityOil: "30 mPa·s", viscosityEmulsion: "1 Pa·s" };
         draft.bench.emulsion.surfactant.areaPerGram = `${areaPerGram} m²`;
