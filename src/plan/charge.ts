@@ -3,7 +3,7 @@ import { volumeFractionOfOil } from "../gel/index.js";
 import { heatCapacityBreakpoints, heatCapacityFunction, type Part } from "../heat/index.js";
 import type { FlowCurve } from "../laws/index.js";
 import { type ByDose, temperatureByDose } from "./by-dose.js";
-import { holdsForEmulsion, toleranceOf } from "./composition.js";
+import { holdsForEmulsion, toleranceOf, wasOnBench } from "./composition.js";
 import {
   type Content,
   conductivityOf,
@@ -203,13 +203,8 @@ export class Charge {
 
   /** By the bench's doses, which hold for what was on the bench: in another oil the gel former sets elsewhere. */
   private read(which: "setsAt" | "dissolvesAt"): ByDose {
-    const { bench, benchLines, formula } = this.job;
-    const isForeign = ([key, share]: readonly [string, number]): boolean =>
-      share > toleranceOf(bench) &&
-      !formula.materials[key]?.particle &&
-      !benchLines.some((line) => line.material === key);
-    if ([...this.shares()].some(isForeign)) unknown("not-read", { field: "bench-doses", dose: this.dose() });
-    return temperatureByDose(bench, this.dose(), which);
+    if (!wasOnBench(this.job, this.shares())) unknown("not-read", { field: "bench-doses", dose: this.dose() });
+    return temperatureByDose(this.job.bench, this.dose(), which);
   }
 
   // Flow

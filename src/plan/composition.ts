@@ -22,6 +22,16 @@ export function holdsFor(
   return keys.every((key) => Math.abs((shares.get(key) ?? 0) - (there.get(key) ?? 0)) <= tolerance);
 }
 
+/** Whether all materials of a charge were on the bench, particles and what is below the tolerance aside. */
+export function wasOnBench({ bench, benchLines, formula }: Job, shares: ReadonlyMap<string, number>): boolean {
+  return [...shares].every(
+    ([key, share]) =>
+      share <= toleranceOf(bench) ||
+      formula.materials[key]?.particle ||
+      benchLines.some(({ material }) => material === key),
+  );
+}
+
 /**
  * Whether the bench's emulsion had the same gel former and the same oil. How much oil it had does not matter, since its
  * readings are taken along the oil fraction; nor do particles. Shares are those of the charge.

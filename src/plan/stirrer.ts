@@ -1,4 +1,5 @@
 import { type Impeller, type StirredVessel, stirringShearRate } from "../mixing/index.js";
+import type { Ends } from "./contents.js";
 import type { Job, Stirrer, Vessel } from "./job.js";
 import type { Readings } from "./setting.js";
 import { by, remembered, stated } from "./unknown.js";
@@ -45,6 +46,17 @@ export const impellerOf: (stirrer: Stirrer) => Impeller = remembered((stirrer: S
       return { kind: "other", ...own };
   }
 });
+
+/** What a drive passes on, if it is not stated: a worm gear 0.7, a shaft without gear all of it; common practice, no source. */
+const usualEfficiency = { min: 0.7, max: 1 };
+
+/** Power of the motor at the stirrer's shaft [W], between the ends of what its drive may pass on. */
+export function motorPower(job: Job): Ends {
+  const { motor, kind } = stirrerOf(job);
+  const { power, efficiency } = stated(motor, "stirrer-motor", { of: kind });
+  const { min, max } = efficiency === undefined ? usualEfficiency : { min: efficiency, max: efficiency };
+  return { min: power * min, max: power * max };
+}
 
 /** The vessel around the stirrer, from which blades have their power. */
 export function vesselAround({ diameter, baffles }: Vessel, level: number): StirredVessel {

@@ -168,6 +168,21 @@ describe("another oil in a melt", () => {
   });
 });
 
+test("a dose above all of the bench's is held against the largest of these, but not in another oil", () => {
+  // The bench saw 15 % dissolve at 78 °C; 20 % has not dissolved at 77 °C, unless the oil is another one.
+  const dissolves = (oil: string) =>
+    answerOf(
+      changed(atDose("20 %"), ({ formula: { materials, phases }, process }: Draft) => {
+        materials.hazel = { ...materials.almond, name: "hazelnut oil" };
+        phases[0].lines.push({ material: oil, amount: "5 %" });
+        process.steps[1].to = "77 °C";
+        process.steps[4].to = "76 °C";
+      }),
+      "gel-former-dissolves",
+    ).verdict;
+  expect([dissolves("almond"), dissolves("hazel")]).toEqual(["not-met", "not-known"]);
+});
+
 test("a law is shifted along the temperature as readings are", () => {
   const laws = [
     { law: { law: "andrade", factor: "1e-9 Pa·s", activationEnergy: "50 kJ/mol" } },

@@ -3,8 +3,8 @@ import type { AssumptionCode } from "../codes/assumptions.js";
 import { type Basis, exactly, type Figure } from "../figure.js";
 import type { Run } from "../state.js";
 import { by, orNotKnown, type Reason, stated, unknown, where } from "../unknown.js";
-import { coolingUntil, filledAt, handlingOf, type PlanHandling } from "./handling.js";
-import { fillingOf, momentsOf } from "./moments.js";
+import { coolingUntil, handlingOf, type PlanHandling } from "./handling.js";
+import { filledAt, fillingOf, momentsOf } from "./moments.js";
 
 /** What happens in the pack: when its centre has set, when it may be capped and moved, and how far its content sinks as it cools. */
 export interface PlanAfterFilling extends PlanHandling {

@@ -5,11 +5,8 @@ import { settingMarginOf } from "../setting.js";
 import type { Run } from "../state.js";
 import { unique } from "../unique.js";
 import { orNotKnown, where } from "../unknown.js";
-import { fillingOf } from "./moments.js";
-import { takenForGranted } from "./warmth.js";
-
-/** The first pack is filled hottest, the last has stood in the vessel longest. */
-export type WhichPack = "first-pack" | "last-pack";
+import { filledAt, fillingOf } from "./moments.js";
+import { takenForGranted } from "./taken-for-granted.js";
 
 /** How long packs wait before something is done with them: each cools from the temperature at which it was filled. */
 export interface PlanWait {
@@ -30,12 +27,6 @@ const nearTheRoom = 5;
 
 /** Where in a pack it is looked. */
 type Where = "centre" | "surface";
-
-/** How warm a pack is filled [°C]. */
-export function filledAt(run: Run, which: WhichPack): number {
-  const { before, after } = fillingOf(run);
-  return (which === "first-pack" ? before : after).temperature();
-}
 
 /** Time from its filling at a temperature until a pack has cooled to another [s], at its centre or in the middle of its surface; at once where it is filled as cool. */
 export function coolingUntil(run: Run, temperature: number, temperatureEnd: number, place: Where = "centre"): Figure {

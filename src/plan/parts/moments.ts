@@ -16,6 +16,15 @@ export function fillingOf(run: Run): MomentOf<"fill"> {
   return momentsOf(run, "fill")[0] ?? unknown("not-done");
 }
 
+/** Which pack is looked at: the first is filled hottest, the last has stood in the vessel longest. */
+export type WhichPack = "first-pack" | "last-pack";
+
+/** How warm a pack is filled [°C]. */
+export function filledAt(run: Run, which: WhichPack): number {
+  const { before, after } = fillingOf(run);
+  return (which === "first-pack" ? before : after).temperature();
+}
+
 /** How the run ends. */
 export function lastState({ moments }: Run): State {
   return moments.at(-1)?.after ?? unknown("nothing-there");

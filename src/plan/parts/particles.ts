@@ -8,9 +8,9 @@ import { massOf } from "../contents.js";
 import type { Run } from "../state.js";
 import { by, otherwise, type Reason, where, withAssumed } from "../unknown.js";
 import { dragOf, type Entering, enteringIn } from "./entering.js";
-import { fillingTakesTime, heatOff, makesMelt } from "./moments.js";
+import { fillingTakesTime, heatOff, makesMelt, type WhichPack } from "./moments.js";
 import { timeOfPassing } from "./passing.js";
-import { largestOf, massFractionBeyond, settlingOf, type WhichPack } from "./settling.js";
+import { largestOf, massFractionBeyond, settlingOf } from "./settling.js";
 import { type LargestSuspended, largestSuspendedOf, yieldStressNeeded } from "./suspended.js";
 import { windowOf } from "./window.js";
 

@@ -9,9 +9,9 @@ import { along, by, type Cell, cell, otherwise, type Reason, remembered, stated 
 import { gelOf } from "./droplets.js";
 import { dragOf, type Entering, suspensionOf } from "./entering.js";
 import { byReadings, meltOf } from "./melt.js";
-import { fillingOf, lastState } from "./moments.js";
+import { fillingOf, lastState, type WhichPack } from "./moments.js";
 import { traceOf } from "./passing.js";
-import { keepsWarm, takenForGranted } from "./warmth.js";
+import { keepsWarm, takenForGranted } from "./taken-for-granted.js";
 import { type Way, wayAlong } from "./way.js";
 
 /** How far particles of one size settle before the gel sets, downwards positive [m]; no further than vessel and pack are deep. */
@@ -20,7 +20,7 @@ export interface Settled {
   readonly inPack: Cell<number>;
 }
 
-/** Whether particles may settle farther than was found, by how much nobody knows: what was left out keeps the melt warm for longer. */
+/** Whether particles may settle farther than was found, by an unknown distance: what was left out keeps the melt warm for longer. */
 export function mayGoFarther({ run, place }: Entering, which: WhichPack): boolean {
   const filling = run.moments.findIndex(({ step }) => step.do === "fill");
   const last = filling < 0 || which === "last-pack" ? filling : filling - 1;
@@ -28,9 +28,6 @@ export function mayGoFarther({ run, place }: Entering, which: WhichPack): boolea
     .slice(place + 1, last < 0 ? undefined : last + 1)
     .some((moment) => [...(moment.assumptions?.() ?? []), ...takenForGranted(run, moment).assumptions].some(keepsWarm));
 }
-
-/** Which pack is looked at: the first is the hottest, the last has stood in the vessel longest. */
-export type WhichPack = "first-pack" | "last-pack";
 
 /** How far particles of a diameter settle [m], of a melt that is no warmer than a temperature [°C] as they go in. */
 type Settling = (diameter: number, from?: number) => Settled;

@@ -4,8 +4,8 @@ import type { FieldCode } from "../codes/reasons.js";
 import { by, otherwise, type Reason, remembered, stated, unknown } from "../unknown.js";
 import { type Entering, suspensionOf } from "./entering.js";
 import { meltOf } from "./melt.js";
-import { fillingTakesTime, heatOff } from "./moments.js";
-import { largestOf, settlingOf, type WhichPack } from "./settling.js";
+import { fillingTakesTime, heatOff, type WhichPack } from "./moments.js";
+import { largestOf, settlingOf } from "./settling.js";
 
 /** Between which temperatures of the melt particles may go in, as a thermometer shows it before [°C]. */
 export interface Window {

@@ -1,8 +1,7 @@
 import type { Ends } from "../contents.js";
 import { atLeast, atMost, between, exactly, type Figure, type Limit } from "../figure.js";
 import { headSpaceWhenHot, largestFill, massAimed, packOf, packsAt, targetOf, volumeAt } from "../parts/fill.js";
-import { filledAt } from "../parts/handling.js";
-import { fillingOf, fillingTakesTime } from "../parts/moments.js";
+import { filledAt, fillingOf, fillingTakesTime, type WhichPack } from "../parts/moments.js";
 import { upToTheWarmest, volumeFigure } from "../parts/warmth.js";
 import type { Run } from "../state.js";
 import { stated } from "../unknown.js";
@@ -37,7 +36,7 @@ export const fillQuestions: readonly Question[] = [
       exactly(stated(packOf(run).fillTarget, "pack-fill-target"), [{ kind: "stated", key: "pack-fill-target" }]),
     limit: (run) => atLeast(targetOf(run).mass, [{ kind: "law", key: "target-fill" }]),
   }),
-  asks<Run, "first-pack" | "last-pack">({
+  asks<Run, WhichPack>({
     id: "fits-the-brim",
     quantity: "volume",
     quantifier: "every",
@@ -52,7 +51,7 @@ export const fillQuestions: readonly Question[] = [
     limit: (_place, run): Limit =>
       atMost(stated(packOf(run).brimCapacity, "pack-brim-capacity"), [{ kind: "stated", key: "pack-brim-capacity" }]),
   }),
-  asks<Run, "first-pack" | "last-pack">({
+  asks<Run, WhichPack>({
     id: "pack-stands-the-heat",
     quantity: "temperature",
     quantifier: "every",

@@ -4,29 +4,18 @@ import { placeOf, stirring, turnsOf } from "../parts/turning.js";
 import type { Run, Turn } from "../state.js";
 import { stirredIn } from "../stirred.js";
 import { betweenEnds } from "../stirred-ends.js";
-import { stirrerOf } from "../stirrer.js";
+import { motorPower, stirrerOf } from "../stirrer.js";
 import { otherwise, stated } from "../unknown.js";
 import { asks, type Lever, type Place, type Question } from "./question.js";
 
 /** What a motor keeps in hand, as a share of its power or torque: a quarter above what is needed; common practice, no source. */
 const inHand = 1 - 1 / 1.25;
 
-/** What a drive passes on, if it is not stated: a worm gear 0.7, a shaft without gear all of it; common practice, no source. */
-const usualEfficiency = { min: 0.7, max: 1 };
-
-/** Power of the motor at the stirrer's shaft [W], between the ends of what its drive may pass on. */
-function motorPower({ job }: Run): { readonly min: number; readonly max: number } {
-  const { motor, kind } = stirrerOf(job);
-  const { power, efficiency } = stated(motor, "stirrer-motor", { of: kind });
-  const { min, max } = efficiency === undefined ? usualEfficiency : { min: efficiency, max: efficiency };
-  return { min: power * min, max: power * max };
-}
-
 /** Torque that the motor has at a speed [N·m]: below its usual speed by its drive, between the two where that is not stated. */
 function motorTorque(run: Run, turn: Turn): Figure {
   const speed = turn.speed();
   const { motor, speed: usual, kind } = stirrerOf(run.job);
-  const { min, max } = motorPower(run);
+  const { min, max } = motorPower(run.job);
   const perWatt = (turns: number): number => 1 / (2 * Math.PI * turns);
   const own = perWatt(Math.max(stated(usual, "stirrer-speed", { of: kind }), speed));
   const geared = perWatt(speed);
@@ -71,12 +60,12 @@ export const motorQuestions: readonly Question[] = [
     at: placeOf,
     figure: (turn) => ({ ...betweenEnds(turn, ({ power }) => power), basis }),
     limit: (_turn, run) => {
-      const { min, max } = motorPower(run);
+      const { min, max } = motorPower(run.job);
       return { max: between(min, max) };
     },
     margin: (run) => ({
       max: otherwise(
-        () => inHand * motorPower(run).max,
+        () => inHand * motorPower(run.job).max,
         () => 0,
       ),
     }),

@@ -1,7 +1,6 @@
 import { atMost, type Figure } from "../figure.js";
 import { durationToSet, restOfPacks } from "../parts/after-filling.js";
-import { filledAt, type WhichPack } from "../parts/handling.js";
-import { fillingOf, fillingTakesTime, makesMelt, momentsOf } from "../parts/moments.js";
+import { filledAt, fillingOf, fillingTakesTime, makesMelt, momentsOf, type WhichPack } from "../parts/moments.js";
 import { temperatureEnds } from "../parts/warmth.js";
 import type { Run } from "../state.js";
 import { unique } from "../unique.js";

@@ -1,8 +1,8 @@
 import type { Material } from "../../formula/index.js";
 import { atMost, between, exactly } from "../figure.js";
 import { type Entering, enteringIn } from "../parts/entering.js";
-import { makesMelt } from "../parts/moments.js";
-import { massFractionBeyond, mayGoFarther, packLacks, settledFigure, type WhichPack } from "../parts/settling.js";
+import { makesMelt, type WhichPack } from "../parts/moments.js";
+import { massFractionBeyond, mayGoFarther, packLacks, settledFigure } from "../parts/settling.js";
 import { yieldStressNeeded } from "../parts/suspended.js";
 import { upToTheWarmest } from "../parts/warmth.js";
 import { packsIn, windowOf } from "../parts/window.js";

@@ -1,8 +1,10 @@
 import type { Material } from "../../formula/index.js";
+import { wasOnBench } from "../composition.js";
 import type { Basis } from "../figure.js";
 import { atLeast, atMost, between, exactly, type Figure, type Limit } from "../figure.js";
 import { momentsWith } from "../parts/in-vessel.js";
-import { takenForGranted, temperatureFigure } from "../parts/warmth.js";
+import { takenForGranted } from "../parts/taken-for-granted.js";
+import { temperatureFigure } from "../parts/warmth.js";
 import { settingMarginOf } from "../setting.js";
 import type { Moment, Run, State } from "../state.js";
 import type { Step } from "../steps/index.js";
@@ -42,16 +44,18 @@ function holdsFormer({ charge }: State): boolean {
   return charge.dose() > 0;
 }
 
-/** More gel former than was read dissolves no sooner than the most that was: what is cooler than that has not dissolved. */
+/** A dose above all measured ones dissolves at no lower temperature than the largest of these: a cooler charge has not dissolved. */
 function dissolvesNoSooner({ charge, temperature }: State, { code, ...reason }: Reason): Limit {
   const { doses = [], source } = charge.job.bench;
-  const most = doses.reduce((one, other) => (other.gelFormer > one.gelFormer ? other : one), {
-    gelFormer: 0,
-    dissolvesAt: 0,
-  });
-  if (most.gelFormer === 0 || charge.dose() < most.gelFormer || temperature() >= most.dissolvesAt)
-    unknown(code, reason);
-  return { min: between(most.dissolvesAt, null, [{ kind: "reading", key: "bench-doses", source }]) };
+  const [largest] = [...doses].sort((one, other) => other.gelFormer - one.gelFormer);
+  if (
+    !largest ||
+    charge.dose() < largest.gelFormer ||
+    temperature() >= largest.dissolvesAt ||
+    !wasOnBench(charge.job, charge.shares())
+  )
+    return unknown(code, reason);
+  return { min: between(largest.dissolvesAt, null, [{ kind: "reading", key: "bench-doses", source }]) };
 }
 
 /** The filling of a melt that sets. */
