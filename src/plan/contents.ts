@@ -93,12 +93,15 @@ export function volumeOf(contents: readonly Content[], temperature: number): End
   const own = ({ material: { density: law }, mass }: Content): number =>
     law ? mass / densityBy(law)(temperature) : (mass / whole) * volume;
   const more = contents.reduce((sum, content) => sum + own(content) * expansionLeftOut(content, temperature), 0);
-  return { min: volume + Math.min(0, more), max: volume + Math.max(0, more) };
+  return orMore(volume, more);
 }
 
-/** So much at 20 °C [m³] at another temperature, where nobody states how it expands. */
+/** A volume at 20 °C [m³] at another temperature, if no expansion is stated. */
 export function expanded(volume: number, temperature: number): Ends {
-  const more = volume * usualExpansionMax * (temperature - roomOfDensities);
+  return orMore(volume, volume * usualExpansionMax * (temperature - roomOfDensities));
+}
+
+function orMore(volume: number, more: number): Ends {
   return { min: volume + Math.min(0, more), max: volume + Math.max(0, more) };
 }
 

@@ -109,7 +109,7 @@ function told({ basis, assumptions }: Outcome): Pick<Outcome, "basis" | "assumpt
 
 /** What has melted or dissolved stays so until the gel sets. */
 function settled(charge: Charge, temperature: () => number): Charge {
-  // Of what neither melts nor has molten nobody needs to know how warm it is.
+  // If nothing in it can melt, its temperature does not matter here.
   if (charge.molten.size === 0 && !charge.contents.some(({ material }) => material.melting)) return charge;
   return otherwise(
     () => {

@@ -111,24 +111,23 @@ export function cell<T>(find: () => T): Cell<T> {
 
 /** Finds a figure once for each part of a document or of a run: a change of the job keeps what it does not touch. */
 export function remembered<Part extends object, T>(find: (part: Part) => T): (part: Part) => T {
-  const found = new WeakMap<Part, Cell<T>>();
-  return (part) => {
-    const there = found.get(part);
-    if (there) return there();
-    const own = cell(() => find(part));
-    found.set(part, own);
-    return own();
-  };
+  return onceFor(new WeakMap<Part, Cell<T>>(), find);
 }
 
-/** A figure along a number, such as a temperature, found once for each. */
+/** Finds a figure along a number, such as a temperature, once for each. */
 export function along<T>(find: (at: number) => T): (at: number) => T {
-  const found = new Map<number, Cell<T>>();
-  return (at) => {
-    const there = found.get(at);
+  return onceFor(new Map<number, Cell<T>>(), find);
+}
+
+function onceFor<Key, T>(
+  found: { get(key: Key): Cell<T> | undefined; set(key: Key, own: Cell<T>): unknown },
+  find: (key: Key) => T,
+): (key: Key) => T {
+  return (key) => {
+    const there = found.get(key);
     if (there) return there();
-    const own = cell(() => find(at));
-    found.set(at, own);
+    const own = cell(() => find(key));
+    found.set(key, own);
     return own();
   };
 }

@@ -21,8 +21,8 @@ export function materialsIn({ moments }: Run): readonly Material[] {
 }
 
 /**
- * The steps in which a material is at a place, the warmest first, which decides where nobody states what it stands. The
- * wall is hotter than the charge in all steps on the heat, and may be where a jacket keeps it warm.
+ * The steps in which a material is at a place, the warmest first: that one decides if the limit of the material is not
+ * stated. The wall is hotter than the charge in all steps on the heat, and may be where a jacket keeps it warm.
  */
 export function metAt(run: Run, { key }: Material, place: HeatPlace): readonly Met[] {
   return momentsWith(run, key)
@@ -31,7 +31,7 @@ export function metAt(run: Run, { key }: Material, place: HeatPlace): readonly M
     .sort((one, other) => warmth(other) - warmth(one));
 }
 
-/** For an order: what is not known may be the warmest. */
+/** By which the steps are put in order: one that is not known may be the warmest. */
 function warmth({ moment }: Met): number {
   return otherwise(
     () => warmestIn(moment),

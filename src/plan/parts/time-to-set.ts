@@ -22,7 +22,7 @@ export function timeToSet(run: Run): TimeToSet {
   const { after: charged, number } = last ?? unknown("not-done");
   const filled = run.moments.find(({ step }) => step.do === "fill") ?? unknown("not-done");
   const sets = charged.charge.setting().temperature;
-  const duration = untilSet(
+  const duration = untilCooled(
     charged,
     inVessel.filter((moment) => moment.number > number),
     sets,
@@ -31,17 +31,18 @@ export function timeToSet(run: Run): TimeToSet {
 }
 
 /** From a state until the melt is as cool as a temperature [s]: through the steps after it, and left to cool after the last of them. */
-export function untilSet(charged: State, later: readonly Moment[], sets: number): number {
+export function untilCooled(charged: State, later: readonly Moment[], temperatureEnd: number): number {
   let state = charged;
   for (const moment of later) {
-    if (state.temperature() <= sets) break;
-    if (moment.after.temperature() <= sets) return state.time() - charged.time() + above(moment, sets);
+    if (state.temperature() <= temperatureEnd) break;
+    if (moment.after.temperature() <= temperatureEnd)
+      return state.time() - charged.time() + above(moment, temperatureEnd);
     // What is left in the vessel while the packs are filled cools as all of it did.
     state = moment.after.inPacks
       ? { ...moment.before, temperature: moment.after.temperature, time: moment.after.time }
       : moment.after;
   }
-  return state.time() - charged.time() + leftToCool(state, sets);
+  return state.time() - charged.time() + leftToCool(state, temperatureEnd);
 }
 
 /** The part of a step in which the charge is above a temperature [s]. */
