@@ -16,8 +16,8 @@ export interface Caution {
   readonly temperatureMax?: number;
   /** Where a heater that is forgotten would take the charge, if that is known [°C]. */
   readonly temperatureLeftOn?: number;
-  /** The lowest flash point that is stated of any material [°C], and whose it is. */
-  readonly flashPoint?: { readonly material: string; readonly min: number };
+  /** The lowest flash point that the documents state [°C], and the material that has it. */
+  readonly flashPoint?: { readonly material: string; readonly temperature: number };
   /** Of a restriction: the caller's own words. */
   readonly text?: string;
 }
@@ -61,11 +61,13 @@ function raised(by: unknown, caution: Caution): readonly Caution[] {
   return by ? [caution] : [];
 }
 
-/** Of the materials that state one. */
+/** The lowest flash point of the materials that state one. */
 function lowestFlashPoint(used: readonly Material[]): Pick<Caution, "flashPoint"> {
   const [flashPoint] = used
-    .flatMap(({ key: material, temperatureFlash: min }) => (min === undefined ? [] : [{ material, min }]))
-    .sort((one, other) => one.min - other.min);
+    .flatMap(({ key: material, temperatureFlash: temperature }) =>
+      temperature === undefined ? [] : [{ material, temperature }],
+    )
+    .sort((one, other) => one.temperature - other.temperature);
   return flashPoint ? { flashPoint } : {};
 }
 
