@@ -1,12 +1,9 @@
 import { isHandledAtOnce } from "./after-filling.js";
 import { partsOf } from "./batch.js";
 import { type Block, form, list } from "./blocks.js";
-import { reasonOf } from "./packs.js";
+import { boxesOf, reasonOf } from "./packs.js";
 import type { Sheet } from "./render.js";
 import { takenOf } from "./stability.js";
-
-/** So many packs of a sample have a box of their own. */
-const boxesMax = 10;
 
 /** How the content of the packs is checked while they are filled, with a box for each weighing; or that nothing of it is planned. */
 export function contentControl(sheet: Sheet): readonly Block[] {
@@ -16,7 +13,7 @@ export function contentControl(sheet: Sheet): readonly Block[] {
   const limits = plan.packs?.limits;
   if (!limits) return list([noContentControl({ reason: reasonOf(sheet, plan.packs) })]);
   const { single, mean, sampleSize: count } = limits;
-  const packs = Array.from({ length: Math.min(count, boxesMax) }, (_, i) => lines.packs.sample({ number: i + 1 }, say));
+  const packs = boxesOf(sheet, count);
   const row = (time: string): readonly string[] => [time, ...packs.map(() => ""), "", ""];
   return [
     ...list([gross({ single, mean, count }, say), ...(isHandledAtOnce(plan) ? [] : [weighWhereFilled()])]),

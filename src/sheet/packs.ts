@@ -117,7 +117,7 @@ function formOf(sheet: Sheet): string {
   };
   if (!packs?.limits) return markdownOf([title, text(lines.packs.notKnown({ reason: reasonOf(sheet, packs) }))]);
   const { single, mean, sampleSize: count } = packs.limits;
-  const packColumns = Array.from({ length: Math.min(count, 10) }, (_, i) => lines.packs.sample({ number: i + 1 }, say));
+  const packColumns = boxesOf(sheet, count);
   return markdownOf([
     title,
     text(lines.packs.takeSample({ count }, say)),
@@ -129,6 +129,14 @@ function formOf(sheet: Sheet): string {
     text(labels.fillCheckNote),
     computedFrom(plan.fingerprint, sheet),
   ]);
+}
+
+/** How many packs of a sample have a box of their own. */
+const boxesMax = 10;
+
+/** The heads of the columns in which the weighings of a sample are written. */
+export function boxesOf({ words, say }: Sheet, count: number): readonly string[] {
+  return Array.from({ length: Math.min(count, boxesMax) }, (_, i) => words.lines.packs.sample({ number: i + 1 }, say));
 }
 
 /** Why there are no limits. */
