@@ -115,6 +115,7 @@ export { runPlan, runPrepared } from "./run-plan.js";
 export type { SamplesTaken } from "./samples.js";
 export { type PlanSeries, planSeries } from "./series.js";
 export type { AdditionRow } from "./state.js";
+export type { StepLimits } from "./step-limits.js";
 export type { AddDocument } from "./steps/add.js";
 export type { ChargeDocument } from "./steps/charge.js";
 export type { CheckDocument } from "./steps/check.js";

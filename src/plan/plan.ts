@@ -32,6 +32,7 @@ import { yieldStressFigure } from "./parts/yield-stress.js";
 import { questions } from "./questions/index.js";
 import { type Answer, answersTo } from "./questions/question.js";
 import type { Run } from "./state.js";
+import { keptWarmMax, type StepLimits, stepLimitsOf } from "./step-limits.js";
 import { type PlanStep, timelineOf } from "./timeline.js";
 import { orNotKnown, where } from "./unknown.js";
 
@@ -61,6 +62,8 @@ export interface Plan {
   /** What is kept back of one lot, if allowances for samples are stated. */
   readonly samples?: readonly PlanSamples[];
   readonly timeline: readonly PlanStep[];
+  /** Between which temperatures steps charge, and up to which they heat, of those that have such a limit. */
+  readonly stepLimits: readonly StepLimits[];
   /** What changes with the size of the vessel, for `comparePlans`. */
   readonly scale: ScaleMetrics;
   /** When each lot is made, if there are several or a working day is stated. */
@@ -118,6 +121,8 @@ export function planOf(run: Run, fingerprint: string): Plan {
   const lotOrder = lotOrderOf(run);
   const samples = samplesIn(run);
   const pastes = pastesOf(run);
+  const [timeline, weighing] = [timelineOf(run), weighingOf(run)];
+  const answers = questions.flatMap((question) => answersTo(question, run));
   return {
     version: 1,
     fingerprint,
@@ -130,14 +135,15 @@ export function planOf(run: Run, fingerprint: string): Plan {
       listing: listingNamesOf(job),
     },
     lots: lotsOf(run),
-    weighing: weighingOf(run),
+    weighing,
     ...(pastes.length > 0 && { pastes }),
     allowances: allowancesOf(run),
     ...(samples.length > 0 && { samples }),
-    timeline: timelineOf(run),
+    timeline,
+    stepLimits: stepLimitsOf({ timeline, weighing, answers }),
     scale: scaleMetricsOf(run),
     ...(lotOrder && { lotOrder }),
-    ...where("fillingLimits", () => fillingLimitsOf(run)),
+    ...where("fillingLimits", () => fillingLimitsOf(run, keptWarmMax(answers))),
     afterFilling: afterFillingOf(run),
     ...(pack?.nominal && { packs: packsOf(run, pack.nominal) }),
     ...(job.batch.stock && { stock: stockIn(run) }),
@@ -157,7 +163,7 @@ export function planOf(run: Run, fingerprint: string): Plan {
     naturalOrigin: naturalOriginOf(job),
     ...emulsionOf(run),
     cost: orNotKnown(() => costOfBatch(run)),
-    answers: questions.flatMap((question) => answersTo(question, run)),
+    answers,
     notes: notesOf(run),
     cautions: cautionsOf(run),
     sources: sourcesOf(job),

@@ -8,6 +8,8 @@ import { sayWith } from "../../src/sheet/words/say.js";
 import { exampleJobsByName, jobsByName } from "../plan/jobs/jobs.js";
 import { changed, coldJob, exampleJob } from "../support/example.js";
 
+type Draft = ReturnType<typeof JSON.parse>;
+
 const plans = Object.entries({ ...jobsByName(), ...exampleJobsByName() }).map(
   ([name, job]) => [name, runPlan(job)] as const,
 );
@@ -89,6 +91,22 @@ describe("limits in the step", () => {
     expect(instruction(hot, 2)).toMatch(/^Heat to 85 °C .*, never above 100 °C/);
     const noWall = runPlan(changed(exampleJob(), ({ vessel }) => delete vessel.heatedWall));
     expect(instruction(noWall, 2)).not.toContain("never above");
+  });
+
+  test("stand there only if they are certain: without a pack it is not known how far particles settle in it", () => {
+    const limitsOf = (change: (draft: Draft) => void) =>
+      runPlan(changed(exampleJob(), change)).stepLimits.find(({ step }) => step === 8) ?? {};
+    const cool = ({ formula }: Draft) => delete formula.materials.fragrance.limits.temperatureMax;
+    expect(limitsOf(cool)).toMatchObject({
+      temperatureMin: expect.closeTo(57, 0),
+      temperatureMax: expect.closeTo(62.8, 1),
+    });
+    const open = limitsOf((draft) => {
+      cool(draft);
+      delete draft.pack;
+    });
+    expect(open).toHaveProperty("temperatureMin");
+    expect(open).not.toHaveProperty("temperatureMax");
   });
 
   test("stop the filling no warmer than it can still be poured", () => {

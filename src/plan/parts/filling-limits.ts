@@ -3,18 +3,20 @@ import { settingMarginOf } from "../setting.js";
 import type { Run } from "../state.js";
 import { by, otherwise, stated, unknown, where } from "../unknown.js";
 import { fillingOf, isMelt } from "./moments.js";
-import { untilSet } from "./time-to-set.js";
+import { untilCooled } from "./time-to-set.js";
 
-/** How cool a melt may get while it is filled. */
+/** How cool a melt may get while it is filled, and up to which it may be kept warm. */
 export interface PlanFillingLimits {
   /** Below this no pack is filled: above the setting temperature by the margin, and no thicker than it still runs into the pack [°C]. */
   readonly temperatureMin: number;
+  /** It may be kept as warm as this [°C]: its materials stand it, and its particles settle no further than allowed; left out if nothing limits it. */
+  readonly temperatureMax?: number;
   /** From the first pack until the vessel is as cool as that, left to cool as in this run [s]; left out where it is kept warm. */
   readonly duration?: number;
 }
 
 /** The limits of the filling; not known for what does not set, or without the setting temperature. */
-export function fillingLimitsOf(run: Run): PlanFillingLimits {
+export function fillingLimitsOf(run: Run, temperatureMax: number | undefined): PlanFillingLimits {
   const filling = fillingOf(run);
   const { before, step } = filling;
   const { charge } = before;
@@ -30,7 +32,8 @@ export function fillingLimitsOf(run: Run): PlanFillingLimits {
   const isKeptWarm = "held" in step || "jacketAt" in step;
   return {
     temperatureMin,
-    ...(!isKeptWarm && where("duration", () => untilSet(before, [filling], temperatureMin))),
+    ...(temperatureMax !== undefined && { temperatureMax }),
+    ...(!isKeptWarm && where("duration", () => untilCooled(before, [filling], temperatureMin))),
   };
 }
 
