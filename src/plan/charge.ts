@@ -62,7 +62,7 @@ export class Charge {
     return own();
   }
 
-  /** The same of a figure along temperature, at each that it is asked for. */
+  /** Computes a figure that depends on temperature once for each temperature. */
   private onceAt<T>(name: string, temperature: number, find: (temperature: number) => T): T {
     return this.once(name, () => along(find))(temperature);
   }

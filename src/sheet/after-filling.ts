@@ -17,7 +17,7 @@ function isAtOnce(wait: Wait): boolean {
 export function afterwards(sheet: Sheet): readonly Block[] {
   const { plan, words, say } = sheet;
   const { labels, lines } = words;
-  const { capping, moving, cappingTemperature, movingTemperature } = plan.afterFilling;
+  const { capping, moving, temperatureCapping, temperatureMoving } = plan.afterFilling;
   const { cooledTo, centreAt, trialPack, afterFull, restOf, timesNotKnown } = lines.kettle;
   const rest = plan.timeline.find(({ step, inPacks }) => inPacks && step.do === "rest");
   const duration = rest && "for" in rest.step ? rest.step.for : undefined;
@@ -32,7 +32,7 @@ export function afterwards(sheet: Sheet): readonly Block[] {
     ...[what, when, cellOf(wait, "firstPack"), cellOf(wait, "lastPack")],
     ...["", ""],
   ];
-  const until = movingTemperature === undefined ? trialPack() : centreAt({ temperature: movingTemperature }, say);
+  const until = temperatureMoving === undefined ? trialPack() : centreAt({ temperature: temperatureMoving }, say);
   const lacking = [capping, moving].flatMap((wait) =>
     wait && "notKnown" in wait ? [whyNot(sheet, wait.notKnown)] : [],
   );
@@ -40,7 +40,7 @@ export function afterwards(sheet: Sheet): readonly Block[] {
     form({
       columns: [labels.afterFilling, labels.packIs, labels.firstPack, labels.lastPack, labels.doneAt, labels.by],
       rows: [
-        row(labels.close, cooledTo({ temperature: cappingTemperature }, say), capping),
+        row(labels.close, cooledTo({ temperature: temperatureCapping }, say), capping),
         ...(moving === undefined ? [] : [row(labels.moveNotBefore, until, moving)]),
         ...(rest === undefined || duration === undefined
           ? []

@@ -59,12 +59,12 @@ export function form(of: Table): Block {
   return { kind: "table", table: of, isForm: true };
 }
 
-/** A table beside the next, on paper. */
+/** Two tables side by side on paper. */
 export function beside(left: Block, right: Block): readonly Block[] {
   return [{ ...left, side: "left" } as Block, { ...right, side: "right" } as Block];
 }
 
-/** The same of many rows, for a mark or one figure each. */
+/** A form of many rows, each for a mark or one figure. */
 export function denseForm(of: Table): Block {
   return { kind: "table", table: of, isForm: true, isDense: true };
 }

@@ -83,7 +83,7 @@ function rateOf({ plan, words, say }: Sheet, step: PlanStep): readonly string[] 
   ];
 }
 
-/** So much a minute, to three digits and not below it: at the rate rounded down, the last packs would be late. */
+/** An amount per minute, rounded up to three digits: at a rate that was rounded down, the last packs would be late. */
 function rateFor(amount: number, duration: number): number {
   const rate = (60 * amount) / duration;
   const step = 10 ** (Math.floor(Math.log10(rate)) - 2);

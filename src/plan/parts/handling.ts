@@ -75,14 +75,14 @@ function cappingOf(run: Run): PlanWait {
 }
 
 /** As cool as a centre has to be before a pack is moved [°C]: below the setting temperature by the margin. */
-function movingTemperatureOf(run: Run): number {
+function temperatureMovingOf(run: Run): number {
   return fillingOf(run).after.charge.setting().temperature - settingMarginOf(run.job);
 }
 
 /** When the packs may be moved: their centre has passed the setting temperature by the margin. */
 function movingOf(run: Run): PlanWait {
   const { basis } = fillingOf(run).after.charge.setting();
-  return waitFor(run, movingTemperatureOf(run), [{ kind: "practice", key: "moved-below-setting" }, basis]);
+  return waitFor(run, temperatureMovingOf(run), [{ kind: "practice", key: "moved-below-setting" }, basis]);
 }
 
 /** When a skin sets on the packs: from then on nothing more can be poured in. */
@@ -93,10 +93,10 @@ function skinOf(run: Run): PlanWait {
 
 /** When the packs may be capped, when a skin sets on them, and when they may be moved. */
 export interface PlanHandling {
-  /** No warmer than this a pack is capped, whether it is known when that is or not [°C]. */
-  readonly cappingTemperature: number;
-  /** The same of the centre of a pack that is moved; left out where nothing in it sets, or it is not known at what temperature. */
-  readonly movingTemperature?: number;
+  /** A pack is capped at this temperature or below [°C], also if it is not known when that is. */
+  readonly temperatureCapping: number;
+  /** A pack is moved once its centre is at this temperature or below [°C]; left out if nothing in it sets, or the setting temperature is not known. */
+  readonly temperatureMoving?: number;
   /** When they may be capped. */
   readonly capping: PlanWait | NotKnown;
   /** When a skin has set on the middle of their surface; left out where nothing in them sets. */
@@ -109,8 +109,8 @@ export interface PlanHandling {
 export function handlingOf(run: Run): PlanHandling {
   const sets = fillingOf(run).after.charge.dose() > 0;
   return {
-    cappingTemperature: closingTemperatureOf(run),
-    ...(sets && where("movingTemperature", () => movingTemperatureOf(run))),
+    temperatureCapping: closingTemperatureOf(run),
+    ...(sets && where("temperatureMoving", () => temperatureMovingOf(run))),
     capping: orNotKnown(() => cappingOf(run)),
     ...(sets && { skin: orNotKnown(() => skinOf(run)), moving: orNotKnown(() => movingOf(run)) }),
   };

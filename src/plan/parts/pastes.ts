@@ -27,9 +27,9 @@ export interface WeighingPaste {
   readonly phase: string;
   /** Number of the step in which the paste goes in, from 1. */
   readonly step: number;
-  /** The line of which oil is kept back. */
+  /** The line from which oil is kept back. */
   readonly oil: { readonly phase: string; readonly material: string };
-  /** What is kept back: the oil that wets the particles, rounded up to what the balance of its line shows. */
+  /** What is kept back: the oil that wets the particles, rounded up to a step of the balance of its line. */
   readonly keptBack: PasteWeighing;
   /** What is left of the line for the vessel. */
   readonly left: PasteWeighing;
@@ -102,7 +102,7 @@ function isPremixed({ premixes = [] }: Run["job"]["formula"], { phase, material:
   return premixes.some((premix) => premix.phase === phase && premix.lines.some(({ material }) => material === key));
 }
 
-/** A line in two weighings, which add up to it; nothing where it is too little, or weighed in several portions. */
+/** A line in two weighings, which add up to it; nothing if there is too little of it, or if it is weighed in portions. */
 function splitOf(
   { job: { batch } }: Run,
   { material: name, mass, balance, increment, portions }: LotLine,
