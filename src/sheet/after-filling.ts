@@ -9,7 +9,8 @@ export function isHandledAtOnce({ afterFilling: { capping, moving } }: Plan): bo
   return isAtOnce(capping) && (moving === undefined || isAtOnce(moving));
 }
 
-function isAtOnce(wait: Wait): boolean {
+/** Whether packs wait for nothing after they are filled. */
+export function isAtOnce(wait: Wait): boolean {
   return wait !== undefined && !("notKnown" in wait) && wait.firstPack === 0 && wait.lastPack === 0;
 }
 
@@ -51,7 +52,7 @@ export function afterwards(sheet: Sheet): readonly Block[] {
   ];
 }
 
-/** A wait of minutes in whole ones, rounded up. */
-function inMinutes(seconds: number): number {
+/** A wait of minutes in whole ones, rounded up: the same wherever the sheet names it. */
+export function inMinutes(seconds: number): number {
   return seconds < 60 ? seconds : 60 * Math.ceil(seconds / 60 - 1e-9);
 }

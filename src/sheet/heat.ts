@@ -1,4 +1,5 @@
 import type { Evaporation, MaterialExposure, OxidationRank, Plan, PlanWait, RankedOil } from "../plan/index.js";
+import { inMinutes, isAtOnce } from "./after-filling.js";
 import { type Block, list, section, text } from "./blocks.js";
 import { restsOn, type Sheet, whyNot } from "./render.js";
 
@@ -25,15 +26,20 @@ export function afterFillingOf(sheet: Sheet): readonly Block[] {
   return section(words.labels.afterFilling, list(lines));
 }
 
-/** When to cap and when to move the packs. */
+/** When to close and when to move the packs. */
 function handlingOf(sheet: Sheet): readonly string[] {
   const { plan, words, say } = sheet;
   const { capping, skin, moving } = plan.afterFilling;
   const { cap, capAtOnce, capNotKnown, skin: skinned, move, moveNotKnown } = words.lines.heat;
   // How a pack cools is said where it sets.
   const isPolicy = ({ kind }: PlanWait["basis"][number]): boolean => kind === "practice" || kind === "stated";
-  const told = (of: PlanWait) => ({ ...of, basis: restsOn(sheet, of.basis.filter(isPolicy)) });
-  const isAtOnce = ({ firstPack, lastPack }: PlanWait): boolean => firstPack === 0 && lastPack === 0;
+  const told = (of: PlanWait) => ({
+    ...of,
+    firstPack: inMinutes(of.firstPack),
+    lastPack: inMinutes(of.lastPack),
+    allPacks: inMinutes(of.allPacks),
+    basis: restsOn(sheet, of.basis.filter(isPolicy)),
+  });
   return [
     ...(skin && !("notKnown" in skin) ? [skinned(skin, say)] : []),
     "notKnown" in capping

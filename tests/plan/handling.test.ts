@@ -133,9 +133,9 @@ describe("when packs may be moved", () => {
   });
 });
 
-test("the sheet says when to cap and when to move, for both packs", () => {
+test("the sheet says when to close and when to move, for both packs", () => {
   const sheet = toMarkdown({ plan: runPlan(job) });
-  expect(sheet).toContain("Cap the packs once they have cooled to 26 °C: the first 53 min after it was filled");
-  expect(sheet).toContain("Do not move a pack before its centre has cooled to 53 °C: the first 8.7 min");
-  expect(toMarkdown({ plan: runPlan(coldJob()) })).toContain("The packs may be capped as they are filled");
+  expect(sheet).toContain("Close the packs once they have cooled to 26 °C: the first 54 min after it was filled");
+  expect(sheet).toContain("Do not move a pack before its centre has cooled to 53 °C: the first 9 min");
+  expect(toMarkdown({ plan: runPlan(coldJob()) })).toContain("The packs may be closed as they are filled");
 });

@@ -20,10 +20,10 @@ function section(plan: Plan, title: string): string {
 describe("the end of filling", () => {
   test("is told with what would do, and the rate that it names does: at it every pack is warm enough", () => {
     const text = section(hot, "Fill");
-    expect(text).toContain("predicted to be cooler than 57 °C already 11 min after the first pack");
+    expect(text).toContain("predicted to cool below 57 °C 11 min after the first pack");
     expect(text).toContain("At the planned rate 650 of 1200 packs are full by then.");
     const [, rate] =
-      /To fill all: at least ([\d.]+) packs a minute, or the vessel kept between 57 °C and 62 °C/.exec(text) ?? [];
+      /To fill all in time: fill at least ([\d.]+) packs a minute, or keep the vessel between 57 °C and 62 °C/.exec(text) ?? [];
     const faster = runPlan(
       changed(exampleJob(), ({ process }) => Object.assign(process.steps[9], { for: `${1200 / Number(rate)} min` })),
     );
@@ -37,7 +37,7 @@ describe("the end of filling", () => {
     const atOnce = runPlan(changed(exampleJob(), ({ process }) => delete process.steps[9].for));
     expect(section(atOnce, "Fill")).toContain("From the first pack on there are about 11 min");
     const late = runPlan(changed(exampleJob(), ({ process }) => Object.assign(process.steps[8], { for: "40 min" })));
-    expect(section(late, "Fill")).toContain("which is too cool: fill nothing before the vessel is kept between 57 °C");
+    expect(section(late, "Fill")).toContain("which is too cool. Fill nothing until the vessel is warm enough, and keep it between 57 °C");
   });
 });
 
@@ -49,10 +49,10 @@ test("a gel that sets before its packs are full is stopped in the list, in the s
   );
   const text = section(lip, "Fill");
   expect(text).toContain(
-    "The first pack is planned at 58.6 °C, which is too cool: fill nothing before the vessel is kept",
+    "The first pack is planned at 58.6 °C, which is too cool. Fill nothing until the vessel is warm enough, and keep it between 59.6 °C",
   );
   expect(text).toContain("- Net content control not planned: the documents do not state");
-  // Room and 5 K, though nobody knows when a tube is as cool as that.
+  // Room and 5 K, though when a tube has cooled to that is not known.
   expect(text).toContain("| Close | no warmer than 27 °C | not known | not known |");
   // Dust that goes in dry.
   expect(section(lip, "Do")).toMatch(/\| 9 \| Stir in phase C .*\. Mask and extraction on \|/);
@@ -103,7 +103,7 @@ describe("after filling", () => {
   test("names the temperature to close at where the time is not known", () => {
     const noPack = runPlan(changed(exampleJob(), (draft) => delete draft.pack.content));
     expect(section(noPack, "Fill")).toContain("| Close | no warmer than 26 °C | not known | not known |");
-    expect(section(noPack, "Fill")).toContain("- Times that are not known: the documents do not state");
+    expect(section(noPack, "Fill")).toContain("- Some of these times are not known: the documents do not state");
   });
 });
 

@@ -224,7 +224,7 @@ describe("on the sheet of every job", () => {
       expect((count * grams(mass)) / 1000).toBeLessThan(plan.lots.delivered * (1 + 2e-4));
       expect(count).toBeLessThanOrEqual(plan.lots.packs ?? count);
       const [, rate, minutes] =
-        /Rate: at least ([\d.]+) packs a minute, so that all are full within (\d+) min\./.exec(sheet) ?? [];
+        /Planned rate: at least ([\d.]+) packs a minute, so that all are full within (\d+) min\./.exec(sheet) ?? [];
       if (rate !== undefined) expect(Number(rate) * Number(minutes)).toBeGreaterThanOrEqual(count);
     },
   );

@@ -59,10 +59,10 @@ describe("Markdown", () => {
 
   test("asks for a rate at which the packs that the charge fills are full in time, rounded up", () => {
     const plan = runPlan(coldJob());
-    expect(toMarkdown({ plan })).toMatch(/Rate: at least 13\.3 packs a minute/);
+    expect(toMarkdown({ plan })).toMatch(/Planned rate: at least 13\.3 packs a minute/);
     const { packs: _, ...mass } = plan.lots;
     expect(toMarkdown({ plan: { ...plan, lots: mass, packs: undefined as never } })).toMatch(
-      /Rate: at least 2\.01 kg\/min/,
+      /Planned rate: at least 2\.01 kg\/min/,
     );
   });
 
@@ -192,7 +192,7 @@ describe("Markdown", () => {
     const cold = titles(toMarkdown({ plan: runPlan(coldJob()) }));
     expect(cold).toContain("Additions of phase B (step 3)");
     expect(cold).toContain("The gel as packed droplets");
-    // Nothing in them sets, and they may be capped as they are filled.
+    // Nothing in them sets, and they may be closed as they are filled.
     expect(cold).toContain("After filling");
     expect(cold).not.toContain("Heat-sensitive materials: temperature and time");
     const hot = titles(sheet);

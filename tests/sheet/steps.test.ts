@@ -123,7 +123,7 @@ describe("limits in the step", () => {
     const cold = runPlan(coldJob());
     expect(instruction(cold, 7)).toContain("let the air back in slowly, and open only when");
     expect(instruction(cold, 4)).toContain("Lock the stirrer out before anyone reaches in");
-    expect(instruction(hot, 7)).toContain("it then takes about 14 W, 3.2 N·m");
+    expect(instruction(hot, 7)).toContain("the stirrer then takes about 14 W, 3.2 N·m");
     expect(instruction(hot, 3)).toContain("stirrer off (the process plans no stirring here)");
   });
 
@@ -140,6 +140,6 @@ describe("limits in the step", () => {
   });
 
   test("the lowest flash point stands in the caution", () => {
-    expect(toMarkdown({ plan: hot })).toContain("lowest flash point (of those stated: 92 °C, fragrance)");
+    expect(toMarkdown({ plan: hot })).toContain("below the flash point of everything in it (the lowest stated: 92 °C, fragrance)");
   });
 });

@@ -16,7 +16,7 @@ export const bases: Words["bases"] = {
 export const practices: Words["practices"] = {
   "iso-29621": "ISO 29621 (2017, from memory): products below this water activity count as low microbiological risk",
   "capped-near-the-room":
-    "packs are capped once they are no more than 5 K above the room, so that nothing condenses under the cap and no vacuum is left there: common practice, no source",
+    "packs are closed once they are no more than 5 K above the room, so that nothing condenses under the closure and no vacuum is left there: common practice, no source",
   "moved-below-setting":
     "packs are moved once their centre has passed the setting temperature by the margin: common practice, no source",
 };

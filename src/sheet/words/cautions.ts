@@ -21,7 +21,7 @@ export const cautions: Words["cautions"] = {
   "water-kept-out": () =>
     "Keep vessel, filler and packs dry: a splash of water turns this gel milky. Oil that is rinsed off makes floors slippery.",
   "hot-oil": ({ temperatureMax, temperatureLeftOn, flashPoint }, say) =>
-    `Hot oil and melts burn skin and can ignite.${say.given(temperatureMax, (hottest) => ` This charge reaches ${say.celsius(hottest)}.`)} Stay well below the lowest flash point${say.given(flashPoint, ({ material, temperature }) => ` (of those stated: ${say.celsius(temperature)}, ${say.material(material)})`)} and never leave heat unattended${say.given(temperatureLeftOn, (steady) => `: left on, this heater would bring the charge to about ${say.celsius(steady, 0)}`)}. Keep water away. Wear eye, hand and arm protection.`,
+    `Hot oil and melts burn skin and can ignite.${say.given(temperatureMax, (hottest) => ` This charge reaches ${say.celsius(hottest)}.`)} Keep the charge well below the flash point of everything in it${say.given(flashPoint, ({ material, temperature }) => ` (the lowest stated: ${say.celsius(temperature)}, ${say.material(material)})`)} and never leave heat unattended${say.given(temperatureLeftOn, (steady) => `: left on, this heater would bring the charge to about ${say.celsius(steady, 0)}`)}. Keep water away. Wear eye, hand and arm protection.`,
   stirrer: () =>
     "Keep hands, sleeves and scrapers out while the stirrer turns. Switch it off and lock it out before anyone reaches in.",
   dust: (caution, say) => `${about(caution, say)}fine dust. Pour it under extraction and wear a dust mask.`,

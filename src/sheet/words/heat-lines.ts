@@ -49,10 +49,10 @@ export const heatLines = {
   skin: ({ firstPack, lastPack }: Waited, say: Say): string =>
     `A skin has set on the first pack ${say.duration(firstPack)} after it was filled, on the last ${say.duration(lastPack)} after: pour nothing more in then.`,
   cap: (of: Waited & { readonly basis: string }, say: Say): string =>
-    `Cap the packs once they have cooled to ${say.celsius(of.temperature)}: the first ${say.duration(of.firstPack)} after it was filled, the last ${say.duration(of.lastPack)} after, all of them ${say.duration(of.allPacks)} after the end of filling (${of.basis}).`,
+    `Close the packs once they have cooled to ${say.celsius(of.temperature)}: the first ${say.duration(of.firstPack)} after it was filled, the last ${say.duration(of.lastPack)} after, all of them ${say.duration(of.allPacks)} after the end of filling (${of.basis}).`,
   capAtOnce: ({ temperature, basis }: Waited & { readonly basis: string }, say: Say): string =>
-    `The packs may be capped as they are filled: the product is no warmer than ${say.celsius(temperature)} (${basis}).`,
-  capNotKnown: ({ reason }: { readonly reason: string }): string => `When to cap the packs is not known: ${reason}.`,
+    `The packs may be closed as they are filled: the product is no warmer than ${say.celsius(temperature)} (${basis}).`,
+  capNotKnown: ({ reason }: { readonly reason: string }): string => `When to close the packs is not known: ${reason}.`,
   move: (of: Waited & { readonly basis: string }, say: Say): string =>
     `Do not move a pack before its centre has cooled to ${say.celsius(of.temperature)}: the first ${say.duration(of.firstPack)} after it was filled, the last ${say.duration(of.lastPack)} after, all of them ${say.duration(of.allPacks)} after the end of filling (${of.basis}).`,
   moveNotKnown: ({ reason }: { readonly reason: string }): string =>

@@ -101,9 +101,9 @@ export const kettleLines = {
     { packsPerMinute, duration }: { readonly packsPerMinute: number; readonly duration: number },
     say: Say,
   ): string =>
-    `Rate: at least ${say.number(packsPerMinute, 3)} packs a minute, so that all are full within ${say.duration(duration)}.`,
+    `Planned rate: at least ${say.number(packsPerMinute, 3)} packs a minute, so that all are full within ${say.duration(duration)}.`,
   rateOfMass: ({ rate, duration }: { readonly rate: number; readonly duration: number }, say: Say): string =>
-    `Rate: at least ${say.massRate(rate, 3)}, so that all of it is filled within ${say.duration(duration)}.`,
+    `Planned rate: at least ${say.massRate(rate, 3)}, so that all of it is filled within ${say.duration(duration)}.`,
   warmth: ({ first, last }: { readonly first: number; readonly last: number }, say: Say): string =>
     `Predicted temperature in the vessel: ${say.celsius(first)} at the first pack, ${say.celsius(last)} at the last.`,
   /** Of a vessel that cools: predicted as if it stayed full. */
@@ -112,17 +112,17 @@ export const kettleLines = {
   warmthThroughout: ({ temperature }: { readonly temperature: number }, say: Say): string =>
     `Predicted temperature in the vessel: ${say.celsius(temperature)}.`,
   tooCoolToStart: ({ first, ...keep }: Between & { readonly first: number | undefined }, say: Say): string =>
-    `The first pack is planned at ${say.celsius(first)}, which is too cool: fill nothing before the vessel is kept ${between(keep, say)}.`,
+    `The first pack is planned at ${say.celsius(first)}, which is too cool. Fill nothing until the vessel is warm enough, and keep it ${between(keep, say)} until the last pack is full.`,
   coolsTooSoon: ({ duration, min }: { readonly duration: number; readonly min: number }, say: Say): string =>
-    `The vessel is predicted to be cooler than ${say.celsius(min)} already ${say.duration(duration)} after the first pack.`,
+    `The vessel is predicted to cool below ${say.celsius(min)} ${say.duration(duration)} after the first pack.`,
   packsInTime: ({ full, count }: { readonly full: number; readonly count: number }, say: Say): string =>
     `At the planned rate ${say.number(full, 2)} of ${say.count(count)} packs are full by then.`,
   inTime: (of: Between & { readonly packsPerMinute?: number; readonly duration: number }, say: Say): string =>
-    `To fill all: ${of.packsPerMinute === undefined ? `fill within ${say.duration(of.duration)}` : `at least ${say.number(of.packsPerMinute, 3)} packs a minute`}, or the vessel kept ${between(of, say)}.`,
+    `To fill all in time: fill ${of.packsPerMinute === undefined ? `within ${say.duration(of.duration)}` : `at least ${say.number(of.packsPerMinute, 3)} packs a minute`}, or keep the vessel ${between(of, say)}.`,
   timeToFill: ({ duration }: { readonly duration: number }, say: Say): string =>
     `From the first pack on there are about ${say.duration(duration)} until the vessel is too cool to fill.`,
   noToppingUp: ({ firstPack, lastPack }: Waited, say: Say): string =>
-    `Pour nothing more into a pack once a skin has set on it: predicted after ${say.range(say.duration(Math.min(firstPack, lastPack)), say.duration(Math.max(firstPack, lastPack)))}.`,
+    `Pour nothing more into a pack once a skin has set on it: predicted ${say.range(say.duration(Math.min(firstPack, lastPack)), say.duration(Math.max(firstPack, lastPack)))} after it was filled.`,
   closeAtOnce: (): string => "Close each pack as it is filled.",
   cooledTo: ({ temperature }: { readonly temperature: number }, say: Say): string =>
     `no warmer than ${say.celsius(temperature)}`,
@@ -133,7 +133,7 @@ export const kettleLines = {
     `${say.duration(duration)} after it is full`,
   restOf: ({ step }: { readonly step: number }, say: Say): string => `End of the rest (${say.step(step)})`,
   timesNotKnown: ({ reasons }: { readonly reasons: readonly string[] }): string =>
-    `Times that are not known: ${reasons.join("; ")}. Write down when it was done.`,
+    `Some of these times are not known: ${reasons.join("; ")}. Write down when each is done.`,
   // Reconcile
   leftInVessel: ({ name }: { readonly name: string }): string => `${name} (weigh or estimate)`,
   unaccounted: ({ tolerance }: { readonly tolerance: string }): string =>

@@ -85,7 +85,7 @@ export const steps: Words["steps"] = {
     const coolant = say.given(step.temperatureCoolant, (inlet) => ` with coolant of ${say.celsius(inlet)}`);
     const how = { jacket: `Cool through the jacket${coolant}`, itself: "Let cool" }[cooling.with ?? "itself"];
     if ("toViscosity" in cooling)
-      return `${how} until it has thickened to ${say.pascalSeconds(cooling.toViscosity)}${say.given(step.temperatureEnd, (end) => `, predicted at ${say.celsius(end)}`)}${within(cooling.within, say)}${stirring(step, say)}${say.given(step.stirring, ({ power, torque }) => ` (it then takes about ${say.watts(power, 2)}, ${say.newtonMetres(torque)})`)}`;
+      return `${how} until it has thickened to ${say.pascalSeconds(cooling.toViscosity)}${say.given(step.temperatureEnd, (end) => `, predicted at ${say.celsius(end)}`)}${within(cooling.within, say)}${stirring(step, say)}${say.given(step.stirring, ({ power, torque }) => ` (the stirrer then takes about ${say.watts(power, 2)}, ${say.newtonMetres(torque)})`)}`;
     return `${how} to ${say.celsius(cooling.to)}${within(cooling.within, say)}${stirring(step, say)}`;
   },
   stir: (step, say) => `Stir for ${say.duration(read(step, "stir").for)}${atSpeed(step, say)}`,

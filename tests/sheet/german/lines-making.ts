@@ -135,18 +135,18 @@ export const kettle: Lines["kettle"] = {
   eachPack: ({ first, second }, say) =>
     `Zweimal gießen: zuerst ${say.kilograms(first)}, und ${say.kilograms(second, 3)}, sobald das abgekühlt ist, bevor eine Haut erstarrt.`,
   rate: ({ packsPerMinute, duration }, say) =>
-    `Geschwindigkeit: mindestens ${say.number(packsPerMinute, 3)} Packungen je Minute, damit alle innerhalb von ${say.duration(duration)} voll sind.`,
+    `Geplante Geschwindigkeit: mindestens ${say.number(packsPerMinute, 3)} Packungen je Minute, damit alle innerhalb von ${say.duration(duration)} voll sind.`,
   rateOfMass: ({ rate, duration }, say) =>
-    `Geschwindigkeit: mindestens ${say.massRate(rate, 3)}, damit alles innerhalb von ${say.duration(duration)} abgefüllt ist.`,
+    `Geplante Geschwindigkeit: mindestens ${say.massRate(rate, 3)}, damit alles innerhalb von ${say.duration(duration)} abgefüllt ist.`,
   warmth: ({ first, last }, say) =>
     `Vorhergesagte Temperatur im Kessel: ${say.celsius(first)} bei der ersten Packung, ${say.celsius(last)} bei der letzten.`,
   warmthWhileFull: ({ first, last }, say) =>
     `Vorhergesagte Temperatur im Kessel: ${say.celsius(first)} bei der ersten Packung, ${say.celsius(last)} am Ende, gerechnet für einen vollen Kessel. Der Rest darin kühlt schneller ab: bei den letzten Packungen die Temperatur messen.`,
   warmthThroughout: ({ temperature }, say) => `Vorhergesagte Temperatur im Kessel: ${say.celsius(temperature)}.`,
   tooCoolToStart: ({ first, ...keep }, say) =>
-    `Die erste Packung ist bei ${say.celsius(first)} geplant, das ist zu kalt: nichts füllen, bevor der Kessel ${keptAt(keep, say)} gehalten wird.`,
+    `Die erste Packung ist bei ${say.celsius(first)} geplant, das ist zu kalt. Nichts füllen, bis der Kessel warm genug ist, und ihn ${keptAt(keep, say)} halten, bis die letzte Packung voll ist.`,
   coolsTooSoon: ({ duration, min }, say) =>
-    `Der Kessel ist voraussichtlich schon ${say.duration(duration)} nach der ersten Packung kälter als ${say.celsius(min)}.`,
+    `Der Kessel kühlt voraussichtlich ${say.duration(duration)} nach der ersten Packung unter ${say.celsius(min)} ab.`,
   packsInTime: ({ full, count }, say) =>
     `Bei der geplanten Geschwindigkeit sind bis dahin ${say.number(full, 2)} von ${say.count(count)} Packungen voll.`,
   inTime: ({ packsPerMinute, duration, ...keep }, say) =>
@@ -154,14 +154,14 @@ export const kettle: Lines["kettle"] = {
   timeToFill: ({ duration }, say) =>
     `Von der ersten Packung an bleiben etwa ${say.duration(duration)}, bis der Kessel zum Füllen zu kalt ist.`,
   noToppingUp: ({ firstPack, lastPack }, say) =>
-    `Nichts mehr in eine Packung nachgießen, sobald sich darauf eine Haut gebildet hat: vorhergesagt nach ${say.range(say.duration(Math.min(firstPack, lastPack)), say.duration(Math.max(firstPack, lastPack)))}.`,
+    `Nichts mehr in eine Packung nachgießen, sobald sich darauf eine Haut gebildet hat: vorhergesagt ${say.range(say.duration(Math.min(firstPack, lastPack)), say.duration(Math.max(firstPack, lastPack)))} nach ihrem Füllen.`,
   closeAtOnce: () => "Jede Packung gleich nach dem Füllen verschließen.",
   cooledTo: ({ temperature }, say) => `höchstens ${say.celsius(temperature)} warm ist`,
   centreAt: ({ temperature }, say) => `erstarrt ist: im Kern höchstens ${say.celsius(temperature)}`,
   trialPack: () => "im Kern erstarrt ist: eine Probepackung aufschneiden",
   afterFull: ({ duration }, say) => `${say.duration(duration)} nach dem Füllen`,
   restOf: ({ step }, say) => `Ende der Ruhe (${say.step(step)})`,
-  timesNotKnown: ({ reasons: all }) => `Nicht bekannte Zeiten: ${all.join("; ")}. Aufschreiben, wann es getan wurde.`,
+  timesNotKnown: ({ reasons: all }) => `Einige dieser Zeiten sind nicht bekannt: ${all.join("; ")}. Jedes Mal aufschreiben, wann es getan wurde.`,
   leftInVessel: ({ name }) => `${name} (wiegen oder schätzen)`,
   unaccounted: ({ tolerance }) =>
     `Nicht nachgewiesen: die eingewogene Masse abzüglich alles Gefundenen. Ist es nach oben oder unten mehr als ${tolerance} (alle Wägetoleranzen zusammen), vor der Freigabe den Verantwortlichen der Rezeptur verständigen.`,

@@ -15,7 +15,7 @@ export const cautions: Words["cautions"] = {
   "water-kept-out": () =>
     "Kessel, Abfüller und Packungen trocken halten: ein Spritzer Wasser macht dieses Gel milchig. Abgespültes Öl macht Böden rutschig.",
   "hot-oil": ({ temperatureMax, temperatureLeftOn, flashPoint }, say) =>
-    `Heißes Öl und heiße Schmelzen verbrennen die Haut und können sich entzünden.${say.given(temperatureMax, (hottest) => ` Dieser Ansatz erreicht ${say.celsius(hottest)}.`)} Weit unter dem niedrigsten Flammpunkt${say.given(flashPoint, ({ material, temperature }) => ` (der angegebenen: ${say.celsius(temperature)}, ${say.material(material)})`)} bleiben und die Heizung nie unbeaufsichtigt lassen${say.given(temperatureLeftOn, (steady) => `: bliebe sie an, brächte sie den Ansatz auf etwa ${say.celsius(steady, 0)}`)}. Wasser fernhalten. Schutz für Augen, Hände und Arme tragen.`,
+    `Heißes Öl und heiße Schmelzen verbrennen die Haut und können sich entzünden.${say.given(temperatureMax, (hottest) => ` Dieser Ansatz erreicht ${say.celsius(hottest)}.`)} Den Ansatz weit unter dem Flammpunkt von allem halten, was darin ist${say.given(flashPoint, ({ material, temperature }) => ` (der niedrigste angegebene: ${say.celsius(temperature)}, ${say.material(material)})`)}, und die Heizung nie unbeaufsichtigt lassen${say.given(temperatureLeftOn, (steady) => `: bliebe sie an, brächte sie den Ansatz auf etwa ${say.celsius(steady, 0)}`)}. Wasser fernhalten. Schutz für Augen, Hände und Arme tragen.`,
   stirrer: () =>
     "Hände, Ärmel und Schaber fernhalten, solange sich der Rührer dreht. Vor jedem Hineingreifen abschalten und gegen Einschalten sichern.",
   dust: (caution, say) =>

@@ -57,7 +57,7 @@ export const steps: Words["steps"] = {
     const coolant = say.given(step.temperatureCoolant, (inlet) => ` mit Kühlmittel von ${say.celsius(inlet)}`);
     const how = cooling.with === "jacket" ? `Über den Mantel kühlen${coolant}` : "Abkühlen lassen";
     if ("toViscosity" in cooling)
-      return `${how}, bis der Ansatz auf ${say.pascalSeconds(cooling.toViscosity)} eingedickt ist${say.given(step.temperatureEnd, (end) => `, vorhergesagt bei ${say.celsius(end)}`)}${within(cooling.within, say)}${stirring(step, say)}${say.given(step.stirring, ({ power, torque }) => ` (er nimmt dann etwa ${say.watts(power, 2)} auf, ${say.newtonMetres(torque)})`)}`;
+      return `${how}, bis der Ansatz auf ${say.pascalSeconds(cooling.toViscosity)} eingedickt ist${say.given(step.temperatureEnd, (end) => `, vorhergesagt bei ${say.celsius(end)}`)}${within(cooling.within, say)}${stirring(step, say)}${say.given(step.stirring, ({ power, torque }) => ` (der Rührer nimmt dann etwa ${say.watts(power, 2)} auf, ${say.newtonMetres(torque)})`)}`;
     return `${how} auf ${say.celsius(cooling.to)}${within(cooling.within, say)}${stirring(step, say)}`;
   },
   stir: (step, say) => `${say.duration(read(step, "stir").for)} rühren${atSpeed(step, say)}`,
