@@ -23,7 +23,9 @@ describe("the end of filling", () => {
     expect(text).toContain("predicted to cool below 57 °C 11 min after the first pack");
     expect(text).toContain("At the planned rate 650 of 1200 packs are full by then.");
     const [, rate] =
-      /To fill all in time: fill at least ([\d.]+) packs a minute, or keep the vessel between 57 °C and 62 °C/.exec(text) ?? [];
+      /To fill all in time: fill at least ([\d.]+) packs a minute, or keep the vessel between 57 °C and 62 °C/.exec(
+        text,
+      ) ?? [];
     const faster = runPlan(
       changed(exampleJob(), ({ process }) => Object.assign(process.steps[9], { for: `${1200 / Number(rate)} min` })),
     );
@@ -37,7 +39,9 @@ describe("the end of filling", () => {
     const atOnce = runPlan(changed(exampleJob(), ({ process }) => delete process.steps[9].for));
     expect(section(atOnce, "Fill")).toContain("From the first pack on there are about 11 min");
     const late = runPlan(changed(exampleJob(), ({ process }) => Object.assign(process.steps[8], { for: "40 min" })));
-    expect(section(late, "Fill")).toContain("which is too cool. Fill nothing until the vessel is warm enough, and keep it between 57 °C");
+    expect(section(late, "Fill")).toContain(
+      "which is too cool. Fill nothing until the vessel is warm enough, and keep it between 57 °C",
+    );
   });
 });
 

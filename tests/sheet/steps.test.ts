@@ -140,6 +140,8 @@ describe("limits in the step", () => {
   });
 
   test("the lowest flash point stands in the caution", () => {
-    expect(toMarkdown({ plan: hot })).toContain("below the flash point of everything in it (the lowest stated: 92 °C, fragrance)");
+    expect(toMarkdown({ plan: hot })).toContain(
+      "below the flash point of everything in it (the lowest stated: 92 °C, fragrance)",
+    );
   });
 });

@@ -161,7 +161,8 @@ export const kettle: Lines["kettle"] = {
   trialPack: () => "im Kern erstarrt ist: eine Probepackung aufschneiden",
   afterFull: ({ duration }, say) => `${say.duration(duration)} nach dem Füllen`,
   restOf: ({ step }, say) => `Ende der Ruhe (${say.step(step)})`,
-  timesNotKnown: ({ reasons: all }) => `Einige dieser Zeiten sind nicht bekannt: ${all.join("; ")}. Jedes Mal aufschreiben, wann es getan wurde.`,
+  timesNotKnown: ({ reasons: all }) =>
+    `Einige dieser Zeiten sind nicht bekannt: ${all.join("; ")}. Jedes Mal aufschreiben, wann es getan wurde.`,
   leftInVessel: ({ name }) => `${name} (wiegen oder schätzen)`,
   unaccounted: ({ tolerance }) =>
     `Nicht nachgewiesen: die eingewogene Masse abzüglich alles Gefundenen. Ist es nach oben oder unten mehr als ${tolerance} (alle Wägetoleranzen zusammen), vor der Freigabe den Verantwortlichen der Rezeptur verständigen.`,
