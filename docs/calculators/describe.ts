@@ -9,6 +9,7 @@ import { nameOf } from "../../tests/support/rooms.js";
 import type { Described, Documented } from "../docstrings.js";
 import type { Calculator, Call, Field, Measure, Output } from "../in-page/calculator-data.js";
 import { valueAt, withValue } from "../in-page/calculator-values.js";
+import { capital } from "../in-page/capital.js";
 import { at, general } from "../in-page/paths.js";
 import { spaced } from "../in-page/spaced.js";
 import type { Listed } from "./list.js";
@@ -81,8 +82,7 @@ function labelOf(path: string): string {
     const [, name = part, index] = /^(.*?)\[(\d+|\*)\]$/.exec(part) ?? [];
     return `${index === undefined ? spaced(name) : spaced(name).replace(/s$/, "")}${index === undefined || index === "*" ? "" : ` ${Number(index) + 1}`}`;
   });
-  const label = parts.join(": ");
-  return label.charAt(0).toUpperCase() + label.slice(1);
+  return capital(parts.join(": "));
 }
 
 /** A text that starts as a unit is a choice of units: the type of one that has to fit another names none. */

@@ -56,7 +56,7 @@ function howSure(answer: Answer, value: number, output: Output): HTMLElement[] {
     "",
     words.length > 0
       ? "What such a range means: "
-      : "How far the law itself may be off is not known here, and your figures add what they may be off. ",
+      : "No band is known for this law, and the uncertainty of your figures comes on top. ",
   );
   end.append(link);
   return [...words.map((text) => made("p", "", text)), end];
