@@ -66,6 +66,14 @@ describe("Markdown", () => {
     );
   });
 
+  test("shows on which side of the limit the ends of an open difference of indices are", () => {
+    const { answers } = runPlan(jobsByName()["two-oils-in-three-lots"]);
+    const { figure, limit } = answers.find(({ id }) => id === "clarity-match") ?? {};
+    expect(figure?.max).toBeGreaterThan(Number(limit?.max?.min));
+    const text = toMarkdown({ plan: runPlan(jobsByName()["two-oils-in-three-lots"]) });
+    expect(text).toMatch(/difference: 0\.00971 \(0\.00\d+ to 0\.0103\)\. Limit: difference: at most 0\.01\./);
+  });
+
   test("puts what is open before the weighing, in capitals, with its value and its limit", () => {
     const open = runPlan(
       changed(exampleJob(), (draft) => {

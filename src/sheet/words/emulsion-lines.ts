@@ -64,7 +64,7 @@ export const emulsionLines = {
     { temperature, mismatch, max }: { readonly temperature: number; readonly mismatch: number; readonly max?: number },
     say: Say,
   ): string =>
-    `At ${say.celsius(temperature)} the refractive indices differ by ${say.number(Math.abs(mismatch), 2)}${say.given(max, (allowed) => `; the bench allows ${say.number(allowed, 2)}`)}.`,
+    `At ${say.celsius(temperature)} the refractive indices differ by ${say.number(Math.abs(mismatch), 3)}${say.given(max, (allowed) => `; the bench allows ${say.number(allowed, 3)}`)}.`,
   hazeAt: ({ temperature, path, min, max }: Record<"temperature" | "path" | "min" | "max", number>, say: Say): string =>
     `At ${say.celsius(temperature)}, ${say.percent(min, 2)} to ${say.percent(max, 2)} of the light is scattered over ${say.millimetres(path, 2)} of gel (predicted, without air). Use it to rank gels only.`,
   correctWith: (

@@ -105,7 +105,7 @@ export function sayWith(options: SayOptions = {}): Say {
     pressure: millibars,
     stress: pascals,
     count,
-    "index-difference": (value, digits = 2) => number(value, digits),
+    "index-difference": (value, digits = 3) => number(value, digits),
     activity: number,
     viscosity: pascalSeconds,
   };

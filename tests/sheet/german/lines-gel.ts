@@ -170,7 +170,7 @@ export const emulsion: Lines["emulsion"] = {
   oilNotKnown: ({ reason }) => `Der Volumenanteil des Öls ist nicht bekannt: ${reason}.`,
   dropletsNotKnown: ({ reason }) => `Die Größe der Tröpfchen ist nicht bekannt: ${reason}.`,
   mismatchAt: ({ temperature, mismatch, max }, say) =>
-    `Bei ${say.celsius(temperature)} weichen die Brechzahlen um ${say.number(Math.abs(mismatch), 2)} ab${say.given(max, (allowed) => `; das Labor erlaubt ${say.number(allowed, 2)}`)}.`,
+    `Bei ${say.celsius(temperature)} weichen die Brechzahlen um ${say.number(Math.abs(mismatch), 3)} ab${say.given(max, (allowed) => `; das Labor erlaubt ${say.number(allowed, 3)}`)}.`,
   hazeAt: ({ temperature, path, min, max }, say) =>
     `Bei ${say.celsius(temperature)} werden über ${say.millimetres(path, 2)} Gel ${say.percent(min, 2)} bis ${say.percent(max, 2)} des Lichts gestreut (vorhergesagt, ohne Luft). Nur zum Vergleich von Gelen untereinander.`,
   correctWith: ({ add, mass, within, volumeFractionOil }, say) =>
