@@ -87,14 +87,8 @@ async function small(code: string): Promise<string> {
     target: "es2022",
     minifyWhitespace: true,
     minifySyntax: true,
-    plugins: [
-      {
-        name: "this file alone",
-        setup({ onResolve }) {
-          onResolve({ filter: /.*/ }, ({ path }) => ({ path, external: true }));
-        },
-      },
-    ],
+    external: ["*"],
+    charset: "utf8",
   });
   return outputFiles[0]?.text ?? "";
 }
