@@ -81,7 +81,7 @@ export interface CalculationErrorData {
 
 const codes: readonly unknown[] = ["input", "document", "range", "unreachable", "not-converged"] satisfies ErrorCode[];
 
-/** A message names so many faults, and cuts off what is longer than that; `faults` has them all and whole. */
+/** How many faults a message names, and how many letters of each part; `faults` has all of them, in full. */
 const namedMax = 100;
 const lettersMax = { path: 200, found: 200, expected: 1000 };
 

@@ -39,7 +39,7 @@ interface Search {
  * The reverse of `scaleFormula`: a batch of that size, scaled like any other and rounded to the balances, takes no more
  * of a material than there is. All allowances count for every lot, the film too. Premixes are opened into their
  * materials. The amount that the batch document asks for is ignored; if it asks for packs, their fill counts, and packs
- * stay whole. A material without an entry in the stock list does not limit the batch: \`materials\` says how much of it is
+ * stay whole. A material without an entry in the stock list does not limit the batch: `materials` says how much of it is
  * needed.
  *
  * @param input.formula - A formula that was read.

@@ -27,7 +27,7 @@ export interface RefractivePart extends MixturePart {
  *
  * @param input.temperature - The temperature of all densities and indices [°C].
  * @param input.parts - Mass [kg] (or share), density [kg/m³] and refractive index of each part; at least one.
- * @returns The refractive index at that temperature, between the least and the greatest of the parts.
+ * @returns The refractive index at that temperature, between the lowest and the highest of the parts.
  * @throws CalculationError `input` where an argument is out of range.
  * @source lorentz-lorenz-1880 from memory
  * @example

@@ -28,7 +28,7 @@ export interface DoseResponse {
   readonly degreesOfFreedom: number;
   /** Covariance of ln A, n and c₀, by rows. */
   readonly covariance: readonly (readonly number[])[];
-  /** The least and the greatest dose that was tried. */
+  /** The smallest and the largest dose that was tried. */
   readonly doses: readonly [number, number];
 }
 

@@ -14,7 +14,7 @@ export interface MotorMargin {
 /**
  * Whether the motor turns the impeller, and what is left over.
  *
- * $$s = \frac{\eta\,P_\mathrm{motor}}{P} \qquad M = \frac{P}{2\pi N} \qquad s_M = \frac{M_\mathrm{most}}{M}$$
+ * $$s = \frac{\eta\,P_\mathrm{motor}}{P} \qquad M = \frac{P}{2\pi N} \qquad s_M = \frac{M_\mathrm{max}}{M}$$
  *
  * A motor that is slowed by a frequency converter keeps its torque and not its power: then give the maximum torque.
  * Starting in a gel that has rested asks for more than running does; a margin of a quarter is common practice, no

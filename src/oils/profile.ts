@@ -64,6 +64,6 @@ export function sharesOf(
 export function range(value: Range, path: string, limits: Range = [-Number.MAX_VALUE, Number.MAX_VALUE]): Range {
   const [min, max] = list(value, path, 2) as Range;
   if (finite(min, `${path}[0]`) < limits[0] || finite(max, `${path}[1]`) > limits[1] || min > max)
-    return refuse("input", path, `${min} to ${max}`, "the least before the greatest, each within its limits");
+    return refuse("input", path, `${min} to ${max}`, "the minimum before the maximum, each within its limits");
   return value;
 }

@@ -4,7 +4,7 @@ export type LegalGrade =
   | "first-hand"
   /** Some rows were read in somebody's restatement only. */
   | "second-hand"
-  /** Nobody looked it up: hold it against the act before you use it. */
+  /** Not looked up: compare it with the act before you use it. */
   | "from memory";
 
 /** Where a table of the law holds, and where it was read. Law differs by place and date: pass the table of yours. */

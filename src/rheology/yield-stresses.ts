@@ -25,7 +25,7 @@ export interface YieldStress {
   readonly reason?: string;
 }
 
-/** The stress at which the viscosity is greatest, if it has risen before and falls behind. */
+/** The stress at which the viscosity is largest, if it has risen before and falls behind. */
 function viscosityMaximum(readings: readonly FlowReading[]): number {
   const sorted = [...readings].sort((one, other) => one.stress - other.stress);
   const viscosities = sorted.map(({ stress, shearRate }) => stress / shearRate);
@@ -34,18 +34,18 @@ function viscosityMaximum(readings: readonly FlowReading[]): number {
     refuse(
       "unreachable",
       "points",
-      "the greatest viscosity at the lowest stress",
+      "the largest viscosity at the lowest stress",
       "readings at lower stresses, in creep",
     );
   if (at === sorted.length - 1)
-    refuse("unreachable", "points", "the greatest viscosity at the highest stress", "readings at higher stresses");
+    refuse("unreachable", "points", "the largest viscosity at the highest stress", "readings at higher stresses");
   return (sorted[at] as FlowReading).stress;
 }
 
 /**
  * The yield stress by every convention that a flow curve allows, side by side.
  *
- * $$\tau_y = \tau(\dot\gamma \to 0) \qquad \tau_y = \tau(\dot\gamma_\mathrm{least}) \qquad
+ * $$\tau_y = \tau(\dot\gamma \to 0) \qquad \tau_y = \tau(\dot\gamma_\mathrm{min}) \qquad
  *   \tau_y = \arg\max_\tau \eta(\tau)$$
  *
  * One gel has as many yield stresses as there are ways to read it, easily a factor of two apart. `herschel-bulkley`,

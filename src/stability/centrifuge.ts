@@ -55,7 +55,7 @@ export function centrifugeSpeed(input: { readonly relativeCentrifugalForce: numb
 export type CentrifugeDoubt =
   /** A yield stress may hold in gravity what a centrifuge tears loose: on the shelf it may never move. */
   | "yield-stress"
-  /** Nobody stated a yield stress, not even that there is none. */
+  /** No yield stress is stated, not even that there is none. */
   | "yield-stress-not-stated"
   /** Drops or particles are packed: they do not settle, they are pressed together. */
   | "packed"

@@ -31,7 +31,7 @@ export interface ShelfLife {
   }[];
   /** Time of the last reading [s]. */
   readonly timeLast: number;
-  /** Whether the shelf life reaches beyond the last reading: there the line is drawn on, and nobody measured. */
+  /** Whether the shelf life reaches beyond the last reading: there the line is extended, and nothing was measured. */
   readonly extrapolated: boolean;
 }
 

@@ -13,7 +13,7 @@ export interface ViscosityDrift {
   readonly factor: Interval;
   /** Which way it moves, if the readings show it; `not known` is no proof that it stands still. */
   readonly direction: Trend["direction"];
-  /** Whether the time asked for goes beyond the last reading: there the line is drawn on, and nobody measured. */
+  /** Whether the time asked for goes beyond the last reading: there the line is extended, and nothing was measured. */
   readonly extrapolated: boolean;
 }
 
