@@ -2,24 +2,16 @@ import { existsSync } from "node:fs";
 import { pathToFileURL } from "node:url";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
 import { test } from "vitest";
+import { chromiumPath } from "../support/chromium-path.js";
 import { root } from "../support/rooms.js";
 
-/** Where Chromium stands on this machine, if it does; `CHROMIUM` names another place. Nothing is downloaded. */
-const executable: string | undefined = [
-  process.env["CHROMIUM"],
-  "/usr/bin/chromium",
-  "/usr/bin/chromium-browser",
-  "/usr/bin/google-chrome",
-  "/Applications/Chromium.app/Contents/MacOS/Chromium",
-].find((path) => path !== undefined && existsSync(path));
-
 const required = process.env["BROWSER_TESTS"] === "required";
-if (executable === undefined && required) throw new Error("BROWSER_TESTS is required, and there is no Chromium");
-if (executable === undefined) console.warn("browser tests skipped: no Chromium");
+if (chromiumPath === undefined && required) throw new Error("BROWSER_TESTS is required, and there is no Chromium");
+if (chromiumPath === undefined) console.warn("browser tests skipped: no Chromium");
 
 /** A test that needs a browser: skipped where there is none, unless BROWSER_TESTS=required. */
 export function browserTest(name: string, run: () => Promise<void>): void {
-  test.skipIf(executable === undefined)(name, run);
+  test.skipIf(chromiumPath === undefined)(name, run);
 }
 
 /** The site's pages as files: what opens from a folder opens from any server. */
@@ -37,7 +29,7 @@ export async function withPage<T>(
   use: (page: Page) => Promise<T>,
   own = "file:",
 ): Promise<T> {
-  browser ??= chromium.launch({ executablePath: executable ?? "", args: ["--no-sandbox"] });
+  browser ??= chromium.launch({ executablePath: chromiumPath ?? "", args: ["--no-sandbox"] });
   const context = await (await browser).newContext({ reducedMotion: "reduce", ...options });
   const faults: string[] = [];
   context.on("request", (request) => {

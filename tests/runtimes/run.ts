@@ -2,11 +2,12 @@
 // Node that runs this gives. `bun`, `deno` and Chromium are found by themselves where they are installed. Writes
 // docs/proof/runtimes.json for the page *Runtimes*, after a build.
 import { spawnSync } from "node:child_process";
-import { existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { basename, join } from "node:path";
 import { build } from "esbuild";
 import { chromium } from "playwright-core";
+import { chromiumPath } from "../support/chromium-path.js";
 import { root } from "../support/rooms.js";
 import { readChecks } from "../support/run-check.js";
 
@@ -97,9 +98,8 @@ const take = (name: string, version: string, answers: Answers): void => {
   runtimes.push({ name, version, ...beside(own, answers) });
 };
 for (const command of [...named, ...found]) take(nameOf(command), versionOf(command), byCommand(command));
-const browser = process.env["CHROMIUM"] ?? "/usr/bin/chromium";
-if (existsSync(browser)) {
-  const { version, answers } = await byChromium(browser);
+if (chromiumPath !== undefined) {
+  const { version, answers } = await byChromium(chromiumPath);
   take("Chromium", version, answers);
 }
 rmSync(folder, { recursive: true });
