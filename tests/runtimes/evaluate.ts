@@ -5,16 +5,10 @@ import hotKettle from "../../docs/examples/cuticle-gel/kettle.json" with { type:
 import coldBench from "../../docs/examples/scrub-gel/bench.json" with { type: "json" };
 import coldFormula from "../../docs/examples/scrub-gel/formula.json" with { type: "json" };
 import coldVessel from "../../docs/examples/scrub-gel/vessel.json" with { type: "json" };
-import { lookUp, taken } from "../support/look-up.js";
-
-interface Call {
-  readonly id: string;
-  readonly call: string;
-  readonly inputs?: unknown;
-}
+import { type Called, resultOf } from "../support/look-up.js";
 
 /** Put in by `run.ts`, which bundles this file for every runtime: the inputs of all checks. */
-declare const calls: readonly Call[];
+declare const calls: readonly Called[];
 
 /** Numbers and words of a result, each at its place; a function that is a result has none. */
 function flat(value: unknown, path: string, into: Record<string, number | string>): void {
@@ -30,12 +24,7 @@ function answer(name: string, value: unknown): void {
   flat(value, "", places);
   answers[name] = places;
 }
-for (const { id, call, inputs } of calls) {
-  const found = lookUp(gelwright, call);
-  const given = taken(gelwright, inputs);
-  const args = Array.isArray(given) ? given : [given];
-  answer(`${call} ${id}`, inputs === undefined ? found : (found as (...args: unknown[]) => unknown)(...args));
-}
+for (const call of calls) answer(`${call.call} ${call.id}`, resultOf(gelwright, call));
 const jobs = {
   "cuticle gel": { version: 1, formula: hotFormula, bench: hotBench, ...hotKettle },
   "scrub gel": { version: 1, formula: coldFormula, bench: coldBench, ...coldVessel },

@@ -10,8 +10,28 @@ export function lookUp(rooms: Rooms, place: string): unknown {
   }, rooms);
 }
 
+/** A call of the library, or a value that it ships: then without inputs. */
+export interface Called {
+  readonly id: string;
+  /** Its place in the library. */
+  readonly call: string;
+  readonly inputs?: unknown;
+}
+
+/** What a call gives, or the value itself. */
+export function resultOf(rooms: Rooms, { id, call, inputs }: Called): unknown {
+  const called = lookUp(rooms, call);
+  if (inputs === undefined) {
+    if (typeof called === "function") throw new Error(`${id}: ${call} takes inputs`);
+    return called;
+  }
+  if (typeof called !== "function") throw new Error(`${id}: no public function ${call}`);
+  const given = taken(rooms, inputs);
+  return (called as (...args: unknown[]) => unknown)(...(Array.isArray(given) ? given : [given]));
+}
+
 /** The inputs, with what the library ships in its place. */
-export function taken(rooms: Rooms, value: unknown): unknown {
+function taken(rooms: Rooms, value: unknown): unknown {
   if (typeof value !== "object" || value === null) return value;
   if (Array.isArray(value)) return value.map((one) => taken(rooms, one));
   const entries = Object.entries(value);

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { basename } from "node:path";
 import { type Check, compare, type Deviation } from "./check.js";
-import { lookUp, type Rooms, taken } from "./look-up.js";
+import { type Rooms, resultOf } from "./look-up.js";
 import { root } from "./rooms.js";
 
 /** Every check of `tests/checks`, by file. */
@@ -16,12 +16,5 @@ export function readChecks(): readonly { readonly file: string; readonly checks:
 
 /** Runs a check on a library: what it compares, number by number. */
 export function runCheck(rooms: Rooms, check: Check): readonly Deviation[] {
-  const called = lookUp(rooms, check.call);
-  if (check.inputs === undefined) {
-    if (typeof called === "function") throw new Error(`${check.id}: ${check.call} takes inputs`);
-    return compare(called, check);
-  }
-  if (typeof called !== "function") throw new Error(`${check.id}: no public function ${check.call}`);
-  const inputs = taken(rooms, check.inputs) as Check["inputs"];
-  return compare((called as (...args: unknown[]) => unknown)(...(Array.isArray(inputs) ? inputs : [inputs])), check);
+  return compare(resultOf(rooms, check), check);
 }
