@@ -1,5 +1,5 @@
 import { readFileSync, statSync } from "node:fs";
-import type { Page } from "playwright-core";
+import type { Locator, Page } from "playwright-core";
 import { afterAll, expect } from "vitest";
 import { root } from "../support/rooms.js";
 import { addressOf, browserTest, closeBrowser, withPage } from "./chromium.js";
@@ -41,6 +41,22 @@ async function write(page: Page, text: string): Promise<void> {
     const event = new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true });
     document.activeElement.dispatchEvent(event);
   `);
+}
+
+/** The job that the text holds. */
+const jobOf = async (page: Page) => JSON.parse(await textOf(page));
+
+/** Starts a job of one's own and gives its line 3, which is new and empty. */
+async function newLine(page: Page): Promise<Locator> {
+  await page.getByRole("button", { name: "Start a job of your own" }).click();
+  await page.getByRole("button", { name: "Add a line" }).click();
+  return page.getByRole("group", { name: /^Line 3/ });
+}
+
+/** Writes into a field and leaves it for the next, as a hand does. */
+async function fillAndLeave(page: Page, field: Locator, text: string): Promise<void> {
+  await field.fill(text);
+  await page.keyboard.press("Tab");
 }
 
 async function type(page: Page, from: string, to: string): Promise<void> {
@@ -263,12 +279,11 @@ browserTest("form and JSON are two views of one job", async () => {
   await onTryIt(async (page) => {
     await page.getByRole("button", { name: "Start a job of your own" }).click();
     const second = page.getByRole("group", { name: "Line 2: oil" });
-    await second.getByRole("combobox", { name: "Material" }).fill("sunflower oil");
-    await page.keyboard.press("Tab");
+    await fillAndLeave(page, second.getByRole("combobox", { name: "Material" }), "sunflower oil");
     await page.getByRole("group", { name: "Line 2: sunflower oil" }).waitFor();
     await page.getByRole("group", { name: "Step 2: heat" }).getByRole("textbox", { name: "To" }).fill("82 °C");
     await page.getByRole("cell", { name: "Heat to 82 °C with the heater full on" }).waitFor();
-    const job = JSON.parse(await textOf(page));
+    const job = await jobOf(page);
     expect(job.formula.materials.sunflowerOil).toEqual({
       name: "sunflower oil",
       function: "oil",
@@ -285,13 +300,13 @@ browserTest("form and JSON are two views of one job", async () => {
     await third.getByRole("button", { name: "Add the chosen field to 3" }).click();
     await third.getByRole("textbox", { name: "Note" }).fill("lid on");
     await settled(page);
-    expect(JSON.parse(await textOf(page)).process.steps.slice(1, 3)).toEqual([
+    expect((await jobOf(page)).process.steps.slice(1, 3)).toEqual([
       { do: "heat", to: "83 °C" },
       { do: "hold", for: "10 min", note: "lid on" },
     ]);
     await third.getByRole("button", { name: "Move step 3 up" }).click();
     await page.getByRole("button", { name: "Remove step 2" }).click();
-    expect(JSON.parse(await textOf(page)).process.steps).toHaveLength(5);
+    expect((await jobOf(page)).process.steps).toHaveLength(5);
   });
 });
 
@@ -347,14 +362,10 @@ browserTest("another name for a phase goes through steps, bench and batch, and n
 
 browserTest("what a new line is called is the name by which the rest of the job refers to it", async () => {
   await onTryIt(async (page) => {
-    await page.getByRole("button", { name: "Start a job of your own" }).click();
-    await page.getByRole("button", { name: "Add a line" }).click();
-    const third = page.getByRole("group", { name: /^Line 3/ });
-    await third.getByRole("combobox", { name: "Material" }).fill("mint aroma");
-    await page.keyboard.press("Tab");
-    const formula = async () => JSON.parse(await textOf(page)).formula;
-    await expect.poll(async () => (await formula()).phases[0].lines[2].material).toBe("mintAroma");
-    expect((await formula()).materials.mintAroma.name).toBe("mint aroma");
+    const third = await newLine(page);
+    await fillAndLeave(page, third.getByRole("combobox", { name: "Material" }), "mint aroma");
+    await expect.poll(async () => (await jobOf(page)).formula.phases[0].lines[2].material).toBe("mintAroma");
+    expect((await jobOf(page)).formula.materials.mintAroma.name).toBe("mint aroma");
     // The focus went on to the next field.
     expect(await page.evaluate("document.activeElement.labels[0].textContent")).toBe("What it is");
   });
@@ -372,15 +383,12 @@ browserTest("what is laid out by hand in the JSON stays so when one value change
 
 browserTest("lines take the name of another material, another phase, and go", async () => {
   await onTryIt(async (page) => {
-    await page.getByRole("button", { name: "Start a job of your own" }).click();
-    await page.getByRole("button", { name: "Add a line" }).click();
-    const third = page.getByRole("group", { name: /^Line 3/ });
+    const third = await newLine(page);
     await third.getByRole("textbox", { name: "Amount" }).fill("3 %");
-    await third.getByRole("combobox", { name: "Material" }).fill("oil");
-    await page.keyboard.press("Tab");
-    await expect.poll(async () => JSON.parse(await textOf(page)).formula.phases[0].lines[2].material).toBe("oil");
+    await fillAndLeave(page, third.getByRole("combobox", { name: "Material" }), "oil");
+    await expect.poll(async () => (await jobOf(page)).formula.phases[0].lines[2].material).toBe("oil");
     await third.getByRole("combobox", { name: "Phase" }).selectOption("another phase");
-    expect(JSON.parse(await textOf(page)).formula.phases).toEqual([
+    expect((await jobOf(page)).formula.phases).toEqual([
       {
         name: "A",
         lines: [
@@ -391,7 +399,7 @@ browserTest("lines take the name of another material, another phase, and go", as
       { name: "B", lines: [{ material: "oil", amount: "3 %" }] },
     ]);
     await page.getByRole("button", { name: "Remove line 3" }).click();
-    expect(JSON.parse(await textOf(page)).formula.phases).toHaveLength(1);
+    expect((await jobOf(page)).formula.phases).toHaveLength(1);
     await settled(page);
   });
 });
@@ -400,7 +408,7 @@ browserTest("a line has one button, which removes it; how its amount is meant is
   for (const options of [desk, phone])
     await onTryIt(async (page) => {
       const third = page.getByRole("group", { name: /^Line 3/ });
-      const lineOf = async () => JSON.parse(await textOf(page)).formula.phases[0].lines[2];
+      const lineOf = async () => (await jobOf(page)).formula.phases[0].lines[2];
       const before = await lineOf();
       expect(before.as).toBe("active");
       const remove = third.getByRole("button");
