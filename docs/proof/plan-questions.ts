@@ -3,7 +3,7 @@ import { prepareJob, runOf } from "../../src/plan/prepare.js";
 import { questions } from "../../src/plan/questions/index.js";
 import { answersTo, erringEitherWay, opens, type Question } from "../../src/plan/questions/question.js";
 import { english } from "../../src/sheet/index.js";
-import { exampleJobsByName, jobsByName } from "../../tests/plan/jobs/jobs.js";
+import { allJobsByName } from "../../tests/plan/jobs/jobs.js";
 import { root } from "../../tests/support/rooms.js";
 
 /** What the line above an id says: each part under its word. */
@@ -33,7 +33,7 @@ export function questionDocs(): ReadonlyMap<string, QuestionDoc> {
 /** What of a question shows in the 24 jobs of the tests: its levers, by their id. */
 function leversInJobs(): ReadonlyMap<string, readonly string[]> {
   const found = new Map<string, Set<string>>();
-  for (const job of Object.values({ ...jobsByName(), ...exampleJobsByName() })) {
+  for (const job of Object.values(allJobsByName())) {
     const run = runOf(prepareJob(job));
     for (const question of questions.filter(({ levers }) => levers)) {
       const answers = answersTo(question, run);

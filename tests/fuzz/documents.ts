@@ -3,7 +3,7 @@ import { CalculationError } from "gelwright/error";
 import { readFormula } from "gelwright/formula";
 import { prepareJob } from "gelwright/plan";
 import { join } from "../../src/formula/document.js";
-import { exampleJobsByName, jobsByName } from "../plan/jobs/jobs.js";
+import { allJobsByName } from "../plan/jobs/jobs.js";
 import { copyOf, holderOf, isPlain, type Key, placesOf } from "./damage.js";
 import { type Random, randomFrom } from "./random.js";
 
@@ -16,7 +16,7 @@ export interface Sound {
 
 /** The jobs of the tests and of the docs, and the formulas and batches within them. */
 export function soundDocuments(): readonly Sound[] {
-  return Object.entries({ ...jobsByName(), ...exampleJobsByName() }).flatMap(([name, job]) => [
+  return Object.entries(allJobsByName()).flatMap(([name, job]) => [
     { name, document: job, read: prepareJob },
     { name: `formula of ${name}`, document: job.formula, read: readFormula },
     { name: `batch of ${name}`, document: job.batch, read: readBatch },

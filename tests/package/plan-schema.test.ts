@@ -1,7 +1,8 @@
 import { readFileSync } from "node:fs";
 import { runPlan } from "gelwright/plan";
 import { beforeAll, expect, test } from "vitest";
-import { exampleJobsByName, jobsByName } from "../plan/jobs/jobs.js";
+import { allJobsByName } from "../plan/jobs/jobs.js";
+import { exampleJob } from "../support/example.js";
 import { root } from "../support/rooms.js";
 import { type Accepts, accepts } from "./validator.js";
 
@@ -10,7 +11,7 @@ beforeAll(() => {
   schema = accepts(JSON.parse(readFileSync(`${root}dist/schema/plan.json`, "utf8")) as object);
 });
 
-const jobs = Object.entries({ ...jobsByName(), ...exampleJobsByName() });
+const jobs = Object.entries(allJobsByName());
 
 /** As a program gets it that reads the plan as text. */
 function sent(plan: unknown): Record<string, unknown> {
@@ -22,7 +23,7 @@ test.each(jobs)("the published schema of the result takes the plan of %s", (_nam
 });
 
 test("a field that a plan does not have, a missing one and a word for a number are refused", () => {
-  const plan = sent(runPlan(exampleJobsByName()["cuticle-gel-kettle"]));
+  const plan = sent(runPlan(exampleJob()));
   const { lots, ...without } = plan;
   expect(schema({ ...plan, colour: "clear" })).not.toEqual([]);
   expect(schema(without)).not.toEqual([]);

@@ -1,10 +1,8 @@
 import type { JobDocument } from "gelwright/plan";
 import { describe, expect, test } from "vitest";
 import { type Answer, answerOf, figureOf, known } from "../support/answers.js";
-import { changed, coldJob } from "../support/example.js";
+import { changed, coldJob, type Draft } from "../support/example.js";
 import { jobsByName } from "./jobs/jobs.js";
-
-type Draft = ReturnType<typeof JSON.parse>;
 
 // A question widens its figure by how sure its own laws are: met above all of it, not met below all of it.
 

@@ -2,9 +2,7 @@ import { type JobDocument, runPlan } from "gelwright/plan";
 import { toMarkdown } from "gelwright/sheet";
 import { describe, expect, it, test } from "vitest";
 import { known } from "../support/answers.js";
-import { changed, exampleJob } from "../support/example.js";
-
-type Draft = ReturnType<typeof JSON.parse>;
+import { changed, type Draft, exampleJob } from "../support/example.js";
 
 /** The kettle of the example with a check as its step 10, before it is filled. */
 function checking(fields: Draft): JobDocument {

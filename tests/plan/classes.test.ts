@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { fieldsOf } from "./jobs/classes.js";
-import { exampleJobsByName, jobsByName } from "./jobs/jobs.js";
+import { allJobsByName } from "./jobs/jobs.js";
 
-const jobs = Object.entries({ ...jobsByName(), ...exampleJobsByName() });
+const jobs = Object.entries(allJobsByName());
 const all = jobs.flatMap(([name, job]) => [...fieldsOf(job)].map((field) => ({ name, ...field })));
 
 /** The class of a field, by its path without the places in lists and the keys of materials. */

@@ -3,11 +3,9 @@ import { stirring } from "gelwright/mixing";
 import { type JobDocument, type Plan, type PlanSchedule, runPlan } from "gelwright/plan";
 import { describe, expect, test } from "vitest";
 import { type Answer, answerOf, answersOf, figureOf } from "../support/answers.js";
-import { changed, coldJob } from "../support/example.js";
+import { changed, coldJob, type Draft } from "../support/example.js";
 import { march } from "../support/ode.js";
 import { faultPaths } from "../support/runs.js";
-
-type Draft = ReturnType<typeof JSON.parse>;
 
 const job = coldJob();
 const room = 21;

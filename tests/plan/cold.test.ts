@@ -2,12 +2,10 @@ import { yieldStressOfDroplets } from "gelwright/gel";
 import { type JobDocument, type Plan, type PlanSchedule, type QuestionId, runPlan, type Subject } from "gelwright/plan";
 import { describe, expect, test } from "vitest";
 import { answerOf, answersOf, figureOf, known } from "../support/answers.js";
-import { changed, coldJob, exampleJob } from "../support/example.js";
+import { changed, coldJob, type Draft, exampleJob } from "../support/example.js";
 import { expectFiniteWithoutAnyField, faultPaths } from "../support/runs.js";
 
 const job = coldJob();
-
-type Draft = ReturnType<typeof JSON.parse>;
 
 /** The schedule by which the first phase of oil goes in. */
 function additions(of: JobDocument | Plan): PlanSchedule {

@@ -5,10 +5,8 @@ import { readJob } from "../../src/plan/read.js";
 import { readingsOf } from "../../src/plan/setting.js";
 import { shifted } from "../../src/plan/shifted-readings.js";
 import { answerOf, answersOf, known } from "../support/answers.js";
-import { changed, coldJob, exampleJob } from "../support/example.js";
+import { changed, coldJob, type Draft, exampleJob } from "../support/example.js";
 import { keyOf } from "./jobs/plans.js";
-
-type Draft = ReturnType<typeof JSON.parse>;
 
 const code = "viscosity-shifted-with-setting";
 const shift = "with the setting temperature";

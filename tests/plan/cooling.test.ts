@@ -1,9 +1,7 @@
 import { type JobDocument, type PlanStep, runPlan } from "gelwright/plan";
 import { describe, expect, it, test } from "vitest";
 import { answerOf, answersOf, known } from "../support/answers.js";
-import { changed, exampleJob } from "../support/example.js";
-
-type Draft = ReturnType<typeof JSON.parse>;
+import { changed, type Draft, exampleJob } from "../support/example.js";
 
 describe("cooling to a viscosity", () => {
   const place = 7;

@@ -4,9 +4,7 @@ import { type Answer, type JobDocument, type Plan, runPlan } from "gelwright/pla
 import { describe, expect, it, test } from "vitest";
 import { usualExpansionMax } from "../../src/plan/contents.js";
 import { deviationsToLargest } from "../../src/plan/parts/fill.js";
-import { changed, coldJob, exampleJob } from "../support/example.js";
-
-type Draft = Parameters<Parameters<typeof changed>[1]>[0];
+import { changed, coldJob, type Draft, exampleJob } from "../support/example.js";
 
 const kettle = exampleJob();
 const vessel = coldJob();

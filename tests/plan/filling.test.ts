@@ -12,9 +12,7 @@ import {
 import { describe, expect, it, test } from "vitest";
 import { answerOf, answersOf, known } from "../support/answers.js";
 import { between } from "../support/between.js";
-import { changed, coldJob, exampleJob } from "../support/example.js";
-
-type Draft = ReturnType<typeof JSON.parse>;
+import { changed, coldJob, type Draft, exampleJob } from "../support/example.js";
 
 /** The kettle of the example, its filling stated in another way. */
 function filling(fields: Draft, change: (draft: Draft) => void = () => {}): JobDocument {

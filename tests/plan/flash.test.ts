@@ -1,9 +1,7 @@
 import { type JobDocument, runPlan } from "gelwright/plan";
 import { describe, expect, test } from "vitest";
 import { answerOf, answersOf, figureOf, known } from "../support/answers.js";
-import { changed, coldJob, exampleJob } from "../support/example.js";
-
-type Draft = ReturnType<typeof JSON.parse>;
+import { changed, coldJob, type Draft, exampleJob } from "../support/example.js";
 
 const hot = exampleJob();
 const cold = coldJob();

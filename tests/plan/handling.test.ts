@@ -2,9 +2,8 @@ import { type JobDocument, type NotKnown, type PlanWait, runPlan } from "gelwrig
 import { toMarkdown } from "gelwright/sheet";
 import { describe, expect, it, test } from "vitest";
 import { known } from "../support/answers.js";
-import { changed, coldJob, exampleJob } from "../support/example.js";
+import { changed, coldJob, type Draft, exampleJob } from "../support/example.js";
 
-type Draft = ReturnType<typeof JSON.parse>;
 type What = "capping" | "skin" | "moving";
 
 const job = exampleJob();

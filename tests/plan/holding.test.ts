@@ -3,9 +3,7 @@ import { type JobDocument, type PlanStep, prepareJob, remedies, runPlan, runPrep
 import { describe, expect, it, test } from "vitest";
 import { answerOf, answersOf, known } from "../support/answers.js";
 import { between } from "../support/between.js";
-import { changed, exampleJob } from "../support/example.js";
-
-type Draft = ReturnType<typeof JSON.parse>;
+import { changed, type Draft, exampleJob } from "../support/example.js";
 
 /** The kettle of the example with a hold off the heat as its step 7, after the oils are in at 66.3 °C. */
 const number = 7;

@@ -3,10 +3,8 @@ import { type ClarityCorrection, type JobDocument, type Note, type NoteCode, run
 import { toMarkdown } from "gelwright/sheet";
 import { describe, expect, it, test } from "vitest";
 import { answerOf, figureOf, known } from "../support/answers.js";
-import { changed, coldJob, exampleJob } from "../support/example.js";
+import { changed, coldJob, type Draft, exampleJob } from "../support/example.js";
 import { faultPaths } from "../support/runs.js";
-
-type Draft = ReturnType<typeof JSON.parse>;
 
 const cold = coldJob();
 const content = { diameter: "60 mm", height: "55 mm", coefficient: "9 W/(m²·K)", source: "invented" };

@@ -2,9 +2,7 @@ import { CalculationError } from "gelwright/error";
 import { exposureFor, type JobDocument, labelFor, type PlanExposure, type PlanLabel, prepareJob } from "gelwright/plan";
 import { exposureToMarkdown, labelToMarkdown } from "gelwright/sheet";
 import { describe, expect, it } from "vitest";
-import { changed, coldJob, exampleJob } from "../support/example.js";
-
-type Draft = Parameters<Parameters<typeof changed>[1]>[0];
+import { changed, coldJob, type Draft, exampleJob } from "../support/example.js";
 
 const kettle = exampleJob();
 const vessel = coldJob();

@@ -1,10 +1,8 @@
 import { type Answer, type JobDocument, type QuestionId, runPlan } from "gelwright/plan";
 import { describe, expect, it } from "vitest";
 import { answerOf, answersOf, known } from "../support/answers.js";
-import { changed, coldJob, exampleJob } from "../support/example.js";
+import { changed, coldJob, type Draft, exampleJob } from "../support/example.js";
 import { jobsByName } from "./jobs/jobs.js";
-
-type Draft = ReturnType<typeof JSON.parse>;
 
 const verdictOf = (job: JobDocument, id: QuestionId): string => answerOf(job, id).verdict;
 

@@ -2,10 +2,8 @@ import { cavernHeightToDiameter } from "gelwright/mixing";
 import { answerQuestions, type JobDocument, type PreparedJob, prepareJob, runPlan, runPrepared } from "gelwright/plan";
 import { describe, expect, test } from "vitest";
 import { type Answer, answerOf, figureOf, known } from "../support/answers.js";
-import { changed, coldJob } from "../support/example.js";
+import { changed, coldJob, type Draft } from "../support/example.js";
 import { jobsByName } from "./jobs/jobs.js";
-
-type Draft = ReturnType<typeof JSON.parse>;
 
 /** Constants of a stirrer that were measured on it, so that no band of the library's is put around them. */
 const measured = { laminarPowerConstant: 41, powerNumber: 0.32, metznerOttoConstant: 10 };

@@ -2,9 +2,7 @@ import { type JobDocument, prepareJob, remedies, runPlan, runPrepared } from "ge
 import { toMarkdown } from "gelwright/sheet";
 import { describe, expect, test } from "vitest";
 import { answerOf, figureOf, known } from "../support/answers.js";
-import { changed, coldJob } from "../support/example.js";
-
-type Draft = ReturnType<typeof JSON.parse>;
+import { changed, coldJob, type Draft } from "../support/example.js";
 
 /** The cold route's example with figures of its bench and its process in place of its own. */
 function job({ max, margin, tolerance }: { max: number; margin?: string; tolerance?: string }): JobDocument {

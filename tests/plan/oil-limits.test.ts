@@ -3,9 +3,7 @@ import { type JobDocument, type Plan, runPlan } from "gelwright/plan";
 import { toMarkdown } from "gelwright/sheet";
 import { describe, expect, it, test } from "vitest";
 import { known } from "../support/answers.js";
-import { changed, coldJob, exampleJob } from "../support/example.js";
-
-type Draft = ReturnType<typeof JSON.parse>;
+import { changed, coldJob, type Draft, exampleJob } from "../support/example.js";
 
 /** The cold route with an HLB for its surfactant and its oils. */
 const asked = changed(coldJob(), ({ formula: { materials } }: Draft) => {

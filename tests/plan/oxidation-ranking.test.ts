@@ -1,6 +1,6 @@
 import { type JobDocument, type Plan, runPlan } from "gelwright/plan";
 import { expect, test } from "vitest";
-import { changed, exampleJob } from "../support/example.js";
+import { changed, type Draft, exampleJob } from "../support/example.js";
 
 const job = exampleJob();
 
@@ -76,7 +76,6 @@ test("an oil without acids that the Cox value counts comes to nothing, whatever 
   expect(known(job, "triglyceride")).toMatchObject({ onHeat: true, oxidisability: 0, burden: 0 });
 });
 
-type Draft = ReturnType<typeof JSON.parse>;
 const acids = (draft: Draft): object => draft.formula.materials.almond.fattyAcids;
 
 test.each<[string, (draft: Draft) => unknown, object]>([

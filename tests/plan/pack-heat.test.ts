@@ -1,9 +1,7 @@
 import { prepareJob, remedies, runPlan, runPrepared } from "gelwright/plan";
 import { describe, expect, it, test } from "vitest";
 import { answerOf, answersOf, known } from "../support/answers.js";
-import { changed, exampleJob } from "../support/example.js";
-
-type Draft = ReturnType<typeof JSON.parse>;
+import { changed, type Draft, exampleJob } from "../support/example.js";
 
 const standing = (temperatureMax: unknown) =>
   changed(exampleJob(), ({ pack }: Draft) => Object.assign(pack, { temperatureMax }));

@@ -3,10 +3,8 @@ import { flakeShape } from "gelwright/particles";
 import { type JobDocument, runPlan } from "gelwright/plan";
 import { describe, expect, test } from "vitest";
 import { answerOf, answersOf, figureOf, known } from "../support/answers.js";
-import { changed, exampleJob } from "../support/example.js";
+import { changed, type Draft, exampleJob } from "../support/example.js";
 import { jobsByName } from "./jobs/jobs.js";
-
-type Draft = ReturnType<typeof JSON.parse>;
 
 /** The hot route's example with so much settling allowed [mm]. */
 function allowing(millimetres: number): JobDocument {

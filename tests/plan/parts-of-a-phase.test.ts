@@ -4,9 +4,7 @@ import { type JobDocument, type Plan, type PlanStep, prepareJob, runPlan, runPre
 import { describe, expect, it, test } from "vitest";
 import { answerOf, answersOf, known } from "../support/answers.js";
 import { between } from "../support/between.js";
-import { changed, coldJob, exampleJob } from "../support/example.js";
-
-type Draft = ReturnType<typeof JSON.parse>;
+import { changed, coldJob, type Draft, exampleJob } from "../support/example.js";
 
 /** The kettle of the example with its phase B charged in the parts given, one step after another, in place of step 6. */
 function inParts(parts: readonly Draft[], change: (draft: Draft) => void = () => {}): JobDocument {

@@ -7,14 +7,15 @@ import { isBeyondShares } from "../../src/plan/parts/bench-additions.js";
 import { readJob } from "../../src/plan/read.js";
 import { otherwise } from "../../src/plan/unknown.js";
 import { answerOf, figureOf, known } from "../support/answers.js";
-import { changed, coldJob, exampleJob } from "../support/example.js";
-
-type Draft = ReturnType<typeof JSON.parse>;
+import { changed, coldJob, type Draft, exampleJob } from "../support/example.js";
 
 /** Whether a figure is known. */
 const isKnown = (find: () => unknown): boolean =>
   otherwise(
-    () => [find()].length > 0,
+    () => {
+      find();
+      return true;
+    },
     () => false,
   );
 
@@ -123,10 +124,10 @@ describe("a dose of gel former just outside those that were measured", () => {
   const { job } = readJob(exampleJob());
   // Measured from 9 to 15 %.
   it.each([
-    [0.09 * 0.981, true],
-    [0.09 * 0.979, false],
-    [0.15 * 1.019, true],
-    [0.15 * 1.021, false],
+    [0.09 / 1.0199, true],
+    [0.09 / 1.0201, false],
+    [0.15 / 0.9801, true],
+    [0.15 / 0.9799, false],
   ])("counts as measured within a fiftieth of a dose: %s: %s", (dose, isThere) => {
     expect(isKnown(() => temperatureByDose(job.bench, dose, "setsAt"))).toBe(isThere);
   });

@@ -4,9 +4,7 @@ import { type JobDocument, prepareJob, runPlan, runPrepared } from "gelwright/pl
 import { describe, expect, it, test } from "vitest";
 import { known } from "../support/answers.js";
 import { between } from "../support/between.js";
-import { changed, exampleJob } from "../support/example.js";
-
-type Draft = ReturnType<typeof JSON.parse>;
+import { changed, type Draft, exampleJob } from "../support/example.js";
 
 /** The kettle of the example with its pearl wetted in almond oil beforehand; of phase B some almond oil goes in by itself. */
 function wetted(share = 40, change: (draft: Draft) => void = () => {}): JobDocument {

@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { type Recorded, readRecord } from "./jobs/compare.js";
-import { exampleJobsByName, jobsByName } from "./jobs/jobs.js";
+import { allJobsByName } from "./jobs/jobs.js";
 import { keyOf } from "./jobs/plans.js";
 import { answersWithRests, type Rests, type Table } from "./jobs/rests-on.js";
 
-const jobs = Object.entries({ ...jobsByName(), ...exampleJobsByName() });
+const jobs = Object.entries(allJobsByName());
 const table = readRecord<Table>("rests-on.json");
 const verdicts = readRecord<Readonly<Record<string, readonly Recorded[]>>>("verdicts.json");
 

@@ -11,7 +11,7 @@ import {
 } from "gelwright/plan";
 import { describe, expect, test } from "vitest";
 import { answerOf, answersOf, figureOf, known } from "../support/answers.js";
-import { changed, exampleJob } from "../support/example.js";
+import { changed, type Draft, exampleJob } from "../support/example.js";
 import { expectFiniteWithoutAnyField } from "../support/runs.js";
 
 const job = exampleJob();
@@ -353,7 +353,6 @@ describe("viscosity as a law", () => {
 });
 
 describe("what is missing", () => {
-  type Draft = ReturnType<typeof JSON.parse>;
   test.each<[string, (draft: Draft) => unknown, QuestionId, Subject, string]>([
     [
       "readings of the composition",

@@ -8,9 +8,7 @@ import { toMarkdown } from "gelwright/sheet";
 import { describe, expect, test } from "vitest";
 import { usualSampleSize } from "../../src/plan/samples.js";
 import { answerOf } from "../support/answers.js";
-import { changed, exampleJob } from "../support/example.js";
-
-type Draft = Parameters<Parameters<typeof changed>[1]>[0];
+import { changed, type Draft, exampleJob } from "../support/example.js";
 
 const job = exampleJob();
 

@@ -1,9 +1,7 @@
 import { type Answer, type JobDocument, type Plan, runPlan } from "gelwright/plan";
 import { describe, expect, test } from "vitest";
 import { answerOf } from "../support/answers.js";
-import { changed, exampleJob } from "../support/example.js";
-
-type Draft = ReturnType<typeof JSON.parse>;
+import { changed, type Draft, exampleJob } from "../support/example.js";
 
 const kettle = (change: (draft: Draft) => void): JobDocument => changed(exampleJob(), change);
 

@@ -10,9 +10,7 @@ import {
 import { describe, expect, it, test } from "vitest";
 import { answerOf, known } from "../support/answers.js";
 import { between } from "../support/between.js";
-import { changed, coldJob } from "../support/example.js";
-
-type Draft = ReturnType<typeof JSON.parse>;
+import { changed, coldJob, type Draft } from "../support/example.js";
 
 /** The vessel of the cold route, its oil added at other speeds. */
 function adding(fields: Draft, change: (draft: Draft) => void = () => {}): JobDocument {

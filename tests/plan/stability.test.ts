@@ -4,9 +4,7 @@ import { stabilityToMarkdown } from "gelwright/sheet";
 import { equivalentStorage } from "gelwright/stability";
 import { describe, expect, it, test } from "vitest";
 import { dayAfter } from "../../src/plan/parts/calendar.js";
-import { changed, coldJob, exampleJob } from "../support/example.js";
-
-type Draft = Parameters<Parameters<typeof changed>[1]>[0];
+import { changed, coldJob, type Draft, exampleJob } from "../support/example.js";
 
 const kettle = exampleJob();
 const vessel = coldJob();

@@ -2,10 +2,8 @@ import { powerNumber } from "gelwright/mixing";
 import { type JobDocument, runPlan } from "gelwright/plan";
 import { describe, expect, test } from "vitest";
 import { type Answer, answerOf, answersOf, figureOf, known } from "../support/answers.js";
-import { changed, exampleJob } from "../support/example.js";
+import { changed, type Draft, exampleJob } from "../support/example.js";
 import { march } from "../support/ode.js";
-
-type Draft = ReturnType<typeof JSON.parse>;
 
 const job = exampleJob();
 const stepOf = (document: JobDocument, number: number) => {

@@ -4,10 +4,9 @@ import { viscosityAt } from "gelwright/laws";
 import { type Plan, runPlan } from "gelwright/plan";
 import { describe, expect, test } from "vitest";
 import { type Answer, answerOf, answersOf, known } from "../support/answers.js";
-import { changed, exampleJob } from "../support/example.js";
+import { changed, type Draft, exampleJob } from "../support/example.js";
 import { faultPaths } from "../support/runs.js";
 
-type Draft = ReturnType<typeof JSON.parse>;
 const job = exampleJob();
 const planOf = (change: (draft: Draft) => unknown): Plan => runPlan(changed(job, change));
 /** What rheometer points say, where a model fits them. */

@@ -3,9 +3,7 @@ import { type JobDocument, type Plan, runPlan } from "gelwright/plan";
 import { cylinderReading } from "gelwright/rheology";
 import { convert } from "gelwright/units";
 import { describe, expect, test } from "vitest";
-import { changed, exampleJob } from "../support/example.js";
-
-type Draft = Parameters<Parameters<typeof changed>[1]>[0];
+import { changed, type Draft, exampleJob } from "../support/example.js";
 
 const job = exampleJob();
 const cylinder = { diameter: "26.66 mm", cup: "28.92 mm", length: "40 mm", endEffectFactor: 1.1 };

@@ -5,10 +5,9 @@ import { runPlan } from "gelwright/plan";
 import { expect, test } from "vitest";
 import { type Content, densityOf, usualExpansionMax, volumeOf } from "../../src/plan/contents.js";
 import { answerOf, known } from "../support/answers.js";
-import { changed } from "../support/example.js";
-import { exampleJobsByName } from "./jobs/jobs.js";
+import { changed, coldJob } from "../support/example.js";
 
-const scrub = known(exampleJobsByName()["scrub-gel-vessel"]);
+const scrub = coldJob();
 
 /** Shares of the example by mass, and what does not stand in the table of glycerin and water with its density at 20 °C [kg/m³]. */
 const { lines, materials } = readFormula(scrub.formula);

@@ -1,9 +1,7 @@
 import { type JobDocument, prepareJob, type Remedy, remedies, runPlan } from "gelwright/plan";
 import { describe, expect, test } from "vitest";
 import { type Answer, answerOf, answersOf, figureOf, known } from "../support/answers.js";
-import { changed, exampleJob, readOnTheWayDown } from "../support/example.js";
-
-type Draft = ReturnType<typeof JSON.parse>;
+import { changed, type Draft, exampleJob, readOnTheWayDown } from "../support/example.js";
 
 const job = exampleJob();
 

@@ -1,9 +1,7 @@
 import { type JobDocument, runPlan } from "gelwright/plan";
 import { describe, expect, it } from "vitest";
 import { answerOf, answersOf, known } from "../support/answers.js";
-import { changed, coldJob } from "../support/example.js";
-
-type Draft = ReturnType<typeof JSON.parse>;
+import { changed, coldJob, type Draft } from "../support/example.js";
 
 describe("a gel former that is made warm before the cold route", () => {
   /** The vessel of the cold route, its gel former heated, held and cooled again before the oil. */

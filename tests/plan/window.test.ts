@@ -2,10 +2,8 @@ import { viscosityAt } from "gelwright/laws";
 import { type Plan, type PlanParticle, runPlan } from "gelwright/plan";
 import { describe, expect, test } from "vitest";
 import { type Answer, answerOf, known } from "../support/answers.js";
-import { changed, exampleJob } from "../support/example.js";
+import { changed, type Draft, exampleJob } from "../support/example.js";
 import { march } from "../support/ode.js";
-
-type Draft = ReturnType<typeof JSON.parse>;
 
 const readings = [
   [75, 0.03],

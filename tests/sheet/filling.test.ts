@@ -3,6 +3,7 @@ import { type Plan, runPlan } from "gelwright/plan";
 import { toHtml, toMarkdown } from "gelwright/sheet";
 import { describe, expect, test } from "vitest";
 import { jobsByName } from "../plan/jobs/jobs.js";
+import { answerOf } from "../support/answers.js";
 import { changed, coldJob, exampleJob } from "../support/example.js";
 
 const hot = runPlan(exampleJob());
@@ -29,9 +30,8 @@ describe("the end of filling", () => {
     const faster = runPlan(
       changed(exampleJob(), ({ process }) => Object.assign(process.steps[9], { for: `${1200 / Number(rate)} min` })),
     );
-    const verdict = (plan: Plan) => plan.answers.find(({ id }) => id === "filled-before-it-sets")?.verdict;
-    expect(verdict(hot)).toBe("not-met");
-    expect(verdict(faster)).toBe("met");
+    expect(answerOf(hot, "filled-before-it-sets").verdict).toBe("not-met");
+    expect(answerOf(faster, "filled-before-it-sets").verdict).toBe("met");
     expect(section(faster, "Fill")).not.toContain("To fill all");
   });
 

@@ -16,7 +16,7 @@ import {
 import { describe, expect, it, test } from "vitest";
 import { htmlText, markdownText } from "../../src/sheet/escape.js";
 import { englishPhrases } from "../../src/sheet/words/phrases.js";
-import { exampleJobsByName, jobsByName } from "../plan/jobs/jobs.js";
+import { allJobsByName } from "../plan/jobs/jobs.js";
 import { coldJob, exampleJob } from "../support/example.js";
 import { german, germanFormats, germanPhrases } from "./german/index.js";
 
@@ -98,7 +98,7 @@ const shared: readonly string[] = [
 ];
 
 describe("a sheet in German", () => {
-  const jobs = { ...jobsByName(), ...exampleJobsByName() };
+  const jobs = allJobsByName();
 
   it.each(Object.entries(jobs))("has no English word left: %s", (_name, job) => {
     const plan = runPlan(job);

@@ -5,7 +5,7 @@ import { toCsv, toHtml, toMarkdown } from "gelwright/sheet";
 import { parseHTML } from "linkedom";
 import MarkdownIt from "markdown-it";
 import { describe, expect, test } from "vitest";
-import { exampleJobsByName, jobsByName } from "../plan/jobs/jobs.js";
+import { allJobsByName } from "../plan/jobs/jobs.js";
 import { changed, coldJob, exampleJob } from "../support/example.js";
 
 const hot = runPlan(exampleJob());
@@ -55,7 +55,7 @@ describe("HTML", () => {
   });
 
   test("keeps every point of a drawing inside it", () => {
-    for (const job of Object.values({ ...jobsByName(), ...exampleJobsByName() })) {
+    for (const job of Object.values(allJobsByName())) {
       const html = toHtml({ plan: runPlan(job), series: planSeries({ prepared: prepareJob(job) }) });
       expect(html).not.toMatch(/NaN|Infinity|undefined/);
       for (const shape of bodyOf(html).querySelectorAll("polyline, polygon"))

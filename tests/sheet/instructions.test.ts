@@ -1,21 +1,15 @@
 import fc from "fast-check";
 import { type Plan, type PlanStep, runPlan } from "gelwright/plan";
-import { english, toMarkdown } from "gelwright/sheet";
+import { toMarkdown } from "gelwright/sheet";
 import { describe, expect, test } from "vitest";
 import { instructionOf } from "../../src/sheet/doing.js";
 import { withPastes } from "../../src/sheet/pastes.js";
 import type { Sheet } from "../../src/sheet/render.js";
-import { sayWith } from "../../src/sheet/words/say.js";
-import { exampleJobsByName, jobsByName } from "../plan/jobs/jobs.js";
+import { plansByName } from "../plan/jobs/plans.js";
 import { changed, coldJob, exampleJob } from "../support/example.js";
+import { sheetOf } from "./sheet-of.js";
 
-const plans = Object.entries({ ...jobsByName(), ...exampleJobsByName() }).map(
-  ([name, job]) => [name, runPlan(job)] as const,
-);
-
-function sheetOf(plan: Plan): Sheet {
-  return { plan, words: english, say: sayWith({ plan }) };
-}
+const plans = plansByName().map(([name, { plan }]) => [name, plan] as const);
 
 /** What an instruction has to name, so that somebody who has only the sheet can do the step. */
 function namesOf({ plan, say }: Sheet, step: PlanStep): readonly string[] {

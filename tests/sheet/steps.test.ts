@@ -1,23 +1,19 @@
 import { type Plan, runPlan } from "gelwright/plan";
-import { english, toMarkdown } from "gelwright/sheet";
+import { toMarkdown } from "gelwright/sheet";
 import { describe, expect, test } from "vitest";
 import { instructionOf } from "../../src/sheet/doing.js";
 import { withPastes } from "../../src/sheet/pastes.js";
 import { chargingBetween, fillingMin, neverAbove } from "../../src/sheet/step-limits.js";
-import { sayWith } from "../../src/sheet/words/say.js";
-import { exampleJobsByName, jobsByName } from "../plan/jobs/jobs.js";
-import { changed, coldJob, exampleJob } from "../support/example.js";
+import { plansByName } from "../plan/jobs/plans.js";
+import { changed, coldJob, type Draft, exampleJob } from "../support/example.js";
+import { sheetOf } from "./sheet-of.js";
 
-type Draft = ReturnType<typeof JSON.parse>;
-
-const plans = Object.entries({ ...jobsByName(), ...exampleJobsByName() }).map(
-  ([name, job]) => [name, runPlan(job)] as const,
-);
+const plans = plansByName().map(([name, { plan }]) => [name, plan] as const);
 
 /** The instruction of a step as it stands on the sheet. */
 function instruction(plan: Plan, number: number): string {
   const step = plan.timeline[number - 1];
-  return step ? instructionOf({ plan, words: english, say: sayWith({ plan }) }, step) : "";
+  return step ? instructionOf(sheetOf(plan), step) : "";
 }
 
 describe("a paste", () => {

@@ -21,7 +21,7 @@ import { english } from "../../src/sheet/words/english.js";
 import type { Digits } from "../../src/sheet/words/number.js";
 import { sayWith } from "../../src/sheet/words/say.js";
 import type { AnswerWords } from "../../src/sheet/words/types.js";
-import { exampleJobsByName, jobsByName } from "../plan/jobs/jobs.js";
+import { allJobsByName } from "../plan/jobs/jobs.js";
 
 /** Decimals with a comma, as German writes them. */
 const commas = (value: number, digits: Digits): string =>
@@ -67,7 +67,7 @@ function reasonText(reason: Reason, say: ReturnType<typeof sayWith>): string {
   return english.reasons[reason.code](reason, say, english);
 }
 
-const jobs = { ...jobsByName(), ...exampleJobsByName() };
+const jobs = allJobsByName();
 const plans: Readonly<Record<string, Plan>> = Object.fromEntries(
   Object.entries(jobs).map(([name, job]) => [name, runPlan(job)]),
 );

@@ -26,8 +26,11 @@ export function coldJob(scale: "beaker" | "vessel" = "vessel"): JobDocument {
   } as JobDocument;
 }
 
+/** A document, or a part of one, that a test may change at will. */
+export type Draft = ReturnType<typeof JSON.parse>;
+
 /** The job with something changed: the change is given a plain, writable copy. */
-export function changed(job: JobDocument, change: (draft: ReturnType<typeof JSON.parse>) => void): JobDocument {
+export function changed(job: JobDocument, change: (draft: Draft) => void): JobDocument {
   const draft = structuredClone(job);
   change(draft);
   return draft;

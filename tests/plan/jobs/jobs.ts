@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import type { JobDocument } from "gelwright/plan";
+import { coldJob, exampleJob } from "../../support/example.js";
 
 /** Files in this folder that hold results and no job. */
 const results: readonly string[] = [
@@ -24,19 +25,13 @@ export function jobsByName(): Readonly<Record<string, JobDocument>> {
   );
 }
 
-/** The four jobs of the examples in the docs, built as their run.mjs does. */
-export function exampleJobsByName(): Readonly<Record<string, JobDocument>> {
-  const scales = [
-    ["cuticle-gel", "beaker"],
-    ["cuticle-gel", "kettle"],
-    ["scrub-gel", "beaker"],
-    ["scrub-gel", "vessel"],
-  ] as const;
-  return Object.fromEntries(
-    scales.map(([example, scale]) => {
-      const read = (name: string): Partial<JobDocument> => readJson(`../../../docs/examples/${example}/${name}.json`);
-      const job = { version: 1, formula: read("formula"), bench: read("bench"), ...read(scale) };
-      return [`${example}-${scale}`, job as unknown as JobDocument];
-    }),
-  );
+/** The jobs of this folder and the four of the examples in the docs, by name. A fresh copy each time. */
+export function allJobsByName(): Readonly<Record<string, JobDocument>> {
+  return {
+    ...jobsByName(),
+    "cuticle-gel-beaker": exampleJob("beaker"),
+    "cuticle-gel-kettle": exampleJob("kettle"),
+    "scrub-gel-beaker": coldJob("beaker"),
+    "scrub-gel-vessel": coldJob("vessel"),
+  };
 }
