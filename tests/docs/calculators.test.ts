@@ -42,7 +42,7 @@ test("the fields hold the figures that they start from, whatever the unit beside
   }
 });
 
-test("a text that is no number, or none that its unit allows, is told with its field", () => {
+test("a text that is no number, or not one that its unit allows, is reported with its field", () => {
   const one = all.find(({ name }) => name === "coolingTime") ?? expect.fail();
   const read = (text: string, unit: string) =>
     argumentsOf(one, new Map([...startOf(one), ["temperatureEnd", { text, unit }]])).unread;

@@ -57,7 +57,7 @@ test("a slip of the fingers is forgiven, and a word that is not finished", () =>
   expect(first("setl")).toBe("settlingOverCooling");
 });
 
-test("a short word that nobody wrote may lack a letter, but is not taken for one as short", () => {
+test("a short word that no page has may lack a letter, but is not taken for another of its length", () => {
   expect(first("setl")).toBe("settlingOverCooling");
   expect(finder.find("puck")).toEqual([]);
 });

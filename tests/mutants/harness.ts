@@ -92,7 +92,7 @@ const box: { run: () => unknown } = { run: () => undefined };
 (globalThis as { __boxed?: typeof box }).__boxed = box;
 const call = new Script("__boxed.run()");
 
-/** Calls a function and ends it if it takes longer than so many milliseconds, with an error. */
+/** Calls a function, and ends it with an error if it takes longer than a number of milliseconds. */
 export async function within(milliseconds: number, run: () => unknown): Promise<void> {
   box.run = run;
   await (call.runInThisContext({ timeout: Math.max(1, Math.ceil(milliseconds)) }) as unknown);

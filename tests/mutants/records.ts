@@ -6,7 +6,7 @@ import type { Mutant } from "./instrumented.js";
 export interface Score {
   /** How many mutants there are. */
   mutants: number;
-  /** Of them so many were tried. */
+  /** How many of them were tried. */
   tried: number;
   killed: number;
   stringsTried: number;

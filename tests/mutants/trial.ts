@@ -34,7 +34,7 @@ export interface Trial {
   /** Tests that are left out: they fail or take too long as it is. */
   readonly leftOut: readonly string[];
   readonly tests: number;
-  /** Runs what reaches a mutant, the quickest and most telling first, until one test fails or so much time is over [ms]. */
+  /** Runs what reaches a mutant, the quickest and most telling first, until one test fails or the time is over [ms]. */
   try(mutant: Mutant, limit: number): Promise<Outcome>;
   /** Tests that killed mutants and fail without one too: a file that they read has changed meanwhile. */
   broken(): Promise<readonly string[]>;

@@ -23,7 +23,7 @@ function isPlainCall({ type, callee, arguments: given }: Node): boolean {
 }
 
 /**
- * Marks each value that is computed while a module loads, so that a bundler may leave it out where nobody uses it.
+ * Marks each value that is computed while a module loads, so that a bundler may leave it out if nothing uses it.
  * Otherwise a schema, or a table with a spread in it, would stay in every bundle that takes anything from the same file.
  */
 export function pureTop(code: string): string {

@@ -147,7 +147,7 @@ describe("another oil and a missing phase", () => {
 });
 
 describe("another oil in a melt", () => {
-  /** The kettle with so much of an oil that was not on the bench, in place of one that was. */
+  /** The kettle with a share of an oil that was not on the bench, in place of one that was. */
   const partly = (share: string): JobDocument =>
     changed(kettle, (draft: Draft) => {
       const { name, phases, materials } = draft.formula;
@@ -159,11 +159,14 @@ describe("another oil in a melt", () => {
   it.each([
     ["0.49 %", "met"],
     ["0.51 %", "not-known"],
-  ])("of which there is %s sets by the doses of the bench: whether it stays above that is %s", (share, verdict) => {
-    const answer = answerOf(partly(share), "above-setting", { step: 6 });
-    expect(answer.verdict).toBe(verdict);
-    if (verdict === "not-known") expect(answer.notKnown[0]).toMatchObject({ code: "not-read", field: "bench-doses" });
-  });
+  ])(
+    "that makes up %s of it: whether the melt stays above its setting temperature by the doses of the bench is %s",
+    (share, verdict) => {
+      const answer = answerOf(partly(share), "above-setting", { step: 6 });
+      expect(answer.verdict).toBe(verdict);
+      if (verdict === "not-known") expect(answer.notKnown[0]).toMatchObject({ code: "not-read", field: "bench-doses" });
+    },
+  );
 });
 
 test("a dose above all of the bench's is held against the largest of these, but not in another oil", () => {

@@ -34,7 +34,7 @@ describe("a flash point is asked of everything but water and particles", () => {
   });
 });
 
-test("where no flash point is stated, the warmest that the material gets is told", () => {
+test("if no flash point is stated, the figure is the warmest that the material gets", () => {
   // What is to be looked up is one that is 30 K above that, and not above the room at which it was charged.
   const without = changed(hot, (draft) => delete draft.formula.materials.triglyceride.limits);
   const { figure, at } = answerOf(without, "flash-point", { material: "triglyceride", place: "charge" });

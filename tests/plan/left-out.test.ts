@@ -6,7 +6,7 @@ import { jobsByName } from "./jobs/jobs.js";
 
 const verdictOf = (job: JobDocument, id: QuestionId): string => answerOf(job, id).verdict;
 
-/** The hot route's example with a loss that is stated: one that is fitted to a cooling curve counts the wall along. */
+/** The hot route's example with a heat loss that is stated: one that is fitted to a cooling curve includes the wall. */
 const withWall = changed(exampleJob(), ({ vessel }: Draft) => {
   delete vessel.coolingCurve;
   vessel.heatLoss = "3.6 W/K";
@@ -19,7 +19,7 @@ const noWall = (change: (draft: Draft) => void = () => {}): JobDocument =>
     change(draft);
   });
 
-describe("a wall of the vessel that nobody stated keeps the melt warm by nobody knows how much", () => {
+describe("the wall of the vessel, if its mass is not stated, keeps the melt warm to an unknown degree", () => {
   const resting = (seconds: number): JobDocument =>
     noWall(({ process }) => Object.assign(process.steps.at(-1), { for: `${seconds} s` }));
 
@@ -97,7 +97,7 @@ describe("the heat of a stirrer that is not known", () => {
   });
 });
 
-describe("a gel that only stirring warms, in a vessel whose wall or loss nobody stated", () => {
+describe("a gel that only stirring warms, in a vessel whose wall or heat loss is not stated", () => {
   const wall = { mass: "20 kg", specificHeat: "500 J/(kg·K)" };
   const vessel = (allowed: number, ...without: readonly string[]): JobDocument =>
     changed(coldJob(), (draft) => {

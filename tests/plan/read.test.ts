@@ -66,7 +66,7 @@ describe("a job document", () => {
     expect(found["process.qqqqqqqq"]).not.toMatch(/did you mean/);
   });
 
-  test("with a fault in a step of two forms is told of the form that was meant", () => {
+  test("with a fault in a step of two forms has the fault reported for the form that was meant", () => {
     const withCooling = (change: (step: Record<string, unknown>) => void) =>
       faultsOf(
         changed(exampleJob(), (draft) => {

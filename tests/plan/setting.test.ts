@@ -52,7 +52,7 @@ describe("each gel former has to dissolve", () => {
 });
 
 describe("a gel former that goes in alone, ahead of the oil", () => {
-  /** The kettle with its gel former as a phase of its own, which goes in first and is warmed to so much, or not at all. */
+  /** The kettle with its gel former as a phase of its own, which goes in first and is heated to a temperature, or not at all. */
   const alone = (to?: string): Answer =>
     answerOf(
       kettle(({ formula, process, bench }) => {

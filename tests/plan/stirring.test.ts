@@ -144,7 +144,7 @@ test("readings of a melt that thins count at the shear rate of the stirrer, as i
 });
 
 describe("where no reading knows the viscosity, the motor bounds how much stirring warms the charge", () => {
-  // Step 9 stirs the pearl in for 5 min; without its readings of phases A, B and C nobody knows how thick it is.
+  // Step 9 stirs the pearl in for 5 min; without its readings of phases A, B and C its viscosity is not known.
   const unread = (change: (draft: Draft) => void = () => {}) =>
     changed(steady, (draft) => {
       draft.bench.viscosities.pop();

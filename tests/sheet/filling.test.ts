@@ -19,7 +19,7 @@ function section(plan: Plan, title: string): string {
 }
 
 describe("the end of filling", () => {
-  test("is told with what would do, and the rate that it names does: at it every pack is warm enough", () => {
+  test("is stated with a remedy, and at the rate that it names every pack is warm enough", () => {
     const text = section(hot, "Fill");
     expect(text).toContain("predicted to cool below 57 °C 11 min after the first pack");
     expect(text).toContain("At the planned rate 650 of 1200 packs are full by then.");
