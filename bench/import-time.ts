@@ -33,7 +33,7 @@ const median = (values: readonly number[]): number =>
 
 /**
  * What an import adds to Node's bare start, as a share of that start, of runs taken in turn: by the median and the
- * least of the processor's time, and by the least of the clock's.
+ * minimum of the processor's time, and by the minimum of the clock's.
  */
 export function importTimeTable(): string {
   const subjects: readonly { what: string; code: string; kind?: Kind; aim: string }[] = [
@@ -55,16 +55,13 @@ export function importTimeTable(): string {
     bare.commonjs.push(start("", "commonjs"));
     for (const [i, { code, kind = "module" }] of subjects.entries()) loaded[i]?.push(start(code, kind));
   }
-  const least = (values: readonly number[]): number => Math.min(...values);
+  const min = (values: readonly number[]): number => Math.min(...values);
   const rows = subjects.map(({ what, kind = "module", aim }, i) => {
     const adds = (of: (values: readonly number[]) => number, time: keyof Start): string => {
       const [without, withIt] = [bare[kind], loaded[i] ?? []].map((starts) => of(starts.map((each) => each[time])));
       return ((withIt ?? Number.NaN) / (without ?? Number.NaN) - 1).toFixed(2);
     };
-    return [what, adds(median, "processor"), adds(least, "processor"), adds(least, "clock"), aim];
+    return [what, adds(median, "processor"), adds(min, "processor"), adds(min, "clock"), aim];
   });
-  return table(
-    ["import adds to Node's bare start", "processor, median", "processor, least", "clock, least", "aim"],
-    rows,
-  );
+  return table(["import adds to Node's bare start", "processor, median", "processor, min", "clock, min", "aim"], rows);
 }

@@ -14,7 +14,7 @@ const folderOf = (room: string): string => room.replace(/[A-Z]/g, (letter) => `-
  * How many damaged calls of a function are tried, spread evenly: a whole job has 20,000 places times wrong values, and all
  * of them took a third of the time that the tests take. `FUZZ=all` tries every one.
  */
-const most = 600;
+const callsMax = 600;
 const everyOne = process.env["FUZZ"] === "all";
 
 function countOf(things: Iterable<unknown>): number {
@@ -43,7 +43,7 @@ describe.each(rooms)("%s", async (room, members) => {
     (name, call) => {
       const cases = valid[name] ?? [];
       const count = cases.reduce((sum, args) => sum + countOf(mutations(args)), 0);
-      const step = everyOne ? 1 : Math.ceil(count / most);
+      const step = everyOne ? 1 : Math.ceil(count / callsMax);
       const broken: string[] = [];
       let at = 0;
       for (const args of cases)

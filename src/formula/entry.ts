@@ -129,7 +129,7 @@ export function fields<T extends object>(entries: Entries<T>): Entry<T> {
   return objectWithRest(own as never, pipe(unknown(), rest)) as unknown as Entry<T>;
 }
 
-/** Objects of several kinds, told apart by one field. Of several forms of one kind, what is wrong is told of the one that knows more of the fields. */
+/** Objects of several kinds, told apart by one field. If a kind has several forms, faults are reported for the form that has more of the fields. */
 export function kinds<T extends object>(
   field: keyof T & string,
   members: readonly Entry<never>[] | readonly object[],
