@@ -56,6 +56,15 @@ test("along the points of an exponential it comes to what the cooling vessel giv
   expect(along.reynoldsStart).toBeCloseTo(over.reynoldsStart, 12);
 });
 
+test("the ends of a straight line, over which the viscosity grows a thousandfold, give what its many points give", () => {
+  const along = (points: number): number => {
+    const times = Array.from({ length: points }, (_, k) => (7200 * k) / (points - 1));
+    const temperatures = times.map((time) => 90 - (60 * time) / 7200);
+    return settlingOverCurve({ ...glitter, times, temperatures }).distance;
+  };
+  expect(Math.abs(along(2) / along(1001) - 1)).toBeLessThan(1e-10);
+});
+
 test("in a hot-filled jar it agrees with an ODE solver that asks the pack for its temperature, to 1e-6", () => {
   const curve = packCoolingCurve({ ...jar, temperatureEnd: 35 });
   const { distance, duration, temperatureEnd } = settlingOverCurve({ ...glitter, ...curve });
