@@ -2,7 +2,7 @@
 export type Rooms = Readonly<Record<string, unknown>>;
 
 /** What stands at a place of the library: `mixing.impellerConstants["helical ribbon"].laminarPowerConstant`. */
-export function lookUp(rooms: Rooms, place: string): unknown {
+function lookUp(rooms: Rooms, place: string): unknown {
   return [...place.matchAll(/(\w+)|\["([^"]+)"\]/g)].reduce<unknown>((at, [, word, quoted]) => {
     const found = (at as Rooms | undefined)?.[word ?? quoted ?? ""];
     if (found === undefined) throw new Error(`the library ships no ${place}`);
