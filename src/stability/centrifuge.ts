@@ -100,9 +100,9 @@ export type GravityTime =
  * @param input.radiusMin - From the axis to the surface of the sample [m], above 0.
  * @param input.radiusMax - From the axis to the bottom of the sample [m], not below `radiusMin`.
  * @param input.duration - Of the run [s], above 0.
- * @param input.yieldStress - Of the product at rest [Pa], 0 where it was found to have none; left out if nobody knows.
- * @param input.volumeFractionDispersed - Drops or particles by volume, 0 to 1; left out if nobody knows.
- * @param input.newtonian - Whether its viscosity is the same at every shear rate; left out if nobody knows.
+ * @param input.yieldStress - Of the product at rest [Pa], 0 where it was found to have none; left out if it is not known.
+ * @param input.volumeFractionDispersed - Drops or particles by volume, 0 to 1; left out if it is not known.
+ * @param input.newtonian - Whether its viscosity is the same at every shear rate; left out if it is not known.
  * @returns The time under gravity [s], from the pull at the surface to that at the bottom, or why it is not known.
  * @throws CalculationError `input` where an argument is no number or out of range, `range` where a double cannot hold the result.
  * @source definition; random close packing at 0.64 from memory

@@ -14,7 +14,7 @@ import { asks, type Question } from "./question.js";
 /** Diameters of stirrer over vessel between which the blend time was measured (grenville-1992). */
 const measured = { min: 1 / 3, max: 1 / 2 };
 
-/** How long a charge has to be stirred until it is blended [s]: by Grenville and Nienow as they measured it, else by the revolutions that were counted; without baffles it takes longer than with them, by how much nobody knows. */
+/** How long a charge has to be stirred until it is blended [s]: by Grenville and Nienow as they measured it, else by the revolutions that were counted; without baffles it takes longer; how much longer is not known. */
 function blendedAfter(turn: Turn, run: Run): Figure {
   const { vessel } = run.job;
   const { revolutionsToBlend, kind, diameter } = stirrerOf(run.job);
