@@ -1,18 +1,7 @@
 import { readFileSync } from "node:fs";
+import { neverRun, type RuntimesRecord } from "../../tests/runtimes/record.js";
 import { root } from "../../tests/support/rooms.js";
 import { table } from "./markdown.js";
-
-interface Found {
-  readonly node: string;
-  readonly bound: number;
-  readonly runtimes: readonly {
-    readonly name: string;
-    readonly version: string;
-    readonly results: number;
-    readonly differing: Readonly<Record<string, number>>;
-  }[];
-  readonly notRun: readonly string[];
-}
 
 /** Below this a difference is one of the last digits of a double. */
 const lastDigits = 1e-14;
@@ -25,9 +14,8 @@ const inWords = (deviation: number): string =>
 
 /** The page *Runtimes*: what the inputs of all checks give in each, as `npm run runtimes` last found it. */
 export function runtimesPage(): string {
-  const { node, bound, runtimes, notRun } = JSON.parse(
-    readFileSync(`${root}docs/proof/runtimes.json`, "utf8"),
-  ) as Found;
+  const { bound, runtimes } = JSON.parse(readFileSync(`${root}docs/proof/runtimes.json`, "utf8")) as RuntimesRecord;
+  const notRun = neverRun(runtimes);
   const wrong = runtimes.filter(({ differing }) => Object.values(differing).some((off) => off > bound));
   if (wrong.length > 0)
     throw new Error(`${wrong.map(({ name }) => name).join(" and ")}: a result is off by more than ${bound}`);
@@ -39,17 +27,19 @@ export function runtimesPage(): string {
   return [
     "# Runtimes",
     "",
-    `The same inputs give the same figures everywhere, but for the last digits: powers, logarithms and sines are an engine's own. The inputs of all checks and the two examples' plans were run in each runtime below, on the built package, and every number and word compared with those of Node ${node} (\`npm run runtimes\`). No word differed; a number may differ by at most ${inWords(bound)} of itself. A residual that is nothing but rounding counts as 0.`,
+    `The same inputs give the same figures everywhere, but for the last digits: powers, logarithms and sines are an engine's own. The inputs of all checks and the two examples' plans were run in each runtime below, on the built package, and every number and word compared with those of Node (\`npm run runtimes\`); a runtime that a later run did not find keeps what was last found. No word differed; a number may differ by at most ${inWords(bound)} of itself. A residual that is nothing but rounding counts as 0.`,
     "",
     ...table(
-      ["runtime", "results", "functions that differ", "largest difference"],
-      runtimes.map(({ name, version, results, differing }) => [
+      ["runtime", "run on", "compared with", "results", "functions that differ", "largest difference"],
+      runtimes.map(({ name, version, date, node, results, differing }) => [
         `${name} ${version}`,
+        date,
+        `Node ${node}`,
         String(results),
         String(Object.keys(differing).length),
         Object.keys(differing).length > 0 ? inWords(Math.max(...Object.values(differing))) : "none",
       ]),
-      1,
+      3,
     ),
     "",
     "## Functions that differ",
@@ -64,6 +54,6 @@ export function runtimesPage(): string {
       ]),
       1,
     ),
-    ...(notRun.length > 0 ? ["", `Not run, since it was not installed: ${notRun.join(", ")}.`] : []),
+    ...(notRun.length > 0 ? ["", `Never run: ${notRun.join(", ")}.`] : []),
   ].join("\n");
 }

@@ -1,8 +1,8 @@
 // `npm run runtimes -- /path/of/node22 /path/of/bun …`: what the inputs of all checks give in each runtime, beside what the
 // Node that runs this gives. `bun`, `deno` and Chromium are found by themselves where they are installed. Writes
-// docs/proof/runtimes.json for the page *Runtimes*, after a build.
+// docs/proof/runtimes.json for the page *Runtimes*, after a build; a runtime that is not there keeps its last run.
 import { spawnSync } from "node:child_process";
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { basename, join } from "node:path";
 import { build } from "esbuild";
@@ -10,6 +10,7 @@ import { chromium } from "playwright-core";
 import { chromiumPath } from "../support/chromium-path.js";
 import { root } from "../support/rooms.js";
 import { readChecks } from "../support/run-check.js";
+import { neverRun, type Ran, type RuntimesRecord, withRuns } from "./record.js";
 
 /** By function and check, then by place in the result. */
 type Answers = Readonly<Record<string, Readonly<Record<string, number | string>>>>;
@@ -93,9 +94,10 @@ const named = process.argv.slice(2);
 const found = ["bun", "deno"].filter(
   (name) => versionOf(name) !== "" && !named.some((path) => basename(path).startsWith(name)),
 );
-const runtimes: { name: string; version: string; results: number; differing: Record<string, number> }[] = [];
+const runs: Ran[] = [];
+const date = new Date().toISOString().slice(0, 10);
 const take = (name: string, version: string, answers: Answers): void => {
-  runtimes.push({ name, version, ...beside(own, answers) });
+  runs.push({ name, version, date, node: process.versions.node, ...beside(own, answers) });
 };
 for (const command of [...named, ...found]) take(nameOf(command), versionOf(command), byCommand(command));
 if (chromiumPath !== undefined) {
@@ -104,17 +106,16 @@ if (chromiumPath !== undefined) {
 }
 rmSync(folder, { recursive: true });
 
-const wanted = ["Node", "Bun", "Deno", "Chromium"];
-const notRun = wanted.filter((name) => !runtimes.some((one) => one.name === name));
-for (const { name, version, results, differing } of runtimes) {
+for (const { name, version, node, results, differing } of runs) {
   const off = Object.entries(differing).sort(([, one], [, other]) => other - one);
-  console.log(
-    `${name} ${version}: ${results} results, ${off.length} functions differ from Node ${process.versions.node}`,
-  );
+  console.log(`${name} ${version}: ${results} results, ${off.length} functions differ from Node ${node}`);
   for (const [call, deviation] of off) console.log(`  ${call}: ${deviation.toExponential(1)}`);
   if (off.some(([, deviation]) => deviation > bound)) process.exitCode = 1;
 }
-for (const name of notRun)
-  console.log(`${name}: not run, it is not installed${name === "Node" ? " in another version" : ""}`);
-const record = { node: process.versions.node, bound, runtimes, notRun };
-writeFileSync(`${root}docs/proof/runtimes.json`, `${JSON.stringify(record, null, 2)}\n`);
+const path = `${root}docs/proof/runtimes.json`;
+const runtimes = withRuns((JSON.parse(readFileSync(path, "utf8")) as RuntimesRecord).runtimes, runs);
+for (const { name, version, date: last } of runtimes.filter((one) => !runs.includes(one)))
+  console.log(`${name} ${version}: not run, it is not installed; what is kept is of ${last}`);
+for (const name of neverRun(runtimes)) console.log(`${name}: never run`);
+const record: RuntimesRecord = { bound, runtimes };
+writeFileSync(path, `${JSON.stringify(record, null, 2)}\n`);
