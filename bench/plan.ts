@@ -1,6 +1,14 @@
 import { existsSync, readFileSync } from "node:fs";
 import { pathToFileURL } from "node:url";
-import { answerQuestions, planSeries, prepareJob, runPlan, runPrepared } from "gelwright/plan";
+import {
+  answerQuestions,
+  type Change,
+  type PreparedJob,
+  planSeries,
+  prepareJob,
+  runPlan,
+  runPrepared,
+} from "gelwright/plan";
 import { toMarkdown } from "gelwright/sheet";
 import { medians, readable } from "./speed.js";
 import { table } from "./table.js";
@@ -27,6 +35,12 @@ interface Earlier {
 /** The checkout of an earlier version with its build, to be timed in the same process; none unless named. */
 const earlierCheckout = process.env["GELWRIGHT_EARLIER"];
 
+/** Another duration for the last step that states one. */
+function lastDuration({ steps }: PreparedJob): Change {
+  const step = Math.max(...steps.map((one, i) => ("for" in one && one.for !== undefined ? i + 1 : 0)));
+  return { change: "step", step, field: "for", value: 660 };
+}
+
 /** What a plan takes from text, prepared, with one change, and of it only the answers; beside an earlier build's whole plan. */
 export async function planTable(): Promise<string> {
   const entry = earlierCheckout && `${earlierCheckout}/dist/node/plan.js`;
@@ -39,8 +53,11 @@ export async function planTable(): Promise<string> {
     const parts: Record<string, () => unknown> = {
       "from text": () => runPlan(document),
       "read and prepared": () => prepareJob(document),
-      "from a prepared job": () => runPrepared({ prepared }),
-      "with one change": () => runPrepared({ prepared, changes: [{ change: "room", value: 23 }] }),
+      "from a prepared job, again": () => runPrepared({ prepared }),
+      "with the room changed": () => runPrepared({ prepared, changes: [{ change: "room", value: 23 }] }),
+      "with the last duration of a step changed": () => runPrepared({ prepared, changes: [lastDuration(prepared)] }),
+      "one answer, with the room changed": () =>
+        answerQuestions({ prepared, questions: ["delivered"], changes: [{ change: "room", value: 23 }] }),
       "answers alone": () => answerQuestions({ prepared }),
       "one answer": () => answerQuestions({ prepared, questions: ["delivered"] }),
       series: () => planSeries({ prepared }),

@@ -1,4 +1,5 @@
 import { list, record, refuse, show } from "../guards.js";
+import { copied } from "./copied.js";
 import * as known from "./known.js";
 import { preparedRun, type RunInput } from "./prepare.js";
 import { questions } from "./questions/index.js";
@@ -62,7 +63,7 @@ export function answerQuestions(input: RunInput & { readonly questions?: readonl
   const asked =
     wanted === undefined ? questions : list(wanted, "questions").map((id, i) => questionOf(id, `questions[${i}]`));
   const run = preparedRun(input);
-  return asked.flatMap((question) => answersTo(question, run));
+  return copied(asked.flatMap((question) => answersTo(question, run)));
 }
 
 /** A question by its id. */

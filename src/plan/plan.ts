@@ -1,4 +1,5 @@
 import type { WeighedLot } from "../batch/index.js";
+import { copied } from "./copied.js";
 import type { NotKnown } from "./figure.js";
 import { namesOf } from "./job.js";
 import { afterFillingOf, type PlanAfterFilling } from "./parts/after-filling.js";
@@ -34,7 +35,7 @@ import { type Answer, answersTo } from "./questions/question.js";
 import type { Run } from "./state.js";
 import { keptWarmMax, type StepLimits, stepLimitsOf } from "./step-limits.js";
 import { type PlanStep, timelineOf } from "./timeline.js";
-import { orNotKnown, where } from "./unknown.js";
+import { orNotKnown, remembered, where } from "./unknown.js";
 
 /** The run of a job: everything that stands on the batch sheet, in the units of the kernels, as numbers and codes. */
 export interface Plan {
@@ -116,6 +117,11 @@ export interface Plan {
 
 /** The plan of a run. */
 export function planOf(run: Run, fingerprint: string): Plan {
+  return copied({ version: 1, fingerprint, ...foundIn(run) });
+}
+
+/** A run that nothing changes is planned once. */
+const foundIn = remembered((run: Run): Omit<Plan, "version" | "fingerprint"> => {
   const { job } = run;
   const { formula, process, vessel, pack, bench } = job;
   const lotOrder = lotOrderOf(run);
@@ -124,8 +130,6 @@ export function planOf(run: Run, fingerprint: string): Plan {
   const [timeline, weighing] = [timelineOf(run), weighingOf(run)];
   const answers = questions.flatMap((question) => answersTo(question, run));
   return {
-    version: 1,
-    fingerprint,
     names: {
       formula: formula.name,
       process: process.name,
@@ -168,4 +172,4 @@ export function planOf(run: Run, fingerprint: string): Plan {
     cautions: cautionsOf(run),
     sources: sourcesOf(job),
   };
-}
+});

@@ -8,7 +8,7 @@ import { leavesFilmOpen, yieldStressOfFilm } from "./parts/films.js";
 import { yieldStressOf } from "./parts/yield-stress.js";
 import { fitPortions } from "./portions.js";
 import { type ReadJob, readJob } from "./read.js";
-import { runSteps, weighedOf } from "./run.js";
+import { type Begun, runSteps, weighedOf } from "./run.js";
 import { scaledBatch } from "./setting.js";
 import type { Run } from "./state.js";
 import { otherwise } from "./unknown.js";
@@ -101,21 +101,39 @@ function yieldStressBefore(job: Job): number | undefined {
   );
 }
 
-/** The run of a prepared job: one weighed lot through all steps. */
+/** The first run of each job. The job is the same for every further run that changes nothing or steps alone. */
+const firstRuns: WeakMap<Job, Run> = new WeakMap();
+
+/** The run of a prepared job: one weighed lot through all steps. Steps that were run before are not run again, up to the first that is another. */
 export function runOf({ job, steps }: ReadJob): Run {
-  const runOn = (scaled: ScaledBatch): Run => {
-    fitPortions(steps, scaled);
-    return runSteps(job, steps, weighedOf(job, scaled), scaled);
-  };
-  if (!leavesFilmOpen(job)) return runOn(scaledOf(job));
-  // How much melt stays in the vessel a first run shows, with the set gel's film in place of it.
-  const first = runOn(scaledBatch(job, yieldStressBefore(job) ?? anyFilm));
-  return runOn(
-    otherwise(
-      () => scaledBatch(job, yieldStressOfFilm(first)),
-      () => scaledOf(job),
-    ),
+  const first = firstRuns.get(job);
+  const other = first ? steps.findIndex((step, i) => step !== first.moments[i]?.step) : 0;
+  if (first && other < 0) return first;
+  const run = leavesFilmOpen(job)
+    ? runWithFilm(job, steps)
+    : runOn(job, steps, first && { ...first, moments: first.moments.slice(0, other) });
+  if (!first) firstRuns.set(job, run);
+  return run;
+}
+
+function runOn(job: Job, steps: ReadJob["steps"], begun: Begun = begin(job, scaledOf(job))): Run {
+  fitPortions(steps, begun.scaled);
+  return runSteps(job, steps, begun);
+}
+
+/** Nothing is run yet of a lot as it is weighed. */
+function begin(job: Job, scaled: ScaledBatch): Begun {
+  return { scaled, weighed: weighedOf(job, scaled), moments: [] };
+}
+
+/** How much melt stays in the vessel a first run shows, with the set gel's film in place of it. */
+function runWithFilm(job: Job, steps: ReadJob["steps"]): Run {
+  const trial = runOn(job, steps, begin(job, scaledBatch(job, yieldStressBefore(job) ?? anyFilm)));
+  const scaled = otherwise(
+    () => scaledBatch(job, yieldStressOfFilm(trial)),
+    () => scaledOf(job),
   );
+  return runOn(job, steps, begin(job, scaled));
 }
 
 /** A yield stress for a film that is yet to be found [Pa]. */

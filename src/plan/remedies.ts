@@ -2,6 +2,7 @@ import { record, refuse, show } from "../guards.js";
 import { questionOf } from "./answer-questions.js";
 import { type Change, changed } from "./change.js";
 import type { LeverCode } from "./codes/answers.js";
+import { copied } from "./copied.js";
 import * as known from "./known.js";
 import { possibly } from "./masses.js";
 import { nearest, partThatHolds } from "./nearest.js";
@@ -79,7 +80,7 @@ export function remedies(
   input: RunInput & { readonly answer: { readonly id: string; readonly of: Subject } },
 ): readonly Remedy[] {
   const { id, of } = record(record(input, "input", known.remedies).answer, "answer");
-  return remediesOf(changedJob(input), questionOf(id, "answer.id"), record(of, "answer.of"));
+  return copied(remediesOf(changedJob(input), questionOf(id, "answer.id"), record(of, "answer.of")));
 }
 
 /**

@@ -7,12 +7,6 @@ import type { Moment, Outcome, Run, State, Turn } from "./state.js";
 import { kindOf, type Step } from "./steps/index.js";
 import { cell, known, otherwise, stated, withAssumed } from "./unknown.js";
 
-/** Where a run begins: a state, and the step that comes next, from 1. */
-export interface Start {
-  readonly state: State;
-  readonly step: number;
-}
-
 /** What was weighed of every line. */
 export function weighedOf({ formula }: Job, { lot }: ScaledBatch): readonly Content[] {
   return lot.lines.flatMap(({ phase, material: key, mass }): readonly Content[] => {
@@ -46,23 +40,22 @@ function emptyVessel(job: Job): State {
   };
 }
 
-/** Runs the steps of a process over one weighed lot, from an empty vessel or from a given state, and keeps every moment. */
-export function runSteps(
-  job: Job,
-  steps: readonly Step[],
-  weighed: readonly Content[],
-  scaled: ScaledBatch,
-  start: Start = { state: emptyVessel(job), step: 1 },
-): Run {
-  let { state } = start;
+/** Steps that were run over the same lot, from the first on. */
+export interface Begun extends Pick<Run, "scaled" | "weighed"> {
+  readonly moments: readonly Moment[];
+}
+
+/** Runs the steps of a process over one weighed lot, from an empty vessel or from where the first of them were run to, and keeps every moment. */
+export function runSteps(job: Job, steps: readonly Step[], { scaled, weighed, moments: begun }: Begun): Run {
+  let state = begun.at(-1)?.after ?? emptyVessel(job);
   const { stirrer } = job.vessel;
   const portions = portionsOf(steps, scaled);
   const usual = stirrer && (() => stated(stirrer.speed, "stirrer-speed", { of: stirrer.kind }));
-  const moments = steps.slice(start.step - 1).map((step, i): Moment<Step> => {
+  const added = steps.slice(begun.length).map((step, i): Moment<Step> => {
     const before = state;
     const kind = kindOf(step);
     const speed = kind.speed(step, usual);
-    const number = start.step + i;
+    const number = begun.length + i + 1;
     const portion = portions[number - 1];
     const charged = portion ? chargedOf(portion, weighed, scaled) : [];
     const outcome = kind.run(step, before, { job, charged, scaled, number, speed });
@@ -86,6 +79,7 @@ export function runSteps(
       ...(ends && { speed: ends }),
     };
   });
+  const moments = [...begun, ...added];
   // What a turn takes for granted is no part of a figure that first asks for all of them.
   const turns = cell(() => withAssumed(() => moments.flatMap(turnsIn)).value);
   return {

@@ -2,6 +2,7 @@ import { CalculationError } from "../error.js";
 import { list, record, refuse, show } from "../guards.js";
 import { questionOf } from "./answer-questions.js";
 import type { Change } from "./change.js";
+import { copied } from "./copied.js";
 import { type Flip, flipsOf } from "./flips.js";
 import { namesOf } from "./job.js";
 import * as known from "./known.js";
@@ -152,7 +153,7 @@ function runRow(prepared: PreparedJob, row: SweepRowInput, questions: readonly Q
     return {
       ...named,
       figures: figuresOf(run),
-      answers: questions.flatMap((question) => answersTo(question, run)),
+      answers: copied(questions.flatMap((question) => answersTo(question, run))),
     };
   } catch (error) {
     if (!(error instanceof CalculationError)) throw error;

@@ -137,17 +137,14 @@ function offHeat(run: Run, material: Material): Pick<Heated, "equivalentTimeOffH
 
 /** Runs the steps again with a material moved to a phase. */
 function waited(
-  { job, scaled, moments, weighed: planned }: Run,
+  { job, scaled, weighed: planned }: Run,
   material: Material,
   steps: readonly Step[],
   phase: string,
 ): ReturnType<typeof offHeat> {
-  const start = moments[0]?.before ?? unknown("not-done");
-  // What was in the vessel before this run began can no longer wait.
-  if (start.charge.contents.some((content) => content.material === material)) unknown("not-done", { of: material.key });
   const weighed = planned.map((content): Content => (content.material === material ? { ...content, phase } : content));
   const charges = steps.filter((step) => !("phase" in step) || weighed.some((content) => content.phase === step.phase));
-  const run = runSteps(job, charges, weighed, scaled, { state: start, step: 1 });
+  const run = runSteps(job, charges, { scaled, weighed, moments: [] });
   return inPhasesOf(job.formula.phases, () => ({
     equivalentTimeOffHeat: equivalentOf(run, material),
     ...where("setsIfOffHeat", () => sets(run, material)),

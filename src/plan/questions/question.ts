@@ -6,7 +6,7 @@ import type { Figure, Limit, Side, Verdict } from "../figure.js";
 import { deciding, type Judged, judge, type Margin } from "../judge.js";
 import type { Run } from "../state.js";
 import { unique } from "../unique.js";
-import { otherwise, type Reason, withAssumed } from "../unknown.js";
+import { otherwise, type Reason, remembered, withAssumed } from "../unknown.js";
 
 /** What a figure is a figure of; its unit is the kernels'. */
 export type QuantityCode = (typeof quantityCodes)[number];
@@ -165,6 +165,12 @@ interface Looked<X> extends Judged<X> {
 
 /** Asks one question of a run: an answer for every subject. */
 export function answersTo(question: Question, run: Run): readonly Answer[] {
+  return answersIn(run)(question);
+}
+
+const answersIn = remembered((run: Run) => remembered((question: Question) => asked(question, run)));
+
+function asked(question: Question, run: Run): readonly Answer[] {
   return question.subjects(run).flatMap((subject): readonly Answer[] => {
     const margin = question.margin?.(run);
     const looked = question.states(subject, run).map((state) => look(question, state, subject, run, margin));
