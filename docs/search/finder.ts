@@ -27,6 +27,12 @@ const weights: Readonly<Record<Kind, number>> = {
 
 const boosts = { title: 3, asked: 2.6, lead: 1.2, in: 0.8, text: 0.7 };
 
+/** How much a section's own text counts beside the question or wording that comes nearest to what was typed. */
+const ownText = 0.7;
+
+/** How much a function counts that answers none of the questions. */
+const unasked = 0.7;
+
 /** A word or phrase of a question, and everything that it may mean: stems with their weight. */
 type Concept = ReadonlyMap<string, number>;
 
@@ -61,10 +67,19 @@ function distance(a: string, b: string, max: number): number {
   return row[b.length] ?? max + 1;
 }
 
-/** What is looked through: a section, or one of the questions that it answers. */
+/** What is looked through: a section, one of the questions that it answers, or a wording of users. */
 interface Entry {
   readonly section: number;
   readonly question?: string;
+  readonly wording?: string;
+}
+
+/** How well a section answers: by its own text, by the best of its questions, and of its wordings. */
+interface Worth {
+  own: number;
+  asked: number;
+  worded: number;
+  question?: string;
 }
 
 /** The search over all sections of the site. */
@@ -79,9 +94,10 @@ export class Finder {
 
   constructor(sections: readonly Section[]) {
     this.#sections = sections;
-    this.#entries = sections.flatMap(({ questions = [] }, section) => [
+    this.#entries = sections.flatMap(({ questions = [], wordings = [] }, section) => [
       { section },
       ...questions.map((question) => ({ section, question })),
+      ...wordings.map((wording) => ({ section, wording })),
     ]);
     this.#index = new MiniSearch({
       fields: Object.keys(boosts),
@@ -112,24 +128,25 @@ export class Finder {
         entries.set(id, { score: before + score, held: held + (worths[i] ?? 0) });
       }
     });
-    const best = new Map<number, { own: number; asked: number; question?: string }>();
+    const best = new Map<number, Worth>();
     for (const [id, { score, held }] of entries) {
       const entry = this.#entries[id];
       if (!entry) continue;
-      const one = best.get(entry.section) ?? { own: 0, asked: 0 };
+      const one = best.get(entry.section) ?? { own: 0, asked: 0, worded: 0 };
       const worth = score * (0.3 + 0.7 * (held / total));
-      if (entry.question === undefined) one.own = worth;
+      if (entry.wording !== undefined) one.worded = Math.max(one.worded, worth);
+      else if (entry.question === undefined) one.own = worth;
       else if (worth > one.asked) Object.assign(one, { asked: worth, question: entry.question });
       best.set(entry.section, one);
     }
     const stems = [...new Set(concepts.flatMap((concept) => [...concept.keys()]))];
     const ranked = [...best]
-      .flatMap(([id, { own, asked, question }]): Hit[] => {
+      .flatMap(([id, { own, asked, worded, question }]): Hit[] => {
         const section = this.#sections[id];
         if (!section) return [];
-        const common = section.kind === "function" && section.questions === undefined ? 0.85 : 1;
+        const common = section.kind === "function" && section.questions === undefined ? unasked : 1;
         const named = isNamed(section, typed) ? 10 : 1;
-        const score = (own + asked) * weights[section.kind] * common * named;
+        const score = (ownText * own + Math.max(asked, worded)) * weights[section.kind] * common * named;
         return [{ section, score, stems, ...(question !== undefined && { question }) }];
       })
       .sort((a, b) => b.score - a.score);
@@ -154,14 +171,14 @@ export class Finder {
         .filter((word) => !isSilent(word))
         .map(stemOf);
       if (length > 1) concepts.push(phraseConcept(own, meant.get(stems.join(" "))));
-      else if (own[0] !== undefined) concepts.push(this.#conceptOf(own[0], i === words.length - 1));
+      else if (own[0] !== undefined) concepts.push(this.#conceptOf(own[0], words[i] ?? "", i === words.length - 1));
       i += length;
     }
     return concepts.length > 0 ? concepts : words.map((word) => new Map([[stemOf(word), 1]]));
   }
 
   /** A word with what it may mean; one that nobody wrote is taken for those nearest to it. */
-  #conceptOf(stem: string, last: boolean): Concept {
+  #conceptOf(stem: string, word: string, last: boolean): Concept {
     const known = this.#known.has(stem);
     const spelled: (readonly [string, number])[] = known || meant.has(stem) ? [[stem, 1]] : this.#nearest(stem);
     const concept = new Map<string, number>();
@@ -171,8 +188,9 @@ export class Finder {
       for (const [other, share] of meant.get(one) ?? [])
         concept.set(other, Math.max(concept.get(other) ?? 0, share * weight));
     }
-    // The last word may still be being typed.
-    if (last && stem.length > 2)
+    // The last word may still be being typed, and one that no page has may be an abbreviation: "visc", "conc". A word
+    // with an ending is whole.
+    if ((last || (!known && !meant.has(stem))) && stem.length > 2 && word.length < stem.length + 2)
       for (const one of this.#known)
         if (one !== stem && one.startsWith(stem)) concept.set(one, concept.get(one) ?? (known ? 0.4 : 0.8));
     return concept;
@@ -309,9 +327,13 @@ function fewOfAPage<T extends { readonly section: Section }>(hits: readonly T[],
 }
 
 /** What the index is given of an entry. A heading is asked for as questions are. */
-function fieldsOf({ section, question }: Entry, sections: readonly Section[]): Record<keyof typeof boosts, string> {
+function fieldsOf(
+  { section, question, wording }: Entry,
+  sections: readonly Section[],
+): Record<keyof typeof boosts, string> {
   const { kind, title, in: place, text, questions } = sections[section] as Section;
-  if (question !== undefined) return { title: "", asked: question, lead: "", in: "", text: "" };
+  const typed = question ?? wording;
+  if (typed !== undefined) return { title: "", asked: typed, lead: "", in: "", text: "" };
   const isHeading = kind === "section" || kind === "page";
   const lead = /^.*?[.?!](?=\s|$)/.exec(text)?.[0] ?? text;
   // A function that no question names answers what its first sentence says.

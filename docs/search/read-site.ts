@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
+import { fileURLToPath } from "node:url";
 import type { Kind, Section } from "./section.js";
 
 /** Kinds by the folder in which typedoc puts a page. */
@@ -101,13 +102,27 @@ function questionsByPage(html: string): ReadonlyMap<string, readonly string[]> {
   return found;
 }
 
+/** Wordings of users, by the page or the place on a page that answers: each line of the files in `wordings`. */
+export function wordingsByUrl(): ReadonlyMap<string, readonly string[]> {
+  const folder = fileURLToPath(new URL("./wordings/", import.meta.url));
+  const lines = readdirSync(folder).flatMap((file) => readFileSync(join(folder, file), "utf8").trim().split("\n"));
+  return new Map(
+    lines.map((line) => {
+      const [, page = "", place = "", wordings = ""] = /^([^:#]+)(#[^:]*)?: (.*)$/.exec(line) ?? [];
+      return [`${page}.html${place}`, wordings.split("; ")];
+    }),
+  );
+}
+
 /** Everything that the search knows, read from the site as it was built. */
 export function readSite(site: string): Section[] {
   const files = readdirSync(site, { recursive: true, encoding: "utf8" }).filter((file) => file.endsWith(".html"));
   const questions = questionsByPage(readFileSync(join(site, "documents/questions.html"), "utf8"));
+  const wordings = wordingsByUrl();
   const withQuestions = (section: Section): Section => {
     const asked = section.kind === "property" ? undefined : questions.get(section.url);
-    return asked ? { ...section, questions: asked } : section;
+    const also = wordings.get(section.url);
+    return { ...section, ...(asked && { questions: asked }), ...(also && { wordings: also }) };
   };
   return files
     .filter((file) => !/^(hierarchy|modules|index|404)\.html$/.test(file))

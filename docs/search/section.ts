@@ -11,6 +11,8 @@ export interface Section {
   readonly in: string;
   /** Questions of the trade that it answers, as the page of questions asks them. */
   readonly questions?: readonly string[];
+  /** Wordings in which users ask for it; they are looked through and not shown. */
+  readonly wordings?: readonly string[];
   /** What it says, as plain text; the first sentence first. */
   readonly text: string;
 }

@@ -31,7 +31,7 @@ const lines: readonly string[] = [
   "float, floats, floating, suspend, suspended, stay up, stays up, hang, held, hold up: suspended suspend holds held",
   "bubble, bubbles, trap, traps, trapped, pinhole, pinholes, whipped, foam, foamy, froth, aeration, aerated, entrained: air bubble bubbles",
   "deaerate, degas, debubble, defoam, de-air, get rid of bubbles, bubble free, leave, escape, release, rid: air clearing clear left released",
-  "vacuum, suction: vacuum pressure",
+  "vacuum, suction, mbar, torr: vacuum pressure",
   "boil, boils, boiling over: boiling",
   // Heat
   "warm, hot, temperature, temp: temperature warm",
@@ -106,7 +106,7 @@ const lines: readonly string[] = [
   // Flow
   "thick, thickness, viscous, viscosity, runny, thin, consistency, texture: viscosity thick",
   "thicker, thicken, thickens, thickening, thickened: thicken thickens thicker",
-  "viscometer, rheometer, brookfield style, spindle, rheology, measurement, readings: rheometer readings flow curve",
+  "viscometer, rheometer, spindle, rheology, measurement, readings: rheometer readings flow curve",
   "run, runs, running, drip, drips, dripping, slide, slides, sag, sags, flow off: run film slope",
   "nail, skin, finger, face, vertical: slope film use",
   "spray, sprayer, atomiser, atomizer, pump bottle: spray nozzle",
@@ -135,7 +135,7 @@ const lines: readonly string[] = [
   "spin, centrifuge, rcf, gforce: centrifuge centrifugal",
   "gforce: gravity force centrifugal",
   "leak, leaks, weep, weeps, weeping, syneresis, sweat, sweats, sweating, exude, oozes, ooze, separates, separation: bleed bled",
-  "compare, difference, differ, significant, significance, t test, statistics, anova: differ differs",
+  "compare, difference, different, differ, significant, significance, t test, statistics, anova: differ differs",
   "colour change, yellowing, delta e, discolour: colour difference",
   // Label, law, exposure
   "natural, vegan, plant based, bio based, biobased, percent natural, cosmos, organic: natural origin organic",
@@ -155,7 +155,7 @@ const lines: readonly string[] = [
   "preserve, preservation, preservative, microbes, mould, mold, bacteria, water activity, aw: water activity preservation",
   "humidity, humid, moisture, damp: water room humidity",
   // Hand-over and programs
-  "excel, spreadsheet, google sheets, sheets, libreoffice, numbers, table export, export, download: csv spreadsheet",
+  "excel, xlsx, xls, ods, workbook, pivot table, spreadsheet, google sheets, sheets, libreoffice, numbers, table export, export, download: csv spreadsheet",
   "traceability, traceable, batch number, lot number, audit, gmp, record, records: reconcile fingerprint sheet",
   "print, printout, pdf, paper, batch record, instructions, operator, sop, worksheet, batch sheet: sheet printed kettle",
   "json, api, integrate, program, database, erp: json program",
@@ -166,7 +166,7 @@ const lines: readonly string[] = [
   "thread, background, web worker: worker",
   "install, installation, setup, npm, yarn, pnpm, get started, getting started, tutorial, begin, beginner, quickstart, introduction: start install",
   "import, require, esm, commonjs, typescript, types: import",
-  "error, errors, exception, nan, invalid, wrong input, validation: error faults calculationerror",
+  "error, errors, exception, nan, invalid, wrong input, bad input, validation, throw, throws, crash, crashes: error faults calculationerror",
   "bundle size, bundle, weight of the package, kilobytes, kb, tree shaking, tree shake: bundle weight",
   "accurate, accuracy, precise, precision, trust, reliable, uncertainty, error bars, tested, tests, validated, proof: sure verification",
   "reference, references, literature, citation, sources, source: bibliography source",
@@ -182,6 +182,7 @@ const lines: readonly string[] = [
   "lambda, k value: conductivity",
   "gallon, pint, cup, tablespoon, teaspoon, tsp, tbsp: convert unit",
   "decimal comma, comma, decimal point, spelling: spellings comma parse",
+  "ml to g, ml to grams, ml in grams, g to ml, grams to ml, l to kg, litres to kg, liters to kg, kg to l, kg to litres, kg to liters, volume to weight, weight to volume: volume weigh mass millilitres",
   "grams, gram, kilos, kilograms: mass weigh",
   "conversion, convert: convert unit units",
 ];

@@ -19,13 +19,13 @@ const signs: readonly (readonly [RegExp, string])[] = [
   [/\bg[\s-]?forces?\b|\bx\s?g\b/gi, " gforce "],
 ];
 
-/** The plain words of a text, in its order: accents taken off, a name such as `additionWindow` taken apart. */
+/** The plain words of a text, in its order: accents taken off, a name such as `additionWindow` taken apart, not MoS. */
 export function wordsOf(text: string): string[] {
   const spelled = signs.reduce((whole, [sign, word]) => whole.replaceAll(sign, word), text);
   return spelled
     .normalize("NFKD")
     .replaceAll(/\p{M}/gu, "")
-    .replaceAll(/(\p{Ll})(\p{Lu})/gu, "$1 $2")
+    .replaceAll(/(?<=\p{Ll}{2})(?=\p{Lu})/gu, " ")
     .replaceAll(/['’]/g, "")
     .toLowerCase()
     .split(/[^\p{L}\p{N}]+/u)
@@ -58,7 +58,9 @@ function shorten(word: string): string {
   if (whole.has(word)) return word;
   let stem = oneSpelling(word);
   if (/(ss|us|is)$/.test(stem) === false && stem.length > 3) stem = stem.replace(/ies$/, "y").replace(/s$/, "");
-  if (stem.length > 5) stem = stem.replace(/(?:ation|ating|ated|ator)$/, "at").replace(/([st])ion$/, "$1");
+  if (stem.length > 5) stem = stem.replace(/(?:ation|ating|ated|ator)$/, "at");
+  // Not lotion, motion, option.
+  if (stem.length > 6) stem = stem.replace(/([st])ion$/, "$1");
   if (stem.length > 5) stem = stem.replace(/ing$/, "");
   if (stem.length > 4) stem = stem.replace(/ed$/, "");
   if (stem.length > 4) stem = stem.replace(/ly$/, "");
@@ -81,8 +83,10 @@ export function isSilent(word: string): boolean {
   return silent.has(word) || /^(\p{L}|\d{1,3})$/u.test(word);
 }
 
-/** Words for what all of it is about; beside others they say little. */
-const faint = new Set(["gel", "product", "mixture", "paste", "stuff"].map(stemOf));
+/** Words for what all of it is about, and for amounts of anything; beside others they say little. */
+const faint = new Set(
+  ["gel", "product", "mixture", "paste", "stuff", "much", "many", "more", "less", "need", "needed", "oil"].map(stemOf),
+);
 
 /** Whether a stem names what everything here is about. */
 export function isFaint(stem: string): boolean {
