@@ -1,13 +1,13 @@
-import type { PlanStep } from "../plan/index.js";
+import type { Plan, PlanStep } from "../plan/index.js";
 import { type Block, form, section, text } from "./blocks.js";
 import { additionsOf, fromTheRoom, warmingOf } from "./emulsion.js";
 import { timeToWorkIn } from "./heat.js";
 import { isInPaste, makingOf, pastesIn, takenFrom } from "./pastes.js";
+import { besidePremixes, chargedPremixes, isDust, isPremixed } from "./premixes.js";
 import type { Sheet } from "./render.js";
 import { chargingBetween, fillingMin, neverAbove } from "./step-limits.js";
 import type { Table } from "./table.js";
 import { predicted, toDo } from "./tables.js";
-import { isDust } from "./weighing.js";
 
 /** What to do, step by step, and the tables by which oil is added. */
 export function doing(sheet: Sheet): readonly Block[] {
@@ -81,15 +81,24 @@ function withinLimits(sheet: Sheet, step: PlanStep): string {
   return min === undefined && max === undefined ? instruction : onlyBetween({ instruction, min, max }, say);
 }
 
-/** What is to be watched in a step: dust that goes in dry, a vacuum, a stirrer that stands, and how cool the vessel may get while packs are filled. */
+/** Whether a gel former has to dissolve on the heat. */
+function isDissolved({ answers }: Plan): boolean {
+  return answers.some(({ id }) => id === "gel-former-dissolves");
+}
+
+/** What is to be watched in a step: a charge that nothing stirs, a gel former that has to dissolve, dust that goes in dry, a vacuum, a stirrer that stands, and how cool the vessel may get while packs are filled. */
 function warningsIn({ plan, words, say }: Sheet, { step, massCharged, inPacks }: PlanStep): readonly string[] {
-  const { maskOn, stopBelow, lockOut, airBackIn } = words.lines.kettle;
+  const { maskOn, stopBelow, lockOut, airBackIn, stirByHand, onceDissolved } = words.lines.kettle;
   const { phase = "" } = step as { readonly phase?: string };
   const isDusty = plan.weighing.lines.some(
-    (line) => line.phase === phase && isDust(plan, line.material) && !isInPaste(plan, phase, line.material),
+    ({ phase: of, material }) =>
+      of === phase && isDust(plan, material) && !isInPaste(plan, phase, material) && !isPremixed(plan, phase, material),
   );
   const min = step.do === "fill" ? fillingMin(plan) : undefined;
+  const isUnstirred = plan.timeline.every(({ speed }) => speed === undefined);
   return [
+    ...(step.do === "heat" && isUnstirred ? [stirByHand()] : []),
+    ...(step.do === "take off the heat" && isDissolved(plan) ? [onceDissolved()] : []),
     ...(massCharged !== undefined && isDusty ? [maskOn()] : []),
     ...(step.do === "de-aerate" && step.pressure !== undefined ? [airBackIn()] : []),
     ...(step.do === "rest" && !inPacks && plan.cautions.some(({ code }) => code === "stirrer") ? [lockOut()] : []),
@@ -107,13 +116,15 @@ function isStanding({ plan: { timeline } }: Sheet, { step, speed }: PlanStep): b
   );
 }
 
-/** What a step charges, each material with its mass; of a phase that is charged in parts, what is weighed for this part. */
-function chargedIn({ plan, words, say }: Sheet, { number, step, massCharged }: PlanStep): readonly string[] {
+/** What a step charges, each material and premix with its mass; of a phase that is charged in parts, what is weighed for this part. */
+function chargedIn(sheet: Sheet, { number, step, massCharged }: PlanStep): readonly string[] {
   if (massCharged === undefined || !("phase" in step)) return [];
+  const { plan, words, say } = sheet;
   const { phase } = step;
   const weighed = plan.weighing.lines.filter(({ phase }) => phase === step.phase);
   const part = plan.weighing.parts.find((one) => one.step === number);
-  return (part?.lines ?? weighed).map(({ material: key, mass: whole }) => {
+  const own = weighed.filter(({ material }) => !isPremixed(plan, phase, material));
+  const materials = (part?.lines ?? own).map(({ material: key, mass: whole }) => {
     const { massOf, asPaste } = words.lines.kettle;
     const step = weighed.find((line) => line.material === key)?.increment ?? 0;
     const material = say.material(key);
@@ -123,7 +134,9 @@ function chargedIn({ plan, words, say }: Sheet, { number, step, massCharged }: P
       const mass = say.weighed(total, Math.min(step, keptBack.increment));
       return asPaste({ material, oil: say.material(oil.material), mass });
     }
-    const mass = takenFrom(plan, phase, key)?.left.mass ?? whole;
+    const left = part ? whole : besidePremixes(plan, phase, key, whole);
+    const mass = takenFrom(plan, phase, key)?.left.mass ?? left;
     return massOf({ material, mass: step > 0 ? say.weighed(mass, step) : say.kilograms(mass) });
   });
+  return part ? materials : [...materials, ...chargedPremixes(sheet, phase)];
 }

@@ -17,8 +17,18 @@ export function reconciliation(sheet: Sheet): readonly Block[] {
   const { deviations, releasedBy } = labels;
   return section(labels.reconciliationTitle, [
     ...beside(denseForm(balanceTable(sheet)), form({ columns: [deviations, releasedBy], rows: [["", ""]] })),
+    ...thickerFilm(sheet).map(text),
     text(lines.kettle.unaccounted({ tolerance: allowed })),
   ]);
+}
+
+/** What would stay in the vessel if the film on its wall were the predicted one, where that is thicker than the stated one. */
+function thickerFilm({ plan, words, say }: Sheet): readonly string[] {
+  const { thickness: stated, predicted, isStated } = plan.films.allowed ?? {};
+  if (!isStated || stated === undefined || predicted === undefined || predicted <= stated) return [];
+  const onWall = plan.allowances.reduce((sum, { part, mass }) => (part === "wall" ? sum + mass : sum), 0);
+  const mass = onWall * (predicted / stated - 1);
+  return mass > 0 ? [words.lines.kettle.thickerFilm({ stated, predicted, mass }, say)] : [];
 }
 
 /** The step of the coarsest balance that weighs for this lot: no total is known finer. */

@@ -1,7 +1,8 @@
 import { minOf } from "../numeric/extremes.js";
-import type { Plan, PlanSchedule, WeighingLine } from "../plan/index.js";
+import type { PlanSchedule, WeighingLine } from "../plan/index.js";
 import { type Block, form, list, section } from "./blocks.js";
 import { isInPaste, takenFrom } from "./pastes.js";
+import { isDust, makingPremixes } from "./premixes.js";
 import type { Sheet } from "./render.js";
 import type { Table } from "./table.js";
 
@@ -10,7 +11,7 @@ export function weighing(sheet: Sheet): readonly Block[] {
   return section(sheet.words.labels.weighTitle, [
     form(weighingTable(sheet)),
     total(sheet),
-    ...list([...premixes(sheet), ...wettings(sheet), ...mixedBeforehand(sheet)]),
+    ...list([...makingPremixes(sheet), ...wettings(sheet), ...mixedBeforehand(sheet)]),
   ]);
 }
 
@@ -48,37 +49,11 @@ function weighingTable({ plan, words, say }: Sheet): Table {
 type Weighed = Pick<WeighingLine, "mass" | "balance" | "increment" | "tolerance"> &
   Partial<Pick<WeighingLine, "portions">>;
 
-/** Whether a material raises dust as it is weighed and poured. */
-export function isDust({ cautions }: Plan, material: string): boolean {
-  return cautions.some(({ code, materials = [] }) => code === "dust" && materials.includes(material));
-}
-
 /** What the lines add up to, on the finest of the balances. */
 function total({ plan, words, say }: Sheet): Block {
   const { lines, total: whole } = plan.weighing;
   const finest = minOf(lines.map(({ increment }) => increment));
   return { kind: "text", strong: words.lines.batch.total({ total: say.weighed(whole, finest) }), text: "" };
-}
-
-/** Premixes, in the order in which they can be made, with what is weighed into each. */
-function premixes({ plan, words, say }: Sheet): readonly string[] {
-  const { lines, premixes: made } = plan.weighing;
-  const nameOf = (key: string): string => made.find(({ premix }) => premix === key)?.name ?? key;
-  return made.map(({ name, phase, lines: own, premixes: inside, total: whole }) => {
-    const increments = own.flatMap(({ material }) =>
-      lines.filter((line) => line.phase === phase && line.material === material).map(({ increment }) => increment),
-    );
-    const finest = minOf(increments);
-    const weighed = (mass: number): string =>
-      Number.isFinite(finest) ? say.weighed(mass, finest) : say.kilograms(mass);
-    const named = (what: string, mass: number): string =>
-      words.lines.kettle.massOf({ material: what, mass: weighed(mass) });
-    const materials = [
-      ...own.map(({ material, mass }) => named(say.material(material), mass)),
-      ...inside.map(({ premix, mass }) => named(nameOf(premix), mass)),
-    ];
-    return words.lines.kettle.premixBeforehand({ name, phase, materials, total: weighed(whole) });
-  });
 }
 
 /** What there is to know of pastes; particles for which no single line gives the oil are wetted with some that is weighed already. */

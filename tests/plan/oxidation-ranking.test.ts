@@ -43,9 +43,20 @@ test("an oil that goes in off the heat is told with what it went through, and no
   expect(almond.oxidisability).toBeCloseTo(0.66 + 2.575, 12);
   const thermalExposure = runPlan(job).thermalExposures.find(({ material }) => material === "almond");
   if (!thermalExposure || "notKnown" in thermalExposure) throw new Error("no exposure");
-  // The exposure counts at 20 °C, the order at the 21 °C of the room: by Arrhenius with 90 kJ/mol.
-  const factor = Math.exp((90_000 / 8.314462618) * (1 / 293.15 - 1 / 294.15));
-  expect((thermalExposure.equivalent?.duration ?? Number.NaN) / almond.equivalentTime).toBeCloseTo(factor, 8);
+  expect(thermalExposure.equivalent).toEqual({ duration: almond.equivalentTime, temperature: 21 });
+});
+
+test("every time counts for the room, at whatever temperature the kinetics are stated", () => {
+  const at = (reference: string): number => {
+    const stated = changed(job, ({ formula }) => Object.assign(formula.materials.almond.ageingKinetics, { reference }));
+    const exposure = runPlan(stated).thermalExposures.find(({ material }) => material === "almond");
+    if (!exposure || "notKnown" in exposure) throw new Error("no exposure");
+    expect(exposure.equivalent?.temperature).toBe(21);
+    return exposure.equivalent?.duration ?? Number.NaN;
+  };
+  expect(at("35 °C") / at("20 °C")).toBeCloseTo(1, 9);
+  // Warm for 97 minutes, it ages more than that in the room.
+  expect(at("20 °C")).toBeGreaterThan(97 * 60);
 });
 
 test("an oil on the heat is run again with it charged after the heat is off, which spares most of what it went through", () => {

@@ -81,7 +81,7 @@ describe("control of the content", () => {
 
   test("each sort of samples has one row, with a box", () => {
     expect(section(hot, "Fill")).toMatch(
-      /\| Samples, to take at the filler .*\n.*\n\| Keep 8 samples, 120 g in all\. \| {2}\| {2}\|/,
+      /\| Samples, to take at the filler .*\n.*\n\| Keep 8 samples of 15 g for the stability test, 120 g in all\. \| {2}\| {2}\|/,
     );
     for (const [name, job] of Object.entries(jobsByName())) {
       const plan = runPlan(job);
@@ -108,6 +108,54 @@ describe("after filling", () => {
     const noPack = runPlan(changed(exampleJob(), (draft) => delete draft.pack.content));
     expect(section(noPack, "Fill")).toContain("| Close | no warmer than 26 °C | not known | not known |");
     expect(section(noPack, "Fill")).toContain("- Some of these times are not known: the documents do not state");
+  });
+});
+
+/** What the line of a check has as its limit. */
+function limitOf(plan: Plan, question: string): string | undefined {
+  const line = section(plan, "Checks")
+    .split("\n")
+    .find((row) => row.startsWith(`| ${question}`));
+  return line?.split(" | ").at(-2);
+}
+
+describe("where an operator would stumble", () => {
+  test("the job to start from says to stir by hand, and to go on once the gel former is gone", () => {
+    const job = JSON.parse(readFileSync(new URL("../../docs/examples/starter/job.json", import.meta.url), "utf8"));
+    const text = section(runPlan(job), "Do");
+    expect(text).toMatch(/\| 2 \| Heat to 80 °C .*\. No stirrer is stated: stir by hand meanwhile/);
+    expect(text).toMatch(
+      /\| 3 \| Take the vessel off the heat.*\. Do so only once no lump or speck of gel former is left/,
+    );
+    expect(section(hot, "Do")).not.toContain("stir by hand");
+    expect(section(hot, "Do")).toContain("Do so only once no lump or speck");
+    const unmelted = changed(exampleJob(), ({ formula }) =>
+      Object.assign(formula.materials.gelFormer, { function: "oil" }),
+    );
+    expect(section(runPlan(unmelted), "Do")).not.toContain("Do so only once no lump");
+  });
+
+  test("a film that is predicted thicker than it is stated says what it would keep of the batch, a thinner one nothing", () => {
+    // 290 g on the wall at 1 mm, and 2.4 mm would stay.
+    expect(section(lip, "Yield and reconciliation")).toMatch(
+      /planned as stated, 1 mm; predicted are 2\.4 mm\. Then 4[0-9]0 g more would stay in the vessel/,
+    );
+    expect(section(hot, "Yield and reconciliation")).not.toContain("planned as stated");
+    expect(section(cold, "Yield and reconciliation")).not.toContain("planned as stated");
+  });
+
+  test("additions that keep the bench's times say that the vessel's size adds nothing to them", () => {
+    const two = toMarkdown({ plan: runPlan(jobsByName()["two-oils-in-three-lots"]) });
+    expect(two).toContain("multiplied by 4 (the total strain is that of the bench)");
+    expect(two).toContain("They are the bench's times (nothing is added for the size of the vessel).");
+  });
+
+  test("a limit that moves, one that is nothing and one that is not known are told as such", () => {
+    expect(limitOf(cold, "Is every addition within")).toBe("at most 11.37 % with so much oil in the vessel");
+    expect(limitOf(cold, "Does the gel let its bubbles go")).toBe("no bubble is held");
+    expect(limitOf(cold, "Does the vortex stay")).toBe("depth of charge above the stirrer: not known");
+    expect(limitOf(hot, "Does the vortex stay")).toBe("depth of charge above the stirrer: 102 mm");
+    expect(limitOf(cold, "Does a lot deliver")).toBe("at least 120 kg (800 packs of 150 g)");
   });
 });
 

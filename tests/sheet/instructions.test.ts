@@ -4,6 +4,7 @@ import { toMarkdown } from "gelwright/sheet";
 import { describe, expect, test } from "vitest";
 import { instructionOf } from "../../src/sheet/doing.js";
 import { withPastes } from "../../src/sheet/pastes.js";
+import { isPremixed } from "../../src/sheet/premixes.js";
 import type { Sheet } from "../../src/sheet/render.js";
 import { plansByName } from "../plan/jobs/plans.js";
 import { changed, coldJob, exampleJob } from "../support/example.js";
@@ -30,11 +31,21 @@ function namesOf({ plan, say }: Sheet, step: PlanStep): readonly string[] {
     ...(document["with"] === "jacket" ? ["jacket", say.celsius(step.temperatureCoolant)] : []),
     // A speed that follows the oil is named with the oil from which each counts.
     ...(step.speed === undefined || "speeds" in document ? [] : [say.rpm(step.speed)]),
-    ...lines.map(({ material }) => say.material(material)),
+    ...lines
+      .filter(({ phase, material }) => !isPremixed(plan, phase, material))
+      .map(({ material }) => say.material(material)),
+    ...(step.part === undefined ? plan.weighing.premixes : [])
+      .filter(({ phase, premix: key }) => phase === document["phase"] && !isInAnother(plan, key))
+      .map(({ name }) => `premix ${name}`),
     ...(step.massCharged === undefined ? [] : [say.kilograms(withPastes(plan, step).massCharged)]),
     ...(document.do === "heat" ? ["heater full on"] : []),
     ...(document.note === undefined ? [] : [document.note]),
   ];
+}
+
+/** Whether a premix goes into another one. */
+function isInAnother({ weighing }: Plan, key: string): boolean {
+  return weighing.premixes.some(({ premixes }) => premixes.some(({ premix }) => premix === key));
 }
 
 /** A verb at its beginning, which somebody can do. */
@@ -63,6 +74,22 @@ describe.each(plans)("every instruction of %s", (_name, plan) => {
       expect(text).toMatch(verbs[step.step.do]);
       for (const name of namesOf(sheet, step)) expect(text, `step ${step.number}`).toContain(name);
       expect(text).not.toMatch(/not known|undefined|NaN/);
+    }
+  });
+
+  test("charges in all what the step takes, whether alone, as a paste or as a premix", () => {
+    for (const step of plan.timeline) {
+      if (step.massCharged === undefined) continue;
+      const [, materials = ""] = instructionOf(sheet, step).split(/(?<=\)[^:]*|additions\)): /);
+      const masses = [...materials.matchAll(/(?:^|\+ )(\d[\d.]*) (k?g) /g)].map(
+        ([, mass, unit]) => Number(mass) / (unit === "g" ? 1000 : 1),
+      );
+      expect(masses.length, `step ${step.number}: ${materials}`).toBeGreaterThan(0);
+      const sum = masses.reduce((all, mass) => all + mass, 0);
+      const coarsest = Math.max(...plan.weighing.lines.map(({ increment }) => increment));
+      expect(Math.abs(sum - (withPastes(plan, step).massCharged ?? 0)), `step ${step.number}`).toBeLessThan(
+        coarsest * masses.length,
+      );
     }
   });
 
@@ -116,6 +143,11 @@ test("a premix and the parts of a phase are weighed as the plan has them", () =>
   expect(premix?.lines).toHaveLength(2);
   const almond = premix?.lines.find(({ material }) => material === "almond");
   const written = sheet.split("\n").find((line) => line.includes("Make the premix pearl slurry for phase C"));
+  expect(written).toMatch(/Mask and extraction on\.$/);
+  const charged = sheet.split("\n").find((line) => /^\| \d+ \| Stir in phase C/.test(line));
+  expect(charged).toContain("g premix pearl slurry");
+  expect(charged).not.toContain("mica");
+  expect(charged).not.toContain("Mask");
   expect(written).toContain("sweet almond oil");
   expect(written).toContain(`${((almond?.mass ?? 0) * 1000).toFixed(2)} g`);
   const parts = plan.timeline.filter(({ part }) => part !== undefined);

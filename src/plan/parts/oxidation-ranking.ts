@@ -1,5 +1,4 @@
 import type { Material } from "../../formula/index.js";
-import { relativeRateFunction } from "../../heat/index.js";
 import { oxidationRanking, profileValues } from "../../oils/index.js";
 import type { Content } from "../contents.js";
 import type { NotKnown } from "../figure.js";
@@ -7,9 +6,9 @@ import { runSteps } from "../run.js";
 import { settingMarginOf } from "../setting.js";
 import type { Moment, Run } from "../state.js";
 import type { Step } from "../steps/index.js";
-import { by, either, otherwise, type Reason, stated, Unknown, unknown, where } from "../unknown.js";
+import { by, either, otherwise, type Reason, Unknown, unknown, where } from "../unknown.js";
 import { isHeated, massOfMaterial, untilFilled } from "./in-vessel.js";
-import { exposureOf } from "./thermal-exposure.js";
+import { equivalentOf } from "./thermal-exposure.js";
 
 /** What is known of one oil before it is ranked among the others. */
 interface Heated {
@@ -109,13 +108,6 @@ function oxidisabilityOf({ key, fattyAcids }: Material): number {
   if (acids.length === 0) unknown("not-stated", { field: "material-fatty-acids", of: key });
   const profile = Object.fromEntries(acids.map(([acid, share]) => [acid, 100 * share]));
   return by("oxidisability", () => profileValues({ profile }).oxidisability, { of: key });
-}
-
-/** The time at the room's temperature that does as much as the way of a material [s]: one reference for all oils, so that their times can be compared. */
-function equivalentOf(run: Run, material: Material): number {
-  const kinetics = stated(material.ageingKinetics, "material-ageing-kinetics", { of: material.key });
-  const { equivalentTime } = exposureOf(run, material);
-  return by("thermal-exposure", () => equivalentTime / relativeRateFunction(kinetics)(run.job.process.room));
 }
 
 /** What it would go through if it were charged after the heat is off: with the first phase that is, else by itself at once. */

@@ -1,8 +1,8 @@
 import type { Material } from "../../formula/index.js";
-import { type Segment, type ThermalExposure, thermalExposure } from "../../heat/index.js";
+import { relativeRateFunction, type Segment, type ThermalExposure, thermalExposure } from "../../heat/index.js";
 import type { NotKnown } from "../figure.js";
 import type { Run } from "../state.js";
-import { by, type Cell, cell, otherwise, unknown } from "../unknown.js";
+import { by, type Cell, cell, otherwise, stated, unknown } from "../unknown.js";
 import { isHeated, massOfMaterial, untilFilled } from "./in-vessel.js";
 
 /** From here on an oil counts as warm, for want of a figure of its own [°C]: common practice, no source. */
@@ -18,7 +18,7 @@ export interface Exposed {
   readonly durationAbove: number;
   /** That temperature [°C]. */
   readonly temperatureAbove: number;
-  /** The time [s] at its reference temperature [°C] that would have done as much, if its ageing kinetics are stated. */
+  /** The time [s] at the temperature of the room [°C] that would have done as much, if its ageing kinetics are stated. */
   readonly equivalent?: { readonly duration: number; readonly temperature: number };
 }
 
@@ -59,7 +59,7 @@ export function segmentsWith(run: Run, key: string): readonly Segment[] {
 
 /**
  * What each heat-sensitive material goes through in the vessel of a process that heats: how warm, how long, and if its
- * kinetics are stated, the time at its reference temperature that would do as much. It ranks orders of work; it
+ * kinetics are stated, the time at the temperature of the room that would do as much. It ranks orders of work; it
  * predicts nothing.
  */
 export function thermalExposuresOf(run: Run): readonly MaterialExposure[] {
@@ -72,23 +72,28 @@ export function thermalExposuresOf(run: Run): readonly MaterialExposure[] {
   return [...sensitive].map(
     (material): MaterialExposure =>
       otherwise(
-        () => ({ material: material.key, ...shownOf(material, exposureOf(run, material)) }),
+        () => ({ material: material.key, ...shownOf(run, material) }),
         (notKnown) => ({ material: material.key, notKnown }),
       ),
   );
 }
 
-function shownOf(
-  { ageingKinetics }: Material,
-  { temperatureMax, duration, durationAbove = 0, equivalentTime }: ThermalExposure,
-): Exposed {
+/** The time at the room's temperature that does as much as the way of a material [s]: one reference for all, so that their times can be compared. */
+export function equivalentOf(run: Run, material: Material): number {
+  const kinetics = stated(material.ageingKinetics, "material-ageing-kinetics", { of: material.key });
+  const { equivalentTime } = exposureOf(run, material);
+  return by("thermal-exposure", () => equivalentTime / relativeRateFunction(kinetics)(run.job.process.room));
+}
+
+function shownOf(run: Run, material: Material): Exposed {
+  const { temperatureMax, duration, durationAbove = 0 } = exposureOf(run, material);
   return {
     temperatureMax,
     duration,
     temperatureAbove: warmFrom,
     durationAbove,
-    ...(ageingKinetics && {
-      equivalent: { duration: equivalentTime, temperature: ageingKinetics.temperatureReference },
+    ...(material.ageingKinetics && {
+      equivalent: { duration: equivalentOf(run, material), temperature: run.job.process.room },
     }),
   };
 }

@@ -5,7 +5,7 @@ import type { Say } from "./types.js";
 export const emulsionLines = {
   /** What is kept of the bench while an addition is taken up, behind the factor. */
   keeps: {
-    time: "",
+    time: " (nothing is added for the size of the vessel)",
     revolutions: " (the stirrer makes as many turns as at the bench)",
     "tip travel": " (the tip of the stirrer travels as far as at the bench)",
     "energy per volume": " (each litre takes as much energy as at the bench)",

@@ -65,12 +65,16 @@ export const kettleLines = {
   neverAbove: ({ instruction, max }: { readonly instruction: string; readonly max: number }, say: Say): string =>
     `${instruction}, never above ${say.celsius(max)}`,
   maskOn: (): string => "Mask and extraction on",
+  // Both common practice, no source.
+  stirByHand: (): string => "No stirrer is stated: stir by hand meanwhile, at the heated wall too",
+  onceDissolved: (): string => "Do so only once no lump or speck of gel former is left",
   lockOut: (): string => "Lock the stirrer out before anyone reaches in",
   airBackIn: (): string =>
     "Watch the foam meanwhile. Then stop the stirrer, let the air back in slowly, and open only when the gauge shows no vacuum",
   stopBelow: ({ min }: { readonly min: number }, say: Say): string =>
     `Stop when the vessel is cooler than ${say.celsius(min)}`,
   massOf: ({ material, mass }: { readonly material: string; readonly mass: string }): string => `${mass} ${material}`,
+  premixOf: ({ name, mass }: { readonly name: string; readonly mass: string }): string => `${mass} premix ${name}`,
   /** Of what was made into a paste beforehand. */
   asPaste: ({ material, oil, mass }: Readonly<Record<"material" | "oil" | "mass", string>>): string =>
     `${mass} paste of ${material} and ${oil}`,
@@ -138,5 +142,7 @@ export const kettleLines = {
   leftInVessel: ({ name }: { readonly name: string }): string => `${name} (weigh or estimate)`,
   unaccounted: ({ tolerance }: { readonly tolerance: string }): string =>
     `Not accounted for: the mass weighed in, less all that was found. If it is more than ${tolerance} either way (the weighing tolerances together), tell the owner of the formula before the batch is released.`,
+  thickerFilm: (of: Readonly<Record<"stated" | "predicted" | "mass", number>>, say: Say): string =>
+    `The film on the wall is planned as stated, ${say.millimetres(of.stated, 2)}; predicted are ${say.millimetres(of.predicted, 2)}. Then ${say.kilograms(of.mass, 2)} more would stay in the vessel, and so much less would be filled.`,
   inPacks: ({ count }: { readonly count: number }, say: Say): string => `In ${say.count(count)} packs`,
 };

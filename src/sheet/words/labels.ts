@@ -186,7 +186,7 @@ export const labels = {
   all: "all",
   throughTheNozzle: "through the nozzle of the pack",
   sparedOilsNote:
-    "Counted in the vessel, from charging to the last full pack. The figures compare processes; they do not predict shelf life.",
+    "Counted in the mix, from charging to the last full pack, for the temperature of the room. The figures compare processes; they do not predict shelf life.",
   chargeOffTheHeatNote:
     "Ranked by Cox value × share × equivalent time that is saved by charging the oil off the heat. The maker decides from which figure on an oil has to wait.",
   speedsNote:

@@ -95,7 +95,7 @@ export const steps: Words["steps"] = {
     return `Stir in ${partOf(step, say)}phase ${phase} (${say.kilograms(step.massCharged)})${turning}, ${adding[additions === "stream" ? "stream" : "portions"]}`;
   },
   "match clarity": () =>
-    "Look through a sample at room temperature, once its air is drawn or spun out: it must be as clear as the bench's (☐ clear ☐ not clear). If it is not, ask the owner of the formula before you go on",
+    "Look through a sample in a jar like the bench's, at room temperature and once its air is drawn or spun out: it must be as clear as the bench's (☐ clear ☐ not clear). If it is not, ask the owner of the formula before you go on",
   check: (step, say) => {
     const { what, expect } = read(step, "check");
     const wanted = say.given(expect, (right) => ` It must be ${right}.`);

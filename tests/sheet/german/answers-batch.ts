@@ -41,7 +41,7 @@ export const batchAnswers: Pick<
     below: (answer, say) => `Eine Charge liefert nach allen Verlusten nur ${value(answer, say)}: weniger als verlangt.`,
     notKnown: () => "ob eine Charge liefert, was verlangt ist",
     limit: (answer, say) =>
-      `${limit(answer, say)}${say.given(numberBeside(answer, "packs"), (packs) => ` (${say.count(packs)} Packungen)`)}`,
+      `${limit(answer, say)}${say.given(numberBeside(answer, "packs"), (packs) => ` (${say.count(packs)} Packungen zu ${say.given(answer.limit.min?.value, (mass) => say.kilograms(mass / packs))})`)}`,
   }),
   "working-volume": within({
     question: "Passt eine Charge in das Nutzvolumen des Kessels?",
@@ -119,7 +119,7 @@ export const batchAnswers: Pick<
     question: "Füllt die Charge bei der angestrebten Füllmenge die verlangten Packungen?",
     met: (answer, say) => `Die Charge füllt ${value(answer, say)} Packungen.`,
     below: (answer, say) =>
-      `Die Charge füllt nur ${value(answer, say)} Packungen${say.given(numberBeside(answer, "mass"), (mass) => ` zu ${say.kilograms(mass)}`)}, weil jede Packung mehr enthält, als auf dem Etikett steht. Eine größere Charge herstellen oder gleichmäßiger abfüllen.`,
+      `Die Charge füllt nur ${value(answer, say)} Packungen${say.given(numberBeside(answer, "mass"), (mass) => ` zu ${say.kilograms(mass)}`)}, weil jede Packung mehr enthält, als auf dem Etikett steht. Eine größere Charge herstellen, gleichmäßiger abfüllen oder weniger Packungen hinnehmen.`,
     notKnown: () => "wie viele Packungen die Charge füllt",
   }),
   "samples-within-allowance": notAbove({

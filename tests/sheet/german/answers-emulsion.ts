@@ -104,6 +104,7 @@ export const emulsionAnswers: Pick<
       `ob jede Zugabe von ${phase(answer)} so klein ist, wie sie das Labor auf einmal einarbeiten konnte`,
     meanwhile: "Einen Strahl oder Portionen dieser Größe zuerst im Labor versuchen.",
     value: (answer, say) => `Anteil vom Kesselinhalt: ${value(answer, say)} (${say.place(answer.at)})`,
+    limit: (answer, say) => `${limit(answer, say)} bei so viel Öl im Kessel`,
   }),
   "surfactant-covers-droplets": notBelow({
     question: "Reicht das Tensid, um die Tröpfchen zu bedecken?",
@@ -163,7 +164,10 @@ export const emulsionAnswers: Pick<
       `Das Gel hält in ${step(answer, say)} seine ${value(answer, say)} großen Blasen fest: langsam rühren, damit alles fließt, weniger Luft einziehen, oder ein stärkeres Vakuum anlegen.`,
     notKnown: (answer, say) => `ob das Gel in ${step(answer, say)} seine Blasen freigibt`,
     value: (answer, say) => `Blasendurchmesser: ${value(answer, say)}`,
-    limit: (answer, say) => `größer als die größte festgehaltene: ${say.interval(answer.limit.min, "length")}`,
+    limit: (answer, say) =>
+      answer.limit.min?.max === 0
+        ? "keine Blase wird festgehalten"
+        : `größer als die größte festgehaltene: ${say.interval(answer.limit.min, "length")}`,
   }),
   "air-has-time": notAbove({
     question: "Hat die Luft beim Entlüften Zeit zu entweichen?",

@@ -105,7 +105,8 @@ export const stirringAnswers: Pick<
     notKnown: (answer, say) => `ob eine Trombe Luft bis zum Rührer zieht (${say.place(answer.at)})`,
     meanwhile: "Die Oberfläche beobachten und langsamer rühren, wenn sie einsinkt.",
     value: (answer, say) => `Tiefe der Trombe: ${valueAt(answer, say)}${reynolds(answer, say)}`,
-    limit: (answer, say) => `Ansatz über dem Rührer: ${say.interval(answer.limit.max, "length")}`,
+    limit: ({ limit: { max } }, say) =>
+      `Ansatz über dem Rührer: ${max?.min === 0 && max.max === null ? say.notKnown : say.interval(max, "length")}`,
   }),
   "particles-go-in": within({
     question: "Kommen die Partikel hinein, wenn das Gel dick genug zum Tragen und dünn genug zum Rühren ist?",

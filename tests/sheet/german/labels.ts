@@ -183,7 +183,7 @@ export const labels: Labels = {
   all: "alles",
   throughTheNozzle: "durch die Düse der Packung",
   sparedOilsNote:
-    "Gezählt im Kessel, von der Zugabe bis zur letzten vollen Packung. Die Zahlen vergleichen Verfahren; sie sagen keine Haltbarkeit voraus.",
+    "Gezählt im Gemisch, von der Zugabe bis zur letzten vollen Packung, für die Temperatur des Raums. Die Zahlen vergleichen Verfahren; sie sagen keine Haltbarkeit voraus.",
   chargeOffTheHeatNote:
     "Geordnet nach Cox-Wert × Anteil × gleichwertiger Zeit, die die Zugabe nach dem Heizen spart. Ab welcher Zahl ein Öl warten muss, entscheidet der Hersteller.",
   speedsNote:

@@ -125,7 +125,7 @@ export const air: Lines["air"] = {
 
 export const emulsion: Lines["emulsion"] = {
   keeps: {
-    time: "",
+    time: " (für die Größe des Kessels ist nichts zugeschlagen)",
     revolutions: " (der Rührer macht so viele Umdrehungen wie im Labor)",
     "tip travel": " (die Spitze des Rührers legt so viel Weg zurück wie im Labor)",
     "energy per volume": " (jeder Liter nimmt so viel Energie auf wie im Labor)",

@@ -65,9 +65,10 @@ export const stability: Lines["stability"] = {
   transitions: { "gel-point": "Erstarren und Lösen" },
   date: ({ year, month, day }) => `${two(day)}.${two(month)}.${year}`,
   day: ({ day }, say) => say.count(day),
-  takes: ({ samples, mass }, say) => `${say.count(samples)} Proben zurückstellen, zusammen ${say.kilograms(mass, 3)}.`,
+  takes: ({ samples, mass }, say) =>
+    `${say.count(samples)} Proben zu ${say.kilograms(mass / samples, 3)} für die Stabilitätsprüfung zurückstellen, zusammen ${say.kilograms(mass, 3)}.`,
   takesNotKnown: ({ samples, reason }, say) =>
-    `${say.count(samples)} Proben zurückstellen; wie viel Produkt das ist, ist nicht bekannt: ${reason}.`,
+    `${say.count(samples)} Proben für die Stabilitätsprüfung zurückstellen; wie viel Produkt das ist, ist nicht bekannt: ${reason}.`,
   upTo: ({ day }, say) => `Die letzte Entnahme ist am Tag ${say.count(day)}.`,
   storage: ({ name, temperature }) => (temperature === "" || name === temperature ? name : `${name} (${temperature})`),
   standsFor: ({ min, value, max, temperature }, say) =>

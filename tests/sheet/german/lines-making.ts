@@ -113,10 +113,13 @@ export const kettle: Lines["kettle"] = {
       : `${instruction}, nur bei ${min === undefined ? `höchstens ${say.celsius(max)}` : `mindestens ${say.celsius(min)}`}`,
   neverAbove: ({ instruction, max }, say) => `${instruction}, nie über ${say.celsius(max)}`,
   maskOn: () => "Staubmaske und Absaugung an",
+  stirByHand: () => "Kein Rührer ist angegeben: währenddessen von Hand rühren, auch an der beheizten Wand",
+  onceDissolved: () => "Erst dann, wenn kein Klumpen und kein Korn des Gelbildners mehr da ist",
   lockOut: () => "Vor jedem Hineingreifen den Rührer gegen Einschalten sichern",
   airBackIn: () =>
     "Dabei den Schaum beobachten. Dann den Rührer abstellen, langsam belüften und erst öffnen, wenn das Manometer kein Vakuum mehr zeigt",
   stopBelow: ({ min }, say) => `Aufhören, wenn der Kessel kälter als ${say.celsius(min)} ist`,
+  premixOf: ({ name, mass }) => `${mass} Vormischung ${name}`,
   asPaste: ({ material, oil, mass }) => `${mass} Paste aus ${material} und ${oil}`,
   massOf: ({ material, mass }) => `${mass} ${material}`,
   charged: ({ instruction, materials }) => `${instruction}: ${materials.join(" + ")}`,
@@ -166,6 +169,8 @@ export const kettle: Lines["kettle"] = {
   leftInVessel: ({ name }) => `${name} (wiegen oder schätzen)`,
   unaccounted: ({ tolerance }) =>
     `Nicht nachgewiesen: die eingewogene Masse abzüglich alles Gefundenen. Ist es nach oben oder unten mehr als ${tolerance} (alle Wägetoleranzen zusammen), vor der Freigabe den Verantwortlichen der Rezeptur verständigen.`,
+  thickerFilm: ({ stated, predicted, mass }, say) =>
+    `Der Film an der Wand ist wie angegeben geplant, ${say.millimetres(stated, 2)}; vorhergesagt sind ${say.millimetres(predicted, 2)}. Dann blieben ${say.kilograms(mass, 2)} mehr im Kessel, und so viel weniger würde abgefüllt.`,
   inPacks: ({ count }, say) => `In ${say.count(count)} Packungen`,
 };
 

@@ -74,7 +74,7 @@ export const steps: Words["steps"] = {
     return `Einrühren: ${partOf(step, say)}Phase ${phase} (${say.kilograms(step.massCharged)})${turning}, ${form}`;
   },
   "match clarity": () =>
-    "Eine Probe bei Raumtemperatur durchsehen, sobald ihre Luft herausgezogen oder abgeschleudert ist: sie muss so klar sein wie die des Labors (☐ klar ☐ nicht klar). Ist sie es nicht, vor dem Weitermachen den Verantwortlichen der Rezeptur fragen",
+    "Eine Probe in einem Glas wie dem des Labors durchsehen, bei Raumtemperatur und sobald ihre Luft herausgezogen oder abgeschleudert ist: sie muss so klar sein wie die des Labors (☐ klar ☐ nicht klar). Ist sie es nicht, vor dem Weitermachen den Verantwortlichen der Rezeptur fragen",
   check: (step, say) => {
     const { what, expect } = read(step, "check");
     const wanted = say.given(expect, (right) => ` Richtig ist: ${right}.`);

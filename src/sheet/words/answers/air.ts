@@ -46,7 +46,10 @@ export const airAnswers: Each<Air, AnswerWords> = {
       `The gel holds its bubbles in ${step(answer, say)}, which are ${value(answer, say)} wide: stir slowly so that all of it yields, draw less air in, or use a stronger vacuum.`,
     notKnown: (answer, say) => `Whether the gel lets its bubbles go in ${step(answer, say)}`,
     value: (answer, say) => `bubble diameter: ${value(answer, say)}`,
-    limit: (answer, say) => `larger than the largest that is held: ${say.interval(answer.limit.min, "length")}`,
+    limit: (answer, say) =>
+      answer.limit.min?.max === 0
+        ? "no bubble is held"
+        : `larger than the largest that is held: ${say.interval(answer.limit.min, "length")}`,
   }),
   "air-has-time": notAbove({
     question: "Does the air have time to leave while the gel is de-aerated?",

@@ -36,7 +36,7 @@ export const batchAnswers: Each<Batch, AnswerWords> = {
     below: (answer, say) => `A lot delivers only ${value(answer, say)} after all losses: less than asked for.`,
     notKnown: () => "Whether a lot delivers what was asked for",
     limit: (answer, say) =>
-      `${limit(answer, say)}${say.given(numberBeside(answer, "packs"), (packs) => ` (${say.count(packs)} packs)`)}`,
+      `${limit(answer, say)}${say.given(numberBeside(answer, "packs"), (packs) => ` (${say.count(packs)} packs${say.given(answer.limit.min?.value, (mass) => ` of ${say.kilograms(mass / packs)}`)})`)}`,
   }),
   "working-volume": within({
     question: "Does a lot fit the working volume of the vessel?",

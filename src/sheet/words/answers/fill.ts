@@ -44,7 +44,7 @@ export const fillAnswers: Each<Fill, AnswerWords> = {
     question: "Does the batch fill the packs asked for, at the fill that is aimed at?",
     met: (answer, say) => `The batch fills ${value(answer, say)} packs.`,
     below: (answer, say) =>
-      `The batch fills only ${value(answer, say)} packs${say.given(numberBeside(answer, "mass"), (mass) => ` of ${say.kilograms(mass)}`)}, because each pack holds more than its label states. Make a larger batch, or narrow the spread of the filler.`,
+      `The batch fills only ${value(answer, say)} packs${say.given(numberBeside(answer, "mass"), (mass) => ` of ${say.kilograms(mass)}`)}, because each pack holds more than its label states. Make a larger batch, narrow the spread of the filler, or accept fewer packs.`,
     notKnown: () => "How many packs the batch fills",
   }),
 };

@@ -95,6 +95,7 @@ export const stirringAnswers: Each<Stirring, AnswerWords> = {
     notKnown: (answer, say) => `Whether a vortex draws air down to the stirrer (${say.place(answer.at)})`,
     meanwhile: "Watch the surface, and stir more slowly if it dips.",
     value: (answer, say) => `depth of the vortex: ${valueAt(answer, say)}${reynolds(answer, say)}`,
-    limit: (answer, say) => `depth of charge above the stirrer: ${say.interval(answer.limit.max, "length")}`,
+    limit: ({ limit: { max } }, say) =>
+      `depth of charge above the stirrer: ${max?.min === 0 && max.max === null ? say.notKnown : say.interval(max, "length")}`,
   }),
 };
