@@ -88,13 +88,12 @@ export type { ClarityAt, ClarityCorrection, PlanClarity } from "./parts/haze.js"
 export type { PlanAllergens } from "./parts/listed.js";
 export type { LotOrder } from "./parts/lot-order.js";
 export type { MaterialPart, NaturalOrigin } from "./parts/natural-origin.js";
-export type { Note } from "./parts/note.js";
+export type { DilutedGel, Note } from "./parts/note.js";
 export type { OilInduction, PlanOilLimits } from "./parts/oil-limits.js";
 export type { OxidationRank, RankedOil } from "./parts/oxidation-ranking.js";
 export type { PlanPacks } from "./parts/packs.js";
 export type { PlanParticle } from "./parts/particles.js";
 export type { PasteWeighing, WeighingPaste } from "./parts/pastes.js";
-export type { DilutedGel } from "./parts/rinse-off.js";
 export type { PlanSamples } from "./parts/samples.js";
 export type { ScaleMetrics } from "./parts/scale.js";
 export type { Source } from "./parts/sources.js";

@@ -2,6 +2,7 @@ import type { WeighedLot } from "../batch/index.js";
 import { copied } from "./copied.js";
 import type { NotKnown } from "./figure.js";
 import { namesOf } from "./job.js";
+import { notesOf } from "./notes/index.js";
 import { afterFillingOf, type PlanAfterFilling } from "./parts/after-filling.js";
 import { airOf, type PlanAir } from "./parts/air.js";
 import { allowancesOf, type Cost, costOfBatch, type Lots, lotsOf, type Weighing, weighingOf } from "./parts/batch.js";
@@ -16,7 +17,6 @@ import { allergensOf, listingNamesOf, type PlanAllergens } from "./parts/listed.
 import { type LotOrder, lotOrderOf } from "./parts/lot-order.js";
 import { type NaturalOrigin, naturalOriginOf } from "./parts/natural-origin.js";
 import type { Note } from "./parts/note.js";
-import { notesOf } from "./parts/notes.js";
 import { oilLimitsOf, type PlanOilLimits } from "./parts/oil-limits.js";
 import { oxidationRankingOf, type RankedOil } from "./parts/oxidation-ranking.js";
 import { type PlanPacks, packsOf } from "./parts/packs.js";

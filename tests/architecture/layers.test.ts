@@ -66,6 +66,8 @@ const snippets: readonly Snippet[] = [
   ]),
   // The plan has folders of its own: questions stand on parts, parts on steps, all on codes, and nothing else on a neighbour.
   { file: "src/plan/questions/to-parts.ts", code: 'export * from "../parts/thing.js";', allowed: true },
+  { file: "src/plan/notes/to-parts.ts", code: 'export * from "../parts/thing.js";', allowed: true },
+  { file: "src/plan/parts/to-notes.ts", code: 'export * from "../notes/thing.js";', allowed: false },
   { file: "src/plan/parts/to-steps.ts", code: 'export * from "../steps/thing.js";', allowed: true },
   { file: "src/plan/parts/to-codes.ts", code: 'export * from "../codes/thing.js";', allowed: true },
   { file: "src/plan/codes/to-outer.ts", code: 'export * from "../thing.js";', allowed: false },

@@ -2,7 +2,8 @@ import { pressureToClear, temperatureToClear } from "../../particles/index.js";
 import type { Figure } from "../figure.js";
 import type { Run } from "../state.js";
 import { by, orNotKnown, otherwise, type Reason, stated, unknown, where } from "../unknown.js";
-import { type AirSegment, airAsked, airSegmentsIn, bubbleOf, heldBubbles, riseInPack } from "./bubbles.js";
+import { airAsked, bubbleOf } from "./bubble.js";
+import { type AirSegment, airSegmentsIn, heldBubbles, riseInPack } from "./bubbles.js";
 import { gelOf } from "./droplets.js";
 import { boilingIn, boilsBelow, clearingUnderVacuum, foamUnderVacuum } from "./vacuum.js";
 

@@ -1,30 +1,15 @@
-import { type Bubble, largestSuspendedDiameter, settlingOverCurve } from "../../particles/index.js";
+import { largestSuspendedDiameter, settlingOverCurve } from "../../particles/index.js";
 import { exactly, type Figure } from "../figure.js";
-import type { Job } from "../job.js";
 import { levelAt } from "../level.js";
 import { packCooling } from "../pack.js";
 import type { Moment, Run, State } from "../state.js";
 import { by, type Cell, cell, remembered, stated, unknown } from "../unknown.js";
+import { airAsked, bubbleOf } from "./bubble.js";
 import { gelOf } from "./droplets.js";
 import { byReadings, densityOfAir, meltOf } from "./melt.js";
 import { fillingOf, isMelt } from "./moments.js";
 import { durationOfRise, risesIn } from "./rising.js";
 import { yieldStressFigure } from "./yield-stress.js";
-
-type Air = NonNullable<Job["process"]["air"]>;
-
-/** The bubbles that the process asks about. */
-export function airAsked({ job }: Run): Air {
-  return stated(job.process.air, "process-air");
-}
-
-/** The bubbles as the kernels take them. */
-export function bubbleOf({
-  bubbleDiameter: diameter,
-  surface,
-}: Air): Pick<Bubble, "diameter" | "surface"> & { readonly beyond: "extend" } {
-  return { diameter, ...(surface && { surface }), beyond: "extend" };
-}
 
 /** One stretch in which the melt cools off the heat, without stirring or an addition. */
 export interface AirSegment {

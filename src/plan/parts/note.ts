@@ -1,7 +1,7 @@
 import type { NoteCode } from "../codes/notes.js";
+import type { Ends } from "../contents.js";
 import type { NotKnown } from "../figure.js";
 import type { Reason } from "../unknown.js";
-import type { DilutedGel } from "./rinse-off.js";
 
 /** Something to know that no verdict is given on: its code, and what numbers there are. */
 export interface Note {
@@ -49,4 +49,20 @@ export interface Note {
   readonly mismatch?: { readonly min: number; readonly max: number };
   /** Why it has no figure. */
   readonly notKnown?: Reason;
+}
+
+/** The gel with some water in its outer phase. */
+export interface DilutedGel {
+  /** Water that has gone in, by mass of the gel. */
+  readonly water: number;
+  /** Of the outer phase. */
+  readonly refractiveIndexOuter: number;
+  /** Index of the oil less that of the outer phase. */
+  readonly mismatch: number;
+  /** Of oil in oil and outer phase. */
+  readonly volumeFractionOil: number;
+  /** Between two pictures of the droplets and the ends of the mismatch [1/m]. */
+  readonly turbidity: Ends;
+  /** By the law of packed droplets [Pa]; left out where that does not reach, or the interfacial tension is not known. */
+  readonly yieldStress?: { readonly min: number; readonly value?: number; readonly max: number };
 }

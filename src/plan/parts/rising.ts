@@ -5,7 +5,7 @@ import { bubbleRise } from "../../particles/index.js";
 import { endOf } from "../balance.js";
 import type { Moment, Run } from "../state.js";
 import { by } from "../unknown.js";
-import { airAsked, bubbleOf } from "./bubbles.js";
+import { airAsked, bubbleOf } from "./bubble.js";
 import { meltOf } from "./melt.js";
 
 /** 0 °C [K]. */

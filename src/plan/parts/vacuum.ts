@@ -10,7 +10,7 @@ import type { Job } from "../job.js";
 import { levelAt } from "../level.js";
 import type { Moment, Run, State } from "../state.js";
 import { by, otherwise, stated, unknown } from "../unknown.js";
-import { airAsked, bubbleOf } from "./bubbles.js";
+import { airAsked, bubbleOf } from "./bubble.js";
 import { waterActivityOf } from "./emulsion.js";
 import { molarMassOfOil } from "./evaporation.js";
 import { lastState, momentsOf } from "./moments.js";

@@ -2,7 +2,8 @@ import { depthsIn } from "../bowl.js";
 import type { LawCode } from "../codes/bases.js";
 import type { Ends } from "../contents.js";
 import { atMost, between, exactly, type Figure } from "../figure.js";
-import { type AirSegment, airAsked, airSegmentsIn, heldBubbles } from "../parts/bubbles.js";
+import { airAsked } from "../parts/bubble.js";
+import { type AirSegment, airSegmentsIn, heldBubbles } from "../parts/bubbles.js";
 import {
   bubbleUnderPressure,
   clearingWhileDeaerating,

@@ -1,9 +1,9 @@
 import { ohnesorgeNumber } from "../../rheology/index.js";
+import { flowChoiceOf, throughNozzle } from "../parts/flow.js";
+import type { Note } from "../parts/note.js";
+import { yieldStressFigure } from "../parts/yield-stress.js";
 import type { Run } from "../state.js";
 import { by, otherwise, stated, where } from "../unknown.js";
-import { flowChoiceOf, throughNozzle } from "./flow.js";
-import type { Note } from "./note.js";
-import { yieldStressFigure } from "./yield-stress.js";
 
 /** A gel that is to be sprayed: no number says whether one with a yield stress breaks up, and without one not how fine. */
 export function strengthNotes(run: Run): readonly Note[] {

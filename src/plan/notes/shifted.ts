@@ -1,7 +1,7 @@
+import type { Note } from "../parts/note.js";
 import type { Run } from "../state.js";
 import { unique } from "../unique.js";
 import { otherwise } from "../unknown.js";
-import type { Note } from "./note.js";
 
 /** The compositions on the way of a run that flow by the curve of another one. */
 export function shiftNotes({ moments, job }: Run): readonly Note[] {

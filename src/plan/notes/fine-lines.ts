@@ -1,10 +1,10 @@
 import { capillaryReach } from "../../rheology/index.js";
+import { gelOf } from "../parts/droplets.js";
+import { thickestFilmOf } from "../parts/films.js";
+import type { Note } from "../parts/note.js";
+import { yieldStressFigure } from "../parts/yield-stress.js";
 import type { Run } from "../state.js";
 import { by, orNotKnown, stated, unknown, where } from "../unknown.js";
-import { gelOf } from "./droplets.js";
-import { thickestFilmOf } from "./films.js";
-import type { Note } from "./note.js";
-import { yieldStressFigure } from "./yield-stress.js";
 
 /** Whether the product is a gel: it holds gel former, or is an emulsion. */
 function isGel(run: Run): boolean {

@@ -1,28 +1,11 @@
 import { gelWithWater, waterUntilFlowing, waterUntilMilky } from "../../gel/index.js";
 import { yieldStressForFilm } from "../../rheology/index.js";
 import type { Charge } from "../charge.js";
-import type { Ends } from "../contents.js";
+import { gelOf, withOil } from "../parts/droplets.js";
+import { gelOfKilogram } from "../parts/gel-of-kilogram.js";
+import type { DilutedGel, Note } from "../parts/note.js";
 import type { Run } from "../state.js";
 import { by, orNotKnown, otherwise, stated } from "../unknown.js";
-import { gelOf, withOil } from "./droplets.js";
-import { gelOfKilogram } from "./gel-of-kilogram.js";
-import type { Note } from "./note.js";
-
-/** The gel with some water in its outer phase. */
-export interface DilutedGel {
-  /** Water that has gone in, by mass of the gel. */
-  readonly water: number;
-  /** Of the outer phase. */
-  readonly refractiveIndexOuter: number;
-  /** Index of the oil less that of the outer phase. */
-  readonly mismatch: number;
-  /** Of oil in oil and outer phase. */
-  readonly volumeFractionOil: number;
-  /** Between two pictures of the droplets and the ends of the mismatch [1/m]. */
-  readonly turbidity: Ends;
-  /** By the law of packed droplets [Pa]; left out where that does not reach, or the interfacial tension is not known. */
-  readonly yieldStress?: { readonly min: number; readonly value?: number; readonly max: number };
-}
 
 /** A film that half of the light passes straight still counts as clear: common practice, no source. */
 const usualTransmittanceMin = 0.5;

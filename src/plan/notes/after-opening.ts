@@ -1,10 +1,10 @@
 import { gelWithWater, stillAirCoefficient, waterTakenUpAfter } from "../../gel/index.js";
 import { massOf } from "../contents.js";
+import { gelOf, withOil } from "../parts/droplets.js";
+import { gelOfKilogram } from "../parts/gel-of-kilogram.js";
+import type { Note } from "../parts/note.js";
 import type { Run } from "../state.js";
 import { by, orNotKnown, stated, where } from "../unknown.js";
-import { gelOf, withOil } from "./droplets.js";
-import { gelOfKilogram } from "./gel-of-kilogram.js";
-import type { Note } from "./note.js";
 
 /** Air at rest over an opened gel [m], where nothing says how deep it is: common practice, no source. */
 const usualGap = 0.015;

@@ -1,12 +1,12 @@
+import { benchAdditionNotes } from "../parts/bench-additions.js";
+import { lossNotes } from "../parts/films.js";
+import type { Note } from "../parts/note.js";
 import type { Run } from "../state.js";
 import { openedNotes } from "./after-opening.js";
-import { benchAdditionNotes } from "./bench-additions.js";
-import { lossNotes } from "./films.js";
 import { fineLineNotes } from "./fine-lines.js";
-import type { Note } from "./note.js";
 import { rinseOffNotes } from "./rinse-off.js";
 import { shiftNotes } from "./shifted.js";
-import { strengthNotes } from "./strength-notes.js";
+import { strengthNotes } from "./strength.js";
 
 /** What is to be said of a run without a verdict. */
 export function notesOf(run: Run): readonly Note[] {
