@@ -51,16 +51,10 @@ function strengthOf(input: PackedDroplets, factor: (oil: number) => number, oilM
 }
 
 function oilFor(scale: number, strength: number, factor: (oil: number) => number, oilMin: number): number {
-  const wanted = strength / scale;
-  const [min, max] = [factor(oilMin), factor(oilMax)];
-  if (!(wanted >= min && wanted <= max))
-    refuse(
-      "unreachable",
-      "strength",
-      strength,
-      `${scale * min} to ${scale * max} Pa with these droplets, or finer ones for more`,
-    );
-  return root((oil) => factor(oil) - wanted, oilMin, oilMax, "volume fraction of oil");
+  const [min, max] = [scale * factor(oilMin), scale * factor(oilMax)];
+  if (!(strength >= min && strength <= max))
+    refuse("unreachable", "strength", strength, `${min} to ${max} Pa with these droplets, or finer ones for more`);
+  return root((oil) => scale * factor(oil) - strength, oilMin, oilMax, "volume fraction of oil");
 }
 
 /**
