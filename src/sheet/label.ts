@@ -114,7 +114,7 @@ function particlesOf({ particles }: PlanLabel, sheet: Written): readonly string[
   return [
     lines.particles({ status: lines.statuses[status], from, min: share.min, max: share.max }, say),
     lines.rule(particles),
-    ...(notStated.length > 0 ? [lines.notStated({ names: notStated }, say)] : []),
+    ...(notStated.length > 0 ? [lines.natureNotStated({ names: notStated }, say)] : []),
   ];
 }
 

@@ -3,6 +3,7 @@ import { exposureFor, type JobDocument, labelFor, type PlanExposure, type PlanLa
 import { exposureToMarkdown, labelToMarkdown } from "gelwright/sheet";
 import { describe, expect, it } from "vitest";
 import { changed, coldJob, type Draft, exampleJob } from "../support/example.js";
+import { jobsByName } from "./jobs/jobs.js";
 
 const kettle = exampleJob();
 const vessel = coldJob();
@@ -185,5 +186,47 @@ describe("the sheets", () => {
     expect(exposure).toContain("which is no permission");
     expect(exposure).toContain("qualified assessor");
     expect(label + exposure).not.toMatch(/\bsafe/i);
+  });
+});
+
+describe("the jobs that state a label", () => {
+  const { "several-lots-in-a-day": lots, "two-oils-in-three-lots": oils } = jobsByName();
+
+  it("have the materials of their premixes in the order of what the whole product holds", () => {
+    const { names, anyOrder } = known(labelOf(lots as JobDocument).list);
+    expect(names).toEqual([
+      "Caprylic/Capric Triglyceride",
+      "Prunus Amygdalus Dulcis Oil",
+      "Gel Former",
+      "Mica",
+      "Parfum",
+      "Tocopherol",
+      "Helianthus Annuus Seed Oil",
+      "Limonene",
+      "Linalool",
+    ]);
+    expect(anyOrder).toHaveLength(6);
+    // 20 % of 1.5 % is fragrance: exactly the limit, which is within it.
+    expect(known(exposureOf(lots as JobDocument).limits).answers.find(({ name }) => name === "Parfum")).toMatchObject({
+      status: "within",
+    });
+  });
+
+  it("are held to a standard and to a table of their own", () => {
+    const { thresholds } = known(labelOf(oils as JobDocument).certified);
+    expect(thresholds).toMatchObject([{ figure: "natural origin of product", verdict: "met" }]);
+    const { daily } = exposureOf(oils as JobDocument);
+    expect(known(daily)).toMatchObject({ edition: "invented for this test", exposurePerDay: 0.2 });
+  });
+
+  it("say on the draft what is not stated, of allergens and of particles each in its words", () => {
+    const text = (job: JobDocument): string => labelToMarkdown({ label: labelOf(job) });
+    const bare = changed(oils as JobDocument, ({ formula }) => delete formula.materials.grains.particle.nature);
+    expect(text(bare)).toContain("What Prunus Armeniaca Seed Powder is made of is not stated.");
+    expect(text(bare)).not.toContain("names may be missing");
+    const scented = changed(lots as JobDocument, ({ formula }) => delete formula.materials.fragrance.allergens);
+    expect(text(scented)).toContain(
+      "The fragrance allergens of Parfum are not stated: until then names may be missing.",
+    );
   });
 });

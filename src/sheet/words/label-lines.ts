@@ -63,7 +63,9 @@ export const labelLines = {
   threshold: ({ threshold, jurisdiction, date }: Dated & { readonly threshold: number }, say: Say): string =>
     `Named above ${say.percent(threshold, 3)}, by the list of ${jurisdiction}, state of ${date}.`,
   notStated: ({ names }: { readonly names: readonly string[] }, say: Say): string =>
-    `Nobody has stated it of ${say.list(names)}: until then names may be missing.`,
+    `The fragrance allergens of ${say.list(names)} are not stated: until then names may be missing.`,
+  natureNotStated: ({ names }: { readonly names: readonly string[] }, say: Say): string =>
+    `What ${say.list(names)} ${names.length === 1 ? "is" : "are"} made of is not stated.`,
   indexNotStated: ({ names }: { readonly names: readonly string[] }, say: Say): string =>
     `The index of ${say.list(names)} is not stated and counts as nothing.`,
   notInTable: ({ names }: { readonly names: readonly string[] }, say: Say): string =>
@@ -105,7 +107,7 @@ export const labelLines = {
     },
     say: Say,
   ): string =>
-    `Asked of ${what}:${say.given(min, (least) => ` at least ${say.percent(least)}`)}${say.given(max, (most) => ` at most ${say.percent(most)}`)}: ${verdict}.`,
+    `Asked for (${what}):${say.given(min, (least) => ` at least ${say.percent(least)}`)}${say.given(max, (most) => ` at most ${say.percent(most)}`)}: ${verdict}.`,
   shortfall: ({ name, share }: { readonly name: string; readonly share: number }, say: Say): string =>
     `${name} takes ${say.percent(share, 3)} from natural origin.`,
   notKnown: ({ what, reason }: { readonly what: string; readonly reason: string }): string =>
@@ -127,7 +129,7 @@ export const labelLines = {
     },
     say: Say,
   ): string =>
-    `${type}: ${say.number(grams, 4)} g/d, ${say.number(milligrams, 5)} mg/(kg·d) by body weight (${edition}; row read ${grade}).`,
+    `${type}: ${say.number(grams, 4)} g/d, ${say.number(milligrams, 5)} mg/(kg·d) by body weight (${edition}; row ${grade === "from memory" ? grade : `read ${grade}`}).`,
   dose: (
     { material, share, dose }: { readonly material: string; readonly share: number; readonly dose: number },
     say: Say,

@@ -21,7 +21,8 @@ export const packLines = {
   mayBeShort: (
     { mass, act, grade }: { readonly mass: number; readonly act: string; readonly grade: string },
     say: Say,
-  ): string => `A single pack may be short by ${say.kilograms(mass, 3)} (${act}; table read ${grade}).`,
+  ): string =>
+    `A single pack may be short by ${say.kilograms(mass, 3)} (${act}; table ${grade === "from memory" ? grade : `read ${grade}`}).`,
   aim: ({ mass, share, limit }: Aim, say: Say): string =>
     `Aim at ${say.kilograms(mass)} net on average: ${limit}. Then ${say.percent(share, 2)} of batches fail the test.`,
   aimStated: ({ mass }: { readonly mass: number }, say: Say): string =>

@@ -44,7 +44,9 @@ export const label: Lines["label"] = {
   notAbove: ({ name, share }, say) => `${name}: nicht über der Schwelle, ${say.percent(share, 3)}.`,
   threshold: ({ threshold, jurisdiction, date }, say) =>
     `Genannt über ${say.percent(threshold, 3)}, nach der Liste von ${jurisdiction}, Stand ${date}.`,
-  notStated: ({ names }, say) => `Nicht angegeben für ${say.list(names)}: bis dahin können Namen fehlen.`,
+  notStated: ({ names }, say) =>
+    `Die allergenen Duftstoffe von ${say.list(names)} sind nicht angegeben: bis dahin können Namen fehlen.`,
+  natureNotStated: ({ names }, say) => `Nicht angegeben ist, woraus ${say.list(names)} besteht.`,
   indexNotStated: ({ names }, say) => `Der Index von ${say.list(names)} ist nicht angegeben und zählt nicht.`,
   notInTable: ({ names }, say) => `Die Liste kennt ${say.list(names)} in dieser Schreibweise nicht.`,
   particles: ({ status, from, min, max }, say) =>
