@@ -22,11 +22,11 @@ const portionsMax = 1000;
  *
  * $$m_\mathrm{min} = \frac{2\,\max(s,\ 0.41\,d)}{u}$$
  *
- * The container does not count: what matters is the net mass.
+ * The mass of the container does not count, only the net mass.
  *
  * @param input.standardDeviation - Standard deviation of at least ten weighings of one weight [kg], 0 or more.
  * @param input.increment - Smallest step d of the display [kg], above 0.
- * @param input.uncertainty - Relative uncertainty u [above 0 to 1]; 0.001 where it is left out, as the source asks of an assay.
+ * @param input.uncertainty - Relative uncertainty u [above 0 to 1]; default 0.001, as the source asks of an assay.
  * @returns Smallest net mass [kg].
  * @throws CalculationError `input` where an argument is no number or out of range.
  * @source usp-41
@@ -48,7 +48,7 @@ export function minimumWeight(input: {
 }
 
 /**
- * The balance for a mass: the finest whose minimum weight and capacity hold it, in as few portions as will do.
+ * The balance for a mass: the finest whose range from minimum weight to capacity includes it, in as few portions as possible.
  *
  * A mass above every capacity is weighed in equal portions. One below every minimum weight is refused: weigh a larger
  * batch, a finer balance, or a premix that carries it.
@@ -56,7 +56,7 @@ export function minimumWeight(input: {
  * @param input.name - The line, for the message.
  * @param input.mass - Mass to weigh [kg], above 0.
  * @param input.balances - What there is to choose from: name, increment, capacity and minimum weight [kg] of each.
- * @param input.tare - Mass of the container on the balance [kg], 0 or more; 0 where it is left out.
+ * @param input.tare - Mass of the container on the balance [kg], 0 or more; default 0.
  * @returns The balance and the number of equal portions.
  * @throws CalculationError `input` where an argument is out of range; `unreachable` where no balance can weigh the mass.
  * @source common practice, no source

@@ -35,7 +35,7 @@ export interface BatchCharge {
 }
 
 /**
- * The charge of every line, so that the mass asked for arrives in the packs at the formula's composition.
+ * The charge of every line, so that the mass wanted reaches the packs with the formula's composition.
  *
  * Calculated backwards through the allowances, last loss first. With the mass y of a line after a loss, the
  * mass before it is

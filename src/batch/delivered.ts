@@ -20,7 +20,7 @@ export interface LossMass extends NamedLoss {
 }
 
 /**
- * The finished product that a charge yields after the allowances: the way of `chargeFor` forwards.
+ * The finished product that a charge yields after the allowances; the inverse of `chargeFor`.
  *
  * $$y = (1-f)\,y' \qquad y = y' - m\,\frac{y'}{\sum_j y'_j}$$
  *

@@ -10,8 +10,8 @@ import { text } from "./named.js";
  *
  * $$t = \frac{\tau_y}{\rho g}$$
  *
- * The thickest layer whose own weight its yield stress can carry. A thinner one was never there to stay; a thicker one
- * slides off. Take the yield stress at the temperature of emptying.
+ * The thickest layer whose weight the yield stress can hold: a thicker one slides off. Take the yield stress at the
+ * temperature of emptying.
  *
  * @param input.yieldStress - Yield stress [Pa], above 0.
  * @param input.density - Density [kg/m³], above 0.
@@ -57,12 +57,14 @@ export function filmMass(input: {
 }
 
 /**
- * The allowances for the film in an upright round vessel: a fraction of the batch on the wall, a fixed mass on the bottom.
+ * The allowances for the film in an upright round vessel: a fraction of the batch on the wall, a fixed mass on the
+ * bottom.
  *
  * $$f = \frac{4t}{D} \qquad m = \rho\,t\left(A_\mathrm{bottom} - \frac{4\,V_\mathrm{bottom}}{D}\right)$$
  *
  * A batch of volume V above a flat bottom wets the wall over 4V/D, so that the film on it is the same fraction of every
- * batch in that vessel; and the fraction falls as vessels get wider, which is why a beaker's percentage is not a kettle's.
+ * batch in that vessel; and the fraction falls as vessels get wider, which is why a beaker's percentage is not a
+ * kettle's.
  * What lies in a rounded bottom wets no wall: the fixed mass makes up for that. It holds for every batch that fills the
  * bottom; one that does not leaves less behind.
  *

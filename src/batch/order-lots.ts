@@ -58,13 +58,13 @@ const hair = 1e-6;
  * When each of several like lots begins and ends, one stage right after the other, so that nothing is needed twice at
  * once and each lot is done within a working day.
  *
- * Lots go in order, each as early as it can. A lot is not interrupted: hot melt is not left overnight, and a cold gel
- * not half fed. So a lot that would not be done today begins tomorrow; one that is longer than the day is said not to
- * fit. What runs on alone (packs at rest) may go on after hours. Days count from the first; what lies between them,
- * nights and holidays, is the caller's.
+ * Lots go in order, each as early as it can. A lot is not interrupted: hot melt does not stand overnight, nor a cold
+ * gel with half of its oil. So a lot that cannot be finished today begins tomorrow; one that is longer than the day is
+ * reported as not fitting. Stages that need nobody (packs at rest) may go on after hours. Days are counted from the
+ * first; nights and holidays between them are up to the caller.
  *
- * Taking each lot as early as it can go is not always the shortest order of all, where lots compete for several
- * things; for one vessel, or several alike, it is.
+ * If lots compete for several resources, starting each as early as possible is not always the shortest order; for one
+ * vessel, or several alike, it is.
  *
  * @param input.lots - Number of like lots, a whole number from 1 to 1000.
  * @param input.stages - What is done with each, in order; at least one.

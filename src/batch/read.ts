@@ -16,7 +16,7 @@ import type {
 const usualTolerance = 0.005;
 
 /**
- * Reads a batch document: what is to arrive, what is lost on the way, and what it is weighed on.
+ * Reads a batch document: how much is to be delivered, what is lost on the way, and the balances.
  *
  * @param document - JSON or a `BatchDocument`; quantities as text with their unit.
  * @returns The batch in the units of the kernels.

@@ -44,7 +44,7 @@ export interface Reconciliation {
  *
  * $$y = \frac{m_\mathrm{delivered}}{\sum_i m_i} \qquad m_? = \sum_i m_i - m_\mathrm{delivered} - \sum_j m_j$$
  *
- * The yield is held against what was weighed in: the quantity that a batch without any loss would give.
+ * The yield is relative to what was weighed in, which is what a batch without any loss would give.
  *
  * @param input.lines - Name, planned and actual mass [kg] of each line, and the readings allowed.
  * @param input.delivered - Finished product in the packs [kg], 0 or more.

@@ -44,7 +44,7 @@ export interface RoundedLines {
  * cannot reach it, the carrier takes the rest, by more than one increment if need be.
  *
  * @param input.lines - Name, exact mass [kg], increment [kg], and what else binds each line.
- * @param input.totalMin - Total wanted [kg]; the sum of the exact masses where it is left out.
+ * @param input.totalMin - Total wanted [kg]; default the sum of the exact masses.
  * @returns Rounded lines, their exact total, and whether it is the total wanted [kg].
  * @throws CalculationError `input` where an argument is out of range; `unreachable` where a line is below one increment of its balance, or limits keep the lines below the total; `range` where there are too many steps to count.
  * @source comap-2016 chapter 14 (largest remainder: Hamilton's method)

@@ -20,7 +20,7 @@ export interface WeighingTolerance {
  * @param input.mass - Mass to weigh [kg], above 0: as rounded to the balance.
  * @param input.increment - Smallest step d of the balance [kg], above 0 and below the mass.
  * @param input.relative - Relative tolerance r, above 0 and below 1.
- * @param input.massMax - The most of this line that the batch may hold [kg], not below the mass; no limit where it is left out.
+ * @param input.massMax - The most of this line that the batch may hold [kg], not below the mass; default no limit.
  * @returns Smallest and largest reading [kg].
  * @throws CalculationError `input` where an argument is out of range.
  * @source common practice, no source

@@ -73,7 +73,7 @@ export interface BatchDocument {
   /** Address of the JSON Schema, for editors; not read. */
   readonly $schema?: string;
   readonly target: TargetDocument;
-  /** Density of the product at 20 °C; mixed from the materials' densities where it is left out. */
+  /** Density of the product at 20 °C; default mixed from the materials' densities. */
   readonly density?: Quantity<"density">;
   /** Number of equal lots; default the fewest that fit the working volume of the vessel at 20 °C. */
   readonly lots?: number;

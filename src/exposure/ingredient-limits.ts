@@ -44,7 +44,7 @@ export interface IngredientLimits extends DatedTable {
 }
 
 /**
- * The ingredients of a product against a table of largest shares by type of product.
+ * The ingredients of a product compared with a table of maximum shares by type of product.
  *
  * Equal names are summed and compared as exact decimals of their text: a share of exactly the limit is within it. The
  * table is the caller's, with its place and date; it has no default. The caller picks the type of product.

@@ -6,7 +6,7 @@ import * as known from "./known.js";
 export interface PointOfDeparture {
   /** The dose of the study [mg/(kg·d)], above 0. */
   readonly pointOfDeparture: number;
-  /** Part of that dose that the body took up [above 0 to 1]; 1 where the dose is a systemic one already. */
+  /** Part of that dose that the body took up [above 0 to 1]; 1 if the dose is already systemic. */
   readonly bioavailability: number;
 }
 
@@ -35,7 +35,7 @@ export function systemicDose({ pointOfDeparture, bioavailability }: PointOfDepar
  * known of it, and a margin of 100 as a rule (`cehtra-mos`), with exceptions either way.
  *
  * @param input.pointOfDeparture - The dose of the study [mg/(kg·d)], above 0.
- * @param input.bioavailability - Part of that dose that the body took up [above 0 to 1]; 1 where the dose is a systemic one already.
+ * @param input.bioavailability - Part of that dose that the body took up [above 0 to 1]; 1 if the dose is already systemic.
  * @param input.systemicExposure - The dose that the product brings [mg/(kg·d)], above 0.
  * @returns The margin of safety.
  * @throws CalculationError `input` where an argument is no number or out of range; `range` where the margin exceeds what a double holds.

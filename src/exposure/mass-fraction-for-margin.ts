@@ -18,7 +18,7 @@ export interface MassFractionForMargin {
  *
  * $$w_\mathrm{max} = \min\left(1,\; \frac{D_\mathrm{study}\,b}{M\,E\,a}\right)$$
  *
- * For this product alone. What other products bring of the ingredient comes on top (`aggregateExposure`) and lowers the margin.
+ * For this product alone. The same ingredient in other products adds to the dose (`aggregateExposure`) and lowers the margin.
  *
  * @param input.exposurePerBodyWeight - Product that stays on in a day, by body weight [mg/(kg·d)], above 0.
  * @param input.dermalAbsorption - Part of the ingredient that the skin takes up [0 to 1].

@@ -26,7 +26,7 @@ export interface MaterialDocument {
   /** The name for the ingredient list of the label (INCI). */
   readonly listingName?: string;
   readonly function: MaterialFunction;
-  /** Active share of the material as supplied; 100 % where it is left out. */
+  /** Active share of the material as supplied; default 100 %. */
   readonly strength?: Quantity<"massFraction">;
   /** Takes what is left out of density, specific heat and conductivity from a correlation for this class or substance. */
   readonly propertiesOf?: PropertiesOf;

@@ -2,7 +2,7 @@ import { list, notNegative, record, refuse, result } from "../guards.js";
 import * as known from "./known.js";
 
 /**
- * Amounts in any one measure as shares of their sum.
+ * Amounts in one measure, as shares of their sum.
  *
  * $$w_i = \frac{a_i}{\sum_j a_j}$$
  *

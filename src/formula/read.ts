@@ -9,10 +9,11 @@ import { type Placed, shares } from "./shares.js";
 import type { Formula, FormulaDocument, LineDocument, Material } from "./types.js";
 
 /**
- * Reads a formula document: checks its shape and its meaning, corrects strengths, fills the q.s. line and opens premixes.
+ * Reads a formula document: checks its structure and its content, corrects strengths, fills the q.s. line and opens
+ * premixes.
  *
  * Lines in % and ppm are shares of the product; lines in parts or in masses divide what the shares leave; one q.s. line
- * takes the rest. An amount that speaks of the active part is divided by the strength of its material:
+ * takes the rest. An amount of the active part is divided by the strength of its material:
  *
  * $$w_\mathrm{supplied} = \frac{w_\mathrm{active}}{s}$$
  *

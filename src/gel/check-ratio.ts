@@ -6,11 +6,11 @@ import * as known from "./known.js";
 const slack = 1e-12;
 
 /**
- * Asks whether a ratio of oil to gel former lies in the range in which the gel former is known to work.
+ * Whether a ratio of oil to gel former lies in the range in which the gel former is known to work.
  *
  * The library states no working range of its own: it comes from the supplier's data or from trials, and
- * without one the answer is `not-known`. A ratio within 1e-12 of a limit lies on it, so that the rounding of
- * a percentage decides nothing.
+ * without one the answer is `not-known`. A ratio within 1e-12 of a limit lies on it, so that the rounding of a
+ * percentage does not change the answer.
  *
  * @param input.ratio - Oil per gel former by mass, 0 or more.
  * @param input.min - Smallest ratio of the working range, 0 or more, if there is one.

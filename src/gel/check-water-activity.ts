@@ -6,15 +6,16 @@ import * as known from "./known.js";
 const limit = 0.75;
 
 /**
- * Asks whether the water activity of the outer phase lies below 0.75, where ISO 29621 counts microbiological risk as low.
+ * Whether the water activity of the outer phase lies below 0.75, where ISO 29621 treats the microbiological risk as
+ * low.
  *
- * It waives no test: a gel with water is preserved, and its preservation is shown by a challenge test. Give both ends of
- * a figure that is not measured, such as `waterActivityBand` leaves, and twice the same of one that is; with the limit
- * between them the answer is `not-known`.
+ * It does not replace a test: a gel with water needs preservation, shown by a challenge test. For a computed figure
+ * give both ends, as with `waterActivityBand`; for a measured one give the same value twice. If the limit lies between
+ * the ends, the answer is `not-known`.
  *
  * @param input.min - Smallest water activity, 0 to 1, measured or computed.
  * @param input.max - Largest water activity, `min` to 1.
- * @returns The answer, with the water activity and its limit. On the limit is not below it.
+ * @returns The answer, with the water activity and its limit. A value at the limit does not count as below it.
  * @throws CalculationError `input` where an argument is no fraction, or the two are the wrong way round.
  * @source iso-29621 from memory
  * @example

@@ -24,12 +24,12 @@ function pairOf(pair: CrystallisingPair) {
 }
 
 /**
- * The temperature above which a crystallising gel former is dissolved in the oil, were the solution ideal.
+ * The temperature above which a crystallising gel former is dissolved in the oil, for an ideal solution.
  *
  * $$\ln x = -\frac{\Delta H_f}{R}\left(\frac1T - \frac1{T_m}\right)$$
  *
  * x is the mole fraction of gel former: for a mass fraction both molar masses count. Waxes and fatty acids in oil come
- * near it, polar gel formers do not. Cooled, the melt sets below it, by as much as it undercools.
+ * close to it, polar gel formers do not. On cooling, the melt sets below it, by the degree of undercooling.
  *
  * @param input.massFractionGelFormer - Mass fraction of gel former in gel former and oil, above 0 and up to 1.
  * @returns The dissolving temperature [°C]: the melting point, or below it.
@@ -39,7 +39,8 @@ function pairOf(pair: CrystallisingPair) {
  * ```ts
  * import { dissolvingTemperature } from "gelwright/gel";
  * Math.round(dissolvingTemperature({
- *   massFractionGelFormer: 0.1, temperatureMelting: 69.3, heatOfFusion: 61_000, molarMassGelFormer: 0.2845, molarMassOil: 0.88,
+ *   massFractionGelFormer: 0.1, temperatureMelting: 69.3, heatOfFusion: 61_000, molarMassGelFormer: 0.2845,
+ * molarMassOil: 0.88,
  * })); // => 49
  * ```
  */
@@ -52,11 +53,11 @@ export function dissolvingTemperature(input: CrystallisingPair & { readonly mass
 }
 
 /**
- * The mass fraction of a crystallising gel former that the oil keeps dissolved at a temperature, were the solution ideal.
+ * The mass fraction of a crystallising gel former that the oil keeps dissolved at a temperature, for an ideal solution.
  *
  * $$x = \exp\left(-\frac{\Delta H_f}{R}\left(\frac1T - \frac1{T_m}\right)\right) \qquad w = \frac{x\,M_\mathrm{gel\,former}}{x\,M_\mathrm{gel\,former} + (1 - x)\,M_\mathrm{oil}}$$
  *
- * What exceeds it is crystal, and carries the gel.
+ * The rest is crystalline, and forms the gel.
  *
  * @param input.temperature - Temperature [°C], up to the melting point.
  * @returns The dissolved mass fraction, 0 to 1.

@@ -29,11 +29,11 @@ function halfWidth(fit: DoseResponse, exponent: number, above: number, confidenc
  *
  * $$G = A\,(c - c_0)^n$$
  *
- * The limits are those of the curve, the mean of many batches; one batch scatters about it by `scatter` besides.
+ * The limits are those of the curve, the mean of many batches; a single batch scatters about it by `scatter` as well.
  *
  * @param input.fit - The fitted curve.
  * @param input.dose - Dose of gel former, in the unit of the trials.
- * @param input.confidence - Confidence of the limits, above 0 and below 1; 0.95 unless given.
+ * @param input.confidence - Confidence of the limits, above 0 and below 1; default 0.95.
  * @param input.beyond - Outside the doses tried: `"throw"` (default) or `"extend"`; never at or below the threshold.
  * @returns The strength [unit of the trials' strengths] and its limits.
  * @throws CalculationError `input` where the fit is not whole; `range` outside the doses tried.
@@ -73,7 +73,7 @@ export function strengthAtDose(input: {
  *
  * @param input.fit - The fitted curve.
  * @param input.strength - Strength wanted, above 0 [unit of the trials' strengths].
- * @param input.confidence - Confidence of the limits, above 0 and below 1; 0.95 unless given.
+ * @param input.confidence - Confidence of the limits, above 0 and below 1; default 0.95.
  * @param input.beyond - Where the dose lies outside those tried: `"throw"` (default) or `"extend"`.
  * @returns The dose [unit of the trials' doses] and its limits.
  * @throws CalculationError `input` where the fit is not whole; `range` where the dose lies outside those tried.

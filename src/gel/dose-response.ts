@@ -40,20 +40,21 @@ const gaps: readonly number[] = /*#__PURE__*/ Array.from({ length: 61 }, (_, k) 
  *
  * $$G = A\,(c - c_0)^n$$
  *
- * Least squares in ln G, since strengths scatter in proportion: ln A and n by linear regression for each c₀, and c₀ where
- * the sum of squares of that regression is least. The limits come from the curve's slopes at that place. Where the
- * trials are all far above the threshold they cannot tell it: then it has to be given, from a dose that made no gel.
+ * Least squares in ln G, since strengths scatter in proportion: ln A and n by linear regression for each c₀, and c₀
+ * where the sum of squares of that regression is smallest. The limits come from the curve's slopes at that place. If
+ * all trials are far above the threshold they do not determine it; then give it, from a dose that did not gel.
  *
  * @param input.trials - Doses and strengths: at least four, with doses above the threshold; three where it is given.
  * @param input.threshold - c₀ where it is known, 0 or more and below every dose, in the unit of the doses.
- * @param input.confidence - Confidence of the limits, above 0 and below 1; 0.95 unless given.
+ * @param input.confidence - Confidence of the limits, above 0 and below 1; default 0.95.
  * @returns The curve, as plain data.
  * @throws CalculationError `input` where the trials are too few or do not rise; `not-converged` where they show no threshold.
  * @source definition of least squares; the power above a threshold is common practice, no source
  * @example
  * ```ts
  * import { fitDoseResponse } from "gelwright/gel";
- * const trials = [3, 4, 6, 8, 11].map((percent) => ({ dose: percent / 100, strength: 9000 * (percent / 100 - 0.02) ** 2 }));
+ * const trials = [3, 4, 6, 8, 11].map((percent) => ({ dose: percent / 100, strength: 9000 * (percent / 100 - 0.02) ** 2
+ * }));
  * Math.round(fitDoseResponse({ trials }).threshold.value * 1e6) / 1e6; // => 0.02
  * ```
  */

@@ -15,7 +15,7 @@ export interface EmulsionPhases {
   readonly massGlycerin: number;
   /** Water in the outer phase [kg], 0 or more; not both 0. */
   readonly massWater: number;
-  /** Solids of the surfactant: mass [kg] and density [kg/m³]; none by default. */
+  /** Solids of the surfactant: mass [kg] and density [kg/m³]; default none. */
   readonly solids?: Omit<RefractivePart, "refractiveIndex">;
   /** Temperature at which it is rinsed [°C], 20 to 30. */
   readonly temperature: number;
@@ -27,7 +27,7 @@ export interface EmulsionPhases {
 export interface EmulsionGel extends EmulsionPhases {
   /** Refractive index of the oil, with its temperature. */
   readonly oil: RefractiveIndex;
-  /** Solids of the surfactant: mass [kg], density [kg/m³] and refractive index; none by default. */
+  /** Solids of the surfactant: mass [kg], density [kg/m³] and refractive index; default none. */
   readonly solids?: RefractivePart;
   /** Sauter mean diameter of the droplets [m], above 0. */
   readonly diameter: number;

@@ -79,7 +79,7 @@ function lineOf(line: GelPointLine): { intercept: number; slope: number } {
  *
  * @param input.line - The fitted line.
  * @param input.dose - Dose of gel former, above 0, in the unit of the readings.
- * @param input.confidence - Confidence of the limits, above 0 and below 1; 0.95 unless given.
+ * @param input.confidence - Confidence of the limits, above 0 and below 1; default 0.95.
  * @returns The temperature [°C] and its limits.
  * @throws CalculationError `input` where an argument is out of range; `unreachable` where the line has no temperature for it.
  * @source eldridge-ferry-1954 the form of the law, from memory
@@ -113,7 +113,7 @@ export function gelPointAtDose(input: {
  *
  * @param input.line - The fitted line.
  * @param input.temperature - Gel point wanted [°C].
- * @param input.confidence - Confidence of the limits, above 0 and below 1; 0.95 unless given.
+ * @param input.confidence - Confidence of the limits, above 0 and below 1; default 0.95.
  * @returns The dose [unit of the readings] and its limits.
  * @throws CalculationError `input` where an argument is out of range.
  * @source eldridge-ferry-1954 the form of the law, from memory

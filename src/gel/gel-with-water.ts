@@ -57,7 +57,7 @@ export function hazing(gel: EmulsionGel & MismatchDoubt): (diluted: Diluted) => 
 }
 
 /**
- * What becomes of a gel of the cold route as water goes into its outer phase: on wet skin, under the tap.
+ * How a gel of the cold route changes as water goes into its outer phase, on wet skin or under the tap.
  *
  * $$w = \frac{m_g}{m_g + m_w + m} \qquad \varphi = \frac{V_\mathrm{oil}}{V_\mathrm{oil} + (m_g + m_w + m)/\rho(w) + V_s} \qquad n_\mathrm{oil} - n_\mathrm{outer}(w)$$
  *
@@ -74,12 +74,12 @@ export function hazing(gel: EmulsionGel & MismatchDoubt): (diluted: Diluted) => 
  * @param input.oil - Refractive index of the oil, with its temperature.
  * @param input.massGlycerin - Glycerin in the outer phase [kg], 0 or more.
  * @param input.massWater - Water in the outer phase [kg], 0 or more.
- * @param input.solids - Solids of the surfactant: mass [kg], density [kg/m³] and refractive index; none by default.
+ * @param input.solids - Solids of the surfactant: mass [kg], density [kg/m³] and refractive index; default none.
  * @param input.diameter - Sauter mean diameter of the droplets [m], above 0.
  * @param input.temperature - Temperature [°C], 20 to 30.
  * @param input.beyond - From 0 to 60 °C but outside 20 to 30: `"throw"` (default) or `"extend"`.
  * @param input.interfacialTension - Of oil against gel former [N/m], above 0; without it there is no strength.
- * @param input.mismatchUncertainty - How far the mismatch may be off, 0 or more; 0.0006 by default.
+ * @param input.mismatchUncertainty - How far the mismatch may be off, 0 or more; default 0.0006.
  * @returns Share of glycerin, index and mismatch, oil fraction, turbidity [1/m] and yield stress [Pa].
  * @throws CalculationError `input` where an argument is out of range; `range` outside the temperatures, and for a
  *   strength where there is more oil than the law was measured with.

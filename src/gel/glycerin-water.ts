@@ -75,7 +75,7 @@ export function refractiveIndexGlycerinWater(input: {
  *
  * $$\rho = \kappa\,\left(\rho_w + \frac{w\,(\rho_g - \rho_w)}{w + (\rho_g/\rho_w)(1 - w)}\right) \qquad \kappa = 1 + a(T)\,\sin^{0.81}(\pi w^{1.31})$$
  *
- * The volumes of the two shrink on mixing, by up to 1 %, which κ holds.
+ * The volume shrinks on mixing, by up to 1 %; κ describes that.
  *
  * @param input.massFractionGlycerin - Glycerin in glycerin and water, by mass, 0 to 1.
  * @param input.temperature - Temperature [°C], 15 to 30.

@@ -6,7 +6,7 @@ import * as known from "./known.js";
  *
  * $$\Delta p = \frac{4\,\sigma}{d}$$
  *
- * Half the diameter, twice the pressure: fine droplets are stiff ones. Steady shear breaks a droplet where its stress
+ * Half the diameter, twice the pressure: fine droplets are stiff. Steady shear breaks a droplet where its stress
  * reaches half the critical capillary number times this pressure; a stress far below leaves it round. It holds for an air
  * bubble too, with the surface tension.
  *

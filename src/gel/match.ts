@@ -52,12 +52,12 @@ export function within(warmth: number, beyond: Beyond | undefined): number {
 }
 
 /**
- * The glycerin–water ratio whose refractive index is the oil's, and how exactly it has to be met.
+ * The glycerin–water ratio whose refractive index is the oil's, and how closely it has to be met.
  *
  * $$n_\mathrm{outer}(w, T) = n_\mathrm{oil}(T)$$
  *
  * An oil above glycerin's own index (1.474 at 20 °C) cannot be matched with glycerin and water: it has to be blended
- * down, or the outer phase needs solids of a higher index. Water's activity and the preservation move with the ratio.
+ * down, or the outer phase needs solids of a higher index. The water activity, and so the preservation, change with the ratio.
  *
  * @param input.oil - Refractive index of the oil, with its temperature.
  * @param input.temperature - Temperature at which the gel is to be clear [°C], 20 to 30.

@@ -21,7 +21,7 @@ export interface OpenGel {
   readonly relativeHumidity: number;
   /** Temperature of air and gel [°C], 0.05 to 100. */
   readonly temperature: number;
-  /** Norrish's K, -10 to 0; -1.16 for glycerin unless given. */
+  /** Norrish's K, -10 to 0; default -1.16 for glycerin. */
   readonly norrishConstant?: number;
 }
 
@@ -101,8 +101,8 @@ const foldsMax = 30;
  *
  * $$\frac{\mathrm dm}{\mathrm dt} = A\,k\,\frac{M\,p_\mathrm{sat}(T)}{R\,T}\,\bigl(\mathrm{RH} - a_w(m)\bigr)$$
  *
- * The air is the only resistance and the gel is alike all through: right for a film on skin or a dish, the least time
- * for a jar, whose depth the water has to reach by diffusion of its own. Heat of the uptake is left out. At which
+ * The air is the only resistance, and the gel is uniform: right for a film on skin or in a dish, a lower limit for a
+ * jar, where water also has to diffuse into the depth. Heat of the uptake is left out. At which
  * composition a gel hazes, `glycerinForIndexMatch` and its tolerance say.
  *
  * @param input - The gel, its surface and the room.
@@ -168,7 +168,7 @@ export function uptakeDuration(
 }
 
 /**
- * The water that an open gel has taken up from a room after a time; below 0 what it has given off.
+ * The water that an open gel has taken up from a room after a time; below 0 the water that it has given off.
  *
  * $$\int_{m_0}^{m_0 + \Delta m} \frac{\mathrm dm}{\mathrm{RH} - a_w(m)} = A\,k\,\frac{M\,p_\mathrm{sat}(T)}{R\,T}\,t$$
  *

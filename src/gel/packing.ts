@@ -55,7 +55,7 @@ export function packingOf(input: {
  *
  * @param input.volumeFractionOil - Volume fraction of oil, 0 to 1.
  * @param input.volumeFractionOilMax - The maximum oil fraction, 0 to 1, if it is known.
- * @returns The answer, with the oil fraction and its limit. At the maximum is not below it.
+ * @returns The answer, with the oil fraction and its limit. A value at the maximum does not count as below it.
  * @throws CalculationError `input` where an argument is no fraction.
  * @source definition
  * @example

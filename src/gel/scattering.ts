@@ -57,8 +57,8 @@ function anomalous(size: number, ratio: number): number {
  * @param input.diameter - Diameter [m], above 0.
  * @param input.refractiveIndexDroplet - Refractive index of the droplet, 1 to 3.
  * @param input.refractiveIndexOuter - Refractive index of the outer phase, 1 to 3.
- * @param input.wavelength - Wavelength in vacuum [m]; 589.3 nm unless given.
- * @param input.theory - One theory by name, whatever the size; as size asks unless given.
+ * @param input.wavelength - Wavelength in vacuum [m]; default 589.3 nm.
+ * @param input.theory - One theory by name, whatever the size; default by size.
  * @returns The scattering efficiency; 0 where the indices are equal.
  * @throws CalculationError `input` where an argument is out of range; `range` where the size is beyond the theory.
  * @source bohren-huffman-1983 from memory: Rayleigh, Mie

@@ -6,14 +6,14 @@ import * as known from "./known.js";
 const diffusivity = 0.083 / 3600;
 
 /**
- * How fast water vapour passes through air that stands over a gel: the headroom of an open jar, a quiet room.
+ * How fast water vapour passes through still air over a gel: the head space of an open jar, a quiet room.
  *
  * $$k = \frac{D}{h} \qquad D = 0.083\;\tfrac{\mathrm{m^2}}{\mathrm h}\left(\frac{T}{273.15\,\mathrm K}\right)^{1.81}$$
  *
  * By diffusion alone, at one atmosphere. A draught carries more: then take `evaporationCoefficient` of the room `heat`.
  * Over an open dish in a quiet room some 10 to 20 mm of air count as still: common practice, no source.
  *
- * @param input.gap - Depth of the air that stands [m], above 0.
+ * @param input.gap - Depth of the still air [m], above 0.
  * @param input.temperature - Temperature [°C].
  * @returns The mass-transfer coefficient [m/s].
  * @throws CalculationError `input` where an argument is out of range.

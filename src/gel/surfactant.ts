@@ -5,7 +5,7 @@ import * as known from "./known.js";
 export interface Coverage {
   /** Surfactant adsorbed on a full interface [kg/m²], above 0; 1e-6 to 3e-6 is usual: common practice, no source. */
   readonly adsorption: number;
-  /** Mass fraction of active matter in the surfactant as supplied, above 0; 1 unless given. */
+  /** Mass fraction of active matter in the surfactant as supplied, above 0; default 1. */
   readonly strength?: number;
 }
 
@@ -47,12 +47,12 @@ export function interfaceOfDroplets(input: { readonly volumeOil: number; readonl
  *
  * $$m_\mathrm{active} = \Gamma\,\frac{6\,V_\mathrm{oil}}{d_{32}} \qquad m_\mathrm{supplied} = \frac{m_\mathrm{active}}{w}$$
  *
- * What stays dissolved or in micelles comes on top.
+ * Surfactant that stays dissolved or in micelles is extra.
  *
  * @param input.volumeOil - Volume of oil [m³], above 0.
  * @param input.diameter - Sauter mean diameter of the droplets, d₃₂ [m], above 0.
  * @param input.adsorption - Active matter adsorbed on a full interface [kg/m²], above 0.
- * @param input.strength - Mass fraction of active matter in the surfactant as supplied, above 0; 1 unless given.
+ * @param input.strength - Mass fraction of active matter in the surfactant as supplied, above 0; default 1.
  * @returns Active matter, and surfactant as supplied [kg].
  * @throws CalculationError `input` where an argument is out of range.
  * @source definition
@@ -71,14 +71,14 @@ export function surfactantForDroplets(
 }
 
 /**
- * The smallest droplet that the surfactant there is can cover: finer ones run together again.
+ * The smallest droplet that the available surfactant can cover: finer ones coalesce.
  *
  * $$d_{32} = \frac{6\,\Gamma\,V_\mathrm{oil}}{w\,m}$$
  *
  * @param input.volumeOil - Volume of oil [m³], above 0.
  * @param input.massSurfactant - Surfactant as supplied that is free to adsorb [kg], above 0.
  * @param input.adsorption - Active matter adsorbed on a full interface [kg/m²], above 0.
- * @param input.strength - Mass fraction of active matter in the surfactant as supplied, above 0; 1 unless given.
+ * @param input.strength - Mass fraction of active matter in the surfactant as supplied, above 0; default 1.
  * @returns The Sauter mean diameter [m].
  * @throws CalculationError `input` where an argument is out of range.
  * @source definition

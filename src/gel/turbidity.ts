@@ -34,21 +34,23 @@ function overDirections(b: number): number {
 export const turbidityBand: Band = { by: "factor", min: 0.1, max: 10, basis: "judgement", sources: [] };
 
 /**
- * The turbidity of a gel of oil droplets, by two pictures side by side, and that of the air in it.
+ * The turbidity of a gel of oil droplets by two models, side by side, and that of the air in it.
  *
  * $$\tau_\mathrm{independent} = \frac{3\,\varphi\,Q}{2\,d} \qquad \tau_\mathrm{two\,phase} = 2\,k\,(m - 1)^2\,\varphi\,(1 - \varphi)\,(k a)^3\,I(2 k^2 a^2) \qquad \tau_\mathrm{air} = \frac{3\,\varphi_\mathrm{air}\,Q_\mathrm{air}}{2\,d_\mathrm{air}}$$
  *
- * k is the wave number in the outer phase and $I(b) = \int_0^2 (2 - 2s + s^2)/(1 + b s)^2\,\mathrm ds$. The second is the form
- * of Debye and Bueche for two phases mixed at random, here an interpolation: its correlation length a = 3d/8 makes it the
- * first for few large droplets close in index, and it treats oil and gel former alike, so that a gel clears again as oil
+ * k is the wave number in the outer phase and $I(b) = \int_0^2 (2 - 2s + s^2)/(1 + b s)^2\,\mathrm ds$. The second is
+ * the form
+ * of Debye and Bueche for two phases mixed at random, here an interpolation: its correlation length a = 3d/8 makes it
+ * agree with the first for a few large droplets close in index, and it treats oil and gel former alike, so that a gel
+ * clears again as oil
  * is added. Neither is a promise: packed droplets are neither independent nor at random.
  *
  * @param input.volumeFractionOil - Volume fraction of oil, 0 to 1.
  * @param input.diameter - Sauter mean diameter of the droplets [m], above 0.
  * @param input.refractiveIndexDroplet - Refractive index of the oil, 1 to 3.
  * @param input.refractiveIndexOuter - Refractive index of the gel former, 1 to 3, at the same temperature.
- * @param input.wavelength - Wavelength in vacuum [m]; 589.3 nm unless given.
- * @param input.air - Air stirred in: its volume fraction, 0 to 1, and the bubbles' diameter [m]; none unless given.
+ * @param input.wavelength - Wavelength in vacuum [m]; default 589.3 nm.
+ * @param input.air - Air stirred in: its volume fraction, 0 to 1, and the bubbles' diameter [m]; default none.
  * @returns The three turbidities [1/m].
  * @throws CalculationError `input` where an argument is out of range; `range` where a size is beyond every theory.
  * @source bohren-huffman-1983 from memory: independent scattering

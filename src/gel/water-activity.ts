@@ -70,11 +70,11 @@ export function moles(massFractionGlycerin: number): number {
  * $\Lambda_2 = (v_1/v_2)\,e^{-(a_{21} + b_{21}/T)}$. The laws agree to 0.012 up to 60 % glycerin. Norrish's K was fitted for
  * foods above a water activity of 0.85; a gel former of 80 to 95 % glycerin lies at 0.5 to 0.2, where that K is no
  * constant and his law too low, by 0.035 at 0.5 and by 0.1 at 0.3. Take `wilson` there, with `waterActivityBand`, and
- * not the two laws as a range. A measured value wins over both. Salt and surfactant lower it further.
+ * not the two laws as a range. A measured value is better than both. Salt and surfactant lower it further.
  *
  * @param input.massFractionGlycerin - Glycerin in glycerin and water together, by mass, 0 to 1.
  * @param input.temperature - Temperature [°C], 0 to 100; Norrish has none.
- * @param input.norrishConstant - Norrish's K, -10 to 0; -1.16 for glycerin unless given.
+ * @param input.norrishConstant - Norrish's K, -10 to 0; default -1.16 for glycerin.
  * @returns The water activity by each law, 0 to 1.
  * @throws CalculationError `input` where an argument is out of range; `range` outside 0 to 100 °C.
  * @source norrish-1966 from memory, the law
@@ -99,13 +99,13 @@ export function waterActivity(input: {
 }
 
 /**
- * The glycerin in glycerin and water that is at rest with the humidity of a room: it neither takes up water nor dries.
+ * The glycerin in glycerin and water that is in equilibrium with the humidity of a room: it neither takes up water nor dries.
  *
  * $$a_w(w) = \mathrm{RH}$$
  *
  * @param input.relativeHumidity - Relative humidity of the air, 0 to 1.
  * @param input.temperature - Temperature of air and gel [°C], 0 to 100.
- * @param input.norrishConstant - Norrish's K, -10 to 0; -1.16 for glycerin unless given.
+ * @param input.norrishConstant - Norrish's K, -10 to 0; default -1.16 for glycerin.
  * @returns The mass fraction of glycerin by each law, 0 to 1.
  * @throws CalculationError `input` where an argument is out of range; `range` outside 0 to 100 °C.
  * @source makinen-2010 and zhang-2022, as for the water activity
@@ -129,17 +129,17 @@ export function glycerinAtHumidity(input: {
 }
 
 /**
- * The water that an open gel takes up from the air of a room in the end; below 0 what it gives off.
+ * The water that an open gel takes up from the air of a room until equilibrium; below 0 the water that it gives off.
  *
  * $$\Delta m = m_\mathrm{glycerin}\,\frac{1 - w}{w} - m_\mathrm{water}$$
  *
- * How soon, `uptakeDuration` says. The refractive index moves with it, so that a clear gel may haze.
+ * `uptakeDuration` says how soon. The refractive index changes with it, so that a clear gel may become hazy.
  *
  * @param input.massGlycerin - Glycerin [kg], above 0.
  * @param input.massWater - Water in the gel former [kg], 0 or more.
  * @param input.relativeHumidity - Relative humidity of the air, above 0 and below 1.
  * @param input.temperature - Temperature of air and gel [°C], 0 to 100.
- * @param input.norrishConstant - Norrish's K, -10 to 0; -1.16 for glycerin unless given.
+ * @param input.norrishConstant - Norrish's K, -10 to 0; default -1.16 for glycerin.
  * @returns The water taken up by each law [kg].
  * @throws CalculationError `input` where an argument is out of range; `range` outside 0 to 100 °C.
  * @source makinen-2010 and zhang-2022, as for the water activity

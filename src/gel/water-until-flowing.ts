@@ -7,12 +7,12 @@ import { oilFractionForYieldStress, type PackedDroplets, yieldFrom } from "./pac
 import { randomPacking } from "./packing.js";
 
 /**
- * From how much water a gel of the cold route flows off: where its strength falls below a stress.
+ * How much water makes a gel of the cold route flow off: its strength falls below a stress.
  *
  * $$\varphi(m) = \varphi_y \qquad \tau_y(\varphi_y) = \tau$$
  *
  * The stress is what pulls at the film: its own weight, ρ g h on a wall, or the water that runs over it. The packed
- * droplets' law ends at 0.83 of oil. A stress that the gel still stands there is passed somewhere on the way to 0.64, where
+ * droplets' law ends at 0.83 of oil. If the gel still withstands the stress there, it yields somewhere between there and 0.64, where
  * disordered droplets stop touching: then only the two ends are known.
  *
  * @param input.stress - Stress that pulls at the film [Pa], above 0.
@@ -21,7 +21,7 @@ import { randomPacking } from "./packing.js";
  * @param input.densityOil - Density of the oil [kg/m³], above 0.
  * @param input.massGlycerin - Glycerin in the outer phase [kg], 0 or more.
  * @param input.massWater - Water in the outer phase [kg], 0 or more.
- * @param input.solids - Solids of the surfactant: mass [kg] and density [kg/m³]; none by default.
+ * @param input.solids - Solids of the surfactant: mass [kg] and density [kg/m³]; default none.
  * @param input.diameter - Sauter mean diameter of the droplets [m], above 0.
  * @param input.temperature - Temperature [°C], 20 to 30.
  * @param input.beyond - From 0 to 60 °C but outside 20 to 30: `"throw"` (default) or `"extend"`.

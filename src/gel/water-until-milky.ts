@@ -10,7 +10,7 @@ const dilution = 9;
 const steps = 200;
 
 /**
- * From how much water a gel of the cold route is milk: where the light that passes a film straight falls below a share.
+ * How much water turns a gel of the cold route milky: the light that passes straight through a film falls below a share.
  *
  * $$\tau(m) = \frac{-\ln T}{L}$$
  *
@@ -25,11 +25,11 @@ const steps = 200;
  * @param input.oil - Refractive index of the oil, with its temperature.
  * @param input.massGlycerin - Glycerin in the outer phase [kg], 0 or more.
  * @param input.massWater - Water in the outer phase [kg], 0 or more.
- * @param input.solids - Solids of the surfactant: mass [kg], density [kg/m³] and refractive index; none by default.
+ * @param input.solids - Solids of the surfactant: mass [kg], density [kg/m³] and refractive index; default none.
  * @param input.diameter - Sauter mean diameter of the droplets [m], above 0.
  * @param input.temperature - Temperature [°C], 20 to 30.
  * @param input.beyond - From 0 to 60 °C but outside 20 to 30: `"throw"` (default) or `"extend"`.
- * @param input.mismatchUncertainty - How far the mismatch may be off, 0 or more; 0.0006 by default.
+ * @param input.mismatchUncertainty - How far the mismatch may be off, 0 or more; default 0.0006.
  * @returns The water [kg]: 0 where it is milk without any, `max` null where 9 times its mass do not turn it by the smaller picture.
  * @throws CalculationError `input` where an argument is out of range; `range` outside the temperatures; `unreachable`
  *   where 9 times its mass do not turn it by either picture.

@@ -60,18 +60,19 @@ export function largestAddition(input: {
 }
 
 /**
- * The temperature to which an addition must be warmed so that the mix does not fall below the minimum temperature allowed.
+ * The temperature to which an addition must be warmed so that the mix does not fall below the minimum temperature
+ * allowed.
  *
  * $$m_c \int_{T_c}^{T_\mathrm{min}} c_c\,\mathrm dT = \sum_i m_i \int_{T_\mathrm{min}}^{T_i} c_i\,\mathrm dT \qquad c\ \text{constant}:\; T_c = T_\mathrm{min} - \frac{\sum_i m_i\,c_i\,(T_i - T_\mathrm{min})}{m_c\,c_c}$$
  *
- * Without the temperature of the store it is a bound: for a small addition it can lie below any temperature there is, and
- * then none is too cold.
+ * Without the storage temperature it is a bound: for a small addition it can lie below any real temperature, and then
+ * no addition is too cold.
  *
  * @param input.melt - The melt: mass [kg], specific heat [J/(kg·K)] or specific-heat law, and temperature [°C] of each part; at least one.
  * @param input.addition - What is poured in: mass [kg], and specific heat [J/(kg·K)] or specific-heat law.
  * @param input.temperatureStored - At which the addition is stored [°C]; needed where any specific heat is a law.
  * @param input.temperatureMin - The mix may not fall below this [°C].
- * @returns The minimum temperature of the addition [°C]; that of the store where it may go in as it is.
+ * @returns The minimum temperature of the addition [°C]; where it may go in as it is, the temperature at which it is stored.
  * @throws CalculationError `input` where an argument is no number or out of range; `range` where a law ends; `unreachable` where a specific heat is a law and no addition is hot enough.
  * @source definition, from the balance of `mixingTemperature`
  * @example
@@ -119,11 +120,13 @@ export function additionTemperatureMin(input: {
 }
 
 /**
- * The temperature that the melt must have so that an addition does not bring the mix below the minimum temperature allowed.
+ * The temperature that the melt must have so that an addition does not bring the mix below the minimum temperature
+ * allowed.
  *
  * $$\sum_i m_i \int_{T_\mathrm{min}}^{T_h} c_i\,\mathrm dT = m_c \int_{T_c}^{T_\mathrm{min}} c_c\,\mathrm dT \qquad c\ \text{constant}:\; T_h = T_\mathrm{min} + \frac{m_c\,c_c\,(T_\mathrm{min} - T_c)}{\sum_i m_i\,c_i}$$
  *
- * Compare it with what the oils in the melt stand. Where the addition is warmer than the minimum temperature of the mix, it
+ * Compare it with the temperature that the oils in the melt withstand. Where the addition is warmer than the minimum
+ * temperature of the mix, it
  * is a bound below that, as in `additionTemperatureMin`; with a law the search ends at the minimum temperature.
  *
  * @param input.melt - The melt: mass [kg], and specific heat [J/(kg·K)] or specific-heat law, of each part; at least one.

@@ -23,7 +23,7 @@ export type AgeingKinetics =
     };
 
 /**
- * How fast a material changes at a temperature beside its rate at the reference temperature, as a function for the `rates` of a segment.
+ * How fast a material changes at a temperature, relative to its rate at the reference temperature, as a function for the `rates` of a segment.
  *
  * $$r = \exp\left[-\frac{E_a}{R}\left(\frac1T - \frac1{T_\mathrm{ref}}\right)\right] \qquad r = Q_{10}^{(T - T_\mathrm{ref})/10}$$
  *

@@ -6,10 +6,10 @@ import * as known from "./known.js";
  *
  * $$t = \frac{C}{UA} \ln \frac{T_0 - T_\mathrm{amb}}{T_1 - T_\mathrm{amb}}$$
  *
- * The charge has one temperature throughout (stirred, or small), and nothing sets on the way. It holds as well for
- * something cold that warms in the room.
+ * The charge has one temperature throughout (stirred, or small), and nothing sets on the way. It also holds for a cold
+ * charge that warms in the room.
  *
- * @param input.heatCapacity - Heat capacity of the charge, and of the vessel if it cools along [J/K], above 0.
+ * @param input.heatCapacity - Heat capacity of the charge, and of the vessel if it cools with it [J/K], above 0.
  * @param input.conductance - Loss to the room per kelvin [W/K], above 0.
  * @param input.temperatureAmbient - Temperature of the room [°C].
  * @param input.temperatureStart - Temperature before [°C].
@@ -64,7 +64,7 @@ export function coolingTime(input: {
  *
  * $$T = T_\mathrm{amb} + (T_0 - T_\mathrm{amb})\,e^{-UA\,t/C}$$
  *
- * @param input.heatCapacity - Heat capacity of the charge, and of the vessel if it cools along [J/K], above 0.
+ * @param input.heatCapacity - Heat capacity of the charge, and of the vessel if it cools with it [J/K], above 0.
  * @param input.conductance - Loss to the room per kelvin [W/K], 0 or more.
  * @param input.temperatureAmbient - Temperature of the room [°C].
  * @param input.temperatureStart - Temperature before [°C].
@@ -116,7 +116,7 @@ export function temperatureAfterCooling(input: {
  *
  * @param input.duration - Time measured [s], above 0.
  * @param input.volume - Volume at which it was measured [m³], above 0.
- * @param input.volumeAtScale - Volume that is asked about [m³], above 0.
+ * @param input.volumeAtScale - Volume of the other scale [m³], above 0.
  * @param input.limitedBy - `"surface"` or `"conduction"`.
  * @returns The time at scale [s].
  * @throws CalculationError `input` where an argument is no number or out of range.

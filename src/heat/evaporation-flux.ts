@@ -19,8 +19,8 @@ export interface EvaporationCoefficient {
  *
  * $$\mathrm{Sh} = \frac{k_c L}{D} = 0.664\,\mathrm{Re}^{1/2}\,\mathrm{Sc}^{1/3} \qquad \mathrm{Re} = \frac{u L}{\nu} \qquad \mathrm{Sc} = \frac{\nu}{D}$$
  *
- * For a flat plate flush with its surroundings: a rim above the surface lowers it. In air that all but stands, a few
- * centimetres a second, convection of its own carries more off than this says.
+ * For a flat plate flush with its surroundings: a rim above the surface lowers it. In nearly still air, a few
+ * centimetres a second, natural convection removes more vapour than this gives.
  *
  * @param input.airVelocity - Of the air over the surface [m/s], above 0.
  * @param input.length - Of the surface in the direction of the air [m], above 0.
@@ -64,7 +64,7 @@ export interface Surface {
   readonly temperature: number;
   /** Pressure of the vapour over the liquid [Pa], 0 or more. */
   readonly vapourPressure: number;
-  /** Pressure of the same vapour in the room [Pa], 0 or more; 0 if left out. */
+  /** Pressure of the same vapour in the room [Pa], 0 or more; default 0. */
   readonly vapourPressureRoom?: number;
   /** Of what evaporates [kg/mol], above 0. */
   readonly molarMass: number;
@@ -77,10 +77,10 @@ export interface Surface {
  *
  * @param input.temperature - Temperature of the surface [°C].
  * @param input.vapourPressure - Of the vapour over the liquid [Pa], 0 or more: of a solution, mole fraction times that of the pure substance.
- * @param input.vapourPressureRoom - Of the same vapour in the room [Pa], 0 or more; 0 if left out.
+ * @param input.vapourPressureRoom - Of the same vapour in the room [Pa], 0 or more; default 0.
  * @param input.molarMass - Of what evaporates [kg/mol], above 0.
  * @param input.coefficient - Mass-transfer coefficient [m/s], 0 or more.
- * @returns Mass a time and area [kg/(m²·s)]; negative where the room gives to the surface.
+ * @returns Mass per time and area [kg/(m²·s)]; negative if vapour condenses on the surface.
  * @throws CalculationError `input` where an argument is no number or out of range.
  * @source bergman-2011 section 6.7, convection mass transfer
  * @example
@@ -104,7 +104,7 @@ export function evaporationFlux(input: Surface & { readonly coefficient: number 
 }
 
 /**
- * The most that can evaporate: what leaves a surface when nothing comes back, as into a vacuum.
+ * The maximum evaporation: what leaves a surface if nothing returns, as into a vacuum.
  *
  * $$J = \alpha\,(p - p_\mathrm{room}) \sqrt{\frac{M}{2\pi R T}}$$
  *
@@ -112,10 +112,10 @@ export function evaporationFlux(input: Surface & { readonly coefficient: number 
  *
  * @param input.temperature - Temperature of the surface [°C].
  * @param input.vapourPressure - Of the vapour over the liquid [Pa], 0 or more.
- * @param input.vapourPressureRoom - Of the same vapour in the room [Pa], 0 or more; 0 if left out.
+ * @param input.vapourPressureRoom - Of the same vapour in the room [Pa], 0 or more; default 0.
  * @param input.molarMass - Of what evaporates [kg/mol], above 0.
- * @param input.accommodation - Share of the molecules that the surface lets go, 0 to 1; 1 if left out.
- * @returns Mass a time and area [kg/(m²·s)].
+ * @param input.accommodation - Share of the molecules that the surface lets go, 0 to 1; default 1.
+ * @returns Mass per time and area [kg/(m²·s)].
  * @throws CalculationError `input` where an argument is no number or out of range.
  * @source knudsen-1915
  * @example

@@ -29,7 +29,7 @@ export interface EvaporationOverRun {
 }
 
 /**
- * What a volatile part loses over a whole run: predicted from its vapour pressure, beside the most that is possible and the share that was measured.
+ * What a volatile part loses over a whole run: predicted from its vapour pressure, beside the physical maximum and the share that was measured.
  *
  * $$-\frac{\mathrm dm}{\mathrm dt} = A\,k_c\,\frac{M\,x\,p_\mathrm{pure}(T)}{R\,T} \qquad x = \frac{m/M}{m/M + n_\mathrm{rest}} \qquad m_0 - m + n_\mathrm{rest} M \ln\frac{m_0}{m} = \int A\,k_c\,\frac{M\,p_\mathrm{pure}}{R\,T}\,\mathrm dt$$
  *

@@ -41,18 +41,19 @@ const fastest = 1024;
  *
  * $$\min_{UA,\,\Delta_0} \sum_i \left(T_i - T_\mathrm{amb} - \Delta_0\,e^{-UA\,(t_i - t_1)/C}\right)^2 \qquad UA \pm t_{n-2}\,s_{UA}$$
  *
- * Least squares on the temperatures themselves, since it is the thermometer that errs and not the clock; the start is
- * fitted too. The interval comes from Student's t and the slope of the curve at the fit, so it is as good as the curve
- * is straight within it. It speaks of scatter alone: where the residuals swing (below, above, below), the loss does not
- * go by Newton's law, and a law of natural convection and radiation should be used.
+ * Least squares on the temperatures themselves, because the error is in the thermometer, not in the clock; the start is
+ * fitted too. The interval comes from Student's t and the slope of the curve at the fit, so it is good as long as the
+ * curve is nearly straight within it. It covers scatter alone: if the residuals change sign in turn (below, above,
+ * below), the loss does not follow Newton's law, and a law of natural convection and radiation should be used.
  *
  * @param input.readings - Time [s] and temperature [°C], at least two, in any order.
- * @param input.temperatureAmbient - Temperature of the room, which must hold still [°C].
+ * @param input.temperatureAmbient - Temperature of the room, which must be constant [°C].
  * @param input.heatCapacity - Heat capacity of content and vessel [J/K], above 0.
- * @param input.confidence - Of the interval, above 0 and below 1; 0.95 where it is left out.
+ * @param input.confidence - Of the interval, above 0 and below 1; default 0.95.
  * @returns The conductance [W/K], its interval where there are three readings or more, and what is left [K].
  * @throws CalculationError `input` where an argument is no number or out of range, or where the readings do not say a
- *   rate: all at one time, the first at the room's temperature, none coming closer to it, or nothing left by the second.
+ *   rate: all at one time, the first at the room's temperature, none coming closer to it, or nothing left by the
+ * second.
  * @source abramowitz-stegun-1964 section 26.7 for the interval; the rest is the definition of least squares
  * @example
  * ```ts

@@ -5,13 +5,13 @@ import { type CompiledPart, compilePart, type Part } from "./charge.js";
 import * as known from "./known.js";
 
 /**
- * The heat capacity of a charge as a function of temperature, for a segment: melting on the way is in it.
+ * The heat capacity of a charge as a function of temperature, for a segment; melting is included.
  *
  * $$C(T) = \sum_i m_i\,c_i(T)$$
  *
  * Give the segment the breakpoints of `heatCapacityBreakpoints` as well.
  *
- * @param input.parts - The parts of the charge: mass [kg] and specific heat [J/(kg·K)] or specific-heat law of each, at least one; count the vessel as a part if it warms along.
+ * @param input.parts - The parts of the charge: mass [kg] and specific heat [J/(kg·K)] or specific-heat law of each, at least one; count the vessel as a part if it warms with the charge.
  * @param input.beyond - Outside the range of a law: `"throw"` (default) or `"extend"`.
  * @returns A function of temperature [°C] that gives heat capacity [J/K], and throws `range` outside the range of a law.
  * @throws CalculationError `input` where an argument is no number or out of range.

@@ -32,14 +32,14 @@ export interface HeatToWarm {
 }
 
 /**
- * The heat that brings a charge from one temperature to another, melting on the way what melts there.
+ * The heat that brings a charge from one temperature to another, with what melts in between.
  *
  * $$Q = \sum_i m_i \left[ \int_{T_0}^{T_1} c_i\,dT + L_i\,\bigl(T_0 < T_{m,i} \le T_1\bigr) \right]$$
  *
  * A part counts as molten at its melting temperature and above, so that the heat depends on the two
  * temperatures alone: segments add up, and cooling gives back what warming took, with the sign turned.
  *
- * @param input.parts - The parts of the charge, at least one; count the vessel as a part if it warms along.
+ * @param input.parts - The parts of the charge, at least one; count the vessel as a part if it warms with the charge.
  * @param input.temperatureStart - Temperature before [°C].
  * @param input.temperatureEnd - Temperature after [°C].
  * @returns The heat [J] with its sensible and its latent share; negative in cooling.

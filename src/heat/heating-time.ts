@@ -43,7 +43,7 @@ export interface HeatingTime {
  * @param input.temperatureAmbient - Temperature of the room [°C].
  * @param input.temperatureStart - Temperature before [°C].
  * @param input.temperatureEnd - Temperature wanted [°C], not below the start.
- * @param input.heatCapacity - Heat capacity of the charge, and of the vessel if it warms along [J/K], above 0.
+ * @param input.heatCapacity - Heat capacity of the charge, and of the vessel if it warms with it [J/K], above 0.
  * @param input.melting - What melts on the way; left out if nothing does.
  * @returns Times [s], the steady temperature [°C], and the energy [J] supplied, stored and lost.
  * @throws CalculationError `input` where an argument is no number or out of range; `unreachable` where the loss takes all the power before the end.

@@ -17,7 +17,7 @@ export interface Hold {
  *
  * $$\bar q = q_\mathrm{loss}(T) \qquad s = \frac{q_\mathrm{loss}(T)}{q_\mathrm{supply}(T)} \qquad E = q_\mathrm{loss}(T)\,t$$
  *
- * The swing of the thermostat is left out: it is taken to be small against the difference from the room.
+ * The switching of the thermostat is left out: its swing is taken as small compared with the difference from the room.
  *
  * @param input.temperature - Temperature held [°C].
  * @param input.duration - How long [s], 0 or more.

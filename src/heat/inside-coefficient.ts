@@ -7,9 +7,11 @@ import type { StirredCorrelation } from "./stirred-correlations.js";
 /**
  * How sure a coefficient at a stirred wall is: a quarter either way, common practice, no source.
  *
- * The equations also hold factors of level and blade height, left out here: (T/H)^0.15 and the blades' height to 0.2, as
+ * The equations also hold factors of level and blade height, left out here: (T/H)^0.15 and the blades' height to 0.2,
+ * as
  * a public library restates them (free-fluids). With a level of 1.5 diameters the coefficient is 6 % lower, within this
- * band. That library lets a turbine's constant fall from 0.74 at Re 10 000 to 0.54 at 400: in that range the coefficient
+ * band. That library lets a turbine's constant fall from 0.74 at Re 10 000 to 0.54 at 400: in that range the
+ * coefficient
  * may lie at the low end of the band and somewhat below.
  */
 export const insideCoefficientBand: Band = {
@@ -24,9 +26,9 @@ export const insideCoefficientBand: Band = {
 export interface StirredHeatTransfer {
   /** The ranges of the correlation, rising. */
   readonly correlation: StirredCorrelation;
-  /** The vessel, of which the inner diameter is asked [m], above 0. */
+  /** The vessel: its inner diameter [m], above 0. */
   readonly vessel: { readonly diameter: number };
-  /** The impeller, of which the diameter is asked [m], above 0 and not above that of the vessel. */
+  /** The impeller: its diameter [m], above 0 and not above that of the vessel. */
   readonly impeller: { readonly diameter: number };
   /** Speed of the impeller [rev/s], above 0. */
   readonly speed: number;
@@ -55,13 +57,15 @@ export interface InsideCoefficient {
  *
  * $$\mathrm{Nu} = \frac{h D}{k} = C\,\mathrm{Re}^a\,\mathrm{Pr}^b \left(\frac{\mu}{\mu_\mathrm{wall}}\right)^m \qquad \mathrm{Re} = \frac{\rho N d^2}{\mu} \qquad \mathrm{Pr} = \frac{c\,\mu}{k}$$
  *
- * Such correlations hold to about a quarter of their value (`insideCoefficientBand`), common practice, no source; the factor
+ * Such correlations hold to about a quarter of their value (`insideCoefficientBand`), common practice, no source; the
+ * factor
  * of blade height and level is left out. A gel thins under shear: give
- * the viscosity at the shear rate of the impeller. The correlation knows no yield stress, and nothing that sets at the wall.
+ * the viscosity at the shear rate of the impeller. The correlation takes no account of a yield stress, or of gel that
+ * sets at the wall.
  *
  * @param input.correlation - Ranges of Reynolds number with their constants, as in `stirredCorrelations`, or your own.
- * @param input.vessel - The vessel, of which the inner diameter is asked [m], above 0.
- * @param input.impeller - The impeller, of which the diameter is asked [m], above 0 and not above that of the vessel.
+ * @param input.vessel - The vessel: its inner diameter [m], above 0.
+ * @param input.impeller - The impeller: its diameter [m], above 0 and not above that of the vessel.
  * @param input.speed - Speed [rev/s], above 0.
  * @param input.density - Density [kg/m³], above 0.
  * @param input.specificHeat - Specific heat [J/(kg·K)], above 0.
@@ -101,8 +105,8 @@ export function insideCoefficient(
  *
  * $$h(T, T_\mathrm{wall}) = \frac kD\,C\,\mathrm{Re}^a\,\mathrm{Pr}^b \left(\frac{\mu(T)}{\mu(T_\mathrm{wall})}\right)^m$$
  *
- * What is said at `insideCoefficient` holds here. Density, specific heat and conductivity are taken as they stand, for
- * the middle of the way.
+ * The limits of `insideCoefficient` apply. Density, specific heat and conductivity are constants: use those at the
+ * middle of the range.
  *
  * @param input - The stirred vessel as for `insideCoefficient`, and:
  * @param input.viscosity - Viscosity [Pa·s] at a temperature [°C], as `viscosityFunction` gives it.

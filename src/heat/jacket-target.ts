@@ -73,7 +73,7 @@ export function mediumTemperatureForDuration(
 }
 
 /**
- * The largest batch that comes to a temperature in a wanted time with the jacket that is there.
+ * The largest batch that reaches a temperature in a wanted time with a given jacket.
  *
  * $$m = \frac{1}{c}\left(\frac{K\theta}{\ln\frac{T_1 - t_1}{T_2 - t_1}} - C_\mathrm{vessel}\right)$$
  *
@@ -85,7 +85,7 @@ export function mediumTemperatureForDuration(
  * @param input.temperatureStart - Temperature of the batch before [°C].
  * @param input.temperatureEnd - Temperature wanted [°C], between start and medium.
  * @param input.specificHeat - Specific heat of the batch [J/(kg·K)], above 0.
- * @param input.heatCapacityVessel - Heat capacity of the vessel, if it cools along [J/K], 0 or more; 0 if left out.
+ * @param input.heatCapacityVessel - Heat capacity of the vessel, if it cools with the batch [J/K], 0 or more; default 0.
  * @returns The mass of the batch [kg], above 0.
  * @throws CalculationError `input` where an argument is no number or out of range; `unreachable` where the end does not lie between start and medium, or where the empty vessel alone takes longer.
  * @source perry-2008 section 11, batch operations, solved for the mass

@@ -2,12 +2,12 @@ import { positive, record, refuse, result, temperature } from "../guards.js";
 import * as known from "./known.js";
 
 /**
- * What a jacket conducts when its medium flows through and comes out at another temperature than it went in.
+ * The conductance of a jacket whose medium flows through and leaves at another temperature than it entered.
  *
  * $$K = w c \left(1 - e^{-UA/wc}\right)$$
  *
- * With it the difference of temperature is that to the *inlet*, and all that holds for a medium of one temperature
- * holds as well. The medium runs through as a plug along a wall of constant U.
+ * It refers to the temperature difference to the *inlet*, so that the equations for a medium of one temperature apply.
+ * The medium moves as a plug along a wall of constant U.
  *
  * @param input.conductance - Heat-transfer coefficient times area of the jacketed wall [W/K], above 0.
  * @param input.capacityFlow - Mass flow times specific heat of the medium [W/K], above 0.
@@ -43,16 +43,17 @@ export interface JacketTime {
 }
 
 /**
- * How long a stirred batch takes to cool or warm through its jacket, by a medium of one temperature or one that flows through.
+ * How long a stirred batch takes to cool or warm through its jacket, by a medium of one temperature or one that flows
+ * through.
  *
  * $$\ln\frac{T_1 - t_1}{T_2 - t_1} = \frac{UA}{C}\,\theta \qquad \ln\frac{T_1 - t_1}{T_2 - t_1} = \frac{w c}{C}\,\frac{K - 1}{K}\,\theta,\quad K = e^{UA/wc}$$
  *
  * Nothing is lost to the room and nothing sets: `vesselSegment` has both. U is constant, though a gel that thickens
- * lowers it: take the U of the coldest stretch to be on the late side.
+ * lowers it: with the U of the coldest stretch the time is on the long side.
  *
  * @param input.heatCapacity - Heat capacity of the batch [J/K], above 0.
  * @param input.conductance - Heat-transfer coefficient times area of the jacketed wall [W/K], above 0.
- * @param input.capacityFlow - Mass flow times specific heat of the medium [W/K], above 0; left out for a medium of one temperature, as where it boils, condenses or is in plenty.
+ * @param input.capacityFlow - Mass flow times specific heat of the medium [W/K], above 0; left out for a medium of one temperature, such as one that boils, condenses or is in excess.
  * @param input.temperatureInlet - Temperature of the medium at its inlet [°C].
  * @param input.temperatureStart - Temperature of the batch before [°C].
  * @param input.temperatureEnd - Temperature wanted [°C], between start and inlet.

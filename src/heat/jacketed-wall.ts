@@ -65,7 +65,7 @@ export function jacketedWall(input: {
 }
 
 /**
- * What a measured conductance leaves for the far side of the wall, where the coefficient on the side of the batch is known.
+ * The coefficient on the far side of a wall, from a measured conductance and the coefficient on the side of the batch.
  *
  * $$\frac1{h_\mathrm{jacket}} = \frac AK - \frac1h$$
  *
@@ -104,7 +104,7 @@ const hottest = 1000;
  *
  * $$T = T_\mathrm{wall} + \frac{h_\mathrm{jacket}}{h(T)}\,(T_\mathrm{wall} - T_\mathrm{jacket})$$
  *
- * @param input.temperatureWall - Temperature that the wall may come to [°C]: the setting temperature, or above it by a margin.
+ * @param input.temperatureWall - Temperature that the wall may reach [°C]: the setting temperature, or above it by a margin.
  * @param input.temperatureJacket - Temperature of the medium [°C], below that of the wall.
  * @param input.heatTransferCoefficient - Between batch and wall [W/(m²·K)], above 0; or a function of the batch's temperature [°C].
  * @param input.heatTransferCoefficientJacket - From the inner face of the wall to the medium, through the wall [W/(m²·K)], above 0.

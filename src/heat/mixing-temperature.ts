@@ -5,13 +5,13 @@ import { anyLaw, type Charge, heatGiven } from "./charge.js";
 import * as known from "./known.js";
 
 /**
- * The temperature at which charges of different temperature meet, before anything is lost to the room.
+ * The temperature of a mix of charges of different temperature, before anything is lost to the room.
  *
  * $$\sum_i m_i \int_{T_\mathrm{mix}}^{T_i} c_i\,\mathrm dT = 0 \qquad c_i\ \text{constant}:\; T_\mathrm{mix} = \frac{\sum_i m_i\,c_i\,T_i}{\sum_i m_i\,c_i}$$
  *
  * Where a specific heat is a law, what melts takes its latent heat from the others, and each law has to hold from its
- * charge's temperature to that of the mix. A charge whose specific heat is a number may not melt or set on the way. Cold
- * oil on a melt that sets may take minutes to come to this: it is the end, before anything is lost to the room.
+ * charge's temperature to that of the mix. A charge whose specific heat is a number may not melt or set on the way.
+ * Cold oil on a melt that sets may take minutes to reach it: this is the final temperature, without loss to the room.
  *
  * @param input.charges - What is poured together: mass [kg], specific heat [J/(kg·K)] or specific-heat law, and temperature [°C] of each; at least one.
  * @returns The common temperature [°C], between the coldest and the warmest charge.

@@ -6,8 +6,8 @@ import * as known from "./known.js";
  *
  * $$x = \frac{w/M}{w/M + (1 - w)/M_\mathrm{rest}}$$
  *
- * The molecules of a triglyceride are heavy, near 0.88 kg/mol, so that a light part counts for far more by moles than
- * by mass.
+ * The molecules of a triglyceride are heavy, near 0.88 kg/mol, so that a light part has a far larger share by moles
+ * than by mass.
  *
  * @param input.massFraction - Share of the volatile part by mass, 0 to 1.
  * @param input.molarMass - Of the volatile part [kg/mol], above 0.

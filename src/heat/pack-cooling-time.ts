@@ -27,14 +27,14 @@ export function timeUntil({ start, ambient, unit, leftAt }: CompiledPack, end: n
 }
 
 /**
- * How long a filled pack takes until its centre passes a temperature: the setting temperature, say, or that at which the
- * lid may go on. At another place, or in the mean over its volume, where `where` says so.
+ * How long a filled pack takes until its centre reaches a temperature, such as the setting temperature or that at which
+ * it may be capped; with `where`, at another place or on average over its volume.
  *
  * $$\theta(t) = \frac{T_1 - T_\mathrm{amb}}{T_0 - T_\mathrm{amb}}$$
  *
- * By conduction alone, with properties that do not change. Two things are not in it: the latent heat of gelling or
- * melting, which keeps the content warm for longer, and the convection before it sets, which cools it faster. It holds
- * as well for a cold pack that warms.
+ * Conduction alone, with constant properties. Two things are left out: the latent heat of gelling or
+ * melting, which keeps the content warm for longer, and the convection before it sets, which cools it faster. It also
+ * holds for a cold pack that warms.
  *
  * @param input - The pack and its content: shape and dimensions [m], conductivity [W/(m·K)], density [kg/m³], specific
  *   heat [J/(kg·K)], heat transfer coefficient [W/(m²·K)] or `"infinite"`, start and surroundings [°C], where (default

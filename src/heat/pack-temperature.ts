@@ -3,11 +3,11 @@ import * as known from "./known.js";
 import { type CoolingPack, compilePack } from "./pack.js";
 
 /**
- * The temperature inside a filled pack after a time: at its centre, at a place, or the mean that counts the heat.
+ * The temperature inside a filled pack after a time: at its centre, at another place, or on average over its volume.
  *
  * $$T = T_\mathrm{amb} + (T_0 - T_\mathrm{amb})\,\theta \qquad \theta_\text{jar} = \theta_\text{cylinder}(r, t)\;\theta_\text{slab}(z, t)$$
  *
- * By conduction alone, with properties that do not change. Two things are not in it: the latent heat of gelling or
+ * Conduction alone, with constant properties. Two things are left out: the latent heat of gelling or
  * melting, which keeps the content warm for longer, and the convection before it sets, which cools it faster.
  *
  * @param input - The pack and its content: shape and dimensions [m], conductivity [W/(m·K)], density [kg/m³], specific

@@ -30,9 +30,9 @@ export type PlaceInPack =
   | "centre"
   | "mean"
   | {
-      /** Distance from the axis of a cylinder, or from the centre of a sphere [m]; 0 where it is left out. */
+      /** Distance from the axis of a cylinder, or from the centre of a sphere [m]; default 0. */
       readonly radial?: number;
-      /** Distance from the middle plane of a slab or cylinder [m]; 0 where it is left out. */
+      /** Distance from the middle plane of a slab or cylinder [m]; default 0. */
       readonly axial?: number;
     };
 

@@ -21,7 +21,7 @@ export interface PlateHeatingTime {
  *
  * @param input.temperatureHeater - Temperature at which plate or jacket is held [°C].
  * @param input.conductanceHeater - From plate or jacket to the charge [W/K], above 0.
- * @param input.powerMax - Most that it gives [W], above 0; left out where nothing limits it.
+ * @param input.powerMax - Its maximum power [W], above 0; left out if there is no limit.
  * @param input.conductance - Loss to the room per kelvin [W/K], 0 or more.
  * @param input.temperatureAmbient - Temperature of the room [°C].
  * @param input.temperatureStart - Temperature before [°C].

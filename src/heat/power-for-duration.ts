@@ -19,7 +19,7 @@ import * as known from "./known.js";
  * @param input.heatLoss - Heat-loss law.
  * @param input.temperatureAmbient - Temperature of the room [°C].
  * @param input.breakpoints - Temperatures at which the heat capacity or the loss has a breakpoint [°C].
- * @param input.powerMax - What the heater gives at most [W], above 0; left out where nothing limits it.
+ * @param input.powerMax - Maximum power of the heater [W], above 0; left out if there is no limit.
  * @returns The power [W], above 0.
  * @throws CalculationError `input` where an argument is no number or out of range; `unreachable` where more than `powerMax` would be needed, or where the room alone is faster.
  * @source bergman-2011 section 5.3

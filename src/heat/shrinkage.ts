@@ -15,13 +15,13 @@ export interface Shrinkage {
 }
 
 /**
- * How far the content of a hot-filled pack sinks as it cools, and the top-up that it asks for.
+ * How far the content of a hot-filled pack sinks as it cools, and the top-up that it needs.
  *
  * $$\Delta V = V\left(1 - \frac{\rho(T_\mathrm{fill})}{\rho(T_\mathrm{end})}\right) \qquad d = \frac{\Delta V}{A} \qquad m = \rho(T_\mathrm{end})\,\Delta V$$
  *
- * The pack itself keeps its size. A melt that crystallises loses more than the density of the liquid says: take a
- * density law that was measured across the setting. What sets from the wall inwards may show less of a sink and hide the
- * rest as a hole. A top-up that is poured hot sinks in its turn, by the same fraction.
+ * The pack itself keeps its size. A melt that crystallises shrinks more than the density of the liquid suggests: use a
+ * density law measured across the setting. If it sets from the wall inwards, the surface may sink less and a hole form
+ * inside. A top-up that is poured hot sinks by the same fraction.
  *
  * @param input.density - Density of the content over temperature.
  * @param input.volume - Volume filled, at fill temperature [m³], above 0.

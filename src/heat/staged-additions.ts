@@ -42,16 +42,16 @@ export interface StagedAdditions {
 const off: HeatSource = { kind: "power", power: 0 };
 
 /**
- * What happens to the temperature when oils go into a melt in stages, and the vessel loses heat to the room between them.
+ * How the temperature changes when oils go into a melt in stages and the vessel loses heat to the room between them.
  *
  * $$t_k = \int \frac{C_k(T)}{q_\mathrm{supply} - q_\mathrm{loss}}\,\mathrm dT \qquad \sum_i m_i \int_{T_\mathrm{mix}}^{T_i} c_i\,\mathrm dT = 0$$
  *
  * Each stage is a segment of `vesselSegment`, then a balance of `mixingTemperature`; the heat capacity grows with what has
- * gone in. Every addition dilutes the gel former: look the setting temperature up again for each mix.
+ * gone in. Every addition dilutes the gel former: take the setting temperature of each mix.
  *
  * @param input.melt - What is in the vessel at the start: mass [kg] and specific heat [J/(kg·K)] or specific-heat law of each part; at least one.
  * @param input.temperatureStart - Its temperature [°C].
- * @param input.heatCapacityVessel - Of the vessel, which goes along with the melt [J/K], 0 or more; 0 if left out.
+ * @param input.heatCapacityVessel - Of the vessel, which follows the melt [J/K], 0 or more; default 0.
  * @param input.heatLoss - Heat-loss law of the vessel.
  * @param input.temperatureAmbient - Temperature of the room [°C].
  * @param input.stages - A wait (`duration` [s] or `temperatureEnd` [°C]) and an addition each; at least one.

@@ -8,7 +8,7 @@ import * as known from "./known.js";
 const hottest = 10000;
 
 /**
- * The temperature at which what heats a vessel and the loss to the room hold each other: none beyond it is ever reached.
+ * The temperature at which the heating of a vessel balances its loss to the room: it never gets hotter.
  *
  * $$q_\mathrm{supply}(T_\infty) = q_\mathrm{loss}(T_\infty) \qquad P,\,U\!A\ \text{constant}:\; T_\infty = T_\mathrm{amb} + \frac{P}{U\!A}$$
  *

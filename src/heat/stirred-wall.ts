@@ -19,7 +19,7 @@ export interface StirredWall extends JacketedWall {
  *
  * $$h(\mu_\mathrm{wall})\,(T_\mathrm{wall} - T) = h_\mathrm{jacket}\,(T_\mathrm{jacket} - T_\mathrm{wall}) \qquad \mu_\mathrm{wall} = \mu(T_\mathrm{wall})$$
  *
- * Compare the wall with what the oils stand and with the lowest flash point when heating, and with the setting
+ * When heating, compare the wall with the temperature that the oils withstand and with the lowest flash point, and with the setting
  * temperature when cooling: a skin sets on a wall below it, which insulates and which this does not follow.
  *
  * @param input - The stirred vessel as for `insideCoefficient`, and:

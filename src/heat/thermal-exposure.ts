@@ -16,17 +16,18 @@ export interface ThermalExposure {
 }
 
 /**
- * What heat a sensitive oil goes through in a run: the time above a temperature, and the time at a reference temperature that does the same.
+ * How much heat a sensitive oil is exposed to in a run: the time above a temperature, and the time at a reference
+ * temperature that does the same.
  *
  * $$t_\mathrm{eq} = \int \exp\left[-\frac{E_a}{R}\left(\frac1T - \frac1{T_\mathrm{ref}}\right)\right] \mathrm dt \qquad t_\mathrm{eq} = \int Q_{10}^{(T - T_\mathrm{ref})/10}\,\mathrm dt$$
  *
- * List the segments from the moment at which the material is in the vessel, and compare two orders of work by it. It
- * ranks them; it does not predict a peroxide value or a shelf life, which depend on air, light, metals and
- * antioxidants. Factors of 10 K hold near the temperatures at which they were measured.
+ * List the segments from the moment at which the material is in the vessel, and compare two processes by it. It ranks
+ * them; it does not predict a peroxide value or a shelf life, which depend on air, light, metals and
+ * antioxidants. A factor for 10 K holds near the temperatures at which it was measured.
  *
  * @param input.segments - Ramps and vessel segments, at least one, one after another.
  * @param input.ageingKinetics - How much faster the material changes where it is warmer.
- * @param input.temperatureAbove - The time above this is told [°C]; left out if not of interest.
+ * @param input.temperatureAbove - The time above this temperature is reported [°C]; optional.
  * @returns Times [s] and the highest temperature [°C].
  * @throws CalculationError `input` where an argument is no number or out of range; what `vesselSegment` throws for a segment.
  * @source definition, over the relative rate of `relativeRateFunction`

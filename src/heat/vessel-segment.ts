@@ -24,15 +24,17 @@ export interface HeatedVessel extends HeatBalance {
 export type Energy = "energySupplied" | "energyLost";
 
 /**
- * How long any heat source takes to warm or cool a vessel that loses heat by any law, with the energy and whatever else accumulates.
+ * How long any heat source takes to warm or cool a vessel that loses heat by any law, with the energy and whatever else
+ * accumulates.
  *
  * $$t = \int_{T_0}^{T_1} \frac{C(T)}{q_\mathrm{supply}(T) - q_\mathrm{loss}(T)}\,\mathrm dT$$
  *
- * Melting on the way goes into the heat capacity, as a function of temperature. A heat source that is held back to
- * `rateMax` never turns: where the loss alone is faster, the heat source is off.
+ * Melting is part of the heat capacity, as a function of temperature. A heat source that is limited to `rateMax` never
+ * cools: if the loss alone is faster, the heat source is off.
  *
  * @param input - Start [°C], heat capacity [J/K], heat source, heat-loss law, room [°C], largest rate [K/s], rates [1/s] and
- *   breakpoints [°C]; and either `temperatureEnd` [°C] or `duration` [s]. A segment of a history may be handed in with its `kind`.
+ *   breakpoints [°C]; and either `temperatureEnd` [°C] or `duration` [s]. A segment of a history may be handed in with
+ * its `kind`.
  * @returns The end [°C], the duration [s] and the totals, `energySupplied` and `energyLost` [J] among them; in cooling both count as they flow, so that what a jacket takes is negative.
  * @throws CalculationError `input` where an argument is out of range; `unreachable` where heat source and loss hold each other before the end; `range` where a law ends before.
  * @source bergman-2011 section 5.3
@@ -96,7 +98,8 @@ export function laidOut(
 }
 
 /**
- * The temperature that the vessel comes to in the end, where the segment could come near it; undefined where it does not.
+ * The temperature that the vessel comes to in the end, where the segment could come near it; undefined where it does
+ * not.
  * It is looked for no farther than the segment can reach, since a loss law need not hold beyond.
  */
 function limitOf(

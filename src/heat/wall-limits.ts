@@ -12,12 +12,12 @@ export interface WallLimit {
 }
 
 /**
- * The heat that may pass through a wall before it comes to a temperature at which it scorches, or sets a skin.
+ * The heat that may pass through a wall before the wall reaches a temperature at which the batch scorches or a skin sets.
  *
  * $$q = h A\,(T_\mathrm{wall} - T_\mathrm{bulk})$$
  *
  * @param input.temperatureBulk - Temperature of the batch away from the wall [°C].
- * @param input.temperatureWall - Temperature that the wall may come to [°C].
+ * @param input.temperatureWall - Temperature that the wall may reach [°C].
  * @param input.heatTransferCoefficient - Between batch and wall [W/(m²·K)], above 0.
  * @param input.area - Wetted area through which the heat passes [m²], above 0.
  * @returns The heat flow into the batch [W]; negative for a wall colder than the batch.
@@ -49,7 +49,7 @@ export function heatFlowAtWall(input: WallLimit & { readonly area: number }): nu
  * $$T_\mathrm{jacket} = T_\mathrm{wall} + \frac{h}{h_\mathrm{jacket}}\,(T_\mathrm{wall} - T_\mathrm{bulk})$$
  *
  * @param input.temperatureBulk - Temperature of the batch away from the wall [°C].
- * @param input.temperatureWall - Temperature that the wall may come to [°C]: above the setting temperature in cooling.
+ * @param input.temperatureWall - Temperature that the wall may reach [°C]: above the setting temperature in cooling.
  * @param input.heatTransferCoefficient - Between batch and wall [W/(m²·K)], above 0.
  * @param input.heatTransferCoefficientJacket - From the inner face of the wall to the medium, through the wall [W/(m²·K)], above 0.
  * @returns The temperature of the medium in the jacket [°C].

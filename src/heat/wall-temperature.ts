@@ -6,7 +6,7 @@ import * as known from "./known.js";
 const farthest = 1000;
 
 /**
- * The temperature of the wall that heats or cools a batch: where scorching, flash point and a skin are judged.
+ * The temperature of the wall that heats or cools a batch: scorching, flash points and a skin on the wall are judged there.
  *
  * $$T_\mathrm{wall} = T_\mathrm{bulk} + \frac{q}{h A}$$
  *

@@ -61,17 +61,20 @@ export interface CertifiedShares {
 }
 
 /**
- * The organic and natural shares of a product by the classes of certification standards, against the caller's thresholds.
+ * The organic and natural shares of a product by the classes of certification standards, against the caller's
+ * thresholds.
  *
  * $$O = \sum_i w_i\,o_i, \qquad O_\mathrm{class} = \frac{\sum_{i \in \mathrm{class}} w_i\,o_i}{\sum_{i \in \mathrm{class}} w_i}, \qquad N = 1 - \sum_{i \in \mathrm{other}} w_i - \sum_{i \in \mathrm{chemical}} w_i\,p_i$$
  *
- * with the organic share o of an agro-ingredient and its share p of moieties of petrochemical origin. Water and minerals
- * are of natural origin and never organic. What is not stated lies anywhere between nothing and all, and makes a range.
+ * with the organic share o of an agro-ingredient and its share p of moieties of petrochemical origin. Water and
+ * minerals
+ * are of natural origin and never organic. What is not stated may be anything between nothing and all, which makes a
+ * range.
  * Shares are compared as exact decimals of their text: exactly 95 % meets 95 %. A standard has further rules (which
- * ingredients it admits, which it requires to be organic): none of them is asked here.
+ * ingredients it admits, which it requires to be organic), which are not checked here.
  *
  * @param input.lines - The formula: names, amounts, classes, and what is organic and petrochemical of each, as text.
- * @param input.productType - The type of product, as the table names it. The caller picks it; without it no threshold is asked.
+ * @param input.productType - The type of product, as the table names it. The caller picks it; without it no threshold is applied.
  * @param input.table - The thresholds, with the standard's name and date.
  * @returns The shares of the classes, the figures between bounds, and each threshold's answer.
  * @throws CalculationError `input` where an argument is out of range, amounts do not add up to 100 %, or the table has no row for the type of product.
@@ -83,7 +86,8 @@ export interface CertifiedShares {
  * const { figures, thresholds } = certifiedShares({
  *   lines: [
  *     { name: "Almond Oil", amount: "80 %", class: "physically processed agro-ingredient", organic: "100 %" },
- *     { name: "Gel Former", amount: "15 %", class: "chemically processed agro-ingredient", organic: "0 %", petrochemical: "20 %" },
+ *     { name: "Gel Former", amount: "15 %", class: "chemically processed agro-ingredient", organic: "0 %",
+ * petrochemical: "20 %" },
  *     { name: "Mica", amount: "5 %", class: "mineral" },
  *   ],
  *   productType: "leave-on",

@@ -58,7 +58,7 @@ const leftOut: Readonly<Record<ClaimBasis, readonly (string | undefined)[]>> = {
  *
  * @param input.lines - The formula: names, amounts and what counts of each, as text.
  * @param input.basis - What the figure is a share of.
- * @param input.decimals - Decimals that are kept [0 to 6]; 0 by default.
+ * @param input.decimals - Decimals that are kept [0 to 6]; default 0.
  * @returns The figure rounded down, its bounds, its basis, and what was not stated.
  * @throws CalculationError `input` where an argument is out of range or amounts do not add up to 100 %; `unreachable` where the basis leaves nothing.
  * @source cfr-7-205-302 (a)(1) and (b)

@@ -60,8 +60,9 @@ export interface IngredientList extends DatedTable {
  * The ingredients in the order of the label: descending weight when added, then those that may stand in any order,
  * then colourants.
  *
- * Weights are those put in, before anything evaporates. Premixes are opened and equal names merged, so that an ingredient
- * of two materials stands once, by its sum; capitals and spaces tell no names apart. Shares are compared as exact
+ * Weights are those put in, before anything evaporates. Premixes are opened and equal names merged, so that an
+ * ingredient of two materials appears once, with its sum; names are compared without capitals and spaces. Shares are
+ * compared as exact
  * decimals of their text. The list does not depend on the order of the lines. A fragrance is one line under one name
  * (`"Parfum"`); with `allergens`, the substances above the threshold are added to the list by their share.
  *
@@ -79,7 +80,8 @@ export interface IngredientList extends DatedTable {
  *     { name: "Mica", amount: "2 %", colourant: true },
  *     { name: "Tocopherol", amount: "0.5 %" },
  *     { name: "Almond Oil", amount: "q.s." },
- *     { name: "gel base", amount: "20 %", parts: [{ name: "Gel Former", amount: "70 %" }, { name: "Almond Oil", amount: "30 %" }] },
+ *     { name: "gel base", amount: "20 %", parts: [{ name: "Gel Former", amount: "70 %" }, { name: "Almond Oil", amount:
+ * "30 %" }] },
  *   ],
  * });
  * list.names; // => ["Almond Oil", "Gel Former", "Tocopherol", "Mica"]

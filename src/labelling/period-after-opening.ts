@@ -50,15 +50,17 @@ export interface PeriodAfterOpening {
 const month = 2_629_800;
 
 /**
- * How long after opening each change of the product takes to come to its limit: what a person decides on a period after
- * opening with.
+ * How long after opening each change of the product takes to reach its limit: the data for a person who decides on a
+ * period after opening.
  *
  * $$t = \frac{x_\mathrm{limit} - x_0}{\dot x}$$
  *
- * A constant rate is the caller's assumption: take the fastest that was measured. Water taken up by an open gel and the rise
- * of a peroxide value come from the rooms that compute them; a peroxide value rises slowly at first and then fast, so that
- * a rate from early readings is too low. Microbial growth is no such change: it is challenge-tested. The function gives
- * no period; it says which change is the first, and which are not known.
+ * A constant rate is the caller's assumption: take the fastest that was measured. Water taken up by an open gel and the
+ * rise
+ * of a peroxide value come from the rooms that compute them; a peroxide value rises slowly at first and then fast, so
+ * that
+ * a rate from early readings is too low. Microbial growth is not such a change: it is tested by challenge. The function
+ * does not give the period; it says which change comes first, and which are not known.
  *
  * @param input.changes - The changes, each with its value at the start, its limits and its rate.
  * @returns The time to each limit, the first of them, and what is not known.

@@ -28,14 +28,14 @@ export function airAt(at: number, pressure: number): AirProperties {
 }
 
 /**
- * Dry air at a temperature: what natural convection asks of it.
+ * Properties of dry air at a temperature, as natural convection needs them.
  *
  * $$\mu = \frac{1.458\cdot10^{-6}\,T^{3/2}}{T + 110.4} \qquad k = \frac{2.64638\cdot10^{-3}\,T^{3/2}}{T + 245.4\cdot10^{-12/T}} \qquad \nu = \frac{\mu R T}{p} \qquad \mathrm{Pr} = \frac{7}{2}\,\frac{R\mu}{k}$$
  *
  * T in kelvin. Within 2 % of a reference equation of state from −50 to 150 °C, the Prandtl number within 4 %.
  *
  * @param input.temperature - Temperature [°C], −50 to 150; that of the film, half-way between surface and room.
- * @param input.pressure - Pressure [Pa], above 0; 101325 where it is left out.
+ * @param input.pressure - Pressure [Pa], above 0; default 101325.
  * @returns Conductivity [W/(m·K)], kinematic viscosity [m²/s] and Prandtl number.
  * @throws CalculationError `input` where an argument is no number or out of range, `range` outside −50 to 150 °C.
  * @source us-standard-atmosphere-1976 sections 1.3.10 to 1.3.13

@@ -30,7 +30,7 @@ function compileConductivity(law: ConductivityLaw, beyond: Beyond | undefined): 
 }
 
 /**
- * The thermal-conductivity law as a function of temperature, checked once and then fit for hot loops.
+ * The thermal-conductivity law as a function of temperature, checked once, for use in inner loops.
  *
  * $$k = \sum_i k_i\,T^i$$
  *

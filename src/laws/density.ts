@@ -46,7 +46,7 @@ export function compileDensity(law: DensityLaw, path: string, beyond?: Beyond): 
 }
 
 /**
- * The density law as a function of temperature, checked once and then fit for hot loops.
+ * The density law as a function of temperature, checked once, for use in inner loops.
  *
  * $$\rho = \rho_\mathrm{ref} - b\,(T - T_\mathrm{ref}) \qquad \rho = \sum_k \rho_k\,T^k$$
  *

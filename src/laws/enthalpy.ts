@@ -4,11 +4,11 @@ import { compileSpecificHeat, type SpecificHeatLaw } from "./compile-specific-he
 import * as known from "./known.js";
 
 /**
- * The heat that a kilogram takes up from one temperature to another, melting included.
+ * The heat that a kilogram takes up between two temperatures, melting included.
  *
  * $$\Delta h = \int_{T_1}^{T_2} c(T)\,\mathrm dT$$
  *
- * The integral of the law in closed form, so that stretches add up, and a short stretch is as exact as a long one.
+ * The integral of the law in closed form, so that intervals add up, and a short one is as exact as a long one.
  *
  * @param input.law - The specific-heat law, as plain data.
  * @param input.temperatureStart - Temperature before [°C].

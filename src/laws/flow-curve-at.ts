@@ -54,7 +54,7 @@ export function apparentViscosityAt(input: { readonly curve: FlowCurve; readonly
 }
 
 /**
- * The shear rate that a stress brings about: the flow curve read backwards.
+ * The shear rate at a stress: the inverse of the flow curve.
  *
  * $$\dot\gamma = \left(\frac{\tau - \tau_y}{K}\right)^{1/n} \qquad \dot\gamma = 0 \;\text{ where }\; \tau \le \tau_y$$
  *

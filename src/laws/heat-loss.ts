@@ -7,7 +7,7 @@ export { compileHeatLoss } from "./compile-heat-loss.js";
 export type { HeatLossLaw } from "./heat-loss-law.js";
 
 /**
- * The heat-loss law as a function of temperature, checked once and then fit for hot loops.
+ * The heat-loss law as a function of temperature, checked once, for use in inner loops.
  *
  * $$q = U\!A\,(T - T_\mathrm{a}) \qquad q = \frac{\mathrm{Nu}\,k}{L}\,A\,(T - T_\mathrm{a}) \qquad q = \varepsilon\sigma A\,(T^4 - T_\mathrm{a}^4) \qquad \frac{T - T_\mathrm{s}}{\sum_i \delta_i/(k_i A) + 1/(h A)} = q_\mathrm{outside}(T_\mathrm{s})$$
  *
@@ -69,7 +69,7 @@ export function heatLossAt(input: {
 }
 
 /**
- * The temperature outside a vessel with walls or insulation: what a hand feels, and what loses heat to the room.
+ * The temperature of the outer surface of a vessel with walls or insulation: what a hand feels, and what loses heat to the room.
  *
  * $$\frac{T - T_\mathrm{s}}{\sum_i \delta_i/(k_i A) + 1/(h A)} = q_\mathrm{outside}(T_\mathrm{s})$$
  *

@@ -51,7 +51,7 @@ function facingOf(facing: Facing, path: string): Facing {
  *
  * $$\mathrm{Nu} = \left[0.825 + \frac{0.387\,\mathrm{Ra}^{1/6}}{\left[1 + (0.492/\mathrm{Pr})^{9/16}\right]^{8/27}}\right]^2$$
  *
- * Holds as well for a wide vertical cylinder, of a diameter of at least 35 H/Gr^(1/4).
+ * Also holds for a wide vertical cylinder, of a diameter of at least 35 H/Gr^(1/4).
  *
  * @param input.rayleigh - Rayleigh number over the height, 0 to 1e12.
  * @param input.prandtl - Prandtl number of the fluid, above 0.

@@ -4,7 +4,7 @@ import { compileSpecificHeat, type SpecificHeatLaw } from "./compile-specific-he
 import * as known from "./known.js";
 
 /**
- * The specific-heat law as a function of temperature, checked once and then fit for hot loops.
+ * The specific-heat law as a function of temperature, checked once, for use in inner loops.
  *
  * $$c = \sum_k c_k\,T^k \qquad c = c_\mathrm{s} + \sigma\,(c_\mathrm{l} - c_\mathrm{s}) + L\,\frac{\mathrm d\sigma}{\mathrm dT},\quad \sigma = 10x^3 - 15x^4 + 6x^5,\; x = \frac{T - T_\mathrm{onset}}{T_\mathrm{end} - T_\mathrm{onset}}$$
  *

@@ -6,7 +6,7 @@ import * as known from "./known.js";
 import type { ViscosityLaw } from "./viscosity-law.js";
 
 /**
- * The viscosity law as a function of temperature, checked once and then fit for hot loops.
+ * The viscosity law as a function of temperature, checked once, for use in inner loops.
  *
  * $$\mu = \mu_0 \qquad \mu = A\,e^{E_a/RT} \qquad \ln\mu = \ln A + \frac{B}{T - T_0}$$
  *
@@ -65,7 +65,7 @@ export function viscosityAt(input: {
 }
 
 /**
- * The temperatures between which readings stand; nothing is given where a law has no such ends.
+ * The range of temperatures of the readings; empty for a law without readings.
  *
  * $$T_\mathrm{min} \le T \le T_\mathrm{max}$$
  *

@@ -28,14 +28,14 @@ const slack = 1e-12;
  *
  * $$m_i \le f(\varphi_{i-1})\,M_{i-1} \qquad \sum_i m_i = m_\mathrm{oil}$$
  *
- * `largest`: each as large as its share allows, in the fewest steps, and the last what is left. `equal`: all of one mass,
- * small enough for the first. `geometric`: all of one share, $(M_\mathrm{end}/M_0)^{1/n} - 1$. On a balance each is
- * rounded down, so that none passes its share, and the last takes what is left, so that the total is exact; where that
- * would pass its share, there is one addition more.
+ * `largest`: each as large as its share allows, in the fewest steps; the last is the remainder. `equal`: all of the
+ * same mass, small enough for the first. `geometric`: all of the same share, $(M_\mathrm{end}/M_0)^{1/n} - 1$. On a
+ * balance each is rounded down, so that none exceeds its share; the last takes the remainder, so that the total is
+ * exact, and if it would then exceed its share, there is one more addition.
  *
  * @param input - The oil to add: masses [kg], densities [kg/m³], the law of the share, the maximum oil fraction.
  * @param input.form - `"largest"` (default), `"equal"` or `"geometric"`.
- * @param input.increment - Smallest step of the balance [kg], above 0; none unless given. A total between two steps is kept: it stays with the last addition.
+ * @param input.increment - Smallest step of the balance [kg], above 0; default none. A total between two steps is kept: it stays with the last addition.
  * @returns The additions in order, at most 10,000.
  * @throws CalculationError `input` where an argument is out of range; `unreachable` where the oil passes the maximum oil fraction, or a share is less than the balance can read; `range` where the law does not reach, there would be too many, or no even ones were found in two million that were planned.
  * @source definition: the geometric series

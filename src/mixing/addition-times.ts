@@ -6,7 +6,7 @@ import { type CompiledOilLaw, compileOilLaw, type OilLaw } from "./oil-law.js";
 export interface Incorporation {
   /** Time until an addition is taken up at the bench [s], against the oil fraction once it is in. */
   readonly incorporationTime: OilLaw;
-  /** Factor on the bench's times, as `incorporationTimeScale` gives it, above 0, or against the oil fraction; 1 unless given. */
+  /** Factor on the bench's times, as `incorporationTimeScale` gives it, above 0, or against the oil fraction; default 1. */
   readonly incorporationTimeFactor?: number | OilLaw;
   /** The most that the pump or the hand delivers [kg/s], above 0; unless given, an addition goes in at once. */
   readonly rateMax?: number;
@@ -23,7 +23,7 @@ export interface AdditionTime {
 }
 
 /**
- * When each addition goes in: it is poured no faster than the pump can, and then waited for.
+ * When each addition goes in: poured no faster than the pump allows, followed by the incorporation time.
  *
  * $$t_i = t_{i-1} + \frac{m_i}{\dot m} + k(\varphi_i)\,t_\mathrm{inc}(\varphi_i)$$
  *
@@ -31,8 +31,8 @@ export interface AdditionTime {
  *
  * @param input.additions - Additions as `additionSchedule` gives them: mass [kg] and the oil fraction after each.
  * @param input.incorporationTime - Time that the bench measured [s] against the oil fraction after the addition.
- * @param input.incorporationTimeFactor - Factor on it, above 0, or a law of it against the oil fraction; 1 unless given.
- * @param input.rateMax - The most that the pump delivers [kg/s], above 0; at once unless given.
+ * @param input.incorporationTimeFactor - Factor on it, above 0, or a law of it against the oil fraction; default 1.
+ * @param input.rateMax - Maximum rate of the pump [kg/s], above 0; default at once.
  * @returns The three times of each addition, since the first began [s].
  * @throws CalculationError `input` where an argument is out of range; `range` where the law does not reach.
  * @source definition

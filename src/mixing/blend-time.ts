@@ -52,7 +52,7 @@ function evenness(value: unknown, path: string): number {
 }
 
 /**
- * How long until an addition is spread through a thin batch, by Grenville and Nienow.
+ * How long until an addition is blended into a thin batch, by Grenville and Nienow.
  *
  * $$\theta_{95} = \mathrm{Fo}\,\frac{\rho\,T^{1.5} H^{0.5}}{\mu} \qquad \mathrm{Fo} = \frac{5.2}{\mathrm{Po}^{1/3}\mathrm{Re}} \;\text{ turbulent} \qquad \mathrm{Fo} = \left(\frac{183}{\mathrm{Po}^{1/3}\mathrm{Re}}\right)^2 \;\text{ transitional} \qquad \theta = \theta_{95}\,\frac{\ln(1 - q)}{\ln 0.05}$$
  *
@@ -60,16 +60,16 @@ function evenness(value: unknown, path: string): number {
  * measured with baffles, impellers of a third to half of the vessel's diameter at a third of its diameter above the
  * bottom, in vessels of 0.3 to 1.83 m and Re from 200 to 100,000. Below Re 200, where a gel is, it is refused: no
  * time is known there, except as a number of revolutions that somebody counted (`blendTimeByRevolutions`); where a
- * yield stress keeps the wall from moving, there is none at all (`cavern`). How long oil takes to be taken up is
- * another thing altogether, and measured at the bench.
+ * yield stress keeps the wall from moving, there is none at all (`cavern`). The time that a gel takes to incorporate
+ * oil is another quantity, measured at the bench.
  *
  * @param input.powerNumber - Power number, above 0.
  * @param input.speed - Speed [rev/s], above 0.
- * @param input.impeller - The impeller, of which the diameter is asked [m], above 0.
- * @param input.vessel - The vessel, of which the inner diameter and the level of the filling are asked [m], above 0.
+ * @param input.impeller - The impeller: its diameter [m], above 0.
+ * @param input.vessel - The vessel: its inner diameter and the level of the filling [m], above 0.
  * @param input.density - Density [kg/m³], above 0.
  * @param input.viscosity - Viscosity [Pa·s], above 0.
- * @param input.uniformity - Share of the way to even, above 0 and below 1; left out for 0.95.
+ * @param input.uniformity - Degree of uniformity, above 0 and below 1; default 0.95.
  * @returns Duration [s], the range of the correlation that holds, its Fourier number, revolutions.
  * @throws CalculationError `input` where an argument is out of range; `range` below Re 200.
  * @source grenville-1992 for the ranges of the measurements; paul-2004 chapter 9 as restated in fluids-1.0
@@ -113,12 +113,12 @@ export function blendTime(
 }
 
 /**
- * How long until a batch is even where the flow creeps: a number of revolutions that was counted on this impeller.
+ * How long until a batch is uniform in creeping flow, by a number of revolutions counted on this impeller.
  *
  * $$\theta = \frac{(N\theta)}{N}$$
  *
- * In creeping flow the number is one of the shape of impeller and vessel alone, at every scale and viscosity; a yield
- * stress, or a gel that thins much, makes it larger. It has to be counted: with a drop of colour, at the bench.
+ * In creeping flow the number depends only on the shape of impeller and vessel, at every scale and viscosity; a yield
+ * stress or strong shear thinning makes it larger. Count it at the bench with a drop of colour.
  *
  * @param input.revolutions - Revolutions to blend, above 0.
  * @param input.speed - Speed [rev/s], above 0.
@@ -142,7 +142,7 @@ export function blendTimeByRevolutions(input: { readonly revolutions: number; re
  * $$N\theta = 896\,000\,K^{-1.69}$$
  *
  * Give the constant of the ribbon's own shape (`ribbonPowerConstant`): two starts have 43 to 70 revolutions, one start
- * 108 to 175. The range of constants over which it was found was not read; its example has two starts.
+ * 108 to 175. The range of constants over which it was found is not known to us; its example has two starts.
  *
  * @param input.laminarPowerConstant - Power number times Reynolds number in creeping flow, above 0.
  * @returns Revolutions, for `blendTimeByRevolutions`.

@@ -21,7 +21,8 @@ export interface Cavern {
 }
 
 /**
- * Height over diameter of a cavern: 0.4 around a disc turbine, 0.55 around pitched blades, up to 0.75 around a propeller.
+ * Height over diameter of a cavern: 0.4 around a disc turbine, 0.55 around pitched blades, up to 0.75 around a
+ * propeller.
  *
  * The higher it is, the narrower: whether it reaches the wall is judged at `max`.
  *
@@ -30,7 +31,8 @@ export interface Cavern {
 export const cavernHeightToDiameter: Interval = { min: 0.4, value: 0.55, max: 0.75 };
 
 /**
- * How sure the diameter of a cavern is: by the range of its height over its diameter, and by a third of the doubt in the
+ * How sure the diameter of a cavern is: by the range of its height over its diameter, and by a third of the doubt in
+ * the
  * torque, a fifth. A cavern of another shape, such as the sphere, lies within it.
  */
 export const cavernBand: Band = {
@@ -55,25 +57,27 @@ function cubed(load: number, yieldStress: number, slender: number): number {
  *
  * $$\left(\frac{D_c}{D}\right)^3 = \frac{\mathrm{Po}\,\rho N^2 D^2}{\pi^2 (a + \tfrac13)\,\tau_y}$$
  *
- * The torque of the impeller is carried at the yield stress by wall and ends of a cylinder whose height is a times its
- * diameter. Elson's factor 1.36 is a = 0.4, seen around a disc turbine; other impellers make higher and narrower caverns
- * (`cavernHeightToDiameter`). A sphere comes to the same as a = 0.45. Where the cavern does not reach the wall, the gel
+ * The torque of the impeller is balanced by the yield stress on wall and ends of a cylinder whose height is a times its
+ * diameter. Elson's factor 1.36 is a = 0.4, observed around a disc turbine; other impellers make taller and narrower
+ * caverns (`cavernHeightToDiameter`). A sphere corresponds to a = 0.45. Where the cavern does not reach the wall, the
+ * gel
  * there does not move, what is added is not spread, and no blend time exists. A cavern smaller than the impeller means
- * that the gel moves with the blades and hardly elsewhere. One that has reached the wall grows in height alone, with the
- * same torque on wall and ends:
+ * that the gel moves only with the blades. A cavern that has reached the wall grows only in height, with the same
+ * torque on wall and ends:
  *
  * $$\frac{H_c}{T} = \frac{\mathrm{Po}\,\rho N^2 D^5}{\pi^2 \tau_y T^3} - \tfrac13$$
  *
- * An end at the free surface carries no stress, which makes it up to a sixth of the vessel's diameter higher. A gel that
+ * An end at the free surface carries no stress, which makes it up to a sixth of the vessel's diameter higher. A gel
+ * that
  * slips on the wall or heals slowly has no clear edge.
  *
  * @param input.powerNumber - Power number of the impeller in the gel, above 0.
  * @param input.speed - Speed [rev/s], above 0.
- * @param input.impeller - The impeller, of which the diameter is asked [m], above 0.
+ * @param input.impeller - The impeller: its diameter [m], above 0.
  * @param input.density - Density [kg/m³], above 0.
  * @param input.yieldStress - Yield stress [Pa], above 0.
- * @param input.vessel - The vessel, of which the inner diameter is asked [m], at least that of the impeller.
- * @param input.heightToDiameter - Height over diameter of the cavern, a, above 0; left out for 0.55.
+ * @param input.vessel - The vessel: its inner diameter [m], at least that of the impeller.
+ * @param input.heightToDiameter - Height over diameter of the cavern, a, above 0; default 0.55.
  * @returns Diameter and height [m], diameter over that of the impeller, whether it reaches the wall.
  * @throws CalculationError `input` where an argument is out of range.
  * @source elson-1986 from memory, the heights for their width; both formulas derived here from the torque on a cylinder
@@ -128,7 +132,7 @@ function isFilled(vessel: VesselSize | StirredVessel): vessel is StirredVessel {
  * @param input - Impeller, density and flow curve as for `stirring`; the flow curve with a yield stress.
  * @param input.vessel - The vessel [m], at least as wide as the impeller; with its level blades and anchors have their
  *   power curve from it, and by its inner diameter alone the constants of the kind hold.
- * @param input.heightToDiameter - Height over diameter of the cavern, above 0; left out for 0.55.
+ * @param input.heightToDiameter - Height over diameter of the cavern, above 0; default 0.55.
  * @param input.beyond - Outside the Reynolds numbers of the power curve: `"throw"` (default) or `"extend"` it.
  * @returns Speed [rev/s].
  * @throws CalculationError `input` where an argument is out of range or the gel has no yield stress; `unreachable` where

@@ -16,20 +16,20 @@ export interface Circulation {
 }
 
 /**
- * How much an impeller moves, and how often it turns the batch over.
+ * How much an impeller pumps, and how often it turns the batch over.
  *
  * $$Q = \mathrm{Fl}\,N D^3 \qquad t_c = \frac{V}{Q}$$
  *
  * The flow number holds in turbulent flow; in creeping flow it falls to a fraction of it, which no source gives
- * for all impellers. A batch that was turned over once is not yet uniform: that takes several turnovers, common practice,
+ * for all impellers. A batch that was turned over once is not yet uniform: that takes several turnovers, common
+ * practice,
  * no source.
  *
  * @param input.impeller - The impeller: its own `flowNumber`, or that of its kind.
  * @param input.speed - Speed [rev/s], above 0.
  * @param input.volume - Volume of the batch [m³], above 0.
  * @param input.reynolds - Reynolds number, above 0.
- * @param input.beyond - Below Re 10,000: `"throw"` (default) or `"extend"` the flow number of turbulent flow, which is
- *   then a number too high.
+ * @param input.beyond - Below Re 10,000: `"throw"` (default) or `"extend"` the flow number of turbulent flow, which is then too high.
  * @returns Flow [m³/s], time of a turnover [s], turnovers in a minute.
  * @throws CalculationError `input` where an argument is out of range; `unreachable` where no flow number is known;
  *   `range` below Re 10,000.

@@ -56,12 +56,12 @@ function compile(input: OilFeed) {
  * $$\dot m = \min\left(\frac{f(\varphi)}{k(\varphi)\,t_\mathrm{inc}(\varphi)}\,M,\ \dot m_\mathrm{pump}\right) \qquad t = \int \frac{\mathrm dM}{\dot m} \qquad t = \frac{k\,t_\mathrm{inc}}{f}\,\ln\frac{M_\mathrm{end}}{M_0}$$
  *
  * The last form holds where share and incorporation time are constant and the pump never limits. The trials were made with additions:
- * that a stream of the same mean rate does as well is a supposition, to be tried at the bench.
+ * that a stream of the same mean rate works as well is an assumption, to be tried at the bench.
  *
  * @param input - The oil to add: masses [kg], densities [kg/m³], the law of the share, the maximum oil fraction.
  * @param input.incorporationTime - Time in which the bench takes up an addition of that share [s].
- * @param input.incorporationTimeFactor - Factor on it, above 0, or a law of it against the oil fraction; 1 unless given.
- * @param input.rateMax - The most that the pump delivers [kg/s], above 0; no limit unless given.
+ * @param input.incorporationTimeFactor - Factor on it, above 0, or a law of it against the oil fraction; default 1.
+ * @param input.rateMax - Maximum rate of the pump [kg/s], above 0; default no limit.
  * @returns Time for all of the oil [s].
  * @throws CalculationError `input` where an argument is out of range; `unreachable` where the oil passes the maximum oil fraction; `range` where a law does not reach.
  * @source definition, growth in proportion

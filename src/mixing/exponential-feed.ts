@@ -16,14 +16,14 @@ export interface ExponentialFeed {
 }
 
 /**
- * A stream of oil that takes a stated time and is at every moment the same share of what is in the vessel.
+ * A stream of oil over a stated time whose rate is at every moment the same share of what is in the vessel.
  *
  * $$M(t) = M_0\,e^{k t} \qquad \dot m = k\,M \qquad k = \frac{\ln(M_\mathrm{end}/M_0)}{t_\mathrm{end}}$$
  *
  * @param input.massStart - Mass in the vessel at the start [kg], above 0.
  * @param input.massEnd - Mass in the vessel at the end [kg], above the mass at the start.
  * @param input.duration - Time for all of it [s], above 0.
- * @param input.time - Time since the start [s], 0 to the duration; the end unless given.
+ * @param input.time - Time since the start [s], 0 to the duration; default the end.
  * @returns The share a second, the rates at both ends, and mass and rate at the time.
  * @throws CalculationError `input` where an argument is out of range.
  * @source definition, growth in proportion

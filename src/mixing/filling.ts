@@ -13,8 +13,8 @@ function volumeTo({ diameter, depth, below }: CompiledBottom, level: number): nu
  *
  * $$V = V_\mathrm{bottom} + \frac\pi4 T^2 (h - h_\mathrm{bottom})$$
  *
- * A flat plate, a cone, half an ellipsoid, or a dish (part of a sphere that is rounded into the wall). Shaft, impeller
- * and baffles take up room that this does not know.
+ * A flat plate, a cone, half an ellipsoid, or a dish (part of a sphere that is rounded into the wall). The volume of
+ * shaft, impeller and baffles is left out.
  *
  * @param input.vessel - Inner diameter [m] and bottom, as plain data.
  * @param input.level - Above the lowest point [m], 0 or more.
@@ -66,7 +66,7 @@ export function levelOfVolume(input: { readonly vessel: VesselShape; readonly vo
  *
  * $$V_\mathrm{min} = V(h_\mathrm{top} + h_\mathrm{cover})$$
  *
- * An impeller that is not covered beats air in. How much must stand above it is the caller's to say: half of its
+ * An impeller that is not covered beats air in. How much has to stand above it is up to the caller: half of its
  * diameter for a propeller or pitched blades that are to pump, common practice, no source; an anchor works half
  * covered too.
  *

@@ -17,13 +17,14 @@ export interface GelReadings {
 }
 
 /**
- * The flow curve of a gel on its way: from readings at a few oil fractions, for any shear rate that a stirrer brings.
+ * The flow curve of a gel at an oil fraction, from readings at a few others, for any shear rate of a stirrer.
  *
  * $$\tau = \tau_y + K\dot\gamma^n \qquad K = \frac{\eta_r\,\dot\gamma_r - \tau_y}{\dot\gamma_r^{\,n}}$$
  *
- * The logarithms of viscosity and yield stress and the flow index itself run straight between two readings. At the
- * shear rate of the readings this is the viscosity that was read; the further off, the more it rests on the index.
- * Below the lowest oil fraction with a yield stress the gel is taken to have none; above the highest its yield stress is not known.
+ * The logarithms of viscosity and yield stress, and the flow index itself, are interpolated linearly. At the shear rate
+ * of the readings this gives the viscosity that was read; the further away, the more it depends on the index.
+ * Below the lowest oil fraction with a yield stress the gel is taken to have none; above the highest its yield stress
+ * is not known.
  *
  * @param input.volumeFractionOil - Volume fraction of oil in oil and gel former, 0 to 1.
  * @param input.readings - Viscosities [Pa·s] and their one shear rate [1/s], flow indices, yield stresses [Pa].

@@ -4,7 +4,7 @@ import * as known from "./known.js";
 import { diameterAround, type ImpellerSize, impellerDiameter, type VesselSize } from "./sizes.js";
 
 /**
- * The Froude number of an impeller: how hard it throws the batch outwards, over the weight that holds the surface flat.
+ * The Froude number of an impeller: centrifugal force over gravity, which keeps the surface flat.
  *
  * $$\mathrm{Fr} = \frac{N^2 D}{g}$$
  *
@@ -12,7 +12,7 @@ import { diameterAround, type ImpellerSize, impellerDiameter, type VesselSize } 
  * seen at the bench holds for the same shape at the plant, so that speed there goes as $D^{-1/2}$.
  *
  * @param input.speed - Speed [rev/s], above 0.
- * @param input.impeller - The impeller, of which the diameter is asked [m], above 0.
+ * @param input.impeller - The impeller: its diameter [m], above 0.
  * @returns Froude number.
  * @throws CalculationError `input` where an argument is out of range.
  * @source definition
@@ -32,14 +32,14 @@ export function impellerFroude(input: { readonly speed: number; readonly impelle
  *
  * $$h = \pi^2\,\mathrm{Fr}\,D\left(1 - \frac{D^2}{2\,T^2}\right)$$
  *
- * That is a core as wide as the impeller, turning with it as one piece, and the rest turning freely around it. Real
- * vortices are shallower: the batch lags behind the blades, the more so the thicker it is. So a foot that stays above
- * the impeller by this bound draws no air down the middle; one that reaches it may or may not. Air also comes in at a
- * ragged surface, and with anything poured in: of that no number says anything.
+ * It assumes a core as wide as the impeller that rotates with it like a solid, and a free vortex around it. Real
+ * vortices are shallower: the batch lags behind the blades, the more so the thicker it is. If the foot stays above the
+ * impeller by this bound, no air is drawn down the middle; if it reaches the impeller, air may or may not be drawn in.
+ * Air that enters at a rough surface, or with anything poured in, is not covered.
  *
  * @param input.speed - Speed [rev/s], above 0.
- * @param input.impeller - The impeller, of which the diameter is asked [m], above 0.
- * @param input.vessel - The vessel, of which the inner diameter is asked [m], at least that of the impeller.
+ * @param input.impeller - The impeller: its diameter [m], above 0.
+ * @param input.vessel - The vessel: its inner diameter [m], at least that of the impeller.
  * @returns Depth at most [m].
  * @throws CalculationError `input` where an argument is out of range.
  * @source nagata-1975 from memory for a forced vortex within a free one; its depth derived here

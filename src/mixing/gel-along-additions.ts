@@ -18,14 +18,14 @@ export interface GelThen {
  *
  * $$\ln x = \ln x_i + (\ln x_{i+1} - \ln x_i)\,\frac{\varphi - \varphi_i}{\varphi_{i+1} - \varphi_i} \qquad M = c\,\eta$$
  *
- * Between two readings the logarithm runs straight. Below the first and above the last nothing is known, and nothing is
- * returned. The torque is in proportion to the viscosity while the flow creeps: the constant is the impeller's. For a
- * gel that thins under shear, and for any flow, `flowCurveAtOil` and `stirring` find it.
+ * Between two readings the logarithm is interpolated linearly. Below the first and above the last nothing is known, and
+ * nothing is returned. In creeping flow the torque is proportional to the viscosity, with a constant of the impeller.
+ * For a shear-thinning gel, and for any flow, use `flowCurveAtOil` and `stirring`.
  *
  * @param input.additions - Volume fraction of oil after each addition, 0 to 1, as `additionSchedule` gives it.
- * @param input.viscosity - Readings [Pa·s] in rising order of oil, at least two; none unless given.
- * @param input.yieldStress - Readings [Pa] in rising order of oil, at least two; none unless given.
- * @param input.torquePerViscosity - Torque of this impeller at its speed for 1 Pa·s [N·m/(Pa·s)], above 0, in creeping flow; none unless given.
+ * @param input.viscosity - Readings [Pa·s] in rising order of oil, at least two; default none.
+ * @param input.yieldStress - Readings [Pa] in rising order of oil, at least two; default none.
+ * @param input.torquePerViscosity - Torque of this impeller at its speed for 1 Pa·s [N·m/(Pa·s)], above 0, in creeping flow; default none.
  * @returns Viscosity [Pa·s], yield stress [Pa] and torque [N·m] after each addition, where they are known.
  * @throws CalculationError `input` where an argument is out of range.
  * @source common practice, no source

@@ -44,7 +44,7 @@ function diameterOf(vessel: StirredVessel, path: string): number {
 /**
  * The power curve that holds for an impeller: its own; else from the shape of its blades in this vessel, or of its
  * ribbons; else from the constants of its kind, for a vessel with baffles. Flat upright blades and the arms of an anchor
- * end at the level of the filling: what stands out of it draws no power. How sure it is, `powerBandOf` says.
+ * end at the level of the filling: what stands out of it draws no power. `powerBandOf` says how sure it is.
  *
  * @param input.impeller - The impeller, as plain data.
  * @param input.vessel - The vessel: for flat and pitched blades and for an anchor with `armHeight`, whose curve it then

@@ -62,11 +62,11 @@ export type Impeller = ImpellerConstants &
         readonly diameter: number;
         /** Number of ribbons, 1 or 2, from which the power then comes; left out, it lies anywhere between the two. */
         readonly starts?: number;
-        /** Height of the ribbon [m], above 0; its diameter unless given. */
+        /** Height of the ribbon [m], above 0; default its diameter. */
         readonly height?: number;
-        /** Rise in one turn [m], above 0; its diameter unless given. */
+        /** Rise in one turn [m], above 0; default its diameter. */
         readonly pitch?: number;
-        /** Width of a ribbon along the radius [m], above 0; a tenth of the diameter unless given. */
+        /** Width of a ribbon along the radius [m], above 0; default a tenth of the diameter. */
         readonly ribbonWidth?: number;
       }
     | {

@@ -26,9 +26,9 @@ export type IncorporationTimeScale =
  *
  * $$\frac{t_\mathrm{plant}}{t_\mathrm{bench}} = \frac{x_\mathrm{bench}}{x_\mathrm{plant}}$$
  *
- * x is what passes in a second: nothing but the second itself, a revolution, a length of tip travel, an energy per volume, a
- * strain. Incorporation is measured at the bench and is no blend time; which of these carries over to a larger vessel is not
- * settled by any law, so that the first additions in the plant are watched and not timed.
+ * x is the rate of what is kept: 1 for time itself, revolutions, tip travel, energy per volume or strain, each per
+ * second. Incorporation is measured at the bench and is no blend time; no law says which of these carries over to a
+ * larger vessel, so watch the first additions in the plant instead of timing them.
  *
  * @param input - What is kept: `"time"`, `"revolutions"`, `"tip travel"`, `"energy per volume"` or `"strain"`, with its two figures, each above 0.
  * @returns The factor on the bench's times.

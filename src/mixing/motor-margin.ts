@@ -17,13 +17,13 @@ export interface MotorMargin {
  * $$s = \frac{\eta\,P_\mathrm{motor}}{P} \qquad M = \frac{P}{2\pi N} \qquad s_M = \frac{M_\mathrm{max}}{M}$$
  *
  * A motor that is slowed by a frequency converter keeps its torque and not its power: then give the maximum torque.
- * Starting in a gel that has rested asks for more than running does; a margin of a quarter is common practice, no
+ * Starting in a gel that has rested needs more torque than running does; a margin of a quarter is common practice, no
  * source.
  *
  * @param input.power - What the impeller takes [W], above 0.
  * @param input.speed - Speed of the shaft [rev/s], above 0.
  * @param input.powerMotor - What the motor gives at this speed [W], above 0.
- * @param input.efficiency - Of gear and seal, above 0 and up to 1; left out for 1.
+ * @param input.efficiency - Of gear and seal, above 0 and up to 1; default 1.
  * @param input.torqueMax - The maximum torque that shaft or gear allow [N·m], above 0.
  * @returns Margin of power, torque [N·m], margin of torque.
  * @throws CalculationError `input` where an argument is out of range.

@@ -93,7 +93,7 @@ function compileTable(points: readonly OilPoint[], path: string): CompiledOilLaw
 }
 
 /**
- * What the bench found at an oil fraction: the share that is taken up at once, or the time that incorporation takes.
+ * The value of a bench law at an oil fraction: the share that is taken up at once, or the incorporation time.
  *
  * $$f(\varphi) = f_0 \qquad f(\varphi) = f_0 + f_1\,\varphi \qquad f(\varphi) = f_i + (f_{i+1} - f_i)\,\frac{\varphi - \varphi_i}{\varphi_{i+1} - \varphi_i}$$
  *

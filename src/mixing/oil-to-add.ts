@@ -5,7 +5,7 @@ import { type CompiledOilLaw, compileOilLaw, type OilLaw } from "./oil-law.js";
 export interface OilToAdd {
   /** Gel former in the vessel: the outer phase with all that is dissolved in it [kg], above 0. */
   readonly massGelFormer: number;
-  /** Oil that is in the vessel already [kg]; 0 unless given. */
+  /** Oil that is in the vessel already [kg]; default 0. */
   readonly massOil?: number;
   /** Oil to add [kg], above 0. */
   readonly massToAdd: number;
@@ -15,7 +15,7 @@ export interface OilToAdd {
   readonly densityGelFormer: number;
   /** The most that is taken up at once, as a share of what is in the vessel, against the oil fraction. */
   readonly share: OilLaw;
-  /** The maximum volume fraction of oil that trials allow, above 0 and below 1; none unless given. */
+  /** The maximum volume fraction of oil that trials allow, above 0 and below 1; default none. */
   readonly volumeFractionOilMax?: number;
 }
 

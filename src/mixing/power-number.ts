@@ -63,7 +63,7 @@ export function compilePower(curve: PowerCurve, path: string, extended: boolean)
 }
 
 /**
- * The power number of an impeller: what it draws, over what a jet of its own size and speed would carry.
+ * The power number of an impeller: the power it draws, made dimensionless with density, speed and diameter.
  *
  * $$\mathrm{Po} = \frac{P}{\rho N^3 D^5} = \frac{K}{\mathrm{Re}} \qquad \mathrm{Po} = \mathrm{Po}_\infty \qquad \mathrm{Po} = \frac{K}{\mathrm{Re}} + \mathrm{Po}_\infty$$
  *
@@ -73,8 +73,8 @@ export function compilePower(curve: PowerCurve, path: string, extended: boolean)
  * $$\mathrm{Po}_0 = \frac{1.2\,\pi^4\beta^2}{8\,d^3/(D^2 H)}\,f \qquad f = \frac{C_L}{\mathrm{Re}_G} + C_t\left[\left(\frac{C_{tr}}{\mathrm{Re}_G} + \mathrm{Re}_G\right)^{-1} + \left(\frac{f_\infty}{C_t}\right)^{1/m}\right]^m$$
  * $$\mathrm{Po} = \mathrm{Po}_\mathrm{max}\,(1 + x^{-3})^{-1/3} \qquad x = \frac{4.5\,(B_W/D)\,n_B^{0.8}}{(2\theta/\pi)^{0.72}\,\mathrm{Po}_\mathrm{max}^{0.2}} + \frac{\mathrm{Po}_0}{\mathrm{Po}_\mathrm{max}}$$
  *
- * without and with baffles; its further constants stand in the guide to mixing. With baffles we never take less than
- * without, which the correlation leaves open where the flow creeps. Calculated power numbers hold to a fifth or so
+ * without and with baffles; its further constants stand in the guide to mixing. With baffles the result is never taken
+ * below that without, which the correlation allows in creeping flow. Calculated power numbers hold to about a fifth
  * (`powerBandOf`).
  *
  * @param input.power - The power curve, as plain data.

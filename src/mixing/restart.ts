@@ -27,7 +27,7 @@ export interface Restart {
  * @param input.densityOil - Density of the oil [kg/m³], above 0.
  * @param input.densityGelFormer - Density of the gel former [kg/m³], above 0.
  * @param input.share - The most that is taken up at once, against the fraction of what counts as oil.
- * @param input.increment - Smallest step of the balance [kg], above 0; none unless given.
+ * @param input.increment - Smallest step of the balance [kg], above 0; default none.
  * @param input.volumeFractionOilMax - Maximum volume fraction of oil that trials allow, if there is one; the failed mass counts whole.
  * @returns The additions of failed mass, the oil that follows, and the mass in the end [kg].
  * @throws CalculationError `input` where an argument is out of range; `unreachable` where the fresh gel former is too little, or the failed mass has too much oil for the ratio.

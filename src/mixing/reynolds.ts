@@ -6,7 +6,7 @@ import { type ImpellerSize, impellerDiameter } from "./sizes.js";
 export interface Stirring {
   /** Speed of the impeller [rev/s], above 0. */
   readonly speed: number;
-  /** The impeller, of which the diameter is asked [m], above 0. */
+  /** The impeller: its diameter [m], above 0. */
   readonly impeller: ImpellerSize;
   /** Density of the batch [kg/m³], above 0. */
   readonly density: number;
@@ -22,7 +22,7 @@ export interface Stirring {
  * The speed is in revolutions and not in radians, and the length is the diameter: published curves mean this number.
  *
  * @param input.speed - Speed of the impeller [rev/s], above 0.
- * @param input.impeller - The impeller, of which the diameter is asked [m], above 0.
+ * @param input.impeller - The impeller: its diameter [m], above 0.
  * @param input.density - Density of the batch [kg/m³], above 0.
  * @param input.viscosity - Viscosity of the batch [Pa·s], above 0; of a gel, that at the shear rate of the impeller.
  * @returns Reynolds number.

@@ -9,11 +9,11 @@ export interface RibbonSize {
   readonly diameter: number;
   /** Number of ribbons around the shaft: 1 or 2. */
   readonly starts: number;
-  /** Height of the ribbon [m], above 0; its diameter unless given. */
+  /** Height of the ribbon [m], above 0; default its diameter. */
   readonly height?: number;
-  /** Rise of a ribbon in one turn [m], above 0; its diameter unless given. */
+  /** Rise of a ribbon in one turn [m], above 0; default its diameter. */
   readonly pitch?: number;
-  /** Width of the ribbon along the radius [m], above 0; a tenth of the diameter unless given. */
+  /** Width of the ribbon along the radius [m], above 0; default a tenth of the diameter. */
   readonly ribbonWidth?: number;
 }
 
@@ -36,8 +36,8 @@ export const ribbonPowerBand: Band = {
  * diameter is 0.90 to 0.95 of the vessel's. The limits of its shapes were not read; those of the gap are ours.
  *
  * @param input.impeller - The ribbon: its diameter [m] and number of starts, and what is known of height, pitch and
- *   width [m]; the first two are one diameter unless given, the width a tenth of it.
- * @param input.vessel - The vessel, of which the inner diameter is asked [m]; the ribbon has 0.8 to 0.99 of it.
+ *   width [m]; default one diameter for the first two, a tenth of it for the width.
+ * @param input.vessel - The vessel: its inner diameter [m]; the ribbon has 0.8 to 0.99 of it.
  * @returns Power number times Reynolds number in creeping flow, up to Re 10 or so.
  * @throws CalculationError `input` where an argument is out of range; `range` where the gap is.
  * @source rieger-1988 as restated in fluids-2024, mixing.Kp_helical_ribbon_Rieger

@@ -27,8 +27,8 @@ export interface BenchSchedule {
  * @param input.massGelFormer - Gel former in the plant [kg], above 0.
  * @param input.densityOil - Density of the oil [kg/m³], above 0.
  * @param input.densityGelFormer - Density of the gel former [kg/m³], above 0.
- * @param input.massToAdd - Oil to add [kg], if it was weighed; the bench's ratio unless given.
- * @param input.increment - Smallest step of the plant's balance [kg], above 0; none unless given.
+ * @param input.massToAdd - Oil to add [kg], if it was weighed; default the bench's ratio.
+ * @param input.increment - Smallest step of the plant's balance [kg], above 0; default none.
  * @param input.volumeFractionOilMax - Maximum volume fraction of oil that trials allow, if there is one.
  * @returns The additions, with the bench's shares as their limits.
  * @throws CalculationError `input` where an argument is out of range; `unreachable` where the balance cannot read so small an addition, or the oil is more than the bench's or passes the maximum oil fraction.

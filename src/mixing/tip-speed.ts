@@ -8,7 +8,7 @@ import { type ImpellerSize, impellerDiameter } from "./sizes.js";
  * $$u = \pi N D$$
  *
  * @param input.speed - Speed of the impeller [rev/s], above 0.
- * @param input.impeller - The impeller, of which the diameter is asked [m], above 0.
+ * @param input.impeller - The impeller: its diameter [m], above 0.
  * @returns Tip speed [m/s].
  * @throws CalculationError `input` where an argument is out of range.
  * @source definition

@@ -22,9 +22,9 @@ export type VesselBottom =
   | {
       /** A dish: part of a sphere, rounded into the wall. */
       readonly shape: "dished";
-      /** Radius of the sphere over the diameter of the vessel, 0.5 to 2; left out for 1. */
+      /** Radius of the sphere over the diameter of the vessel, 0.5 to 2; default 1. */
       readonly crownToDiameter?: number;
-      /** Radius of the rounding over the diameter of the vessel, above 0 and below 0.5; left out for 0.1. */
+      /** Radius of the rounding over the diameter of the vessel, above 0 and below 0.5; default 0.1. */
       readonly knuckleToDiameter?: number;
     };
 

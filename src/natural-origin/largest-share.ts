@@ -30,7 +30,7 @@ const rounding = 1e-12;
  * @param input.ingredient - The name of the ingredient to be raised; its own mass may be 0.
  * @param input.replacing - The name of the ingredient that it takes the place of; left out: all others in proportion.
  * @param input.claim - The figure to be kept [0 to 1].
- * @param input.content - Which of the four figures; natural origin by default.
+ * @param input.content - Which of the four figures; default natural origin.
  * @returns The share of the product [0 to 1], and what limits it.
  * @throws CalculationError `unreachable` where no share keeps the claim, saying what can be reached; `input` where an argument is out of range or a name is not there once.
  * @source definition

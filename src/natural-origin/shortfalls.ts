@@ -24,7 +24,7 @@ export interface Shortfall {
  * leave that water out of the list.
  *
  * @param input.ingredients - What is in the product, as for `productContent`.
- * @param input.content - Which of the four figures; natural origin by default.
+ * @param input.content - Which of the four figures; default natural origin.
  * @returns The ingredients that keep the figure below 1; all `max` add up to 1 less the least figure, all `min` to 1 less the greatest.
  * @throws CalculationError `input` where an argument is out of range or two indices contradict each other.
  * @source definition

@@ -27,7 +27,7 @@ export interface Interaction {
  * Pairs that are not listed have no term. A term belongs to one temperature: measure it where it will be used.
  *
  * @param input.parts - Amount [mol] and viscosity [Pa·s] of each liquid; at least one.
- * @param input.interactions - Pairs with their terms; none by default.
+ * @param input.interactions - Pairs with their terms; default none.
  * @returns The viscosity [Pa·s]; with terms it may lie above or below all of the parts.
  * @throws CalculationError `input` where an argument is out of range, or a pair is not of two parts or stands twice.
  * @source grunberg-nissan-1949 from memory

@@ -45,7 +45,7 @@ const gasConstant = 8.31446261815324;
  *
  * @param input.readings - Temperature [°C] and time [s] of each measurement, at two temperatures at least.
  * @param input.temperature - Where the time is wanted [°C].
- * @param input.confidence - Of the intervals, above 0 and below 1; 0.95 where it is left out.
+ * @param input.confidence - Of the intervals, above 0 and below 1; default 0.95.
  * @returns Both estimates with their intervals, their ratio, and how far they reach beyond the readings.
  * @throws CalculationError `input` where an argument is out of range or all readings are at one temperature, `range` where
  *   the times do not fall as it gets warmer or a result is beyond what a double can hold.

@@ -31,7 +31,7 @@ export interface PeroxideRise {
  * fitted must not be drawn on beyond the last reading. At least four readings are needed to show a bend.
  *
  * @param input.readings - Time [s] and peroxide value [meq O2/kg], four at least, at four times at least, in any order.
- * @param input.confidence - Of the interval and of the test for a bend, above 0 and below 1; 0.95 where it is left out.
+ * @param input.confidence - Of the interval and of the test for a bend, above 0 and below 1; default 0.95.
  * @returns The rate [meq O2/(kg·s)] with its interval, and the fitted value at the first reading.
  * @throws CalculationError `input` where an argument is out of range or readings are missing, `range` where the readings
  *   bend or do not rise.

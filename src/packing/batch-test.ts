@@ -80,7 +80,7 @@ export function batchTestFor(input: { readonly table: BatchTestTable; readonly p
  *
  * @param input.packs - Packs in the batch, a whole number from 1 to 1000.
  * @param input.shareDefectiveMax - Share of packs that may be short by more than the tolerable error, 0 to 1.
- * @param input.noneBeyondTwo - Whether one that is short by more than two rejects the batch; `false` where it is left out.
+ * @param input.noneBeyondTwo - Whether one that is short by more than two rejects the batch; default `false`.
  * @returns The test, as plain data for `shareRejected`, `targetFill` and `acceptSample`.
  * @throws CalculationError `input` where an argument is out of range.
  * @source uk-si-2006-659 Schedule 2, paragraphs 3.6 and 4.7

@@ -31,8 +31,8 @@ export interface FillLimits {
  * @param input.spread - Standard deviation of the content [kg], 0 or more.
  * @param input.sampleSize - Packs in a sample of which the mean is taken, a whole number from 1.
  * @param input.massTare - Mean tare [kg]; 0 where the balance was tared with each pack.
- * @param input.spreadTare - Standard deviation of the tare [kg]; 0 where it is left out.
- * @param input.deviations - Standard deviations to either side, above 0; 3 where it is left out.
+ * @param input.spreadTare - Standard deviation of the tare [kg]; default 0.
+ * @param input.deviations - Standard deviations to either side, above 0; default 3.
  * @returns Limits of single readings and of the mean [kg].
  * @throws CalculationError `input` where an argument is out of range, `range` where a double cannot hold the result.
  * @source common practice, no source: three standard deviations on control charts; the rest is a definition

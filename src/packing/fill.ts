@@ -12,7 +12,7 @@ const temperatureNominal = 20;
  *
  * @param input.volume - Nominal volume [m³], above 0.
  * @param input.density - Density of the product over temperature, the air in it included.
- * @param input.temperature - To which the volume refers [°C]; 20 where it is left out.
+ * @param input.temperature - To which the volume refers [°C]; default 20.
  * @returns Mass [kg].
  * @throws CalculationError `input` where an argument is no number or out of range, `range` where the density law ends.
  * @source eec-76-211 Annex I 2.2

@@ -38,9 +38,9 @@ export interface HeadSpace {
  * @param input.density - Density of the product over temperature.
  * @param input.temperatureClosing - At which it is closed [°C].
  * @param input.temperatureMax - Of the hottest storage or transport [°C], not below `temperatureClosing`.
- * @param input.pressureClosing - Absolute, when it is closed [Pa]; 101325 where it is left out.
- * @param input.vapourPressureClosing - Of the product when it is closed [Pa]; 0 where it is left out.
- * @param input.vapourPressureMax - Of the product at the hottest storage [Pa]; 0 where it is left out.
+ * @param input.pressureClosing - Absolute, when it is closed [Pa]; default 101325.
+ * @param input.vapourPressureClosing - Of the product when it is closed [Pa]; default 0.
+ * @param input.vapourPressureMax - Of the product at the hottest storage [Pa]; default 0.
  * @returns Head space [m³ and share] when closed and hot, and the pressure [Pa].
  * @throws CalculationError `input` where an argument is out of range, `range` where the product does not fit when it is
  *   closed, the density law ends, or a double cannot hold the result.

@@ -21,8 +21,8 @@ export interface PacksFromBatch {
  *
  * @param input.massBatch - Product that reaches the filler [kg], above 0.
  * @param input.massFill - Mean content of a pack [kg], above 0.
- * @param input.massKept - Kept back: samples for release and stability, what stays in the line [kg]; 0 where it is left out.
- * @param input.shareRejected - Share of packs that a check weigher or a look sorts out, 0 to 1; 0 where it is left out.
+ * @param input.massKept - Kept back: samples for release and stability, what stays in the line [kg]; default 0.
+ * @param input.shareRejected - Share of packs that a check weigher or a look sorts out, 0 to 1; default 0.
  * @returns Whole packs, whole packs for sale, and the mass left over [kg].
  * @throws CalculationError `input` where an argument is out of range or more is kept back than there is, `range` where a
  *   double cannot hold the result.

@@ -8,7 +8,7 @@ import * as known from "./known.js";
 export interface VolatilePart {
   /** Its vapour pressure when pure. */
   readonly vapourPressure: AntoineLaw;
-  /** Moles of it per mole of the liquid, above 0 and up to 1; 1 where it is left out. */
+  /** Moles of it per mole of the liquid, above 0 and up to 1; default 1. */
   readonly moleFraction?: number;
   /** Outside the temperatures of the fit: `"throw"` (default) or `"extend"`. */
   readonly beyond?: Beyond;

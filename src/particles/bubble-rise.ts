@@ -17,7 +17,7 @@ export interface Bubble {
   readonly diameter: number;
   /** Density of the liquid [kg/m³], above 0. */
   readonly densityFluid: number;
-  /** Density of the gas [kg/m³], 0 or more and below that of the liquid; 0 where it is left out, 0.1 % off for air. */
+  /** Density of the gas [kg/m³], 0 or more and below that of the liquid; default 0, 0.1 % off for air. */
   readonly densityGas?: number;
   /** What its surface is like; `immobile`, the slower one, where it is left out. */
   readonly surface?: BubbleSurface;

@@ -11,7 +11,7 @@ export interface Layer {
   readonly depth: number;
   /** Viscosity of the liquid [Pa·s], above 0. */
   readonly viscosity: number;
-  /** Absolute pressure at which the bubbles have their diameter [Pa], above 0; 101 325 Pa where it is left out. */
+  /** Absolute pressure at which the bubbles have their diameter [Pa], above 0; default 101 325 Pa. */
   readonly pressureOfDiameter?: number;
 }
 

@@ -8,7 +8,7 @@ export interface Foam {
   readonly level: number;
   /** Volume of gas per volume of the whole, before the vacuum, 0 or more and below 1. */
   readonly volumeFractionGas: number;
-  /** Absolute pressure before the vacuum [Pa], above 0; 101 325 Pa where it is left out. */
+  /** Absolute pressure before the vacuum [Pa], above 0; default 101 325 Pa. */
   readonly pressureBefore?: number;
 }
 

@@ -18,9 +18,9 @@ export interface Suspension {
   readonly densityFluid: DensityLaw;
   /** Viscosity of the liquid over temperature. */
   readonly viscosity: ViscosityLaw;
-  /** Volume of particles per volume of the whole, 0 to 0.5; 0 where it is left out. */
+  /** Volume of particles per volume of the whole, 0 to 0.5; default 0. */
   readonly volumeFraction?: number;
-  /** How the liquid resists them; Stokes' law where it is left out. */
+  /** How the liquid resists them; default Stokes' law. */
   readonly drag?: DragLaw;
   /** Outside the readings, or the drag law's range (Re 0.1 for Stokes'): `"throw"` (default) or `"extend"`. */
   readonly beyond?: Beyond;

@@ -50,8 +50,8 @@ function pullOf({ surfaceTension, contactAngle = 0, groove }: CapillaryPull): nu
  *
  * @param input.surfaceTension - Surface tension of the gel [N/m], above 0.
  * @param input.yieldStress - Yield stress [Pa], above 0: state its convention, and take a low one.
- * @param input.contactAngle - Contact angle on the walls of the line [°], 0 to 180; 0 by default, which draws it farthest.
- * @param input.groove - Width and depth [m] of a line that is open at the top; a closed slit or a bore by default.
+ * @param input.contactAngle - Contact angle on the walls of the line [°], 0 to 180; default 0, which draws it farthest.
+ * @param input.groove - Width and depth [m] of a line that is open at the top; default a closed slit or a bore.
  * @returns Distance from the film [m]; 0 where the line does not draw it in.
  * @throws CalculationError `input` where an argument is out of range.
  * @source worked by hand (the balance of forces)
@@ -83,8 +83,8 @@ export function capillaryReach(input: CapillaryPull & { readonly yieldStress: nu
  *
  * @param input.surfaceTension - Surface tension of the gel [N/m], above 0.
  * @param input.distance - How far it may be drawn in [m], above 0.
- * @param input.contactAngle - Contact angle on the walls of the line [°], 0 to 180; 0 by default, which draws it farthest.
- * @param input.groove - Width and depth [m] of a line that is open at the top; a closed slit or a bore by default.
+ * @param input.contactAngle - Contact angle on the walls of the line [°], 0 to 180; default 0, which draws it farthest.
+ * @param input.groove - Width and depth [m] of a line that is open at the top; default a closed slit or a bore.
  * @returns Yield stress [Pa]; 0 where the line does not draw it in.
  * @throws CalculationError `input` where an argument is out of range.
  * @source worked by hand (the balance of forces of `capillaryReach`, solved for the stress)

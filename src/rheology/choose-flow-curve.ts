@@ -95,7 +95,7 @@ function criterionOf(fit: FlowFit, floor: number): number {
  * @param input.models - The models to weigh, each once; by default all but `carreau-yasuda`.
  * @param input.weighting - `"relative"` (default) or `"absolute"`, as for `fitFlowCurve`.
  * @param input.viscosityInfinite - As for `fitFlowCurve` [Pa·s].
- * @param input.scatter - Standard deviation of a reading: with relative weighting in parts of its stress, 0.1 by default;
+ * @param input.scatter - Standard deviation of a reading: with relative weighting in parts of its stress, default 0.1;
  *   with absolute weighting in Pa, by default whatever it is.
  * @returns The model chosen, all candidates, and those that were refused.
  * @throws CalculationError `input` where an argument is out of range, `unreachable` where no model fits.

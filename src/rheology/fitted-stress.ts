@@ -29,7 +29,7 @@ export interface FittedStress {
  *
  * @param input.fit - What `fitFlowCurve` gave.
  * @param input.shearRate - Shear rate [1/s], above 0.
- * @param input.confidence - Confidence of the limits, above 0 and below 1; 0.95 unless given.
+ * @param input.confidence - Confidence of the limits, above 0 and below 1; default 0.95.
  * @returns Stress, standard error and limits [Pa], and whether the rate lies outside the readings.
  * @throws CalculationError `input` for a fit that is not whole or a rate out of range.
  * @source seber-wild-1989 from memory

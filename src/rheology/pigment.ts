@@ -69,7 +69,7 @@ export function wettingOil(input: {
  *
  * @param input.oilAbsorption - Oil absorption [g of linseed oil per 100 g of pigment], above 0.
  * @param input.densityPigment - Density of the pigment [kg/m³], above 0.
- * @param input.densityLinseed - Density of linseed oil [kg/m³], above 0; 930 by default, and 935 in some handbooks.
+ * @param input.densityLinseed - Density of linseed oil [kg/m³], above 0; default 930, and 935 in some handbooks.
  * @returns Volume fraction.
  * @throws CalculationError `input` where an argument is out of range.
  * @source lewarchik-2014 the equation, with 935
@@ -101,7 +101,7 @@ export function packedFraction(input: {
  * @param input.mass - The batch [kg], above 0.
  * @param input.pigment - Mass fraction of pigment wanted: from that of the base to that of the paste.
  * @param input.pigmentInPaste - Mass fraction of pigment in the paste, more than in the base.
- * @param input.pigmentInBase - Mass fraction of pigment in the base; 0 by default.
+ * @param input.pigmentInBase - Mass fraction of pigment in the base; default 0.
  * @returns Mass of paste and of base [kg].
  * @throws CalculationError `input` where an argument is out of range, `unreachable` where no mixture has that strength.
  * @source definition (balance of the pigment)

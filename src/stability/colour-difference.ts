@@ -67,7 +67,7 @@ function hueOf(a: number, b: number): number {
  *
  * @param input.first - L*, a* and b* of the one.
  * @param input.second - L*, a* and b* of the other, under the same illuminant and observer.
- * @param input.weights - Parametric factors of lightness, chroma and hue, above 0; each 1 where it is left out.
+ * @param input.weights - Parametric factors of lightness, chroma and hue, above 0; default 1 each.
  * @returns The difference, 0 for one colour.
  * @throws CalculationError `input` where an argument is no number or out of range, `range` where a double cannot hold the result.
  * @source sharma-2005 the equations from memory, the test data read in transcriptions

@@ -26,7 +26,7 @@ export interface TemperatureReading {
  * medicines; 83.144 kJ/mol lies within the 79 to 104 kJ/mol that were found for the oxidation of oils near 110 °C.
  *
  * @param input.readings - Temperature [°C] and, if they differ, duration [s] of each stretch; at least one.
- * @param input.activationEnergy - [J/mol], above 0; 83144 where it is left out.
+ * @param input.activationEnergy - [J/mol], above 0; default 83144.
  * @param input.transitions - Gel points and melting ranges of the product [°C]; one that the readings reach is refused.
  * @returns The mean kinetic temperature [°C].
  * @throws CalculationError `input` where an argument is no number or out of range, or some readings have a duration and

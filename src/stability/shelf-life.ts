@@ -68,8 +68,8 @@ function crossing(lot: LotFit, factor: number, limit: number, side: "min" | "max
  *
  * @param input.lots - Name and readings (age [s], 0 or more, and value) of each lot, at two ages at least; one lot at least.
  * @param input.limits - The specification: `min`, `max` or both, in the unit of the values.
- * @param input.confidence - Of the limit, above 0.5 and below 1; 0.95 where it is left out.
- * @param input.significance - Below which a test keeps lots apart, above 0 and below 1; 0.25 where it is left out.
+ * @param input.confidence - Of the limit, above 0.5 and below 1; default 0.95.
+ * @param input.significance - Below which a test keeps lots apart, above 0 and below 1; default 0.25.
  * @param input.scatter - Of lines of their own: `"pooled"` over all lots (default) or `"by lot"`.
  * @returns The shelf life [s], the lot and limit that set it, the tests and lines, and whether it is extrapolated.
  * @throws CalculationError `input` where an argument is out of range, a name stands twice or readings are too few, `range`

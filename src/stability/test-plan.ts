@@ -17,7 +17,7 @@ export interface StorageCondition {
   readonly pullDays: readonly number[];
   /** Packs that one pull uses up, 1 or more. */
   readonly packsPerPull: number;
-  /** Packs kept beside, for a pull that has to be repeated; 0 where it is left out. */
+  /** Packs kept beside, for a pull that has to be repeated; default 0. */
   readonly packsReserve?: number;
 }
 

@@ -32,7 +32,7 @@ export interface Trend {
  * line is taken for granted; bleed often slows down, so do not draw the line on beyond the last reading.
  *
  * @param input.readings - Time [s] and value of each reading, three at least, at two times at least, in any order.
- * @param input.confidence - Of the interval, above 0 and below 1; 0.95 where it is left out.
+ * @param input.confidence - Of the interval, above 0 and below 1; default 0.95.
  * @returns The slope with its bounds, the fitted start, and the direction.
  * @throws CalculationError `input` where an argument is out of range or all readings are at one time, `range` where a
  *   double cannot hold the result.

@@ -27,7 +27,7 @@ export interface ViscosityDrift {
  *
  * @param input.readings - Time [s] and viscosity [Pa·s] of each, three at least, at two times at least, in any order.
  * @param input.duration - After the first reading, for the factor [s], 0 or more.
- * @param input.confidence - Of the intervals, above 0 and below 1; 0.95 where it is left out.
+ * @param input.confidence - Of the intervals, above 0 and below 1; default 0.95.
  * @returns The relative rate [1/s], the factor after the time, the direction, and whether the time was measured.
  * @throws CalculationError `input` where an argument is out of range or all readings are at one time, `range` where a
  *   double cannot hold the result.

@@ -35,7 +35,7 @@ function readSet(readings: readonly number[], path: string): Moments {
  *
  * @param input.first - Readings of the first formula, two at least.
  * @param input.second - Readings of the second formula, two at least, in the same unit.
- * @param input.confidence - Above 0 and below 1; 0.95 where it is left out.
+ * @param input.confidence - Above 0 and below 1; default 0.95.
  * @returns The difference with bounds, t, degrees of freedom, p-value, and whether they differ.
  * @throws CalculationError `input` where an argument is out of range, `range` where neither set scatters at all or a
  *   double cannot hold the result.

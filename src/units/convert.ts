@@ -36,7 +36,7 @@ export function convert<From extends Unit>(value: number, from: From, to: Unit<D
 }
 
 /**
- * The conversion between two units as a function, for hot loops: the units are looked up once.
+ * The conversion between two units as a function for inner loops: the units are looked up once.
  *
  * @param from - The unit of the values that the function takes.
  * @param to - The unit of what it gives, of the same dimension.

@@ -53,7 +53,7 @@ export interface PackFigures {
   readonly averageQuantity?: AverageQuantityDocument;
 }
 
-/** Rules on the average quantity, which differ by place and date: tables that the caller read, and none by default. */
+/** Rules on the average quantity, which differ by place and date: tables that the caller has read; there is no default. */
 export interface AverageQuantityDocument {
   /** How far short a single pack may be, in g or mL, as the law prints it. */
   readonly tolerableErrors: ErrorTable;

@@ -89,7 +89,7 @@ function offByExpansion(indexOf: typeof indexOfOil, contents: readonly Content[]
   return Math.max(end(1), end(-1));
 }
 
-/** The ratio of glycerin and water that would match at a temperature [°C], and how exactly it has to be met. */
+/** The ratio of glycerin and water that would match at a temperature [°C], and how closely it has to be met. */
 export function glycerinToMatch(charge: Charge, temperature: number): Remedy {
   const { mismatchAllowed } = stated(charge.job.bench.emulsion, "bench-emulsion");
   const mismatch = stated(mismatchAllowed, "emulsion-mismatch-max");

@@ -16,7 +16,7 @@ export interface StepKind<Document extends { readonly do: string }> {
   readonly oneOf?: readonly (readonly string[])[];
   /** Faults of a step that one field alone does not show: the field, what is there, and what is expected. */
   readonly check?: (step: Read<Document>, note: (field: string, found: string, expected: string) => void) => void;
-  /** Whether the vessel is on the heat after it; as before if left out. */
+  /** Whether the vessel is on the heat after it; default unchanged. */
   readonly onHeat?: boolean;
   /** The speed of the stirrer in it [rev/s], by the stirrer's usual one; undefined where it does not turn, or where there is none. */
   readonly speed: (step: Read<Document>, usual: Cell<number> | undefined) => Cell<number> | undefined;
