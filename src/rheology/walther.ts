@@ -109,6 +109,5 @@ export function waltherViscosityAt(input: {
     (finite(intercept, "intercept") -
       positive(slope, "slope") * Math.log10(temperature(warmth, "temperature") + kelvin));
   const viscosity = result(square * (10 ** power - constant), "kinematic viscosity");
-  if (!(viscosity > 0)) refuse("range", "kinematic viscosity", viscosity, "a temperature at which the line is above 0");
   return thickEnough(viscosity, extended, "kinematic viscosity");
 }

@@ -1,0 +1,38 @@
+import { normalise, readFormula, replaceMaterial } from "gelwright/formula";
+import { expect, test } from "vitest";
+
+const formula = (amount: string) =>
+  readFormula({
+    version: 1,
+    name: "trial",
+    materials: {
+      oil: { name: "oil", function: "oil" },
+      ester: { name: "ester", function: "oil", strength: "50 %" },
+      wax: { name: "wax", function: "gel former" },
+    },
+    phases: [
+      {
+        name: "A",
+        lines: [
+          { material: "oil", amount },
+          { material: "wax", amount },
+        ],
+      },
+    ],
+  });
+
+test("amounts of nothing have no shares", () => {
+  expect(() => normalise({ amounts: [0, 0] })).toThrow("at least one is above 0");
+});
+
+test("what does not stand in the formula cannot be replaced", () => {
+  expect(() => replaceMaterial({ formula: formula("50 %"), material: "ester", by: "wax", at: "equal share" })).toThrow(
+    "stands in a line",
+  );
+});
+
+test("twice as much of an oil of half the strength needs a q.s. line that gives way to it", () => {
+  expect(() => replaceMaterial({ formula: formula("50 %"), material: "oil", by: "ester", at: "equal active" })).toThrow(
+    "a q.s. line",
+  );
+});
