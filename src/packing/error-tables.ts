@@ -3,9 +3,9 @@ import type { ErrorTable } from "./error-table.js";
 /**
  * Tolerable negative errors of the European directive on prepackages, for the ℮ mark: 5 g or mL to 10 kg or L.
  *
- * Rows up to 1000 were read in the act, the last in restatements; the rounding is from memory.
+ * Rows up to 1000 were read in the act, the last one and the rounding in restatements.
  *
- * @source eec-76-211 Annex I 2.4
+ * @source eec-76-211 Annex I 2.4; fpackv-9 and gov-uk-packaged-goods for the last row and the rounding
  */
 export const tolerableErrorsEec1976: ErrorTable = {
   jurisdiction: "European Union",
@@ -52,8 +52,8 @@ export const tolerableErrorsNewZealand1999: ErrorTable = {
 };
 
 /**
- * Tolerable deficiencies of the international recommendation. Rows read in restatements, the rounding from memory: up
- * to a tenth as far as 1000, to whole units above.
+ * Tolerable deficiencies of the international recommendation. Rows were read in restatements, the rounding nowhere: up to
+ * a tenth as far as 1000, to whole units above. It decides the figure, so the whole table counts as from memory.
  *
  * @source oiml-r-87-2004 table 1
  */
@@ -61,7 +61,7 @@ export const tolerableErrorsOimlR87: ErrorTable = {
   jurisdiction: "international recommendation, in force where national law adopts it",
   act: "OIML R 87, Table 1",
   date: "2004",
-  grade: "second-hand",
+  grade: "from memory",
   source: "oiml-r-87-2004",
   nominalMin: 1e-6,
   rows: [
