@@ -201,7 +201,7 @@ export class Charge {
     return this.once("dissolving", (): ByDose => this.read("dissolvesAt"));
   }
 
-  /** By the bench's doses, which hold for what was on the bench: in another oil the gel former sets elsewhere. */
+  /** By the bench's doses, which hold for its gel former in its oil: in another oil it sets elsewhere. */
   private read(which: "setsAt" | "dissolvesAt"): ByDose {
     if (!wasOnBench(this.job, this.shares())) unknown("not-read", { field: "bench-doses", dose: this.dose() });
     return temperatureByDose(this.job.bench, this.dose(), which);

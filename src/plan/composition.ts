@@ -1,4 +1,5 @@
 import type { FieldCode } from "./codes/reasons.js";
+import { isGlycerin, isWater } from "./contents.js";
 import type { Bench, Job } from "./job.js";
 import { remembered, stated, unknown } from "./unknown.js";
 
@@ -22,15 +23,23 @@ export function holdsFor(
   return keys.every((key) => Math.abs((shares.get(key) ?? 0) - (there.get(key) ?? 0)) <= tolerance);
 }
 
-/** Whether all materials of a charge were on the bench, particles and what is below the tolerance aside. */
-export function wasOnBench({ bench, benchLines, formula }: Job, shares: ReadonlyMap<string, number>): boolean {
-  return [...shares].every(
-    ([key, share]) =>
-      share <= toleranceOf(bench) ||
-      formula.materials[key]?.particle ||
-      benchLines.some(({ material }) => material === key),
-  );
+/** Whether the bench had the same gel former in the same rest of some shares, whatever the dose, to which the carrier gives way. */
+export function holdsAlongDose(
+  job: Job,
+  shares: ReadonlyMap<string, number>,
+  counts: (material: string) => boolean = () => true,
+): boolean {
+  const { materials, lines } = job.formula;
+  const isFormer = (key: string): boolean => materials[key]?.function === "gel former";
+  const isCarrier = (key: string): boolean => lines.some(({ material, carrier }) => carrier && material === key);
+  const isRest = (key: string): boolean => counts(key) && !isFormer(key) && !isCarrier(key);
+  return holdsFor(job, shares, isRest) && isMixedAlike(job, ({ material }) => isFormer(material));
 }
+
+/** Whether the bench had the same gel former in the same oils, whatever the dose and whatever else is in it. */
+export const hadGelFormerInOil: (job: Job) => boolean = remembered((job: Job) =>
+  holdsAlongDose(job, sharesOf(job.formula.lines), (key) => job.formula.materials[key]?.function === "oil"),
+);
 
 /**
  * Whether the bench's emulsion had the same gel former and the same oil. How much oil it had does not matter, since its
@@ -40,25 +49,77 @@ export const holdsForEmulsion: (job: Job) => boolean = remembered((job: Job) =>
   [true, false].every((isOuter) => holdsForPhase(job, isOuter)),
 );
 
+type Line = Job["benchLines"][number];
+
+/** Whether a line is gel former of the emulsion, or oil; particles are neither. */
+function isOf({ bench, formula }: Job, isOuter: boolean): (line: Line) => boolean {
+  return ({ phase, material }) =>
+    (phase === bench.emulsion?.outerPhase) === isOuter && !formula.materials[material]?.particle;
+}
+
 /** Whether its gel former was the same, or its oil. */
-function holdsForPhase({ bench, benchLines, formula }: Job, isOuter: boolean): boolean {
-  const outer = bench.emulsion?.outerPhase;
-  const fluid = (lines: Job["benchLines"]): ReadonlyMap<string, number> =>
-    sharesOf(
-      lines.filter(({ phase, material }) => (phase === outer) === isOuter && !formula.materials[material]?.particle),
-    );
-  const [now, then] = [fluid(formula.lines), fluid(benchLines)];
-  const sum = (shares: ReadonlyMap<string, number>): number => [...shares.values()].reduce((all, one) => all + one, 0);
-  const scale = sum(now) / sum(then);
+function holdsForPhase(job: Job, isOuter: boolean): boolean {
+  return isMixedAlike(job, isOf(job, isOuter));
+}
+
+/** Whether some materials are mixed as they were on the bench, however much there is of them together. */
+function isMixedAlike({ bench, benchLines, formula }: Job, counts: (line: Line) => boolean): boolean {
+  const [now, then] = [formula.lines, benchLines].map((lines) => sharesOf(lines.filter(counts))) as [Shares, Shares];
+  const scale = sumOf(now) / sumOf(then);
   return [...new Set([...now.keys(), ...then.keys()])].every(
     (key) => Math.abs((now.get(key) ?? 0) - (then.get(key) ?? 0) * scale) <= toleranceOf(bench),
   );
+}
+
+type Shares = ReadonlyMap<string, number>;
+
+function sumOf(shares: Shares): number {
+  return [...shares.values()].reduce((all, one) => all + one, 0);
+}
+
+/** How much more oil there is than on the bench, as a share of gel former and oil; 0 within the tolerance. */
+export function moreOilThanBench(job: Job): number {
+  const oilOf = (lines: readonly Line[]): number => {
+    const [outer, oil] = [true, false].map((isOuter) => sumOf(sharesOf(lines.filter(isOf(job, isOuter)))));
+    return (oil as number) / ((outer as number) + (oil as number));
+  };
+  const more = oilOf(job.formula.lines) - oilOf(job.benchLines);
+  return Math.abs(more) <= toleranceOf(job.bench) ? 0 : more;
+}
+
+/** Whether all materials of a charge were on the bench in the same oils, particles and what is below the tolerance aside. */
+export function wasOnBench(job: Job, shares: ReadonlyMap<string, number>): boolean {
+  const { bench, benchLines, formula } = job;
+  const wasThere = ([key, share]: readonly [string, number]): boolean =>
+    share <= toleranceOf(bench) ||
+    formula.materials[key]?.particle !== undefined ||
+    benchLines.some(({ material }) => material === key);
+  return hadGelFormerInOil(job) && [...shares].every(wasThere);
 }
 
 /** What the bench found out about its emulsion: it holds for that gel former and that oil. */
 export function ofEmulsion<T>(job: Job, value: T | undefined, field: FieldCode): T {
   const found = stated(value, field);
   return holdsForEmulsion(job) ? found : unknown("not-read", { field });
+}
+
+/** What the bench measured of its gel as it was: it holds for as much of that oil in that gel former. */
+export function ofGel<T>(job: Job, value: T | undefined, field: FieldCode): T {
+  const found = ofEmulsion(job, value, field);
+  return moreOilThanBench(job) === 0 ? found : unknown("not-read", { field });
+}
+
+/** What the bench saw through its gel: that holds for its oil and its surfactant, however glycerin and water are set to match. */
+export function ofSight<T>(job: Job, value: T | undefined, field: FieldCode): T {
+  const found = stated(value, field);
+  const { materials } = job.formula;
+  const isSet = ({ material: key }: Line): boolean => {
+    const material = materials[key];
+    return material !== undefined && (isGlycerin({ material }) || isWater({ material }));
+  };
+  const isOuter = isOf(job, true);
+  const holds = holdsForPhase(job, false) && isMixedAlike(job, (line) => isOuter(line) && !isSet(line));
+  return holds ? found : unknown("not-read", { field });
 }
 
 /** What the bench measured of its outer phase; nothing for another. */

@@ -26,7 +26,7 @@ export function portionOf(contents: readonly Content[], mass: number): readonly 
 }
 
 /** Whether something counts as glycerin in an outer phase. */
-export function isGlycerin({ material }: Content): boolean {
+export function isGlycerin({ material }: Pick<Content, "material">): boolean {
   return material.propertiesOf === "glycerin";
 }
 

@@ -175,7 +175,9 @@ test("a dose above all of the bench's is held against the largest of these, but 
     answerOf(
       changed(atDose("20 %"), ({ formula: { materials, phases }, process }: Draft) => {
         materials.hazel = { ...materials.almond, name: "hazelnut oil" };
+        // With almond oil there as much of each oil as on the bench.
         phases[0].lines.push({ material: oil, amount: "5 %" });
+        phases[1].lines[0].amount = "19 %";
         process.steps[1].to = "77 °C";
         process.steps[4].to = "76 °C";
       }),
@@ -305,5 +307,223 @@ describe("the readings of an emulsion along its oil", () => {
     const oils = { sunflower: "29.423 %", tocopherols: "0.0981 %" };
     expect(found(emulsion({ ...more, ...oils }))[0]).toEqual(["met"]);
     expect(found(emulsion({ grains: "3.4 %" }))[0]).toEqual(["met"]);
+  });
+});
+
+describe("the ratio of oil to gel former", () => {
+  /** A bench that stays as it was, with other lines in the job. */
+  const after = (job: JobDocument, change: (draft: Draft) => void): JobDocument =>
+    changed(job, (draft: Draft) => {
+      const { name, phases } = draft.formula;
+      draft.bench.formula = structuredClone({ name, phases });
+      change(draft);
+    });
+  const ratio = (job: JobDocument) => answerOf(job, "gel-former-ratio");
+  /** The kettle with some of another oil instead of as much of its carrier. */
+  const other = (share: string): JobDocument =>
+    after(kettle, ({ formula: { materials, phases } }) => {
+      materials.hazel = { ...materials.almond, name: "hazelnut oil" };
+      phases[1].lines.push({ material: "hazel", amount: share });
+    });
+  /** A job with another material of the same kind in place of one. */
+  const swapped = (job: JobDocument, key: string): JobDocument =>
+    after(job, ({ formula: { materials, phases } }) => {
+      materials.another = { ...materials[key], name: "another" };
+      phases[0].lines.find(({ material }: Draft) => material === key).material = "another";
+    });
+
+  it.each([
+    ["0.49 %", "met"],
+    ["0.51 %", "not-known"],
+  ])("holds in the bench's oil: with %s of another one it is %s", (share, verdict) => {
+    expect(ratio(other(share)).verdict).toBe(verdict);
+  });
+
+  it("holds for the bench's carrier and the bench's gel former, and for no other", () => {
+    for (const key of ["triglyceride", "gelFormer"])
+      expect(ratio(swapped(kettle, key))).toMatchObject({
+        verdict: "not-known",
+        notKnown: [{ code: "not-read", field: "bench-oil-per-gel-former" }],
+      });
+  });
+
+  it("holds for another dose, to which the carrier gives way, and for more fragrance and pearl", () => {
+    expect(ratio(atDose("8.5 %")).verdict).toBe("met");
+    expect(ratio(atDose("12 %")).verdict).toBe("not-met");
+    const more = after(kettle, ({ formula: { phases } }) => {
+      phases[2].lines[0].amount = "3 %";
+      phases[2].lines[1].amount = "1 %";
+    });
+    expect(ratio(more).verdict).toBe("met");
+  });
+
+  it("of an emulsion holds for the bench's gel former and oil, in any amounts", () => {
+    const stated = changed(coldJob(), ({ bench }) => (bench.oilPerGelFormer = { min: 3, max: 5 }));
+    const amounts = (glycerin: string, water: string): JobDocument =>
+      after(stated, ({ formula: { phases } }) => {
+        phases[0].lines[0].amount = glycerin;
+        phases[0].lines[1].amount = water;
+      });
+    expect([ratio(stated), ratio(amounts("16.95 %", "1.75 %"))].map(({ verdict }) => verdict)).toEqual(["met", "met"]);
+    expect(ratio(amounts("17.05 %", "1.65 %")).verdict).toBe("not-known");
+    const less = after(stated, ({ formula: { phases } }) => {
+      for (const line of phases[0].lines) line.amount = `${Number.parseFloat(line.amount) * 0.9} %`;
+      phases[1].lines[1].amount = "30.756 %";
+      phases[1].lines[2].amount = "0.1025 %";
+    });
+    expect(ratio(less).verdict).toBe("met");
+  });
+
+  it("two oils of the bench that change places are another oil, in which the gel former sets elsewhere", () => {
+    const places = (share: string): JobDocument =>
+      after(
+        changed(kettle, ({ formula: { materials, phases } }: Draft) => {
+          materials.castor = { ...materials.almond, name: "castor oil" };
+          phases[0].lines.push({ material: "castor", amount: "10 %" });
+        }),
+        ({ formula: { phases } }) => {
+          phases[1].lines[0].amount = `${34 - Number.parseFloat(share)} %`;
+          phases[0].lines.at(-1).amount = share;
+        },
+      );
+    const found = (job: JobDocument) =>
+      (["gel-former-ratio", "gel-former-dissolves"] as const).map((id) => answerOf(job, id).verdict);
+    expect(found(places("10.45 %"))).toEqual(["met", "met"]);
+    expect(found(places("10.55 %"))).toEqual(["not-known", "not-known"]);
+  });
+});
+
+describe("trials and rheometer points", () => {
+  const trialled = (former: string, rest: string): Plan =>
+    runPlan(
+      changed(kettle, ({ formula, bench }: Draft) => {
+        bench.formula = structuredClone({ name: formula.name, phases: formula.phases });
+        formula.materials.another = { ...formula.materials.gelFormer, name: "another" };
+        const line = formula.phases[0].lines.find(({ material }: Draft) => material === "gelFormer");
+        line.material = former;
+        formula.phases[1].lines[0].amount = rest;
+        delete bench.yieldStress;
+        bench.strengthTrials.of = "modulus";
+      }),
+    );
+
+  it("of a strength hold for the bench's gel former in the bench's oil", () => {
+    const [same, near, far, other] = [
+      trialled("gelFormer", "24 %"),
+      trialled("gelFormer", "24.45 %"),
+      trialled("gelFormer", "24.55 %"),
+      trialled("another", "24 %"),
+    ];
+    expect([same, near, far, other].map((plan) => answerOf(plan, "gel-strength").verdict)).toEqual([
+      "met",
+      "met",
+      "not-known",
+      "not-known",
+    ]);
+    expect(near?.strength?.expected).toEqual(same?.strength?.expected);
+    for (const plan of [far, other])
+      expect(plan?.strength).toMatchObject({
+        expected: { notKnown: { code: "not-read", field: "bench-strength-trials" } },
+        doseTarget: { notKnown: { code: "not-read" } },
+      });
+  });
+
+  it("of a flow hold for the bench's gel alone", () => {
+    expect(runPlan(atDose("9.45 %")).flow).toEqual(runPlan(kettle).flow);
+    expect(runPlan(atDose("9.55 %")).flow).toEqual({ notKnown: { code: "not-read", field: "bench-flow-curve" } });
+  });
+});
+
+describe("what the bench measured of an emulsion as it was", () => {
+  /** The cold route after a bench whose composition stays as it was, with the gel former scaled and the oils giving way alike. */
+  const withOil = (share: number, change: (draft: Draft) => void = () => undefined): JobDocument =>
+    changed(coldJob(), (draft: Draft) => {
+      const { formula, bench } = draft;
+      bench.formula = structuredClone({ name: formula.name, phases: formula.phases });
+      // Of what is no grain, 20.2 % in 97 % is gel former.
+      const oil = 0.768 / 0.97 + share;
+      const [outer, inner] = [(0.97 - 0.97 * oil) / 0.202, (0.97 * oil) / 0.768];
+      for (const line of formula.phases[0].lines) line.amount = `${Number.parseFloat(line.amount) * outer} %`;
+      for (const line of formula.phases[1].lines.slice(1)) line.amount = `${Number.parseFloat(line.amount) * inner} %`;
+      change(draft);
+    });
+  const answer = (job: JobDocument, id: Answer["id"]): Answer => answerOf(job, id);
+  const droplets = (job: JobDocument) => runPlan(job).emulsion?.gel.droplets;
+
+  it("holds for as much oil: the droplets, just within the tolerance and just beyond", () => {
+    for (const within of [-0.0045, 0.0045]) {
+      expect(droplets(withOil(within))).toEqual(droplets(coldJob()));
+      expect(answer(withOil(within), "surfactant-covers-droplets").verdict).toBe("met");
+    }
+    for (const beyond of [-0.0055, 0.0055]) {
+      expect(droplets(withOil(beyond))).toEqual({ notKnown: { code: "not-read", field: "emulsion-droplets" } });
+      expect(answer(withOil(beyond), "surfactant-covers-droplets")).toMatchObject({
+        verdict: "not-known",
+        notKnown: [{ code: "not-read", field: "emulsion-droplets" }],
+      });
+    }
+  });
+
+  it("so do the shear that made the droplets and the gel in which air rises", () => {
+    const sheared = (draft: Draft): void => {
+      delete draft.bench.emulsion.dropletDiameter;
+      draft.bench.emulsion.shear = { rate: "500 1/s", viscosityOil: "30 mPa·s", viscosityEmulsion: "0.5 Pa·s" };
+    };
+    expect(droplets(withOil(0.0045, sheared))).toMatchObject({ diameter: expect.any(Number) });
+    expect(droplets(withOil(0.0055, sheared))).toMatchObject({ notKnown: { code: "not-read" } });
+    const time = (job: JobDocument) => answersOf(runPlan(job), "air-has-time")[0]?.notKnown.map(({ field }) => field);
+    expect(time(withOil(0.0045))).not.toContain("emulsion-air");
+    expect(time(withOil(0.0055))).toContain("emulsion-air");
+  });
+
+  it("the mismatch that was clear enough is a bound for other amounts of the same oil, and nothing for another oil", () => {
+    const max = (job: JobDocument) => answer(job, "clarity-match").limit.max;
+    const allowed = 0.001;
+    for (const within of [-0.0045, 0.0045]) expect(max(withOil(within))).toMatchObject({ min: allowed, max: allowed });
+    // A gel clears as oil goes into it.
+    expect(max(withOil(0.0055))).toMatchObject({ min: allowed, max: null });
+    expect(max(withOil(-0.0055))).toMatchObject({ min: null, max: allowed });
+    const allowing = (mismatch: number) => (share: number) =>
+      answer(
+        withOil(share, ({ bench: { emulsion } }) => {
+          emulsion.mismatchAllowed = mismatch;
+          emulsion.gelFormerIndex = { value: 1.44, at: "21 °C" };
+        }),
+        "clarity-match",
+      ).verdict;
+    expect([-0.0055, 0, 0.0055].map(allowing(0.03))).toEqual(["not-known", "met", "met"]);
+    expect([-0.0055, 0, 0.0055].map(allowing(0.001))).toEqual(["not-met", "not-met", "not-known"]);
+    const another = (amount: string): JobDocument =>
+      withOil(0, ({ formula: { phases } }) => (phases[1].lines[1].amount = amount));
+    expect(max(another("30.45 %"))).toMatchObject({ min: allowed, max: allowed });
+    expect(answer(another("30.55 %"), "clarity-match")).toMatchObject({
+      verdict: "not-known",
+      notKnown: [{ code: "not-read", field: "emulsion-mismatch-max" }],
+    });
+  });
+
+  it("the mismatch holds however glycerin and water are set to match, and for no other surfactant", () => {
+    const set = withOil(0, ({ formula: { phases } }) => {
+      phases[0].lines[0].amount = "14.5 %";
+      phases[0].lines[1].amount = "4.2 %";
+    });
+    expect(answer(set, "clarity-match").limit.max).toMatchObject({ min: 0.001, max: 0.001 });
+    const another = withOil(0, ({ formula: { materials, phases } }) => {
+      materials.another = { ...materials.surfactant, name: "another" };
+      phases[0].lines[2].material = "another";
+    });
+    expect(answer(another, "clarity-match").notKnown[0]).toMatchObject({ code: "not-read" });
+    expect(runPlan(another).emulsion?.clarity?.mismatchMax).toBeUndefined();
+  });
+
+  it("what water makes of it rests on the interfacial tension of this oil against this gel former", () => {
+    const strength = (job: JobDocument) => {
+      const note = runPlan(job).notes.find(({ code: own }) => own === "rinse-off");
+      const along = note?.along as unknown as readonly { readonly yieldStress?: unknown }[];
+      return Array.isArray(along) && along.some(({ yieldStress }) => yieldStress !== undefined);
+    };
+    expect(strength(withOil(0))).toBe(true);
+    const another = withOil(0, ({ formula: { phases } }) => (phases[1].lines[1].amount = "30.55 %"));
+    expect(strength(another)).toBe(false);
   });
 });

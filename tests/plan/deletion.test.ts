@@ -152,7 +152,7 @@ describe("without readings and properties, one at a time and in seeded pairs", (
       }
       for (const pair of pairsOf(fields, pairsOfJob, 13)) take("pairs", pair);
     }
-  }, 120_000);
+  });
 
   test("nothing becomes met but what another source decides", () => {
     const met = outcomes.flatMap(({ paths, greener: keys }) =>

@@ -1,6 +1,6 @@
 /** Every question, by its id, with what raises it, the states that its answer is about, their figure and its limit, and the margin if there is one. The page of questions is made of these lines. */
 export const questionIds = [
-  /** Raised by: a gel former in the formula, or the outer phase of an emulsion. States: the formula. Figure: oil per gel former by mass; in an emulsion outer phase against all that goes into it, particles aside. Limit: the bench's working range, both ends. */
+  /** Raised by: a gel former in the formula, or the outer phase of an emulsion. States: the formula. Figure: oil per gel former by mass; in an emulsion outer phase against all that goes into it, particles aside. Limit: the bench's working range, both ends, of its gel former in its oils. */
   "gel-former-ratio",
   /** Raised by: a claimed natural-origin content. States: the formula. Figure: the content by ISO 16128-2 between the bounds that unknown indices leave. Limit: at least the claim. */
   "natural-origin-claim",
@@ -42,7 +42,7 @@ export const questionIds = [
   "additions-within-share",
   /** Raised by: an emulsion with oil in it. States: the finished gel. Figure: mass of the surfactant's active part. Limit: at least what covers the droplets, as measured or between the ends of their breakup in shear, and of an expansion that is not stated. */
   "surfactant-covers-droplets",
-  /** Raised by: an emulsion with oil in it. States: the finished gel at the room's temperature, and at both ends of the temperatures at which it is used if they are stated. Figure: difference of the refractive indices of oil and gel former, within 0.0006 where that of the gel former is not measured, and within what an expansion that is not stated moves it. Limit: at most the difference that was clear enough at the bench. */
+  /** Raised by: an emulsion with oil in it. States: the finished gel at the room's temperature, and at both ends of the temperatures at which it is used if they are stated. Figure: difference of the refractive indices of oil and gel former, within 0.0006 where that of the gel former is not measured, and within what an expansion that is not stated moves it. Limit: at most the difference that was clear enough at the bench with that oil; with more oil at least that, with less no more. */
   "clarity-match",
   /** Raised by: a step that matches clarity in an emulsion with oil in it. States: the step. Figure: difference of the refractive indices at the temperature of the step, likewise; where no loss or no wall is stated, over all temperatures that the gel may have. Limit: on the same side of what the bench allows as in the room. */
   "clarity-while-warm",

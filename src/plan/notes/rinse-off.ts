@@ -1,11 +1,11 @@
 import { gelWithWater, waterUntilFlowing, waterUntilMilky } from "../../gel/index.js";
 import { yieldStressForFilm } from "../../rheology/index.js";
 import type { Charge } from "../charge.js";
-import { gelOf, withOil } from "../parts/droplets.js";
+import { gelOf, tensionOf, withOil } from "../parts/droplets.js";
 import { gelOfKilogram } from "../parts/gel-of-kilogram.js";
 import type { DilutedGel, Note } from "../parts/note.js";
 import type { Run } from "../state.js";
-import { by, orNotKnown, otherwise, stated } from "../unknown.js";
+import { by, orNotKnown, otherwise, stated, where } from "../unknown.js";
 
 /** A film that half of the light passes straight still counts as clear: common practice, no source. */
 const usualTransmittanceMin = 0.5;
@@ -15,14 +15,11 @@ const amounts: readonly number[] = [0, 0.02, 0.05, 0.1, 0.2, 0.5, 1];
 
 function alongWater(charge: Charge, temperature: number): readonly DilutedGel[] {
   const gel = gelOfKilogram(charge, temperature);
-  const { interfacialTension } = stated(charge.job.bench.emulsion, "bench-emulsion");
+  const tension = where("interfacialTension", () => tensionOf(charge.job));
   return amounts.map((water): DilutedGel => {
     const plain = { ...gel, massWaterAdded: water };
     const found = otherwise(
-      () =>
-        by("gel-with-water", () =>
-          gelWithWater({ ...plain, ...(interfacialTension !== undefined && { interfacialTension }) }),
-        ),
+      () => by("gel-with-water", () => gelWithWater({ ...plain, ...tension })),
       // With more oil than the law of packed droplets was measured with there is no strength, and all else.
       () => by("gel-with-water", () => gelWithWater(plain)),
     );
@@ -52,7 +49,7 @@ export function rinseOffNotes(run: Run): readonly Note[] {
       untilMilky: orNotKnown(() => milky({ ...gelOfKilogram(charge, temperature), depth: depth(), transmittanceMin })),
       untilFlowing: orNotKnown(() => {
         const thickness = depth();
-        const interfacialTension = stated(bench.emulsion?.interfacialTension, "emulsion-interfacial-tension");
+        const interfacialTension = tensionOf(run.job);
         const density = charge.density(temperature);
         // What pulls at the film is its own weight on an upright wall.
         const stress = by("film-runs-off", () => yieldStressForFilm({ thickness, density }));

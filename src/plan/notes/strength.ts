@@ -1,5 +1,5 @@
 import { ohnesorgeNumber } from "../../rheology/index.js";
-import { flowChoiceOf, throughNozzle } from "../parts/flow.js";
+import { flowChoiceOf, flowPointsOf, throughNozzle } from "../parts/flow.js";
 import type { Note } from "../parts/note.js";
 import { yieldStressFigure } from "../parts/yield-stress.js";
 import type { Run } from "../state.js";
@@ -16,7 +16,7 @@ export function strengthNotes(run: Run): readonly Note[] {
   );
   if (held > 0) return [{ code: "atomises-by-trial", yieldStress: held }];
   const ohnesorge = (): number => {
-    const { best } = flowChoiceOf(stated(run.job.bench.flowCurve, "bench-flow-curve"));
+    const { best } = flowChoiceOf(flowPointsOf(run.job));
     const { shearRate } = throughNozzle(run.job);
     const density = stated(run.scaled.density, "material-density");
     const { diameter } = nozzle;

@@ -3,10 +3,10 @@ import { glycerinForIndexMatch, glycerinWaterBands, refractiveIndexGlycerinWater
 import { densityAt } from "../../laws/index.js";
 import type { Charge } from "../charge.js";
 import type { FieldCode } from "../codes/reasons.js";
-import { ofOuterPhase } from "../composition.js";
+import { moreOilThanBench, ofOuterPhase, ofSight } from "../composition.js";
 import { type Content, densityOf, expansionLeftOut, isGlycerin, isWater, massOf } from "../contents.js";
-import type { Basis } from "../figure.js";
-import type { Bench } from "../job.js";
+import { type Basis, between, exactly, type Figure } from "../figure.js";
+import type { Bench, Job } from "../job.js";
 import type { Run } from "../state.js";
 import { unique } from "../unique.js";
 import { by, otherwise, type Reason, stated, Unknown, unknown } from "../unknown.js";
@@ -54,6 +54,19 @@ export function measuredIndex({ job }: Charge): GelFormerIndex | undefined {
   return ofOuterPhase(job, gelFormerIndex);
 }
 
+/** How far apart the indices may be, as the bench saw it. A gel with more of the same oil in it looks clearer, and one with less milkier. */
+export function mismatchMax(job: Job): Figure {
+  const allowed = ofSight(job, job.bench.emulsion?.mismatchAllowed, "emulsion-mismatch-max");
+  const basis = [{ kind: "reading", key: "emulsion-mismatch-max", source: job.bench.source }] as const;
+  const more = moreOilThanBench(job);
+  return more === 0 ? exactly(allowed, basis) : between(more > 0 ? allowed : null, more > 0 ? null : allowed, basis);
+}
+
+/** The same where the bench saw through as much oil. */
+export function mismatchSeen(job: Job): number {
+  return mismatchMax(job).value ?? unknown("not-read", { field: "emulsion-mismatch-max" });
+}
+
 /** Indices of both phases at a temperature [°C]. */
 export function indicesAt(charge: Charge, temperature: number): Indices {
   const gelFormerIndex = measuredIndex(charge);
@@ -91,8 +104,7 @@ function offByExpansion(indexOf: typeof indexOfOil, contents: readonly Content[]
 
 /** The ratio of glycerin and water that would match at a temperature [°C], and how closely it has to be met. */
 export function glycerinToMatch(charge: Charge, temperature: number): Remedy {
-  const { mismatchAllowed } = stated(charge.job.bench.emulsion, "bench-emulsion");
-  const mismatch = stated(mismatchAllowed, "emulsion-mismatch-max");
+  const mismatch = mismatchSeen(charge.job);
   // What was measured is not computed from its materials.
   if (measuredIndex(charge)) unknown("no-method");
   const outer = charge.outer();

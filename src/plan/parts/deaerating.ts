@@ -1,6 +1,6 @@
 import { clearingTime } from "../../particles/index.js";
 import { depthsIn } from "../bowl.js";
-import { ofEmulsion } from "../composition.js";
+import { ofGel } from "../composition.js";
 import { type Basis, between, exactly, type Figure } from "../figure.js";
 import { levelAt } from "../level.js";
 import type { Run, Turn } from "../state.js";
@@ -22,7 +22,7 @@ function bubblesIn({ before: { charge } }: Deaerating, run: Run) {
     const asked = bubbleOf(airAsked(run));
     return { ...asked, viscosityAt: charge.readings("cooling").at };
   }
-  const { bubbleDiameter: diameter, viscosity } = ofEmulsion(run.job, run.job.bench.emulsion?.air, "emulsion-air");
+  const { bubbleDiameter: diameter, viscosity } = ofGel(run.job, run.job.bench.emulsion?.air, "emulsion-air");
   return { diameter, viscosityAt: () => viscosity };
 }
 

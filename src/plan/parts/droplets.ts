@@ -2,7 +2,7 @@ import { criticalCapillaryBand, largestDroplet, modulusOfDroplets, yieldStressOf
 import { bandAround } from "../../laws/index.js";
 import type { Charge } from "../charge.js";
 import type { AssumptionCode } from "../codes/assumptions.js";
-import { ofEmulsion } from "../composition.js";
+import { ofEmulsion, ofGel } from "../composition.js";
 import type { Basis } from "../figure.js";
 import type { Job } from "../job.js";
 import type { Run, State } from "../state.js";
@@ -48,7 +48,7 @@ export function dropletsOf(charge: Charge): Droplets {
   const emulsion = stated(job.bench.emulsion, "bench-emulsion");
   const { dropletDiameter: measured, shear } = emulsion;
   if (measured !== undefined) {
-    const diameter = ofEmulsion(job, measured, "emulsion-droplets");
+    const diameter = ofGel(job, measured, "emulsion-droplets");
     return {
       diameter,
       min: diameter,
@@ -56,11 +56,7 @@ export function dropletsOf(charge: Charge): Droplets {
       basis: [{ kind: "reading", key: "emulsion-droplets", source: job.bench.source }],
     };
   }
-  const {
-    rate: shearRate,
-    viscosityOil,
-    viscosityEmulsion: viscosityAround,
-  } = ofEmulsion(job, shear, "emulsion-droplets");
+  const { rate: shearRate, viscosityOil, viscosityEmulsion: viscosityAround } = ofGel(job, shear, "emulsion-droplets");
   const interfacialTension = tensionOf(job);
   const diameter = by("droplets-in-shear", () =>
     largestDroplet({ viscosityOil, viscosityAround, shearRate, interfacialTension }),
@@ -75,7 +71,8 @@ export function dropletsOf(charge: Charge): Droplets {
   };
 }
 
-function tensionOf(job: Job): number {
+/** Interfacial tension of this oil against this gel former [N/m]. */
+export function tensionOf(job: Job): number {
   return ofEmulsion(job, job.bench.emulsion?.interfacialTension, "emulsion-interfacial-tension");
 }
 

@@ -12,6 +12,7 @@ import {
   yieldStresses,
 } from "../../rheology/index.js";
 import type { UseCode } from "../codes/words.js";
+import { holdsFor, sharesOf } from "../composition.js";
 import type { NotKnown } from "../figure.js";
 import type { Bench, Job } from "../job.js";
 import { by, orNotKnown, remembered, stated, unknown, where } from "../unknown.js";
@@ -74,6 +75,14 @@ const usual: Readonly<Record<UseCode, string>> = {
   "rubbing-in": "rubbing in",
 };
 
+/** The rheometer points, if they are of this gel. */
+export function flowPointsOf(job: Job): FlowPoints {
+  const points = stated(job.bench.flowCurve, "bench-flow-curve");
+  return holdsFor(job, sharesOf(job.formula.lines), () => true)
+    ? points
+    : unknown("not-read", { field: "bench-flow-curve" });
+}
+
 /** The model that rheometer points bear out, fitted once. */
 export const flowChoiceOf: (flowCurve: FlowPoints) => FlowChoice = remembered(({ points }: FlowPoints) =>
   by("flow-curve-fit", () => chooseFlowCurve({ points }), { field: "bench-flow-curve" }),
@@ -109,9 +118,9 @@ function otherConventions(flowCurve: FlowPoints): NonNullable<FlowByPoints["othe
 }
 
 /** How the gel is sheared in the nozzle of the pack. */
-export function throughNozzle({ bench, pack }: Job): PlanNozzle {
-  const { best } = flowChoiceOf(stated(bench.flowCurve, "bench-flow-curve"));
-  const { diameter, volume, within } = stated(pack?.nozzle, "pack-nozzle");
+export function throughNozzle(job: Job): PlanNozzle {
+  const { best } = flowChoiceOf(flowPointsOf(job));
+  const { diameter, volume, within } = stated(job.pack?.nozzle, "pack-nozzle");
   const {
     shearRateWall: shearRate,
     viscosityWall: viscosity,
@@ -139,7 +148,7 @@ export function flowOf(job: Job): PlanFlow {
 }
 
 function byPoints(job: Job): FlowByPoints {
-  const flowCurve = stated(job.bench.flowCurve, "bench-flow-curve");
+  const flowCurve = flowPointsOf(job);
   const { best, candidates } = flowChoiceOf(flowCurve);
   const values = best.curve as unknown as Readonly<Record<string, number>>;
   return {

@@ -7,7 +7,7 @@ import { type Content, type Ends, isGlycerin, massOf } from "../contents.js";
 import type { NotKnown } from "../figure.js";
 import type { Run } from "../state.js";
 import { by, orNotKnown, stated, unknown, where } from "../unknown.js";
-import { indexOfGelFormer, indicesAt, mixed, pairIn, partsOf, temperaturesOfUse } from "./clarity.js";
+import { indexOfGelFormer, indicesAt, mismatchSeen, mixed, pairIn, partsOf, temperaturesOfUse } from "./clarity.js";
 import { dropletsOf, gelOf } from "./droplets.js";
 import { doubtOfTable } from "./gel-of-kilogram.js";
 
@@ -133,7 +133,7 @@ function correctionOf(run: Run): ClarityCorrection {
     add,
     mass,
     ...where("within", (): Ends => {
-      const allowed = stated(run.job.bench.emulsion?.mismatchAllowed, "emulsion-mismatch-max");
+      const allowed = mismatchSeen(run.job);
       const way = add === "water" ? -1 : 1;
       // Where the mismatch is allowed as it is, nothing has to go in.
       const min = Math.abs(gelFormer - oil) <= allowed ? 0 : untilAt(oil - way * allowed);
@@ -147,7 +147,7 @@ function correctionOf(run: Run): ClarityCorrection {
 export function clarityOf(run: Run): PlanClarity {
   const { charge } = gelOf(run);
   return {
-    ...where("mismatchMax", () => stated(run.job.bench.emulsion?.mismatchAllowed, "emulsion-mismatch-max")),
+    ...where("mismatchMax", () => mismatchSeen(run.job)),
     ...where("path", () => pathOf(run)),
     at: temperaturesOfUse(run).map(
       (temperature): ClarityAt => ({

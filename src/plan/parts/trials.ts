@@ -1,7 +1,8 @@
 import { type DoseResponse, doseForStrength, type Estimate, fitDoseResponse, strengthAtDose } from "../../gel/index.js";
+import { holdsAlongDose, sharesOf } from "../composition.js";
 import type { Basis, Figure, NotKnown } from "../figure.js";
 import type { Bench, Job } from "../job.js";
-import { by, orNotKnown, remembered, stated } from "../unknown.js";
+import { by, orNotKnown, remembered, stated, unknown } from "../unknown.js";
 
 type StrengthTrials = NonNullable<Bench["strengthTrials"]>;
 
@@ -47,23 +48,29 @@ function basisOfTrials({ bench }: Job): readonly Basis[] {
   ];
 }
 
+/** The strength along the dose, as trials found it: in the same rest, to which only the carrier gives way. */
+function doseResponseIn(job: Job, shares: ReadonlyMap<string, number> = sharesOf(job.formula.lines)): DoseResponse {
+  const trials = trialsOf(job);
+  if (!holdsAlongDose(job, shares)) unknown("not-read", { field: "bench-strength-trials", dose: doseOfProduct(job) });
+  return doseResponseOf(trials);
+}
+
 /** The strength that trials let expect at a dose [Pa], with its 95 % limits. */
-function expectedStrength(job: Job, dose: number = doseOfProduct(job)): Estimate {
-  const fit = doseResponseOf(trialsOf(job));
+function expectedStrength(job: Job, dose: number = doseOfProduct(job), shares?: ReadonlyMap<string, number>): Estimate {
+  const fit = doseResponseIn(job, shares);
   return by("dose-response", () => strengthAtDose({ fit, dose }), { field: "bench-strength-trials", dose });
 }
 
 /** The same as a figure, whatever strength the trials measured. */
-export function strengthByTrials(job: Job, dose: number = doseOfProduct(job)): PlanYieldStress {
-  const { min, value, max } = expectedStrength(job, dose);
+export function strengthByTrials(job: Job, dose?: number, shares?: ReadonlyMap<string, number>): PlanYieldStress {
+  const { min, value, max } = expectedStrength(job, dose, shares);
   return { min, value, max, basis: basisOfTrials(job) };
 }
 
 /** The dose for the strength that is wanted [0 to 1], with its 95 % limits. */
 export function doseForTarget(job: Job): Estimate {
-  const trials = trialsOf(job);
-  const strength = stated(trials.target, "bench-strength-trials");
-  const fit = doseResponseOf(trials);
+  const strength = stated(trialsOf(job).target, "bench-strength-trials");
+  const fit = doseResponseIn(job);
   return by("dose-response", () => doseForStrength({ fit, strength }), { field: "bench-strength-trials" });
 }
 

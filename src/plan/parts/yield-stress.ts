@@ -54,12 +54,7 @@ function waysOf(job: Job, dose: number, shares: ReadonlyMap<string, number>): re
     () => {
       // Trials of a modulus say nothing of a yield stress.
       if (trialsOf(job).of !== "yield stress") unknown("not-stated", { field: "bench-yield-stress" });
-      // They go along the dose, to which the carrier gives way: what has to be the bench's is the rest.
-      const carriers = job.formula.lines.filter(({ carrier }) => carrier).map(({ material }) => material);
-      const isRest = (key: string): boolean =>
-        job.formula.materials[key]?.function !== "gel former" && !carriers.includes(key);
-      if (!holdsFor(job, shares, isRest)) unknown("not-read", { field: "bench-strength-trials", dose });
-      return strengthByTrials(job, dose);
+      return strengthByTrials(job, dose, shares);
     },
   ];
 }

@@ -1,5 +1,6 @@
 import type { StockUse } from "../../batch/index.js";
 import type { FormulaLine, Material } from "../../formula/index.js";
+import { hadGelFormerInOil, holdsForEmulsion } from "../composition.js";
 import { type Ends, expanded } from "../contents.js";
 import { atLeast, atMost, between, exactly, type Figure, type Limit } from "../figure.js";
 import type { Job } from "../job.js";
@@ -129,8 +130,12 @@ export const batchQuestions: readonly Question[] = [
       if (mass === 0) unknown("nothing-there", { field: "bench-oil-per-gel-former" });
       return exactly(twelveDigits(massFractionOf(oil) / mass), [{ kind: "law", key: "mass-balance" }]);
     },
-    limit: ({ bench }) => {
+    // Another gel former takes up other amounts of oil, and this one of another oil.
+    limit: (job) => {
+      const { bench } = job;
       const { min, max } = stated(bench.oilPerGelFormer, "bench-oil-per-gel-former");
+      if (!(bench.emulsion ? holdsForEmulsion(job) : hadGelFormerInOil(job)))
+        unknown("not-read", { field: "bench-oil-per-gel-former" });
       const basis = [{ kind: "reading", key: "bench-oil-per-gel-former", source: bench.source }] as const;
       return { ...atLeast(min, basis), ...atMost(max, basis) };
     },

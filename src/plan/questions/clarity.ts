@@ -1,19 +1,22 @@
 import type { Charge } from "../charge.js";
 import { atLeast, atMost, type Figure } from "../figure.js";
-import { glycerinToMatch, type Indices, indicesAt, temperaturesOfUse } from "../parts/clarity.js";
+import {
+  glycerinToMatch,
+  type Indices,
+  indicesAt,
+  mismatchMax,
+  mismatchSeen,
+  temperaturesOfUse,
+} from "../parts/clarity.js";
 import { gelOf, withOil } from "../parts/droplets.js";
 import { leftOutIn } from "../parts/warming.js";
 import { upToTheWarmest } from "../parts/warmth.js";
 import type { Moment, Run } from "../state.js";
-import { otherwise, stated, unknown } from "../unknown.js";
+import { otherwise, unknown } from "../unknown.js";
 import { asks, type Question } from "./question.js";
 
 /** Closer to room temperature than this, no difference is visible [K]: common practice, no source. */
 const asWarm = 0.5;
-
-function mismatchMax({ job }: Run): number {
-  return stated(job.bench.emulsion?.mismatchAllowed, "emulsion-mismatch-max");
-}
 
 /** How far the indices of the gel are apart at a temperature, and at another if it may lie anywhere up to that. */
 function apartAt(charge: Charge, ...temperatures: readonly [number, ...number[]]): Figure {
@@ -59,8 +62,7 @@ export const clarityQuestions: readonly Question[] = [
     // It has to look alike in the room and wherever it is used; between two temperatures it is nowhere worse than at one of them.
     states: temperaturesOfUse,
     figure: (temperature, run) => apartAt(gelOf(run).charge, temperature),
-    limit: (_temperature, run) =>
-      atMost(mismatchMax(run), [{ kind: "reading", key: "emulsion-mismatch-max", source: run.job.bench.source }]),
+    limit: (_temperature, { job }) => ({ max: mismatchMax(job) }),
     beside: (temperature, run) => {
       const { charge } = gelOf(run);
       const { gelFormer, oil } = indicesAt(charge, temperature);
@@ -83,7 +85,7 @@ export const clarityQuestions: readonly Question[] = [
     figure: (moment, _subject, run) => apartIn(moment, run),
     // It is to look in the vessel as it will in the room, clear or milky.
     limit: ({ after }, _subject, run) => {
-      const allowed = mismatchMax(run);
+      const allowed = mismatchSeen(run.job);
       const { value = 0 } = apartAt(after.charge, run.job.process.room);
       return value <= allowed ? atMost(allowed) : atLeast(allowed);
     },

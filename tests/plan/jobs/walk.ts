@@ -63,12 +63,20 @@ export function kindOf(path: string): string {
   return path.replace(/\[\d+\]/g, "[]").replace(/(materials|premixes)(\.[^.[]+|\[[^\]]*\])/, "$1.*");
 }
 
+/** The answers of a job by whatever way: of its whole plan, or by themselves. */
+type AnswersOf = (document: unknown) => readonly Answer[];
+
 /** Runs a job without some of its fields. */
-export function walk(job: JobDocument, before: ReadonlyMap<string, Answer>, fields: readonly Removable[]): Outcome {
+export function walk(
+  job: JobDocument,
+  before: ReadonlyMap<string, Answer>,
+  fields: readonly Removable[],
+  answersOf: AnswersOf = (document) => runPlan(document).answers,
+): Outcome {
   const paths = fields.map(({ path }) => path);
   const nothing = { paths, greener: [], gone: [], lost: [], refused: false };
   try {
-    const after = new Map(runPlan(withoutFields(job, fields)).answers.map((answer) => [keyOf(answer), answer]));
+    const after = new Map(answersOf(withoutFields(job, fields)).map((answer) => [keyOf(answer), answer]));
     const became = (was: readonly string[], is: string): readonly string[] =>
       [...before].flatMap(([key, { verdict }]) =>
         was.includes(verdict) && after.get(key)?.verdict === is ? [key] : [],
