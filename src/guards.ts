@@ -189,11 +189,11 @@ function distanceOf(one: string, other: string): number {
     const next = [i];
     for (let j = 1; j <= other.length; j++)
       next[j] = Math.min(
-        (row[j] ?? 0) + 1,
-        (next[j - 1] ?? 0) + 1,
-        (row[j - 1] ?? 0) + (one[i - 1] === other[j - 1] ? 0 : 1),
+        (row[j] as number) + 1,
+        (next[j - 1] as number) + 1,
+        (row[j - 1] as number) + (one[i - 1] === other[j - 1] ? 0 : 1),
       );
     row = next;
   }
-  return row[other.length] ?? Number.POSITIVE_INFINITY;
+  return row[other.length] as number;
 }

@@ -77,11 +77,11 @@ export function roundToBalances(input: {
     unit: multiple(1, { ...line, exponent: line.exponent - exponent }, line.at),
   }));
   const counts = apportion(candidates, stepsUp(totalTarget / 10 ** exponent));
-  const units = candidates.reduce((sum, { unit }, i) => sum + (counts[i] ?? 0) * unit, 0);
+  const units = candidates.reduce((sum, { unit }, i) => sum + (counts[i] as number) * unit, 0);
   const total = multiple(units, { digits: 1, exponent }, "total");
   return {
     lines: candidates.map((line, i) => {
-      const mass = multiple(counts[i] ?? 0, line, line.at);
+      const mass = multiple(counts[i] as number, line, line.at);
       return { name: line.name, mass, deviation: mass - line.mass };
     }),
     total,

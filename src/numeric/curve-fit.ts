@@ -72,7 +72,7 @@ export function curveFit(fittable: Fittable, start: readonly number[]): CurveFit
     let lowered = false;
     while (!lowered) {
       const step = damped(slopes, left, damping);
-      const stepped = parameters.map((value, k) => value + (step?.coefficients[k] ?? Number.NaN));
+      const stepped = parameters.map((value, k) => value + (step?.coefficients[k] as number));
       const tried = fittable.settled?.(stepped) ?? stepped;
       const leftThere = missing(fittable, tried);
       const there = squares(leftThere);

@@ -14,7 +14,7 @@ export interface Moments {
  */
 export function momentsOf(readings: readonly number[]): Moments {
   const count = readings.length;
-  const first = readings[0] ?? 0;
+  const first = readings[0] as number;
   const mean = first + readings.reduce((sum, value) => sum + (value - first) / count, 0);
   const squares = readings.reduce((sum, value) => sum + (value - mean) ** 2, 0);
   return { mean, variance: count > 1 ? squares / (count - 1) : 0, count };

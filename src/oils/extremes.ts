@@ -33,7 +33,7 @@ function extreme(ratio: Ratio, entries: readonly Entry<Range>[], sign: 1 | -1): 
 function filled(entries: readonly Entry<Range>[], weights: readonly number[]): readonly number[] {
   const amounts = entries.map(({ value }) => value[0]);
   let rest = 100 - amounts.reduce((sum, amount) => sum + amount, 0);
-  const order = entries.map((_, i) => i).sort((a, b) => (weights[b] ?? 0) - (weights[a] ?? 0));
+  const order = entries.map((_, i) => i).sort((a, b) => (weights[b] as number) - (weights[a] as number));
   for (const i of order) {
     const [min, max] = entries[i]?.value ?? [0, 0];
     const more = Math.min(Math.max(rest, 0), max - min);

@@ -45,11 +45,11 @@ export function nearestBlend(input: {
   const other = checked(second, "second");
   const aim = checked(target, "target");
   const end = straight(other);
-  const along = straight(one).map((value, axis) => value - (end[axis] ?? 0));
+  const along = straight(one).map((value, axis) => value - (end[axis] as number));
   const length = Math.hypot(...along);
   if (length === 0) refuse("input", "second", "the parameters of the first", "another liquid");
   const foot = straight(aim).reduce(
-    (sum, value, axis) => sum + ((value - (end[axis] ?? 0)) / length) * ((along[axis] ?? 0) / length),
+    (sum, value, axis) => sum + ((value - (end[axis] as number)) / length) * ((along[axis] as number) / length),
     0,
   );
   const volumeFractionFirst = Math.min(1, Math.max(0, result(foot, "volume fraction")));

@@ -41,7 +41,7 @@ export function profileOfBlend(input: {
     const shares = sharesOf(Object.entries(record(profile, path)), sumTolerance, path);
     const acids = shares.map(({ acid }) => acid);
     const percentages = shares.map(({ value }) => value);
-    const perTriglyceride = (masses[i] ?? 0) / ratioOf({ top: perMass }, acids, percentages);
+    const perTriglyceride = (masses[i] as number) / ratioOf({ top: perMass }, acids, percentages);
     for (const { acid, value } of shares) {
       blend[acid.shorthand] = (blend[acid.shorthand] ?? 0) + value * perTriglyceride;
       sum += value * perTriglyceride;

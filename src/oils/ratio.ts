@@ -11,6 +11,7 @@ export interface Ratio {
 
 /** The value for percentages of acids. */
 export function ratioOf({ top, bottom }: Ratio, acids: readonly Acid[], percentages: readonly number[]): number {
-  const sum = (of: (acid: Acid) => number) => acids.reduce((all, acid, i) => all + of(acid) * (percentages[i] ?? 0), 0);
+  const sum = (of: (acid: Acid) => number) =>
+    acids.reduce((all, acid, i) => all + of(acid) * (percentages[i] as number), 0);
   return sum(top) / (bottom ? sum(bottom) : 1);
 }

@@ -39,7 +39,7 @@ export const straight = (p: SolubilityParameters): readonly [number, number, num
 /** The distance of two checked sets of parameters [MPa^½]. */
 export function distanceBetween(first: SolubilityParameters, second: SolubilityParameters): number {
   const far = straight(second);
-  return result(Math.hypot(...straight(first).map((value, axis) => value - (far[axis] ?? 0))), "distance");
+  return result(Math.hypot(...straight(first).map((value, axis) => value - (far[axis] as number))), "distance");
 }
 
 /**
@@ -67,7 +67,7 @@ export function solubilityOfBlend(input: {
   const all = parts.map(({ parameters }, i) => checked(parameters, `parts[${i}].parameters`));
   const mean = (of: keyof SolubilityParameters) =>
     result(
-      meanOf(volumes, (i) => all[i]?.[of] ?? 0),
+      meanOf(volumes, (i) => all[i]?.[of] as number),
       of,
     );
   return { dispersion: mean("dispersion"), polar: mean("polar"), hydrogenBonding: mean("hydrogenBonding") };

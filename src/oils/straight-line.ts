@@ -26,10 +26,10 @@ export function straightLine(places: readonly number[], values: readonly number[
   const level = mean(values);
   const apart = places.map((place) => place - middle);
   const spread = apart.reduce((sum, x) => sum + x * x, 0);
-  const slope = apart.reduce((sum, x, i) => sum + x * ((values[i] ?? 0) - level), 0) / spread;
+  const slope = apart.reduce((sum, x, i) => sum + x * ((values[i] as number) - level), 0) / spread;
   if (!Number.isFinite(slope)) return undefined;
   const at = (place: number) => level + slope * (place - middle);
-  const residuals = places.map((place, i) => (values[i] ?? 0) - at(place));
+  const residuals = places.map((place, i) => (values[i] as number) - at(place));
   const scatter = Math.sqrt(residuals.reduce((sum, left) => sum + left * left, 0) / (count - 2));
   const doubt = (confidence: number, leverage: number) =>
     count < 3 ? undefined : studentT(confidence, count - 2) * scatter * Math.sqrt(leverage);
@@ -55,8 +55,8 @@ export function bends(places: readonly number[], values: readonly number[], conf
       places.map((place) => place * place),
     )?.residuals ?? [];
   const length = square.reduce((sum, own) => sum + own * own, 0);
-  const coefficient = square.reduce((sum, own, i) => sum + own * (left[i] ?? 0), 0) / length;
-  const rest = left.reduce((sum, value, i) => sum + (value - coefficient * (square[i] ?? 0)) ** 2, 0);
+  const coefficient = square.reduce((sum, own, i) => sum + own * (left[i] as number), 0) / length;
+  const rest = left.reduce((sum, value, i) => sum + (value - coefficient * (square[i] as number)) ** 2, 0);
   const doubt = studentT(confidence, places.length - 3) * Math.sqrt(rest / (places.length - 3) / length);
   const rounding = (1e-12 * maxOf(values.map(Math.abs))) / Math.sqrt(length);
   return Math.abs(coefficient) > doubt + rounding;

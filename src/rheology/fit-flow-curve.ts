@@ -123,7 +123,7 @@ export function fitFlowCurve(input: {
     curve,
     weighting,
     parameters: names,
-    standardErrors: Object.fromEntries(names.map((name, k) => [name, Math.sqrt(covariance[k]?.[k] ?? 0)])),
+    standardErrors: Object.fromEntries(names.map((name, k) => [name, Math.sqrt(covariance[k]?.[k] as number)])),
     covariance,
     residuals: readings.map(({ shearRate, stress }) => result(stress - stressOf(shearRate), "residual")),
     sumOfSquares: result(fit.sumOfSquares, "sum of squares"),

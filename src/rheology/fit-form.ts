@@ -13,10 +13,11 @@ export interface FormFit {
 /** Fits a form to readings, each with its weight: from the best shape of the grid to the minimum in all parameters. */
 export function fitForm(form: FlowForm, readings: readonly FlowReading[], weights: readonly number[]): FormFit {
   const rates = readings.map(({ shearRate }) => shearRate);
-  const weigh = (of: (rate: number) => number) => Float64Array.from(rates, (rate, i) => of(rate) * (weights[i] ?? 0));
-  const target = Float64Array.from(readings, ({ stress }, i) => stress * (weights[i] ?? 0));
+  const weigh = (of: (rate: number) => number) =>
+    Float64Array.from(rates, (rate, i) => of(rate) * (weights[i] as number));
+  const target = Float64Array.from(readings, ({ stress }, i) => stress * (weights[i] as number));
   const known = weigh(form.known);
-  const right = target.map((value, i) => value - (known[i] ?? 0));
+  const right = target.map((value, i) => value - (known[i] as number));
   const atShape = (shape: readonly number[]) => {
     const solved = leastSquares(
       weighted(rates, weights, (rate) => form.columns(shape, rate)),

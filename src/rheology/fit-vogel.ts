@@ -102,7 +102,7 @@ export function fitVogel(input: {
           Float64Array.from(readings, ({ viscosity }) => viscosity),
         );
   const fit = start && curveFit(fittable, start);
-  if (!fit || !((fit.parameters[1] ?? 0) > 0))
+  if (!fit || !((fit.parameters[1] as number) > 0))
     return refuse(
       "unreachable",
       "points",

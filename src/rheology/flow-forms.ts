@@ -55,7 +55,7 @@ function sum(names: readonly string[], yields: boolean, index: boolean, curve: F
     shape: (parameters) => parameters.slice(before.length + 1),
     stress: (parameters, rate) => {
       const [factor = 0, flowIndex = 1] = yields ? parameters.slice(1) : parameters;
-      return (yields ? (parameters[0] ?? 0) : 0) + factor * rate ** flowIndex;
+      return (yields ? (parameters[0] as number) : 0) + factor * rate ** flowIndex;
     },
     slopes: (parameters, rate) => {
       const [factor = 0, flowIndex = 1] = yields ? parameters.slice(1) : parameters;

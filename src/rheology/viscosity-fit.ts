@@ -80,7 +80,7 @@ export function viscosityFit<Law extends MeltLaw>(
     ...(degreesOfFreedom > 0 && {
       covariance: covariance.map((row) => row.map((value) => result(value, "covariance"))),
       standardErrors: Object.fromEntries(
-        parameters.map((name, k) => [name, result(Math.sqrt(covariance[k]?.[k] ?? 0), "standard error")]),
+        parameters.map((name, k) => [name, result(Math.sqrt(covariance[k]?.[k] as number), "standard error")]),
       ),
     }),
     residuals: residuals.map((one) => result(one, "residual")),

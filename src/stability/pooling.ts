@@ -65,7 +65,11 @@ export function poolLots(
   const ofLot = lots.map((_, lot) => points.map((point) => (point.lot === lot ? 1 : 0)));
   const lasts = lots.map(({ readings }) => maxOf(readings.map(({ time }) => time)));
   const rounding = 4 * roundingOf(values);
-  const full = fitColumns([...ofLot, ...ofLot.map((own) => own.map((is, i) => is * (times[i] ?? 0)))], values, "lots");
+  const full = fitColumns(
+    [...ofLot, ...ofLot.map((own) => own.map((is, i) => is * (times[i] as number)))],
+    values,
+    "lots",
+  );
   if (full.degreesOfFreedom < 1)
     refuse("input", "lots", `${values.length} readings`, `${2 * lots.length + 1} at least`);
   const slope = fitColumns([...ofLot, times], values, "lots");
@@ -76,11 +80,11 @@ export function poolLots(
     intercepts: compare(slope.fit.sumOfSquares, line.fit.sumOfSquares, more, full, rounding),
   };
   const at = (fit: LineFit, place: (lot: number) => readonly [number, number]): readonly LotFit[] =>
-    lots.map(({ name }, lot) => lineOf(name, fit, place(lot), lasts[lot] ?? 0));
+    lots.map(({ name }, lot) => lineOf(name, fit, place(lot), lasts[lot] as number));
   if (tests && tests.slopes.probability < significance) {
     const separate =
       scatter === "by lot"
-        ? lots.map((lot, i) => ownLine(lot, lasts[i] ?? 0))
+        ? lots.map((lot, i) => ownLine(lot, lasts[i] as number))
         : at(full, (lot) => [lot, lots.length + lot]);
     return { model: "separate lines", tests, lots: separate };
   }
@@ -98,11 +102,11 @@ function lineOf(
 ): LotFit {
   const noise = fit.sumOfSquares / degreesOfFreedom;
   const covariance = (i: number, k: number): number =>
-    result(noise * (fit.inverse[i]?.[k] ?? 0), "variance of the line");
+    result(noise * (fit.inverse[i]?.[k] as number), "variance of the line");
   return {
     name,
-    intercept: fit.coefficients[a] ?? 0,
-    slope: fit.coefficients[b] ?? 0,
+    intercept: fit.coefficients[a] as number,
+    slope: fit.coefficients[b] as number,
     variance: [covariance(a, a), covariance(a, b), covariance(b, b)],
     degreesOfFreedom,
     timeLast,

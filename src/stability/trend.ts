@@ -65,7 +65,7 @@ export function trend(input: { readonly readings: readonly TimedReading[]; reado
   );
   const factor = confidenceFactor(confidence, degreesOfFreedom);
   const [intercept = 0, rise = 0] = fit.coefficients;
-  const doubt = factor * Math.sqrt((fit.sumOfSquares / degreesOfFreedom) * (fit.inverse[1]?.[1] ?? 0));
+  const doubt = factor * Math.sqrt((fit.sumOfSquares / degreesOfFreedom) * (fit.inverse[1]?.[1] as number));
   const per = (change: number): number => result(change / span, "slope");
   const slope = { min: per(rise - doubt), value: per(rise), max: per(rise + doubt) };
   return {
