@@ -1,5 +1,5 @@
-import { type Found, isTable, readReasons, readRecords, reasonOf } from "../../tests/constants/records.js";
-import { isOutside, rankOf } from "../../tests/support/check.js";
+import { type Found, isTable, type Reason, readReasons, readRecords, reasonOf } from "../../tests/constants/records.js";
+import { type Check, isOutside, isRefusal, rankOf } from "../../tests/support/check.js";
 import { readChecks } from "../../tests/support/run-check.js";
 import { table } from "./markdown.js";
 
@@ -23,23 +23,30 @@ function entries(): readonly Entry[] {
   );
 }
 
-/** How sure the surest check is that holds an entry; `undefined` where none does. */
-function ranks(): (entry: Entry) => number | undefined {
-  const checks = new Map(readChecks().flatMap(({ checks: some }) => some.map((check) => [check.id, check] as const)));
-  return ({ found }) => {
-    const check = checks.get(typeof found === "string" ? found : (found.by ?? ""));
-    return check && (isOutside(check) ? 0 : rankOf(check));
-  };
+const reasons = readReasons();
+const checks = new Map(readChecks().flatMap(({ checks: some }) => some.map((check) => [check.id, check] as const)));
+
+/** The surest check that holds an entry, if one does. */
+const holderOf = ({ found }: Entry): Check | undefined =>
+  checks.get(typeof found === "string" ? found : (found.by ?? ""));
+
+/** How sure it is. */
+function rank(entry: Entry): number | undefined {
+  const check = holderOf(entry);
+  return check && (isOutside(check) ? 0 : rankOf(check));
+}
+
+/** A figure of a source, or one of ours: the reason says it, or that nothing else holds it than what the library prints. */
+function sortOf(entry: Entry): Reason["sort"] {
+  const check = holderOf(entry);
+  if (check) return check.aside !== "own output" ? "figure" : isRefusal(check) ? "setting" : "judgement";
+  const { key, found } = entry;
+  if (typeof found === "string" || found.by !== undefined) return "figure";
+  return reasons[reasonOf(reasons, key, found.survives) ?? ""]?.sort ?? "figure";
 }
 
 /** The share that is held from outside or by an independent method, of all and of parts. */
 function shares(all: readonly Entry[]): string[] {
-  const rank = ranks();
-  const reasons = readReasons();
-  const sortOf = ({ key, found }: Entry) =>
-    typeof found === "string" || found.by !== undefined
-      ? "figure"
-      : (reasons[reasonOf(reasons, key, found.survives) ?? ""]?.sort ?? "figure");
   const row = (name: string, some: readonly Entry[]) => {
     const held = some.filter((entry) => (rank(entry) ?? 2) < 2).length;
     return [name, String(held), String(some.length), `${Math.floor((1000 * held) / some.length) / 10} %`];
@@ -68,7 +75,6 @@ function shares(all: readonly Entry[]): string[] {
 }
 
 function counts(all: readonly Entry[]): string[] {
-  const rank = ranks();
   const cells = (some: readonly Entry[]) => {
     const found = some.map(rank);
     return [...[0, 1, 2, 3, undefined].map((wanted) => found.filter((one) => one === wanted).length), some.length].map(
@@ -85,7 +91,6 @@ function counts(all: readonly Entry[]): string[] {
 
 /** The survivors that share a reason, named file by file. */
 function survivors(all: readonly Entry[]): string[] {
-  const reasons = readReasons();
   const some = all.filter(({ found }) => typeof found !== "string");
   return Object.entries(reasons).flatMap(([start, { sort, reason }]) => {
     const named = some.filter(
@@ -115,7 +120,9 @@ export function constantsSection(): readonly string[] {
     "",
     ...counts(all),
     "",
-    "A setting is where a search begins, how finely it goes, or a limit beyond which a law is refused: 1 % more moves no figure, so no check can hold it. A judgement is a band, a tolerance or a default of ours: no source prints it. Both stand in the first rows and are left out of the last ones.",
+    "A setting is where a search begins, how finely it goes, or a limit of ours beyond which a law is refused: 1 % more moves no figure. A judgement is a band, a tolerance or a default of ours: no source prints it, and the checks that hold it repeat what the pages state. Both stand in the first rows and are left out of the last ones. The end of a range that a source states is a figure: a check just beyond it must be refused.",
+    "",
+    "Rows of tables that are from memory were written down a second time; that finds a slip, not a wrong memory. For each the sources were searched for again, by several words and figures, in several languages; the [Bibliography](bibliography.md) says with each source what was looked for and how far it was found: `codex-210-1999`, `nist-hb-133`, `oiml-r-87-2004`, `sccs-1647-22`.",
     "",
     ...shares(all),
     "",

@@ -21,14 +21,15 @@ function allowed({ relative, absolute }: RunCheck["check"]["tolerance"]): string
 }
 
 /** What went in, as long as it can be read at a glance. */
-function inputsOf({ inputs }: RunCheck["check"]): string {
+function inputsOf({ inputs, at }: RunCheck["check"]): string {
   const text =
     inputs === undefined
       ? ""
       : JSON.stringify(inputs)
           .replaceAll(/[{}"]/g, "")
           .replaceAll(/([:,])/g, "$1 ");
-  return text === "" ? "" : `<br><small>With ${text.length > 240 ? `${text.slice(0, 240)} …` : text}</small>`;
+  const place = at === undefined ? "" : `, at ${at}`;
+  return text === "" ? "" : `<br><small>With ${text.length > 240 ? `${text.slice(0, 240)} …` : text}${place}</small>`;
 }
 
 function rowOf(run: RunCheck): string[] {
@@ -103,7 +104,7 @@ export function roomVerification(room: string, all: readonly CheckFile[]): strin
     "",
     "## Functions",
     "",
-    "The grade is that of the surest check; *off by* is the largest deviation of any, as a share of the value expected, beside what that check allows.",
+    "The grade is that of the surest check; *off by* is the largest deviation of any, as a share of the value expected, beside what that check allows. Inputs and figures are in the units of the function, SI units with temperatures in °C: its page names the unit of each.",
     "",
     '<div class="proof">',
     "",

@@ -148,7 +148,7 @@ export const sccsDailyExposure: ExposureTable = {
 
 /**
  * The other rows of Table 3B of the same guidance, all from memory: no default, and to be replaced by the guidance's own
- * before anything is decided on them.
+ * before anything is decided on them. The daily amounts of the three products for the eyes agree with a restatement.
  *
  * @source sccs-1647-22 Table 3B (page 28), from memory
  */

@@ -17,7 +17,7 @@ const limit = 0.75;
  * @param input.max - Largest water activity, `min` to 1.
  * @returns The answer, with the water activity and its limit. A value at the limit does not count as below it.
  * @throws CalculationError `input` where an argument is no fraction, or the two are the wrong way round.
- * @source iso-29621 from memory
+ * @source iso-29621 second-hand
  * @example
  * ```ts
  * import { checkWaterActivity } from "gelwright/gel";

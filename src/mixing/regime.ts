@@ -1,10 +1,10 @@
 /** How a stirred batch flows: it creeps, it whirls, or something between the two. */
 export type Regime = "laminar" | "transitional" | "turbulent";
 
-/** Below this Reynolds number the flow creeps and the power goes with the viscosity: common practice, no source. */
+/** Below this Reynolds number the flow creeps and the power goes with the viscosity (steffe-1996, page 188). */
 export const reynoldsLaminar = 10;
 
-/** Above this Reynolds number the power no longer knows the viscosity: common practice, no source. */
+/** Above this Reynolds number the power no longer knows the viscosity (steffe-1996, page 188). */
 export const reynoldsTurbulent = 10_000;
 
 /** The regime at a Reynolds number. */

@@ -107,9 +107,11 @@ export const batchTestsUk2006: BatchTestTable = {
 };
 
 /**
- * The sampling plan of the international recommendation of 2004; the edition of 2016 has another. From memory.
+ * The sampling plan of the international recommendation of 2004; the edition of 2016 has another. Samples, defectives and
+ * factors were read in a national law that adopted it; that lots change over at 3200 is from memory, and so counts the
+ * whole table.
  *
- * @source oiml-r-87-2004 table 2, from memory
+ * @source oiml-r-87-2004 table 2, second-hand in australia-ntmr-2009
  */
 export const batchTestsOimlR87: BatchTestTable = {
   jurisdiction: "international recommendation, in force where national law adopts it",

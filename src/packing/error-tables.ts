@@ -52,16 +52,16 @@ export const tolerableErrorsNewZealand1999: ErrorTable = {
 };
 
 /**
- * Tolerable deficiencies of the international recommendation. Rows were read in restatements, the rounding nowhere: up to
- * a tenth as far as 1000, to whole units above. It decides the figure, so the whole table counts as from memory.
+ * Tolerable deficiencies of the international recommendation. Rows and rounding read in restatements: up to a
+ * tenth as far as 1000, to whole units above.
  *
- * @source oiml-r-87-2004 table 1
+ * @source oiml-r-87-2004 table 1, second-hand; the rounding in australia-ntmr-2009
  */
 export const tolerableErrorsOimlR87: ErrorTable = {
   jurisdiction: "international recommendation, in force where national law adopts it",
   act: "OIML R 87, Table 1",
   date: "2004",
-  grade: "from memory",
+  grade: "second-hand",
   source: "oiml-r-87-2004",
   nominalMin: 1e-6,
   rows: [

@@ -5,7 +5,7 @@ import * as known from "./known.js";
 /** Above this share of the volume the particles touch rather than settle past one another. */
 const volumeFractionMax = 0.5;
 
-/** Richardson and Zaki's exponent, with the small steps that it has in the original. */
+/** Richardson and Zaki's exponent, with the small steps that it has in the original, as a public code restates them. */
 function exponentAt(reynolds: number): number {
   if (reynolds < 0.2) return 4.65;
   if (reynolds < 1) return 4.35 * reynolds ** -0.03;

@@ -13,7 +13,9 @@ export interface ShearInUse {
 
 /**
  * Shear rates of use [1/s], each in the middle of a span of ten to a hundred: common practice, no source. A rate that
- * can be worked out from the case (a speed over a gap, a nozzle) is always to be preferred.
+ * can be worked out from the case (a speed over a gap, a nozzle) is always to be preferred. The handbook's table
+ * (mezger-2020) has 10 to 1000 for extrusion, 10 to 10,000 for stirring, 100 to 10,000 for brushing, 1000 to 100,000 for
+ * rubbing; its spraying, 1000 to 10,000, ends below the figure here.
  */
 export const shearRatesInUse: readonly ShearInUse[] = [
   { use: "standing: particles sink, oil bleeds", shearRate: 1e-3 },

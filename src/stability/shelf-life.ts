@@ -74,7 +74,7 @@ function crossing(lot: LotFit, factor: number, limit: number, side: "min" | "max
  * @returns The shelf life [s], the lot and limit that set it, the tests and lines, and whether it is extrapolated.
  * @throws CalculationError `input` where an argument is out of range, a name stands twice or readings are too few, `range`
  *   where a double cannot hold the result.
- * @source ich-q1e sections B.1 to B.4, from memory; leblond-2011 the method with its worked examples, read in a restatement
+ * @source ich-q1e the level of significance read, sections B.1 to B.4 from memory; leblond-2011 the method with its worked examples, read in a restatement
  * @example
  * ```ts
  * import { shelfLife } from "gelwright/stability";

@@ -7,6 +7,7 @@ import { tmpdir } from "node:os";
 import { basename, join } from "node:path";
 import { build } from "esbuild";
 import { chromium } from "playwright-core";
+import { isRefusal } from "../support/check.js";
 import { chromiumPath } from "../support/chromium-path.js";
 import { root } from "../support/rooms.js";
 import { readChecks } from "../support/run-check.js";
@@ -20,7 +21,8 @@ const bound = 1e-10;
 
 const calls = readChecks()
   .flatMap(({ checks }) => checks)
-  .map(({ id, call, inputs }) => ({ id, call, inputs }));
+  .filter((check) => !isRefusal(check))
+  .map(({ id, call, inputs, at }) => ({ id, call, inputs, at }));
 const { outputFiles } = await build({
   entryPoints: [`${root}tests/runtimes/evaluate.ts`],
   bundle: true,

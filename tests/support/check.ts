@@ -11,7 +11,12 @@ export interface Check {
    * stands for what the library ships. Left out where `call` is a value.
    */
   readonly inputs?: Readonly<Record<string, unknown>> | readonly unknown[];
-  /** The number expected, or the fields of the result that are compared (others are not looked at). */
+  /** Where a function that the call gives is evaluated. */
+  readonly at?: number;
+  /**
+   * The number expected, or the fields of the result that are compared (others are not looked at). The word "refused"
+   * stands for a `CalculationError`: inputs just beyond the range of a law hold the end of that range.
+   */
   readonly expected: unknown;
   /** How far off it may be. Absolute, relative, or both (then either may hold). */
   readonly tolerance: { readonly relative?: number; readonly absolute?: number };
@@ -85,6 +90,11 @@ export const qualities: readonly Quality[] = [
   "web page",
   "memory",
 ];
+
+/** What is expected of a call that the library must refuse. */
+export const refused = "refused";
+
+export const isRefusal = ({ expected }: Pick<Check, "expected">): boolean => expected === refused;
 
 /** Whether a check comes from outside: a figure that somebody else printed or computed, of the thing itself. */
 export function isOutside({ kind, aside }: Pick<Check, "kind" | "aside">): boolean {

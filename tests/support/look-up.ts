@@ -16,10 +16,17 @@ export interface Called {
   /** Its place in the library. */
   readonly call: string;
   readonly inputs?: unknown;
+  /** Where a function that is the result is evaluated. */
+  readonly at?: number;
 }
 
-/** What a call gives, or the value itself. */
-export function resultOf(rooms: Rooms, { id, call, inputs }: Called): unknown {
+/** What a call gives, or the value itself; of a function that it gives, the value at a place. */
+export function resultOf(rooms: Rooms, called: Called): unknown {
+  const result = ofCall(rooms, called);
+  return called.at === undefined ? result : (result as (at: number) => unknown)(called.at);
+}
+
+function ofCall(rooms: Rooms, { id, call, inputs }: Called): unknown {
   const called = lookUp(rooms, call);
   if (inputs === undefined) {
     if (typeof called === "function") throw new Error(`${id}: ${call} takes inputs`);

@@ -46,7 +46,7 @@ export const questionIds = [
   "clarity-match",
   /** Raised by: a step that matches clarity in an emulsion with oil in it. States: the step. Figure: difference of the refractive indices at the temperature of the step, likewise; where no loss or no wall is stated, over all temperatures that the gel may have. Limit: on the same side of what the bench allows as in the room. */
   "clarity-while-warm",
-  /** Raised by: water in the outer phase of an emulsion. States: the finished gel. Figure: water activity as measured, else by two laws. Limit: below 0.75 (ISO 29621, from memory). Margin: 1e-9, so that the limit itself is not met. */
+  /** Raised by: water in the outer phase of an emulsion. States: the finished gel. Figure: water activity as measured, else by two laws. Limit: below 0.75 (ISO 29621, second-hand). Margin: 1e-9, so that the limit itself is not met. */
   "water-activity",
   /** Raised by: a step that stirs a charge that has not set. States: every stirred state of the step. Figure: time to blend, by the correlation with its band in its range, else by the revolutions that were counted; without baffles at least as long; none where gel stands still. Limit: at most the time of the step. */
   "blended",

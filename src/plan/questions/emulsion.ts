@@ -11,7 +11,7 @@ import { where } from "../unknown.js";
 import { moreOf } from "./levers.js";
 import { asks, type Question } from "./question.js";
 
-/** Below this ISO 29621 counts a product among those of low microbiological risk (from memory). It waives no test. */
+/** Below this ISO 29621 counts a product among those of low microbiological risk (second-hand). It waives no test. */
 const waterActivityMax = 0.75;
 
 /** Distance that the oil fraction keeps below the bench's maximum, by volume, where the process names none: common practice, no source. */

@@ -14,7 +14,8 @@ export const bases: Words["bases"] = {
 
 /** Conventions of practice. */
 export const practices: Words["practices"] = {
-  "iso-29621": "ISO 29621 (2017, from memory): products below this water activity count as low microbiological risk",
+  "iso-29621":
+    "ISO 29621 (2017, read in a restatement): products below this water activity count as low microbiological risk",
   "capped-near-the-room":
     "packs are closed once they are no more than 5 K above the room, so that nothing condenses under the closure and no vacuum is left there: common practice, no source",
   "moved-below-setting":

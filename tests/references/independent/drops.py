@@ -88,3 +88,22 @@ def settling_over_curve():
     # Where a curve ends scipy has a rule of its own, so the last stretch is left out.
     ways = [integrate.quad(speed, a, b, epsabs=1e-13)[0] for a, b in ((0, 600), (600, 1800))]
     return {"distances": [0, *np.cumsum(ways), {}], "velocityStart": speed(0)}
+
+
+def climbing_time(depth, pressure):
+    """A bubble of constant mass through its liquid: it widens as the pressure on it falls, down to that above."""
+    wide = lambda z: 2e-5 * (101325 / (pressure + 910 * GRAVITY * (depth - z))) ** (1 / 3)
+    found = integrate.quad(lambda z: 1 / rise(wide(z), 910, 50), 0, depth, epsabs=0, epsrel=1e-11)
+    return found[0]
+
+
+@route("particles/pressure-to-clear/near-a-vacuum")
+def near_vacuum():
+    wanted = 1.005 * climbing_time(0.3, 0)
+    return optimize.brentq(lambda p: climbing_time(0.3, p) - wanted, 0, 1000, xtol=1e-9)
+
+
+@route("particles/pressure-to-clear/shallow")
+def shallow():
+    wanted = 0.3 * 0.002 / rise(2e-5, 910, 50)
+    return optimize.brentq(lambda p: climbing_time(0.002, p) - wanted, 1000, 101325, xtol=1e-9)

@@ -5,7 +5,7 @@ Takes the ids of the checks. Prints what each route gives, and the ids of routes
 import json
 import sys
 
-import amounts, drops, films, gels, heating, packs, shapes  # noqa: E401, F401: each brings its routes
+import amounts, drops, films, gels, heating, oils, packs, shapes  # noqa: E401, F401: each brings its routes
 import point_forces
 from routes import ROUTES
 

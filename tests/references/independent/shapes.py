@@ -106,3 +106,29 @@ def capillary_stress():
     tangent = np.array([0.5, math.sqrt(3) / 2])
     radius = 1e-3 / 2 / abs(tangent[0])
     return 0.03 / radius * 1e-3 / (2 * 0.002)
+
+
+@route("heat/cooling-at-scales/cylinder-in-discs")
+def cylinder_in_discs():
+    """10 L in discs, piled up to 1.2 of their width."""
+
+    def volume(width, discs=1000):
+        return sum(math.pi * (width / 2) ** 2 * (1.2 * width / discs) for _ in range(discs))
+
+    width = optimize.brentq(lambda d: volume(d) - 0.01, 0.01, 1, xtol=1e-14)
+    return [{"diameter": width, "height": 1.2 * width}]
+
+
+@route("formula/read/diameter-of-a-flake")
+def diameter_of_flake():
+    """A disc of 200 µm and 1 µm in columns on a grid, and the ball, piled up in discs, that holds as much."""
+    x = (np.arange(2000) + 0.5) / 1000 - 1
+    inside = (x[:, None] ** 2 + x[None, :] ** 2 <= 1).mean() * 4
+    volume = inside * 1e-4**2 * 1e-6
+    radius = optimize.brentq(lambda r: ball_in_discs(r) - volume, 1e-6, 1e-4, xtol=1e-16)
+    return {"materials": {"oil": {"particle": {"diameter": 2 * radius}}}}
+
+
+def ball_in_discs(radius, n=20000):
+    z = radius * ((np.arange(n) + 0.5) / n * 2 - 1)
+    return math.pi * ((radius**2 - z**2).sum()) * 2 * radius / n

@@ -20,7 +20,8 @@ export const uses: Words["uses"] = {
 };
 
 export const practices: Words["practices"] = {
-  "iso-29621": "ISO 29621 (2017, aus dem Gedächtnis): unter dieser Wasseraktivität gelten Produkte als wenig anfällig",
+  "iso-29621":
+    "ISO 29621 (2017, nach einer Wiedergabe): unter dieser Wasseraktivität gelten Produkte als wenig anfällig",
   "capped-near-the-room":
     "Packungen werden verschlossen, sobald sie höchstens 5 K über dem Raum liegen, damit unter dem Verschluss nichts kondensiert und kein Unterdruck bleibt: übliche Praxis, keine Quelle",
   "moved-below-setting":

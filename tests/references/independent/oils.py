@@ -1,0 +1,45 @@
+"""How density and refractive index of oils change with temperature, from tabled densities."""
+
+import numpy as np
+
+from routes import route
+
+# Noureddini, Teoh and Clements 1992: g/mL at temperatures in °C; coconut oil is solid at the first.
+CELSIUS = [23.9, 37.8, 48.9, 60, 82.2, 100, 110]
+DENSITIES = {
+    "crambe": [0.9078, 0.8977, 0.8898, 0.8829, 0.8681, 0.8564, 0.8501],
+    "rapeseed": [0.9073, 0.8987, 0.8908, 0.8839, 0.8686, 0.8579, 0.8511],
+    "corn": [0.9188, 0.9082, 0.9028, 0.8939, 0.88, 0.8679, 0.861],
+    "soybean": [0.9193, 0.9082, 0.9023, 0.8939, 0.8795, 0.8674, 0.8615],
+    "milkweed": [0.9203, 0.9097, 0.9018, 0.8934, 0.879, 0.8684, 0.8605],
+    "coconut": [0.9107, 0.9033, 0.8949, 0.8795, 0.8669, 0.8605],
+    "lesquerella": [0.9398, 0.9307, 0.9229, 0.9152, 0.8999, 0.8879, 0.883],
+}
+LINES = [np.polyfit(CELSIUS[-len(some) :], 1000 * np.array(some), 1) for some in DENSITIES.values()]
+
+
+@route("oils/slopes/density-by-regression")
+def density_slopes():
+    slopes = [line[0] for line in LINES]
+    ends = {"min": min(slopes), "value": np.mean(slopes), "max": max(slopes)}
+    return {key: round(one, 2) for key, one in ends.items()}
+
+
+@route("oils/slopes/index-by-lorentz-lorenz")
+def index_slopes():
+    """(n² − 1)/(n² + 2) goes with the density; the index is found again half a kelvin on either side of 25 °C."""
+
+    def per_kelvin(line):
+        refractivity = (1.4735**2 - 1) / (1.4735**2 + 2) / np.polyval(line, 25)
+        index = lambda t: np.sqrt((1 + 2 * (x := refractivity * np.polyval(line, t))) / (1 - x))
+        return index(25.5) - index(24.5)
+
+    return {"min": round(min(map(per_kelvin, LINES)), 5)}
+
+
+@route("oils/table/squalane-slope-by-lorentz-lorenz")
+def squalane_slope():
+    """The density falls by 0.6413 a kelvin (Dubey and Sharma 2008) from 811.5 at 15 °C, where the index is 1.4530."""
+    refractivity = (1.453**2 - 1) / (1.453**2 + 2) / 811.5
+    index = lambda t: np.sqrt((1 + 2 * (x := refractivity * (811.5 - 0.6413 * (t - 15)))) / (1 - x))
+    return {"perKelvin": round(index(15.5) - index(14.5), 5)}
