@@ -126,7 +126,8 @@ function chargedIn(sheet: Sheet, { number, step, massCharged }: PlanStep): reado
   const own = weighed.filter(({ material }) => !isPremixed(plan, phase, material));
   const materials = (part?.lines ?? own).map(({ material: key, mass: whole }) => {
     const { massOf, asPaste } = words.lines.kettle;
-    const step = weighed.find((line) => line.material === key)?.increment ?? 0;
+    const line = weighed.find((one) => one.material === key);
+    const step = (part ? undefined : line?.left?.increment) ?? line?.increment ?? 0;
     const material = say.material(key);
     const paste = plan.pastes?.find((one) => one.phase === phase && one.material === key);
     if (paste) {
@@ -134,7 +135,7 @@ function chargedIn(sheet: Sheet, { number, step, massCharged }: PlanStep): reado
       const mass = say.weighed(total, Math.min(step, keptBack.increment));
       return asPaste({ material, oil: say.material(oil.material), mass });
     }
-    const left = part ? whole : besidePremixes(plan, phase, key, whole);
+    const left = part || !line ? whole : besidePremixes(plan, line);
     const mass = takenFrom(plan, phase, key)?.left.mass ?? left;
     return massOf({ material, mass: step > 0 ? say.weighed(mass, step) : say.kilograms(mass) });
   });

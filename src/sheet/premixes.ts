@@ -1,5 +1,5 @@
 import { minOf } from "../numeric/extremes.js";
-import type { Plan, WeighingPremix } from "../plan/index.js";
+import type { Plan, WeighingLine, WeighingPremix } from "../plan/index.js";
 import type { Sheet } from "./render.js";
 
 /** So much of a step of the balance is rounding, and nothing that could be charged. */
@@ -22,8 +22,8 @@ export function isPremixed(plan: Plan, phase: string, material: string): boolean
   return line !== undefined && held > 0 && line.mass - held < leftOver * line.increment;
 }
 
-/** What is left of a line beside its premixes [kg], of so much. */
-export function besidePremixes(plan: Plan, phase: string, material: string, mass: number): number {
+/** What is left of a line beside its premixes [kg]. */
+export function besidePremixes(plan: Plan, { phase, material, mass }: WeighingLine): number {
   return mass - massInPremixes(plan, phase, material);
 }
 
@@ -47,7 +47,11 @@ export function makingPremixes(sheet: Sheet): readonly string[] {
   return made.map((one) => {
     const named = (what: string, mass: number): string => massOf({ material: what, mass: weighed(sheet, one, mass) });
     const materials = [
-      ...one.lines.map(({ material, mass }) => named(say.material(material), mass)),
+      ...one.lines.map(({ material, mass, weighing: of }) =>
+        of
+          ? massOf({ material: say.material(material), mass: say.weighed(mass, of.increment) })
+          : named(say.material(material), mass),
+      ),
       ...one.premixes.map(({ premix, mass }) => named(nameOf(premix), mass)),
     ];
     const making = premixBeforehand({ ...one, materials, total: weighed(sheet, one, one.total) });
@@ -59,10 +63,12 @@ export function makingPremixes(sheet: Sheet): readonly string[] {
 
 /** A mass to the digit of the finest balance that weighs for a premix. */
 function weighed({ plan, say }: Sheet, { phase, lines }: WeighingPremix, mass: number): string {
-  const increments = lines.flatMap(({ material }) =>
-    plan.weighing.lines
-      .filter((line) => line.phase === phase && line.material === material)
-      .map(({ increment }) => increment),
+  const increments = lines.flatMap(({ material, weighing: of }) =>
+    of
+      ? [of.increment]
+      : plan.weighing.lines
+          .filter((line) => line.phase === phase && line.material === material)
+          .map(({ increment }) => increment),
   );
   const finest = minOf(increments);
   return Number.isFinite(finest) ? say.weighed(mass, finest) : say.kilograms(mass);

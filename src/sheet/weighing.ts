@@ -18,7 +18,7 @@ export function weighing(sheet: Sheet): readonly Block[] {
 function weighingTable({ plan, words, say }: Sheet): Table {
   const { phase, material, weigh, balance, rightBetween, lotOfMaterial, weighed, by, checkedBy } = words.labels;
   const { portions: inPortions } = words.lines.batch;
-  const { forVessel, forPaste, dusty } = words.lines.kettle;
+  const { forVessel, forPaste, forPremix, dusty } = words.lines.kettle;
   const toWeigh = ({ mass, portions = [], increment }: Weighed): string => {
     const whole = say.weighed(mass, increment);
     // Where one weighing would be too much for the balance.
@@ -39,6 +39,12 @@ function weighingTable({ plan, words, say }: Sheet): Table {
       const own = say.material(line.material);
       const name = isDust(plan, line.material) ? dusty({ material: own }) : own;
       const paste = takenFrom(plan, line.phase, line.material);
+      const apart = plan.weighing.premixes.flatMap(({ phase: into, name: premix, lines }) =>
+        lines.flatMap(({ material: key, weighing: of }) =>
+          into === line.phase && key === line.material && of ? [row(forPremix({ material: name, premix }), of)] : [],
+        ),
+      );
+      if (apart.length > 0) return [...(line.left ? [row(forVessel({ material: name }), line.left)] : []), ...apart];
       if (!paste) return [row(name, line)];
       return [row(forVessel({ material: name }), paste.left), row(forPaste({ material: name }), paste.keptBack)];
     }),

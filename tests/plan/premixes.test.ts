@@ -5,6 +5,7 @@ import { describe, expect, it, test } from "vitest";
 import { known } from "../support/answers.js";
 import { between } from "../support/between.js";
 import { changed, type Draft, exampleJob } from "../support/example.js";
+import { jobsByName } from "./jobs/jobs.js";
 
 /** The kettle of the example with its pearl wetted in almond oil beforehand; of phase B some almond oil goes in by itself. */
 function wetted(share = 40, change: (draft: Draft) => void = () => {}): JobDocument {
@@ -83,6 +84,54 @@ describe("a premix that is made beforehand", () => {
       }),
       { numRuns: 10 },
     );
+  });
+
+  it("is weighed by itself, on the balance that suits it, and what is left of a line is weighed for the vessel", () => {
+    const lots = runPlan(jobsByName()["several-lots-in-a-day"]).weighing;
+    const oil = known(lots.lines.find(({ phase, material }) => phase === "A" && material === "triglyceride"));
+    const inStock = known(lots.premixes[0]?.lines.find(({ material }) => material === "triglyceride"));
+    // The floor scale shows 10 g and weighs nothing below 4 kg; the bench scale shows 1 g.
+    expect([oil.balance, oil.left?.balance, inStock.weighing?.balance]).toEqual([
+      "floor scale",
+      "floor scale",
+      "bench scale",
+    ]);
+    const job = wetted();
+    const { balances } = job.batch;
+    fc.assert(
+      fc.property(between(5, 95), between(20, 30), (share, value) => {
+        const changes = [{ change: "delivered", value }] as const;
+        const { weighing } = runPrepared({ prepared: prepareJob(wetted(share)), changes });
+        for (const line of weighing.lines) {
+          const apart = weighing.premixes.flatMap(({ phase, lines }) =>
+            lines.filter(({ material }) => phase === line.phase && material === line.material),
+          );
+          const weighings = [...apart.map((one) => known(one.weighing)), ...(line.left ? [line.left] : [])];
+          if (apart.length === 0) expect(line.left).toBeUndefined();
+          else expect(sum(weighings.map(({ mass }) => mass))).toBeCloseTo(line.mass, 9);
+          for (const one of weighings) {
+            expect(one.tolerance.min).toBeLessThanOrEqual(one.mass);
+            expect(one.tolerance.max).toBeGreaterThanOrEqual(one.mass);
+            const balance = known(balances.find(({ name }) => name === one.balance));
+            expect(one.increment).toBeLessThanOrEqual(line.increment);
+            expect(balance.increment).toBeDefined();
+          }
+        }
+      }),
+      { numRuns: 10 },
+    );
+  });
+
+  it("is weighed with the whole line where that goes in portions", () => {
+    const portions = changed(wetted(), ({ batch }) => {
+      for (const balance of batch.balances) balance.capacity = "200 g";
+      batch.balances.length = 1;
+    });
+    const { lines, premixes } = runPlan(portions).weighing;
+    const line = known(lines.find(({ phase, material }) => phase === "C" && material === "almond"));
+    expect(line.portions.length).toBeGreaterThan(1);
+    expect(line.left).toBeUndefined();
+    expect(premixes[0]?.lines.every(({ weighing }) => weighing === undefined)).toBe(true);
   });
 
   it("is that of one lot", () => {

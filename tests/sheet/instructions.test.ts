@@ -144,6 +144,12 @@ test("a premix and the parts of a phase are weighed as the plan has them", () =>
   const almond = premix?.lines.find(({ material }) => material === "almond");
   const written = sheet.split("\n").find((line) => line.includes("Make the premix pearl slurry for phase C"));
   expect(written).toMatch(/Mask and extraction on\.$/);
+  const rows = sheet.split("\n").filter((line) => line.startsWith("| C |"));
+  expect(rows.slice(0, 3).map((row) => row.split(" | ")[1])).toEqual([
+    "fragrance",
+    "pearl pigment (mica), 10 to 60 µm (dust: mask and extraction on), for the premix pearl slurry",
+    "sweet almond oil, for the premix pearl slurry",
+  ]);
   const charged = sheet.split("\n").find((line) => /^\| \d+ \| Stir in phase C/.test(line));
   expect(charged).toContain("g premix pearl slurry");
   expect(charged).not.toContain("mica");

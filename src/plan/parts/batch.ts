@@ -1,9 +1,11 @@
 import type { WeighedLot } from "../../batch/index.js";
 import type { MaterialFunction } from "../../formula/index.js";
+import { increment, multiple } from "../../numeric/decimal.js";
 import { massOf } from "../contents.js";
 import { stepsBetween } from "../portions.js";
 import type { Run } from "../state.js";
 import { stated, unknown, where } from "../unknown.js";
+import { type PartWeighing, weighedApart, weighedOn } from "./part-weighing.js";
 
 /** One line to weigh. Masses in kg, shares 0 to 1. */
 export interface WeighingLine {
@@ -25,6 +27,8 @@ export interface WeighingLine {
   readonly portions: readonly number[];
   /** Between which readings the weighing counts as right. */
   readonly tolerance: { readonly min: number; readonly max: number };
+  /** What of it is weighed for the vessel, where some goes into premixes and it is not weighed in portions. */
+  readonly left?: PartWeighing;
 }
 
 /** What is weighed for one lot. */
@@ -48,8 +52,8 @@ export interface WeighingPremix {
   readonly name: string;
   /** The phase that it goes into. */
   readonly phase: string;
-  /** Materials that are weighed into it: of the phase's line of each, in steps of its balance. */
-  readonly lines: readonly { readonly material: string; readonly mass: number }[];
+  /** Materials that are weighed into it: of the phase's line of each, in steps of its balance; how, where that line is not weighed in portions. */
+  readonly lines: readonly { readonly material: string; readonly mass: number; readonly weighing?: PartWeighing }[];
   /** Premixes that are weighed into it, made before. */
   readonly premixes: readonly { readonly premix: string; readonly mass: number }[];
   /** What it comes to. */
@@ -115,7 +119,8 @@ export function volumeOfLot({ scaled: { lot, density } }: Run): number {
 }
 
 /** The lines to weigh for one lot. */
-export function weighingOf({ job: { formula }, scaled, moments }: Run): Weighing {
+export function weighingOf({ job, scaled, moments }: Run): Weighing {
+  const { formula } = job;
   const { lot, charge } = scaled;
   const lines = lot.lines.map((line): WeighingLine => {
     const { phase, material: key, massExact, mass, balance, increment, portions, tolerance } = line;
@@ -140,21 +145,20 @@ export function weighingOf({ job: { formula }, scaled, moments }: Run): Weighing
   const parts = moments.flatMap(({ number: step, portion }): readonly WeighingPart[] =>
     portion && portion.count > 1 ? [{ step, ...portion, total: massOf(portion.lines) }] : [],
   );
+  const premixes = premixesIn(job, lines);
   return {
-    lines,
+    lines: lines.map((line) => besidePremixes(job, line, premixes)),
     total: lot.total,
     totalTarget: charge.total,
     onGrid: lot.onGrid,
     parts,
-    premixes: premixesIn(formula, lines),
+    premixes,
   };
 }
 
 /** What goes into each premix: of a line that several share, each gets whole steps, and all of them together no more than the line. */
-function premixesIn(
-  { premixes = [] }: Run["job"]["formula"],
-  weighed: readonly WeighingLine[],
-): readonly WeighingPremix[] {
+function premixesIn(job: Run["job"], weighed: readonly WeighingLine[]): readonly WeighingPremix[] {
+  const { premixes = [] } = job.formula;
   const taken = new Map<WeighingLine, number>();
   const made: WeighingPremix[] = [];
   for (const { key, name, phase, lines, premixes: inside } of premixes) {
@@ -163,7 +167,9 @@ function premixesIn(
       if (!line) return [];
       const before = taken.get(line) ?? 0;
       taken.set(line, before + shareOfLine);
-      return [{ material, mass: stepsBetween(line, before, before + shareOfLine) }];
+      const mass = stepsBetween(line, before, before + shareOfLine);
+      const weighing = partOf(job, line, mass);
+      return [{ material, mass, ...(weighing && { weighing }) }];
     });
     const held = inside.flatMap(({ premix, shareOfPremix }) => {
       const whole = made.find((one) => one.premix === premix && one.phase === phase);
@@ -172,6 +178,23 @@ function premixesIn(
     made.push({ premix: key, name, phase, lines: own, premixes: held, total: massOf([...own, ...held]) });
   }
   return made;
+}
+
+/** How a part of a line is weighed: on a balance of its own if one suits it better, else on that of the line. */
+function partOf(job: Run["job"], line: WeighingLine, mass: number): PartWeighing | undefined {
+  if (line.portions.length > 1) return undefined;
+  return weighedApart(job, line.material, mass, line) ?? weighedOn(job, mass, line);
+}
+
+/** A line with what of it goes into the vessel by itself, where premixes take some. */
+function besidePremixes(job: Run["job"], line: WeighingLine, premixes: readonly WeighingPremix[]): WeighingLine {
+  const held = premixes.flatMap(({ phase, lines }) =>
+    lines.filter(({ material }) => phase === line.phase && material === line.material),
+  );
+  const steps = Math.round((line.mass - massOf(held)) / line.increment);
+  if (held.length === 0 || steps === 0) return line;
+  const left = partOf(job, line, multiple(steps, increment(line.increment, "increment"), line.material));
+  return left ? { ...line, left } : line;
 }
 
 /** What the process takes from one lot as it is weighed [kg], in its order, by the caller's names. */

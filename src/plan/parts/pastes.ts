@@ -1,23 +1,11 @@
-import { chooseBalance, type WeighingTolerance, weighingTolerance } from "../../batch/index.js";
 import { increment as decimal, multiple, stepsUp } from "../../numeric/decimal.js";
-import { possibly } from "../masses.js";
 import type { Moment, Run } from "../state.js";
 import { otherwise } from "../unknown.js";
 import { type Entering, enteringIn } from "./entering.js";
+import { type PartWeighing, weighedApart, weighedOn } from "./part-weighing.js";
 import { wettingOilOf } from "./particles.js";
 
 type LotLine = Run["scaled"]["lot"]["lines"][number];
-
-/** Oil that is kept back for a paste, or what is left of it for the vessel. Masses in kg. */
-export interface PasteWeighing {
-  /** To weigh: a whole number of the balance's increments. */
-  readonly mass: number;
-  readonly balance: string;
-  /** Of the balance [kg]. */
-  readonly increment: number;
-  /** Between which readings the weighing counts as right. */
-  readonly tolerance: WeighingTolerance;
-}
 
 /** A paste of particles and oil that is weighed for this lot, made before the particles go in. */
 export interface WeighingPaste {
@@ -30,9 +18,9 @@ export interface WeighingPaste {
   /** The line from which oil is kept back. */
   readonly oil: { readonly phase: string; readonly material: string };
   /** What is kept back: the oil that wets the particles, rounded up to a step of the balance of its line. */
-  readonly keptBack: PasteWeighing;
+  readonly keptBack: PartWeighing;
   /** What is left of the line for the vessel. */
-  readonly left: PasteWeighing;
+  readonly left: PartWeighing;
   /** Particles and oil together [kg]. */
   readonly total: number;
 }
@@ -104,25 +92,16 @@ function isPremixed({ premixes = [] }: Run["job"]["formula"], { phase, material:
 
 /** A line in two weighings, which add up to it; nothing if there is too little of it, or if it is weighed in portions. */
 function splitOf(
-  { job: { batch } }: Run,
+  { job }: Run,
   { material: name, mass, balance, increment, portions }: LotLine,
   wetting: number,
 ): Pick<WeighingPaste, "keptBack" | "left"> | undefined {
-  const { balances, tare, tolerance: relative } = batch;
   const step = decimal(increment, "increment");
   const [steps, all] = [stepsUp(wetting / increment), Math.round(mass / increment)];
-  const minimum = balances.find((one) => one.name === balance)?.minimumWeight ?? 0;
+  const minimum = job.batch.balances.find((one) => one.name === balance)?.minimumWeight ?? 0;
   if (portions.length > 1 || steps < 2 || (all - steps) * increment < Math.max(minimum, 2 * increment))
     return undefined;
-  const kept = multiple(steps, step, "oil");
-  const left = multiple(all - steps, step, "oil");
-  const onBalance = (of: number, as: Pick<PasteWeighing, "balance" | "increment">): PasteWeighing => ({
-    mass: of,
-    ...as,
-    tolerance: weighingTolerance({ mass: of, increment: as.increment, relative }),
-  });
-  const chosen = possibly(() => chooseBalance({ name, mass: kept, balances, tare }));
-  if (!chosen || chosen.portions > 1 || chosen.increment > increment) return undefined;
-  const own = { balance: chosen.balance.name, increment: chosen.increment };
-  return { keptBack: onBalance(kept, own), left: onBalance(left, { balance, increment }) };
+  const line = { balance, increment };
+  const keptBack = weighedApart(job, name, multiple(steps, step, "oil"), line);
+  return keptBack && { keptBack, left: weighedOn(job, multiple(all - steps, step, "oil"), line) };
 }

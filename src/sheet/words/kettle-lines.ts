@@ -27,6 +27,8 @@ export const kettleLines = {
   /** A line that is weighed in two: what goes into the vessel, and what makes a paste. */
   forVessel: ({ material }: { readonly material: string }): string => `${material}, for the vessel`,
   forPaste: ({ material }: { readonly material: string }): string => `${material}, for the paste`,
+  forPremix: ({ material, premix }: { readonly material: string; readonly premix: string }): string =>
+    `${material}, for the premix ${premix}`,
   dusty: ({ material }: { readonly material: string }): string => `${material} (dust: mask and extraction on)`,
   makePaste: (of: Readonly<Record<"material" | "mass" | "oil" | "massOil" | "total", string>>): string =>
     `Make the paste: stir ${of.mass} ${of.material} into ${of.massOil} ${of.oil} until no dry powder is left (${of.total}). Mask and extraction on`,

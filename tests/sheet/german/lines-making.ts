@@ -91,6 +91,7 @@ export const kettle: Lines["kettle"] = {
     `Mindestens ${say.kilograms(mass, 3)} des für diese Charge eingewogenen Öls zurückbehalten und mit ${material} anteigen. Dieses Öl mit der Paste zugeben, nicht mit seiner eigenen Phase; kein zusätzliches Öl nehmen.`,
   forVessel: ({ material }) => `${material}, für den Kessel`,
   forPaste: ({ material }) => `${material}, für die Paste`,
+  forPremix: ({ material, premix }) => `${material}, für die Vormischung ${premix}`,
   dusty: ({ material }) => `${material} (Staub: Maske und Absaugung an)`,
   makePaste: ({ material, mass, oil, massOil, total }) =>
     `Die Paste herstellen: ${mass} ${material} in ${massOil} ${oil} einrühren, bis kein trockenes Pulver übrig ist (${total}). Staubmaske und Absaugung an`,
