@@ -31,29 +31,24 @@ export interface Entering {
   readonly run: Run;
   readonly material: Material;
   readonly particle: Particle;
-  /** Place of the moment among all; -1 for what is in the vessel from the start. */
+  /** Place of the moment among all. */
   readonly place: number;
   /** Number of the step, from 1. */
-  readonly number?: number;
+  readonly number: number;
   readonly before: State;
   readonly after: State;
 }
 
 /** Every kind of particle, each time that it goes in. */
-export const enteringIn: (run: Run) => readonly Entering[] = remembered((run: Run): readonly Entering[] => {
-  const start = run.moments[0]?.before;
-  const added = run.moments.map(({ number, before, after }, place) => {
+export const enteringIn: (run: Run) => readonly Entering[] = remembered((run: Run): readonly Entering[] =>
+  run.moments.flatMap(({ number, before, after }, place) => {
     const contents = after.inPacks ? [] : after.charge.contents.slice(before.charge.contents.length);
-    return { place, number, before, after, contents };
-  });
-  const there = start ? [{ place: -1, before: start, after: start, contents: start.charge.contents }] : [];
-  return [...there, ...added].flatMap(({ contents, ...moment }) =>
-    [...new Set(contents.map(({ material }) => material))].flatMap((material): readonly Entering[] => {
+    return [...new Set(contents.map(({ material }) => material))].flatMap((material): readonly Entering[] => {
       const { particle } = material;
-      return particle ? [{ run, material, particle, ...moment }] : [];
-    }),
-  );
-});
+      return particle ? [{ run, material, particle, place, number, before, after }] : [];
+    });
+  }),
+);
 
 /** The melt with the particles in it, as the kernels take it. */
 export function suspensionOf(charge: Charge, { diameter, density: densityParticle, ...shape }: Particle): Suspension {

@@ -43,7 +43,7 @@ export function makesMelt({ moments }: Run): boolean {
 
 /** The vessel as it came off the heat before a moment, by the place of that among all. */
 export function heatOff({ moments }: Run, place: number): State {
-  const before = moments.slice(0, Math.max(0, place));
+  const before = moments.slice(0, place);
   const number = moments[place]?.number;
   return (
     before.filter(({ step }) => step.do === "take off the heat").at(-1)?.after ??

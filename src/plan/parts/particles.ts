@@ -98,7 +98,7 @@ export function particlesOf(run: Run): readonly PlanParticle[] {
     const { oilAbsorption } = particle;
     return {
       material: material.key,
-      ...(number !== undefined && { step: number }),
+      step: number,
       size: sizeOf(particle),
       ...where("drag", () => dragOf(particle).key),
       ...(makesMelt(run) && { ...windowResult(entering), ...goingIn(entering), ...settles(entering) }),
@@ -117,7 +117,6 @@ export function particlesOf(run: Run): readonly PlanParticle[] {
 
 function windowResult(entering: Entering): Pick<PlanParticle, "window" | "windowNotKnown"> {
   const { run, place } = entering;
-  if (place < 0) return {};
   return otherwise(
     () => {
       const { value, assumed } = withAssumed(() => windowOf(entering));
@@ -145,7 +144,6 @@ function windowResult(entering: Entering): Pick<PlanParticle, "window" | "window
 }
 
 function goingIn({ run, place, before }: Entering): Pick<PlanParticle, "goesIn"> {
-  if (place < 0) return {};
   return where("goesIn", () => ({
     temperature: before.temperature(),
     ...where("time", () => before.time() - heatOff(run, place).time()),

@@ -53,8 +53,7 @@ export const windowOf: (entering: Entering) => Window = remembered((entering: En
   const settlingAllowed = stated(run.job.bench.settlingAllowed, "bench-settling-max");
   const temperatureStart = heatOff(run, place).temperature();
   // Off the heat it has set already.
-  if (temperatureStart <= temperatureEnd)
-    unknown("not-done", { ...(entering.number !== undefined && { step: entering.number }) });
+  if (temperatureStart <= temperatureEnd) unknown("not-done", { step: entering.number });
   const cooled = before.temperature() - after.temperature();
   const warmest = Math.max(temperatureStart - cooled, after.temperature());
   const carried = (withPack: boolean): number =>

@@ -37,10 +37,9 @@ function oilPhases(run: Run): readonly string[] {
 /** What of a phase of oil goes in at once. */
 function additionsOf(phase: string, run: Run): readonly AtOnce[] {
   const massIn = (charge: Charge): number => massOf(charge.oil().filter((content) => content.phase === phase));
-  const found = run.moments
+  return run.moments
     .filter(({ before, after }) => massIn(after.charge) > massIn(before.charge))
     .flatMap((moment) => (moment.schedule ? scheduled(moment, run) : unscheduled(moment, run)));
-  return found.length > 0 ? found : [unseen({ code: "not-done", of: phase }, 1)];
 }
 
 function scheduled({ number: step, schedule, before }: Moment, { job }: Run): readonly AtOnce[] {

@@ -20,11 +20,10 @@ const usualOilFractionMargin = 0.01;
 /** A figure that has to stay below its limit may not lie on it. */
 const below: Margin = { max: 1e-9 };
 
-/** The moments that change what is in an emulsion; the last one if it was there from the start. */
+/** The moments that change what is in an emulsion. */
 function filling({ moments }: Run): readonly Moment[] {
   const holding = moments.filter(({ after }) => after.charge.isEmulsion() && after.charge.oil().length > 0);
-  const changing = holding.filter(({ before, after }) => after.charge.mass !== before.charge.mass);
-  return changing.length > 0 ? changing : holding.slice(-1);
+  return holding.filter(({ before, after }) => after.charge.mass !== before.charge.mass);
 }
 
 /** Whether a step leaves gel former in the vessel and no oil yet. */

@@ -34,11 +34,10 @@ export const particleQuestions: readonly Question[] = [
     id: "particles-go-in",
     quantity: "temperature",
     quantifier: "every",
-    subjects: (run) => materialsIn(intoMelt(run).filter(({ place }) => place >= 0)),
+    subjects: (run) => materialsIn(intoMelt(run)),
     of: ({ key }) => ({ material: key }),
-    states: (material, run) =>
-      intoMelt(run).filter((entering) => entering.material === material && entering.place >= 0),
-    at: ({ number }) => ({ ...(number !== undefined && { step: number }), place: "charge" }),
+    states: (material, run) => intoMelt(run).filter((entering) => entering.material === material),
+    at: ({ number }) => ({ step: number, place: "charge" }),
     figure: ({ before, place }, _material, run) => {
       const moment = run.moments[place - 1];
       const temperature = before.temperature();
@@ -72,7 +71,7 @@ export const particleQuestions: readonly Question[] = [
       intoMelt(run)
         .filter((entering) => entering.material === material)
         .flatMap((entering): readonly IntoPack[] => packsIn(entering).map((pack) => ({ entering, pack }))),
-    at: ({ entering: { number }, pack }) => ({ ...(number !== undefined && { step: number }), place: pack }),
+    at: ({ entering: { number }, pack }) => ({ step: number, place: pack }),
     figure: ({ entering, pack }) => settledFigure(entering, pack),
     limit: (_state, _material, { job: { bench } }) =>
       atMost(stated(bench.settlingAllowed, "bench-settling-max"), [

@@ -63,10 +63,7 @@ export const stabilityQuestions: readonly Question[] = [
     id: "stored-below-transition",
     quantity: "temperature",
     quantifier: "every",
-    subjects: (run) =>
-      storagesWithTemperature(run).length > 0 && (makesMelt(run) || (run.job.stability?.transitions ?? []).length > 0)
-        ? [run]
-        : [],
+    subjects: (run) => (makesMelt(run) || run.job.stability?.transitions?.length ? [run] : []),
     of: ofBatch,
     states: (run) => storagesWithTemperature(run),
     figure: ({ at }) => exactly(stated(at, "stability")),
