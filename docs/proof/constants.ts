@@ -113,10 +113,12 @@ function survivors(all: readonly Entry[]): string[] {
 export function constantsSection(): readonly string[] {
   const all = entries();
   const caught = all.filter(({ found }) => typeof found === "string" || found.by !== undefined).length;
+  const unseen = all.filter(survivesSmall);
+  const settings = unseen.filter((entry) => sortOf(entry) === "setting").length;
   return [
     "## Constants",
     "",
-    `The library ships ${all.length} constants: numbers of tables, coefficients of correlations, factors of units and bases of logarithms, found by walking the sources. Each was made 1 % larger, twice, half and ten times as large, natural and decimal logarithms were exchanged, 273.15 was left out, and all checks were run on each change. ${caught} cannot move by 1 %, or to another base, without failing a check. The table says by which grade the surest check is that fails.`,
+    `The library ships ${all.length} constants: numbers of tables, coefficients of correlations, factors of units and bases of logarithms, found by walking the sources. Each was made 1 % larger, twice, half and ten times as large, natural and decimal logarithms were exchanged, 273.15 was left out, and all checks were run on each change. ${caught} cannot move by 1 %, or to another base, without failing a check; of the ${unseen.length} that 1 % moves unseen ${settings} are settings. The table says by which grade the surest check is that fails.`,
     "",
     ...counts(all),
     "",

@@ -104,7 +104,7 @@ export function roomVerification(room: string, all: readonly CheckFile[]): strin
     "",
     "## Functions",
     "",
-    "The grade is that of the surest check; *off by* is the largest deviation of any, as a share of the value expected, beside what that check allows. Inputs and figures are in the units of the function, SI units with temperatures in °C: its page names the unit of each.",
+    "The grade is that of the surest check; *off by* is the largest deviation of any, as a share of the value expected, beside what that check allows. Inputs and figures are in the units of the function, SI units with temperatures in °C: its page names the unit of each. Where *refused* is expected the inputs lie just beyond the range of a law.",
     "",
     '<div class="proof">',
     "",

@@ -3,7 +3,7 @@
 import math
 
 import numpy as np
-from scipy import integrate, optimize
+from scipy import integrate, optimize, stats
 
 from routes import area_under, route
 
@@ -52,3 +52,26 @@ def grunberg_term():
 def let_down():
     paste, base = np.linalg.solve([[1, 1], [0.5, 0.01]], [20, 0.6])
     return {"paste": paste, "base": base}
+
+
+def spread_of_newton(off):
+    """Four readings whose shear rate over stress is 1 − off, 1 + off and so on: relative residuals of the best straight line through zero, with 3 degrees of freedom."""
+    ratio = np.array([1 - off, 1 + off, 1 - off, 1 + off])
+    viscosity = np.linalg.lstsq(ratio[:, None], np.ones(4), rcond=None)[0][0]
+    return math.sqrt(((1 - viscosity * ratio) ** 2).sum() / 3)
+
+
+def just_missed(share):
+    """The readings that miss their model by a share of what one true model in a hundred does, where each scatters by 10 %."""
+    wanted = share * 0.1 * math.sqrt(stats.chi2.ppf(0.99, 3) / 3)
+    return optimize.brentq(lambda off: spread_of_newton(off) - wanted, 0.01, 0.9, xtol=1e-14)
+
+
+@route("rheology/choose-flow-curve/within-the-scatter")
+def within_the_scatter():
+    return {"best": {"model": "newton", "standardDeviation": spread_of_newton(just_missed(0.9995))}}
+
+
+@route("rheology/choose-flow-curve/beyond-the-scatter")
+def beyond_the_scatter():
+    return "refused"
