@@ -110,14 +110,19 @@ undoes(
   },
 );
 
-undoes("fitWalther", "waltherViscosityAt", fc.record({ intercept: between(8.5, 9.5), slope: between(3.4, 3.8) }), (line) => {
-  const at = (temperature: number) => ({
-    temperature,
-    kinematicViscosity: waltherViscosityAt({ ...line, temperature, beyond: "extend" }),
-  });
-  const fit = fitWalther({ points: [at(40), at(100)], beyond: "extend" });
-  return [
-    [fit.intercept, line.intercept],
-    [fit.slope, line.slope],
-  ];
-});
+undoes(
+  "fitWalther",
+  "waltherViscosityAt",
+  fc.record({ intercept: between(8.5, 9.5), slope: between(3.4, 3.8) }),
+  (line) => {
+    const at = (temperature: number) => ({
+      temperature,
+      kinematicViscosity: waltherViscosityAt({ ...line, temperature, beyond: "extend" }),
+    });
+    const fit = fitWalther({ points: [at(40), at(100)], beyond: "extend" });
+    return [
+      [fit.intercept, line.intercept],
+      [fit.slope, line.slope],
+    ];
+  },
+);
