@@ -21,13 +21,16 @@ function placed(fault: Fault, job: Job): Fault {
   const { path } = fault;
   if (path.startsWith("process.")) return fault;
   if (path === "density") return noDensity(job);
-  if (/^allowances\[\d+\]\.thickness$/.test(path))
+  if (/^allowances\[\d+\]\.thickness$/.test(path)) {
+    // Points that are there and show no yield stress are too few to weigh a model that has one.
+    const points = job.bench.flowCurve ? " with more points or its yieldStressBy," : "";
     return {
       path: `batch.${path}`,
       found: fault.found,
-      expected: "a thickness, or bench.yieldStress, bench.flowCurve or bench.strengthTrials, from which it follows",
+      expected: `a thickness, or bench.yieldStress, bench.flowCurve${points} or bench.strengthTrials, from which it follows`,
       rule: "missing",
     };
+  }
   if (path === "yieldStress") return { ...fault, path: "bench.yieldStress" };
   return { ...fault, path: `batch.${path}` };
 }

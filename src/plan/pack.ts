@@ -18,6 +18,8 @@ import { along, by, remembered, stated } from "./unknown.js";
 export interface PackCooling {
   readonly basis: Basis;
   readonly assumptions: readonly AssumptionCode[];
+  /** How many times as long it may take with the heat that setting gives off, at most; `null` where that is not stated of all that sets. */
+  readonly slowerMax: number | null;
   /** Temperature (at the centre, where heat is conducted) after a time [°C]. */
   readonly temperatureAfter: (duration: number) => number;
   /** Time until it (the centre, where heat is conducted) has cooled to a temperature [s]. */
@@ -43,6 +45,22 @@ export function packsIn({ pack }: Job, { packsOfLot, lot: { delivered }, density
 /** Thirty segments leave the path of a particle within a few parts in a million of a hundred's. */
 const segmentsInPack = 30;
 
+/** Largest slope of the share that has melted over the melting range, in its middle: of 10x³ − 15x⁴ + 6x⁵. */
+const steepest = 15 / 8;
+
+/**
+ * A content that gives off all heat of melting as it sets, over as many kelvins as it takes it up, cools no more slowly
+ * than one whose specific heat is everywhere the largest that it then has; with that every time grows alike.
+ */
+function slowerBySetting(charge: Charge, specificHeat: number): number | null {
+  if (!charge.meltsBy()) return null;
+  const released = charge.contents.reduce((sum, { material: { melting }, mass }) => {
+    if (!melting) return sum;
+    return sum + (steepest * mass * melting.latentHeat) / (melting.temperatureEnd - melting.temperatureOnset);
+  }, 0);
+  return 1 + released / charge.mass / specificHeat;
+}
+
 /** The cooling of one pack that was filled at a temperature. */
 export function packCooling(charge: Charge, temperature: number, scaled: ScaledBatch): PackCooling {
   return coolingAlong(charge)(scaled)(temperature);
@@ -61,6 +79,10 @@ function coolingFrom(charge: Charge, temperature: number, { massOfLot, packsOfLo
   // One set of figures for the whole fall: those of its middle.
   const middle = (temperature + room) / 2;
   const specificHeat = charge.specificHeat(middle);
+  const setting = {
+    assumptions: charge.dose() > 0 ? (["latent-heat-of-setting-left-out"] as const) : [],
+    slowerMax: slowerBySetting(charge, specificHeat),
+  };
   if (!content) {
     const conductance = stated(heatLoss, "pack-cooling");
     const lump = {
@@ -71,8 +93,8 @@ function coolingFrom(charge: Charge, temperature: number, { massOfLot, packsOfLo
     const temperatureAfter = (duration: number): number => temperatureAfterCooling({ ...lump, duration });
     const timeUntil = along((temperatureEnd) => by("pack-lump", () => coolingTime({ ...lump, temperatureEnd })));
     return {
+      ...setting,
       basis: { kind: "stated", key: "pack-cooling" },
-      assumptions: [],
       temperatureAfter,
       timeUntil,
       timeUntilSurface: timeUntil,
@@ -93,8 +115,8 @@ function coolingFrom(charge: Charge, temperature: number, { massOfLot, packsOfLo
     ...between,
   };
   return {
+    ...setting,
     basis: { kind: "law", key: "pack-conduction" },
-    assumptions: ["latent-heat-of-setting-left-out"],
     temperatureAfter: along((duration) => by("pack-conduction", () => packTemperature({ ...conducting, duration }))),
     timeUntil: along((temperatureEnd) =>
       by("pack-conduction", () => packCoolingTime({ ...conducting, temperatureEnd })),

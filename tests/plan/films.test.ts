@@ -86,3 +86,17 @@ describe("a loss", () => {
     expect(lost(0.099)).toEqual([]);
   });
 });
+
+test("a film that nobody stated asks for more rheometer points where there are some, and not where there are none", () => {
+  const open = (points: number): JobDocument =>
+    changed(exampleJob(), ({ batch, bench }: Draft) => {
+      delete batch.allowances.find(({ kind }: Draft) => kind === "film").thickness;
+      delete bench.yieldStress;
+      delete bench.strengthTrials;
+      if (points === 0) delete bench.flowCurve;
+      else bench.flowCurve.points.splice(points);
+    });
+  expect(() => runPlan(open(3))).toThrow(/bench\.flowCurve with more points or its yieldStressBy, or/);
+  expect(() => runPlan(open(0))).toThrow(/bench\.flowCurve or bench\.strengthTrials/);
+  expect(() => runPlan(open(8))).not.toThrow();
+});

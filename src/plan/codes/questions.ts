@@ -70,7 +70,7 @@ export const questionIds = [
   "particles-settle",
   /** Raised by: particles. States: each material of them. Figure: yield stress of the set gel. Limit: at least what holds them, between the figures that are published. */
   "particles-stay-suspended",
-  /** Raised by: a rest of packs of a melt. States: the first pack and the last. Figure: time from the end of filling until the centre has set, up to that of a pack filled as warm as it may be. Limit: at most the rest. */
+  /** Raised by: a rest of packs of a melt. States: the first pack and the last. Figure: time from the end of filling until the centre has set, up to that of a pack filled as warm as it may be, with all heat of melting given off as it sets; no upper end where a gel former does not state how it melts. Limit: at most the rest. */
   "set-at-centre",
   /** Raised by: a label that states how much is in a pack, and a fill that is stated. States: the pack. Figure: the fill. Limit: at least the target by the rules of average quantity. */
   "fill-by-the-rules",

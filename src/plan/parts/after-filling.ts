@@ -1,6 +1,6 @@
 import { type Shrinkage, shrinkage } from "../../heat/index.js";
 import type { AssumptionCode } from "../codes/assumptions.js";
-import { type Basis, exactly, type Figure } from "../figure.js";
+import type { Basis, Figure } from "../figure.js";
 import type { Run } from "../state.js";
 import { by, orNotKnown, type Reason, stated, unknown, where } from "../unknown.js";
 import { coolingUntil, handlingOf, type PlanHandling } from "./handling.js";
@@ -24,8 +24,8 @@ export interface PlanAfterFilling extends PlanHandling {
 /** Time from its filling until the centre of a pack has set [s]: of the last pack, unless another temperature is given. */
 export function durationToSet(run: Run, filled: number = filledAt(run, "last-pack")): Figure {
   const { temperature, basis: ofSetting } = fillingOf(run).after.charge.setting();
-  const { value = 0, basis = [], assumptions } = coolingUntil(run, filled, temperature);
-  return exactly(value, [...basis, ofSetting], assumptions);
+  const { basis = [], ...cooling } = coolingUntil(run, filled, temperature);
+  return { ...cooling, basis: [...basis, ofSetting] };
 }
 
 /** How long the packs are at rest after the last is filled [s]. */

@@ -36,7 +36,9 @@ export function coolingUntil(run: Run, temperature: number, temperatureEnd: numb
   // What is filled as cool as that has not to cool, whatever the pack.
   if (temperature <= temperatureEnd) return exactly(0);
   const cooling = packCooling(after.charge, temperature, run.scaled);
-  return exactly(until(cooling), [cooling.basis], cooling.assumptions);
+  const value = until(cooling);
+  const { basis, assumptions, slowerMax } = cooling;
+  return { min: value, value, max: slowerMax && value * slowerMax, basis: [basis], assumptions };
 }
 
 /** Both packs, until they have cooled to a temperature. */

@@ -26,16 +26,17 @@ export const packQuestions: readonly Question[] = [
   }),
 ];
 
-/** Time from the end of filling until the centre of a pack has set [s]; the first pack has cooled meanwhile. What may have been filled warmer takes longer. */
+/** Time from the end of filling until the centre of a pack has set [s]; the first pack has cooled meanwhile. What may have been filled warmer takes longer, and so does what gives off heat as it sets. */
 function sinceFilled(run: Run, place: WhichPack): Figure {
   const cooled = place === "first-pack" ? fillingOf(run).duration() : 0;
   const since = (duration: number): number => Math.max(0, duration - cooled);
   const { value = 0, basis, assumptions = [] } = durationToSet(run, filledAt(run, place));
-  const { max, assumptions: taken = [] } = temperatureEnds(run, fillingOf(run), filledAt(run, place));
+  const { max: warmest, assumptions: taken = [] } = temperatureEnds(run, fillingOf(run), filledAt(run, place));
+  const max = warmest === null ? null : durationToSet(run, warmest).max;
   return {
     min: since(value),
     value: since(value),
-    max: max === null ? null : since(durationToSet(run, max).value ?? 0),
+    max: max === null ? null : since(max),
     ...(basis && { basis }),
     assumptions: unique([...assumptions, ...taken]),
   };

@@ -321,6 +321,20 @@ class HotQuestions:
             return particle.velocity(self.m.fluid_density(contents, t), readings(t), self.m.grains(contents, t))
         return at
 
+    def slower(self, contents, start):
+        """How many times as long a content takes whose specific heat is everywhere the largest that setting gives it."""
+        middle, total = (start + self.run.room) / 2, sum(contents.values())
+        heat, peak = (sum(mass * self.m.heat(name, middle) for name, mass in contents.items()) / total), 0.0
+        share = np.linspace(0, 1, 100001)
+        for name, mass in contents.items():
+            melting = self.m.melting(name, None)
+            if melting:
+                onset, end, latent = melting
+                peak += mass * latent / (end - onset) * np.max(30 * share**2 * (1 - share) ** 2)
+            elif self.material(name)["function"] == "gel former":
+                return None
+        return 1 + peak / total / heat
+
     def pack_of(self, start):
         pack = self.job.get("pack", {}).get("content")
         if not pack or "diameter" not in pack:
@@ -418,8 +432,10 @@ class HotQuestions:
                     states.append({"at": at, "figure": OPEN, "limit": most(rest.duration)})
                     continue
                 # From the end of filling: the first pack has cooled meanwhile.
-                time = pack.until(start, run.sets_at(fill.after.contents)) - (fill.duration if place == "first-pack" else 0)
-                states.append({"at": at, "figure": known(max(0.0, time)), "limit": most(rest.duration)})
+                sets, gone = run.sets_at(fill.after.contents), fill.duration if place == "first-pack" else 0
+                time, slower = pack.until(start, sets), self.slower(fill.after.contents, start)
+                figure = [None if one is None else max(0.0, one - gone) for one in (time, slower and time * slower, time)]
+                states.append({"at": at, "figure": between(*figure), "limit": most(rest.duration)})
             self.answers.ask("set-at-centre", states)
         fill_questions(self)
         stability_questions(self)
