@@ -91,12 +91,11 @@ test("a film that nobody stated asks for more rheometer points where there are s
   const open = (points: number): JobDocument =>
     changed(exampleJob(), ({ batch, bench }: Draft) => {
       delete batch.allowances.find(({ kind }: Draft) => kind === "film").thickness;
-      delete bench.yieldStress;
-      delete bench.strengthTrials;
+      for (const key of ["yieldStress", "strengthTrials", "viscosities"]) delete bench[key];
       if (points === 0) delete bench.flowCurve;
       else bench.flowCurve.points.splice(points);
     });
-  expect(() => runPlan(open(3))).toThrow(/bench\.flowCurve with more points or its yieldStressBy, or/);
+  expect(() => runPlan(open(4))).toThrow(/bench\.flowCurve with more points or its yieldStressBy, or/);
   expect(() => runPlan(open(0))).toThrow(/bench\.flowCurve or bench\.strengthTrials/);
   expect(() => runPlan(open(8))).not.toThrow();
 });
