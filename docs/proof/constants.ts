@@ -1,6 +1,7 @@
 import { type Found, isTable, type Reason, readReasons, readRecords, reasonOf } from "../../tests/constants/records.js";
 import { type Check, isOutside, isRefusal, rankOf } from "../../tests/support/check.js";
 import { readChecks } from "../../tests/support/run-check.js";
+import { gradeOf } from "./grades.js";
 import { table } from "./markdown.js";
 
 interface Entry {
@@ -109,6 +110,22 @@ function survivors(all: readonly Entry[]): string[] {
   });
 }
 
+/** What no check from outside and no other method holds, by what the check rests on that does. */
+function lesserHeld(all: readonly Entry[]): string[] {
+  const held = new Map<string, Entry[]>();
+  for (const entry of all) {
+    const check = holderOf(entry);
+    if (!check || rankOf(check) < 2) continue;
+    const basis = `(${gradeOf(check)}): ${check.source}`;
+    held.set(basis, [...(held.get(basis) ?? []), entry]);
+  }
+  return [...held].map(([basis, some]) => {
+    const files = [...new Set(some.map(({ file }) => file.replace("src/", "")))].join(", ");
+    const names = some.map(({ key }) => `\`${key.slice(key.indexOf("#") + 1)}\``).join(", ");
+    return `- **${files}** ${basis}<br><small>${names}</small>`;
+  });
+}
+
 /** The section on constants: each that ships was changed, and the checks were run on it. */
 export function constantsSection(): readonly string[] {
   const all = entries();
@@ -133,5 +150,11 @@ export function constantsSection(): readonly string[] {
     "Named with the sort and the reason. Where no change is named it is the one by 1 %.",
     "",
     ...survivors(all),
+    "",
+    "### Held by less than an outside check or another method",
+    "",
+    "Each by the surest check that it fails when it is 1 % larger, with what that check rests on.",
+    "",
+    ...lesserHeld(all),
   ];
 }

@@ -265,7 +265,8 @@ def blended(inputs):
     power = inputs["powerNumber"] * density * speed**3 * impeller**5 / 9.80665
     vessel = inputs["vessel"]
     size = {"T": vessel["diameter"], "H": vessel["level"], "mu": inputs["viscosity"], "rho": density, "D": impeller}
-    return {"duration": agitator_time_homogeneous(N=speed, P=power, homogeneity=inputs["uniformity"], **size)}
+    even = {"homogeneity": inputs["uniformity"]} if "uniformity" in inputs else {}
+    return {"duration": agitator_time_homogeneous(N=speed, P=power, **size, **even)}
 
 
 def turns(inputs):
