@@ -1,11 +1,12 @@
 import type { Calculator } from "../in-page/calculator-data.js";
+import { searchControls } from "../search/controls.js";
 import { escaped } from "../theme/html.js";
 import type { Described } from "./all.js";
 import { fileOf } from "./links.js";
 
 function frame(title: string, description: string, body: string, scripts = ""): string {
   return `<!doctype html>
-<html lang="en">
+<html lang="en" data-base="../">
   <head>
     <meta charset="utf-8">
     <title>${escaped(title)} | gelwright</title>
@@ -15,6 +16,8 @@ function frame(title: string, description: string, body: string, scripts = ""): 
     <link rel="icon" href="data:,">
     <link rel="stylesheet" href="../tools.css">
     <link rel="stylesheet" href="calculators.css">
+    <link rel="stylesheet" href="../assets/find.css">
+    <script defer src="../assets/find.js"></script>
     ${scripts}
   </head>
   <body>
@@ -25,6 +28,7 @@ function frame(title: string, description: string, body: string, scripts = ""): 
         <a href="../try-it/index.html">Try it</a>
         <a href="../documents/questions.html">Questions</a>
         <a href="../documents/glossary.html">Glossary</a>
+        ${searchControls}
       </nav>
     </header>
     <main>

@@ -1,6 +1,6 @@
 import { axisX, axisY, dot, line, type Markish, plot, rect, ruleY, text } from "@observablehq/plot";
 import { watchWidths } from "./fit.js";
-import type { Axis, Panel, PanelArea, PanelLine } from "./panel.js";
+import type { Axis, Dot, Panel, PanelArea, PanelLine } from "./panel.js";
 
 const width = 640;
 
@@ -17,7 +17,7 @@ export function drawPanel(panel: Panel): HTMLElement {
     x: scaleOf(panel.x, "→"),
     y: { ...scaleOf(panel.y, "↑"), nice: true },
     marks: [
-      axisX({ label: labelOf(panel.x, "→"), ...(panel.x.log && { tickFormat: String }) }),
+      axisX({ label: labelOf(panel.x, "→"), labelOffset: 36, ...(panel.x.log && { tickFormat: String }) }),
       axisY({ label: labelOf(panel.y, "↑"), ...(panel.y.log && { tickFormat: String }) }),
       ...marksOf(panel),
     ],
@@ -97,18 +97,35 @@ function marksOf({ lines = [], areas = [], levels = [], dots = [], bars = [], x,
     }),
     text(ends, { x: "x", y: "y", text: "name", dx: -6, dy: -8, textAnchor: "end" }),
     dot(dots, { x: "x", y: "y", r: 4, fill: "currentColor" }),
-    text(dots, {
-      x: "x",
-      y: "y",
-      text: "name",
-      dx: x.names ? 8 : 0,
-      dy: x.names ? 0 : -10,
-      textAnchor: x.names ? "start" : "middle",
-      stroke: "var(--ground)",
-      fill: "currentColor",
-      strokeWidth: 4,
-    }),
+    ...dots.map((one) =>
+      text([one], {
+        x: "x",
+        y: "y",
+        text: "name",
+        ...(x.names ? { dx: 8, dy: 0, textAnchor: "start" as const } : besideLine(one, lines)),
+        stroke: "var(--ground)",
+        fill: "currentColor",
+        strokeWidth: 4,
+      }),
+    ),
   ];
+}
+
+/** Where the name of a dot stands so that the line through the dot does not cross it, nor the frame cut it off. */
+function besideLine(
+  { x }: Dot,
+  lines: readonly PanelLine[],
+): { readonly dx: number; readonly dy: number; readonly textAnchor: "start" | "end" } {
+  const points = lines[0]?.points ?? [];
+  const from = points[0];
+  const to = points.at(-1);
+  const right = { dx: 8, textAnchor: "start" } as const;
+  const left = { dx: -8, textAnchor: "end" } as const;
+  if (typeof x !== "number" || from?.[1] == null || to?.[1] == null) return { ...right, dy: -10 };
+  const way = (x - from[0]) / (to[0] - from[0]);
+  const rises = to[1] > from[1];
+  if (rises) return way < 0.2 ? { ...right, dy: 12 } : { ...left, dy: -10 };
+  return way > 0.8 ? { ...left, dy: 12 } : { ...right, dy: -10 };
 }
 
 /** Names of areas, above them, and within the frame: to the left of an area's end where it lies in the right half. */

@@ -1,11 +1,19 @@
-/** What is wider than its place scrolls by itself, and then a keyboard must reach it. */
+/** A box that scrolls says so, and can be reached by a keyboard; what fits does neither. */
+function mark(box: Element): void {
+  const hidden = box.scrollWidth - box.clientWidth;
+  if (hidden > 0) box.setAttribute("tabindex", "0");
+  else box.removeAttribute("tabindex");
+  box.toggleAttribute("data-more", hidden > 0 && box.scrollLeft < hidden - 1);
+}
+
 const fit = new ResizeObserver((entries) => {
-  for (const { target } of entries)
-    if (target.scrollWidth > target.clientWidth) target.setAttribute("tabindex", "0");
-    else target.removeAttribute("tabindex");
+  for (const { target } of entries) mark(target);
 });
 
 /** Keeps an eye on the boxes within that scroll. */
 export function watchWidths(within: ParentNode, which = ".wide, pre"): void {
-  for (const box of within.querySelectorAll(which)) fit.observe(box);
+  for (const box of within.querySelectorAll(which)) {
+    fit.observe(box);
+    box.addEventListener("scroll", () => mark(box), { passive: true });
+  }
 }

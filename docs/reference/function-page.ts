@@ -19,11 +19,19 @@ function rangeOf({ range, choices, kind }: Described): string {
   return to === undefined ? "" : maxExcluded ? to : `up to ${to}`;
 }
 
+/** What an argument is, without the unit and the range that stand in columns of their own. */
+function meaningOf(described: Described): string {
+  const { text, unit, choices } = described;
+  const bare = unit === undefined ? text : text.replace(` [${unit}]`, "");
+  const range = choices.length > 0 ? "" : rangeOf(described).replaceAll(".", "\\.");
+  return range === "" ? bare : bare.replace(new RegExp(`, ${range}(?=[.;](?: |$))`), "");
+}
+
 function row(described: Described, inline: Inline, at: string): string {
   const { path, text, unit, optional } = described;
   if (text.trim() === "") throw new Error(`${at}: the docstring says nothing of ${path}`);
   const left = described.default === undefined ? (optional ? "may be left out" : "needed") : inline(described.default);
-  return `<tr><th scope="row"><code>${path}</code></th><td data-label="unit">${unit === undefined ? "" : escaped(unit)}</td><td data-label="range">${rangeOf(described)}</td><td data-label="if left out">${left}</td><td>${inline(text)}</td></tr>`;
+  return `<tr><th scope="row"><code>${path}</code></th><td data-label="unit">${unit === undefined ? "" : escaped(unit)}</td><td data-label="range">${rangeOf(described)}</td><td data-label="if left out">${left}</td><td>${inline(meaningOf(described))}</td></tr>`;
 }
 
 /** The arguments of a function, as the one reader of docstrings has them. */

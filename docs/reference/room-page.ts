@@ -4,8 +4,18 @@ import type { Facts } from "./facts.js";
 import type { Inline } from "./function-page.js";
 import { questionRows } from "./questions.js";
 
-/** Rooms without a page of theory of their own, and rooms of the whole job. */
+/** Rooms without a page of theory, and those whose page begins with what it covers itself. */
 const paragraphs: Readonly<Record<string, string>> = {
+  formula:
+    "A formula as people write it, read into shares that sum to 1: percent, parts or masses, one line *q.s.*, strengths corrected, premixes broken down; and the properties of a mix.",
+  "natural-origin":
+    "The natural, natural origin, organic and organic origin content of a product by ISO 16128, between bounds if an index is not known, and what a claim leaves room for. Whether a claim may be made is law, and differs by place.",
+  gel: "Gel former and oil: the ratio, which dose gives which strength, when the gel sets, how strong and how clear a gel of packed droplets is, and what water does to it.",
+  rheology:
+    "How a gel flows, from rheometer readings: whether it runs, spreads or sprays, and how pigment thickens it.",
+  oils: "What follows from a fatty-acid profile, what a standard says about an oil, blends, polarity, oxidation, and replacing one oil with another.",
+  heat: "Heating, melting and cooling, from the cold charge to the pack that has set: times, powers, mixing temperatures, walls and jackets, evaporation, and what the heat does to the oils.",
+  units: 'Quantities as text with their unit, `"60 kg"`, and conversion between units, exact as far as numbers allow.',
   error:
     "The one error of the library: a code, every fault with its place, and a message for a person that says what to write instead.",
   transient:
@@ -20,6 +30,7 @@ function paragraphOf(room: string): string {
   if (own !== undefined) return own;
   const [, first = ""] = readFileSync(`${docs}${room}.md`, "utf8").split(/\n\n/);
   return first
+    .replace(/ Words in code marks that are no functions are keys of .*$/s, "")
     .replaceAll(/\]\((?!\.\.|https?:|#)(?:guides\/)?([\w-]+)\.md/g, "](../documents/$1.html")
     .replaceAll("\n", " ");
 }

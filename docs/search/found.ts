@@ -57,12 +57,12 @@ export function shown(hits: readonly Hit[]): readonly Found[] {
 /** A hit in the words that are shown: the question that it answers where it answers one, else its name. */
 export function foundOf({ section, question, stems }: Hit): Found {
   const asked = new Set(stems);
-  const { url, kind, title, in: place, text } = section;
+  const { url, kind, title, in: place, text, shown = text.length } = section;
   const named = question === undefined ? title : question;
   return {
     url,
     title: pieces(named, asked),
     in: question === undefined ? place || kind : `${title}${place ? `, ${place}` : ""}`,
-    excerpt: excerptOf(text, asked),
+    excerpt: excerptOf(text.slice(0, shown), asked),
   };
 }

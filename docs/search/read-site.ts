@@ -18,8 +18,8 @@ const entities: Readonly<Record<string, string>> = { lt: "<", gt: ">", quot: '"'
 /** The words of a piece of a page: without its tags, its drawings and the source of its equations. */
 export function textOf(html: string): string {
   return html
-    .replaceAll(/<(annotation|svg|script|style|button|aside)\b.*?<\/\1>/gs, " ")
-    .replaceAll(/<\/?(?:code|b|strong|em|span|a|mi|mo|mn|mrow|msub|msup)\b[^>]*>/g, "")
+    .replaceAll(/<math\b[^>]*display="block".*?<\/math>|<(annotation|svg|script|style|button|aside)\b.*?<\/\1>/gs, " ")
+    .replaceAll(/<\/?(?:code|b|strong|em|span|a|wbr|mi|mo|mn|mrow|msub|msup)\b[^>]*>/g, "")
     .replaceAll(/<[^>]+>/g, " ")
     .replaceAll(/&(#?\w+);/g, (all, name: string) => entities[name] ?? all)
     .replaceAll(/\s+/g, " ")
@@ -39,9 +39,17 @@ const titleOf = (html: string) => textOf(/<h1\b[^>]*>(.*?)<\/h1>/s.exec(html)?.[
 /** Lists of checks, sources and questions are looked up on their page; each question is found by what answers it. */
 const isList = (url: string) => /verification|bibliography|documents\/questions/.test(url);
 
+/** A page that is used and not read is found by its title and what it says of itself. */
+function sectionOfTool(url: string, main: string): Section {
+  const [, intro = ""] = /<p class="intro">(.*?)<\/p>/s.exec(main) ?? [];
+  const place = url.startsWith("calculators") ? "Calculator" : "";
+  return { url, kind: "page", title: titleOf(main), in: place, text: textOf(intro) };
+}
+
 /** A page of prose, cut at its headings. */
 function sectionsOfPage(url: string, main: string): Section[] {
   const title = titleOf(main);
+  if (/^(calculators|try-it)\//.test(url)) return [sectionOfTool(url, main)];
   const parts = main.split(/(?=<h[1-4]\b[^>]*\bid=")/);
   return parts.slice(title === "" ? 0 : 1).map((part, i) => {
     const [, id = "", heading = ""] = /^<h[1-4]\b[^>]*\bid="([^"]*)"[^>]*>(.*?)<\/h[1-4]>/s.exec(part) ?? [];
@@ -79,6 +87,7 @@ function sectionsOfReference(url: string, kind: Kind, main: string): Section[] {
       kind === "function"
         ? shortened(`${summary} ${text.slice(text.indexOf(summary) + summary.length)}`, 1500)
         : summary,
+    ...(kind === "function" && { shown: Math.min(summary.length, 1500) }),
   };
   if (kind !== "type") return [own];
   const members = [...main.matchAll(/<section class="tsd-panel tsd-member">(.*?)<\/section>/gs)];

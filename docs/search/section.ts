@@ -15,4 +15,6 @@ export interface Section {
   readonly wordings?: readonly string[];
   /** What it says, as plain text; the first sentence first. */
   readonly text: string;
+  /** How many letters of the text are shown, where the rest is a table. */
+  readonly shown?: number;
 }

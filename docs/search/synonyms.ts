@@ -155,7 +155,7 @@ const lines: readonly string[] = [
   "preserve, preservation, preservative, microbes, mould, mold, bacteria, water activity, aw: water activity preservation",
   "humidity, humid, moisture, damp: water room humidity",
   // Hand-over and programs
-  "excel, xlsx, xls, ods, workbook, pivot table, spreadsheet, google sheets, sheets, libreoffice, numbers, table export, export, download: csv spreadsheet",
+  "excel, xlsx, xls, ods, workbook, pivot table, spreadsheet, google sheets, sheets, libreoffice, table export, export, download: csv spreadsheet",
   "traceability, traceable, batch number, lot number, audit, gmp, record, records: reconcile fingerprint sheet",
   "print, printout, pdf, paper, batch record, instructions, operator, sop, worksheet, batch sheet: sheet printed kettle",
   "json, api, integrate, program, database, erp: json program",

@@ -25,6 +25,16 @@ export function linkCode(html: string, places: Places): string {
   });
 }
 
+/** In the cells of a table a long name may go on to the next line before one of its words. */
+export function breakNames(html: string): string {
+  return html.replaceAll(/<(td|th)\b.*?<\/\1>/gs, (cell) =>
+    cell.replaceAll(
+      /<code>([A-Za-z]{13,})<\/code>/g,
+      (_, name: string) => `<code>${name.replaceAll(/(?<=[a-z])(?=[A-Z])/g, "<wbr>")}</code>`,
+    ),
+  );
+}
+
 /** Keys of the bibliography in what a docstring says of its source. */
 export function linkSources(html: string, places: Places): string {
   return html.replaceAll(/<div class="tsd-tag-source">.*?<\/div>/gs, (source) =>

@@ -18,7 +18,7 @@ import { facts } from "../reference/facts.js";
 import { functionPage, type Inline } from "../reference/function-page.js";
 import { roomPage } from "../reference/room-page.js";
 import { withSearch } from "../search/controls.js";
-import { linkCode, linkSources, namesOf } from "./code-links.js";
+import { breakNames, linkCode, linkSources, namesOf } from "./code-links.js";
 import { describe, documents } from "./documents.js";
 import { addLandmarks, plainSummaries } from "./landmarks.js";
 import { extendMarkdown } from "./markdown.js";
@@ -72,7 +72,7 @@ function finishPages(app: Application): void {
     const bibliography = router.baseRelativeUrl(from, "documents/bibliography.html");
     for (const key of Object.keys(sources)) places.set(key, `${bibliography}#${key}`);
     const own = referencePage(page.contents, from, inline);
-    const linked = linkCalculators(linkSources(linkCode(own, places), places), page.url);
+    const linked = breakNames(linkCalculators(linkSources(linkCode(own, places), places), page.url));
     page.contents = withSearch(plainSummaries(addLandmarks(linked)));
   });
 }

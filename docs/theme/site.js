@@ -21,7 +21,8 @@ const separate = (list) => {
     const items = link.closest("details")?.querySelector("ul");
     const item = document.createElement("li");
     link.replaceWith(name);
-    link.replaceChildren("All of ", ...link.childNodes);
+    // The spaces are those of a flexible box, which drops them.
+    link.replaceChildren("All of\u00a0", ...link.childNodes);
     item.append(link);
     items?.prepend(item);
   }
