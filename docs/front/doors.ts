@@ -14,7 +14,7 @@ export const doors: readonly Door[] = [
       ["documents/questions.html", "Which function answers which question"],
       ["try-it/index.html", "Try it: your own job, without installing"],
       ["documents/cold-route.html", "The cold route, from bench to plant"],
-      ["documents/glossary.html", "Words of the trade"],
+      ["documents/glossary.html", "Glossary: the words of the trade"],
     ],
   },
   {
@@ -23,7 +23,7 @@ export const doors: readonly Door[] = [
     links: [
       ["documents/start.html", "Start in five minutes"],
       ["documents/recipes.html", "Recipes: browser, worker, server, spreadsheet"],
-      ["modules.html", "Reference, room by room"],
+      ["modules.html#rooms", "Reference, room by room"],
       ["documents/weight.html", "What each room adds to a bundle"],
     ],
   },
@@ -31,10 +31,10 @@ export const doors: readonly Door[] = [
     name: "Verify",
     who: "You want to know what a figure rests on before you trust it.",
     links: [
-      ["documents/verification.html", "Verification: every check, and how far off"],
-      ["documents/how-sure.html", "How sure is a figure"],
+      ["documents/verification.html", "Verification: every check and its deviation"],
+      ["documents/how-sure.html", "How sure is a figure?"],
       ["documents/bibliography.html", "Bibliography"],
-      ["documents/plan-questions.html", "What a plan asks, with limit and margin"],
+      ["documents/plan-questions.html", "What a plan checks, with limits and margins"],
     ],
   },
 ];

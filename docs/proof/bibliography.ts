@@ -15,7 +15,7 @@ export function bibliography(files: readonly CheckFile[]): string {
   return [
     "# Bibliography",
     "",
-    "Every source that a docstring, a page or a check names, by its key. *Second-hand* means that somebody's restatement was read and not the work itself; *from memory* that neither was at hand.",
+    "Every source that a docstring, a page or a check names, by its key. *Second-hand* means that a restatement was read, not the work itself; *from memory* that neither was available.",
     "",
     ...entries.map(
       ([key, entry]) =>

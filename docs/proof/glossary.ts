@@ -21,7 +21,7 @@ export function glossary(): string {
   return [
     "# Glossary",
     "",
-    "What the words of these pages mean, and where each is used. [Names](../guides/names.md) says how names of functions and arguments are built.",
+    "What the terms of these pages mean, and where each is used. [Names](../guides/names.md) says how names of functions and arguments are built.",
     "",
     "## Terms",
     "",

@@ -42,7 +42,7 @@ export function measuredSection(): readonly string[] {
   return [
     "## Measured cases",
     "",
-    "What others measured on a liquid, a vessel or a particle, each point beside our figure. Nothing is tuned to the points that are compared; a fit takes other points of the same series, and the case says which.",
+    "Published measurements on a liquid, a vessel or a particle, each point beside our figure. Nothing is tuned to the points that are compared; if a law is fitted, it is fitted to other points of the same series, and the case says which.",
     "",
     `![${title}](${name}.svg)`,
     "",

@@ -25,9 +25,9 @@ export function mutantsPage(): string {
   return [
     "# Mutants",
     "",
-    "A test that cannot fail shows nothing. So the source was changed on trial in one place at a time, by the default mutators of Stryker (a comparison turned round or moved by its equality, a condition held true or false, a sum made a difference, a list emptied, a block left out), and the tests of its room were run on each change. A change on which a test fails is killed. `npm run mutants` does it; texts, which are codes here, are not counted.",
+    "A test that cannot fail shows nothing. To find such tests, the source was changed in one place at a time, by the default mutators of Stryker (a comparison reversed or its equality dropped, a condition fixed as true or false, a sum turned into a difference, a list emptied, a block left out), and the tests of its room were run on each change. A change on which a test fails is killed. `npm run mutants` does it; texts, which are codes here, are not counted.",
     "",
-    "Where not all were tried, those that were are a sample drawn by a seed. A change that no test can notice is explained below; each of the others that are left is a test to be written, and stands in `tests/mutants/scores.json`.",
+    "If not all changes were tried, those that were are a random sample with a seed. A change that no test can notice is explained below; each of the other survivors is a test still to be written, and is listed in `tests/mutants/scores.json`.",
     "",
     ...table(
       ["", "mutants", "tried", "killed", "share", "explained"],

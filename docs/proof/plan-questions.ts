@@ -90,9 +90,9 @@ export function planQuestions(): string {
   return [
     "# Questions of a plan",
     "",
-    "Every question that a plan may raise, made from the records of the questions as this page was built. A question is raised by what the process holds or by a wish that is stated, never by a reading: where a reading is missing, its answer is *not known*. An answer is *met* if the whole figure lies within the limit, moved inwards by the margin; *not met* if all of it lies outside; else *not known*. Remedies are the levers that the questions have in the twenty-four jobs of the tests.",
+    "Every question that a plan may raise, taken from the records of the questions when this page was built. A question is raised by what the process contains or by a stated wish, never by a reading: if a reading is missing, the answer is *not known*. An answer is *met* if the whole figure lies within the limit, moved inwards by the margin; *not met* if all of it lies outside; else *not known*. The remedies listed are the levers of the questions in the twenty-four test jobs.",
     "",
-    `What may err either way (${erringEitherWay.map((code) => `\`${code}\``).join(", ")}) opens in every question the end of the figure that faces the limit, and of the limit the end that faces the figure: nothing is met by it.`,
+    `An assumption that may err either way (${erringEitherWay.map((code) => `\`${code}\``).join(", ")}) opens, in every question, the end of the figure that faces the limit and the end of the limit that faces the figure, so no answer that rests on it is *met*.`,
     ...questions.flatMap((question) => sectionOf(question, docs.get(question.id), levers.get(question.id) ?? [])),
   ].join("\n");
 }

@@ -27,7 +27,7 @@ export function runtimesPage(): string {
   return [
     "# Runtimes",
     "",
-    `The same inputs give the same figures everywhere, but for the last digits: powers, logarithms and sines are an engine's own. The inputs of all checks and the two examples' plans were run in each runtime below, on the built package, and every number and word compared with those of Node (\`npm run runtimes\`); a runtime that a later run did not find keeps what was last found. No word differed; a number may differ by at most ${inWords(bound)} of itself. A residual that is nothing but rounding counts as 0.`,
+    `The same inputs give the same figures everywhere, except for the last digits, because each engine has its own powers, logarithms and sines. The inputs of all checks and the two examples' plans were run in each runtime below, on the built package, and every number and word compared with those of Node (\`npm run runtimes\`); a runtime that a later run did not find keeps what was last found. No word differed; a number may differ by at most ${inWords(bound)} of itself. A residual that is nothing but rounding counts as 0.`,
     "",
     ...table(
       ["runtime", "run on", "compared with", "results", "functions that differ", "largest difference"],
@@ -44,7 +44,7 @@ export function runtimesPage(): string {
     "",
     "## Functions that differ",
     "",
-    "By more than 10⁻¹⁴, relative to the figure. Fits search for the smallest sum of squares, which is flat at its bottom, so that they amplify a last digit.",
+    "By more than 10⁻¹⁴, relative to the figure. Fits search for the smallest sum of squares, which is flat at its minimum, so they amplify differences in the last digit.",
     "",
     ...table(
       ["function", ...names],

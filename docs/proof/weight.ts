@@ -70,7 +70,7 @@ export async function weightPage(): Promise<string> {
   return [
     "# Weight",
     "",
-    "What the package adds to a page or an app: minified by esbuild and gzipped, its dependencies included, measured when this page was built. A bundler keeps only what is imported, so that a whole room is the most that a room can cost.",
+    "What the package adds to a page or an app: minified by esbuild and gzipped, its dependencies included, measured when this page was built. A bundler keeps only what you use, so a whole room is the maximum that it can add.",
     "",
     "## One function",
     "",
@@ -78,7 +78,7 @@ export async function weightPage(): Promise<string> {
     "",
     "## A whole room",
     "",
-    `Rooms share code: two of them together weigh less than their sum. All of them weigh ${all} kB.`,
+    `Rooms share code, so two of them together weigh less than their sum. All of them together weigh ${all} kB.`,
     "",
     ...table(["import", "kB"], whole, 1),
     "",

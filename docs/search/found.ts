@@ -62,7 +62,7 @@ export function foundOf({ section, question, stems }: Hit): Found {
   return {
     url,
     title: pieces(named, asked),
-    in: question === undefined ? place || kind : `${title}${place ? `, ${place}` : ""}`,
+    in: question === undefined || question === title ? place || kind : `${title}${place ? `, ${place}` : ""}`,
     excerpt: excerptOf(text.slice(0, shown), asked),
   };
 }

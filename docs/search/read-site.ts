@@ -130,7 +130,8 @@ export function readSite(site: string): Section[] {
   const wordings = wordingsByUrl();
   const withQuestions = (section: Section): Section => {
     const asked = section.kind === "property" ? undefined : questions.get(section.url);
-    const also = wordings.get(section.url);
+    // A calculator answers what its function does.
+    const also = wordings.get(section.url.replace(/^calculators/, "functions"));
     return { ...section, ...(asked && { questions: asked }), ...(also && { wordings: also }) };
   };
   return files

@@ -18,6 +18,7 @@ import type { Result } from "./messages.js";
 import { type Place, placeOf } from "./place.js";
 import { sideBySide } from "./side-by-side.js";
 import { textView } from "./text-view.js";
+import { whose } from "./whose.js";
 
 const choice = element("example", HTMLSelectElement);
 const job = element("job", HTMLTextAreaElement);
@@ -102,7 +103,8 @@ function showFaults(found: readonly Located[]): void {
       go.type = "button";
       go.textContent = fault.path;
       go.addEventListener("click", () => goTo(fault));
-      item.append(go, `: ${inWords(fault)}`);
+      const name = whose(document_, fault.path);
+      item.append(go, `${name === undefined ? "" : ` (${name})`}: ${inWords(fault)}`);
       return item;
     }),
   );
@@ -168,7 +170,7 @@ async function run(): Promise<void> {
     }
   }
   const count = faultList.childElementCount;
-  const below = plan ? "; what comes out is that of the last job that could be run" : "";
+  const below = plan ? "; the result below is that of the last job that could be run" : "";
   settle(false, `${count} ${count === 1 ? "fault" : "faults"}${below}.`);
 }
 

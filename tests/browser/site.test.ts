@@ -34,7 +34,7 @@ browserTest("the search finds a function by its name and a guide by its title, w
   for (const [typed, found] of [
     ["largestAddition", "heat.largestAddition.html"],
     ["start in five", "start.html"],
-    ["scorches", "heat.stirredWall.html"],
+    ["scorches", "heat.wallTemperature.html"],
   ] as const)
     await withPage(wide, async (page) => {
       await page.goto(addressOf("index.html"));
