@@ -123,3 +123,27 @@ describe("a flake", () => {
     expect(() => runPlan(sized(of))).toThrow(CalculationError);
   });
 });
+
+describe("readings that end above the setting temperature", () => {
+  /** The kettle, whose melt sets at 55 °C, read down to 57 °C and stirred up to a viscosity [Pa·s]. */
+  const stirred = (viscosity: number, ending = true) =>
+    runPlan(
+      changed(exampleJob(), ({ bench }: Draft) => {
+        bench.stirrableViscosityMax = `${viscosity} Pa·s`;
+        if (ending) for (const reading of bench.viscosities.slice(1)) reading.readings.splice(-1);
+      }),
+    );
+
+  test("say when particles may go in as long as it can be stirred within them: at 57 °C they read 9 Pa·s", () => {
+    const [within, beyond] = [stirred(8.99), stirred(9.01)];
+    expect(answerOf(within, "particles-go-in").verdict).toBe("met");
+    expect(within.particles[0]?.window?.temperatureMin).toBeCloseTo(
+      known(stirred(8.99, false).particles[0]?.window?.temperatureMin),
+      3,
+    );
+    expect(answerOf(beyond, "particles-go-in")).toMatchObject({
+      verdict: "not-known",
+      notKnown: [{ code: "outside-range", law: "window-for-adding" }],
+    });
+  });
+});

@@ -1,8 +1,8 @@
+import { temperatureAtViscosity } from "../../laws/index.js";
 import { root } from "../../numeric/root.js";
-import { additionWindow } from "../../particles/index.js";
 import type { FieldCode } from "../codes/reasons.js";
 import { by, otherwise, type Reason, remembered, stated, unknown } from "../unknown.js";
-import { type Entering, suspensionOf } from "./entering.js";
+import type { Entering } from "./entering.js";
 import { meltOf } from "./melt.js";
 import { fillingTakesTime, heatOff, type WhichPack } from "./moments.js";
 import { largestOf, settlingOf } from "./settling.js";
@@ -41,16 +41,28 @@ function carriedFrom(entering: Entering, which: WhichPack, sets: number, warmest
   return room(found) >= 0 ? found : Math.max(sets, found - near);
 }
 
+/** Down to where a melt can be stirred, from where the heat was off and no further than to where it sets [°C]; the readings need not go on beyond that. */
+function stirrableDownTo({ after: { charge } }: Entering, start: number, sets: number, viscosity: number): number {
+  const { law, at, temperatureMin, temperatureMax } = charge.readings("cooling");
+  if (at(Math.min(start, temperatureMax)) >= viscosity) return start;
+  if (sets >= temperatureMin && at(sets) <= viscosity) return sets;
+  return Math.min(
+    start,
+    Math.max(
+      sets,
+      by("window-for-adding", () => temperatureAtViscosity({ law, viscosity })),
+    ),
+  );
+}
+
 /**
  * The window for adding. Its upper end is where the particles settle no further than allowed, by the same ways through
  * vessel and packs as `particles-settle` adds up: the two agree. The thermometer shows the melt before, which the
  * addition cools by as much as it does in this run.
  */
 export const windowOf: (entering: Entering) => Window = remembered((entering: Entering): Window => {
-  const { run, particle, place, before, after } = entering;
-  const suspension = suspensionOf(after.charge, particle);
-  const { sets: temperatureEnd, ...melt } = meltOf(after.charge);
-  const settlingAllowed = stated(run.job.bench.settlingAllowed, "bench-settling-max");
+  const { run, place, before, after } = entering;
+  const { sets: temperatureEnd } = meltOf(after.charge);
   const temperatureStart = heatOff(run, place).temperature();
   // Off the heat it has set already.
   if (temperatureStart <= temperatureEnd) unknown("not-done", { step: entering.number });
@@ -65,7 +77,6 @@ export const windowOf: (entering: Entering) => Window = remembered((entering: En
   const { stirrableViscosityMax } = run.job.bench;
   if (stirrableViscosityMax === undefined)
     return { ...top, temperatureMin: temperatureEnd + cooled, openBy: "bench-stirrable-viscosity-max" };
-  const cooling = { ...melt, ...suspension, temperatureStart, temperatureEnd, settlingAllowed };
-  const { temperatureMin } = by("window-for-adding", () => additionWindow({ ...cooling, stirrableViscosityMax }));
+  const temperatureMin = stirrableDownTo(entering, temperatureStart, temperatureEnd, stirrableViscosityMax);
   return { ...top, temperatureMin: temperatureMin + cooled };
 });
