@@ -1,0 +1,75 @@
+import { readFileSync, writeFileSync } from "node:fs";
+import { relative } from "node:path";
+import { root } from "../support/rooms.js";
+
+/** Where a run leaves its report, with each file as a page. */
+export const folder: string = `${root}node_modules/.coverage`;
+
+const path = `${root}tests/coverage/coverage.json`;
+
+/** How many there are, and how many of them a test reaches. */
+export interface Reached {
+  readonly covered: number;
+  readonly total: number;
+}
+
+interface Coverage {
+  readonly lines: Reached;
+  readonly branches: Reached;
+}
+
+/** Of each folder of `src`. */
+type ByFolder = Readonly<Record<string, Coverage>>;
+
+/** The shares that tests have to reach of all lines and of all branches. */
+export const minShares = { lines: 0.99, branches: 0.97 } as const;
+
+const kinds = ["lines", "branches"] as const;
+
+/** What the last run found, by folder. */
+export function readCoverage(): ByFolder {
+  return JSON.parse(readFileSync(path, "utf8")) as ByFolder;
+}
+
+function sum(some: readonly Reached[]): Reached {
+  return {
+    covered: some.reduce((total, one) => total + one.covered, 0),
+    total: some.reduce((total, one) => total + one.total, 0),
+  };
+}
+
+/** All folders together. */
+export function allOf(record: ByFolder): Coverage {
+  const some = Object.values(record);
+  return { lines: sum(some.map(({ lines }) => lines)), branches: sum(some.map(({ branches }) => branches)) };
+}
+
+/** The share that is reached. */
+export function shareOf({ covered, total }: Reached): number {
+  return covered / total;
+}
+
+/** Keeps what a run found, and says where that is too little. */
+export function keepCoverage(): readonly string[] {
+  const files = JSON.parse(readFileSync(`${folder}/coverage-summary.json`, "utf8")) as Record<string, Coverage>;
+  const byFolder = new Map<string, Coverage[]>();
+  for (const [file, found] of Object.entries(files)) {
+    const [, place = ""] = relative(root, file).split("/");
+    if (file !== "total") byFolder.set(place, [...(byFolder.get(place) ?? []), found]);
+  }
+  const record = Object.fromEntries(
+    [...byFolder]
+      .filter(([, some]) => some.some(({ lines }) => lines.total > 0))
+      .sort(([one], [other]) => (one < other ? -1 : 1))
+      .map(([place, some]) => [
+        place,
+        { lines: sum(some.map(({ lines }) => lines)), branches: sum(some.map(({ branches }) => branches)) },
+      ]),
+  );
+  writeFileSync(path, `${JSON.stringify(record, null, 2)}\n`);
+  const all = allOf(record);
+  return kinds.map((kind) => {
+    const share = shareOf(all[kind]);
+    return `${kind}: ${all[kind].covered} of ${all[kind].total} (${(100 * share).toFixed(2)} %)${share < minShares[kind] ? `, below ${100 * minShares[kind]} %` : ""}`;
+  });
+}
