@@ -125,7 +125,8 @@ export function reasonsOf({
   const named = [beside["code"], beside["field"], beside["lacks"]];
   const field = fieldCodes.find((code) => named.includes(code));
   const code = reasonCodes.find((one) => named.includes(one)) ?? (field && "not-stated");
-  if (code) return [{ code, ...(field && { field }) }];
+  const of = beside["lacksOf"];
+  if (code) return [{ code, ...(field && { field }), ...(typeof of === "string" && { of }) }];
   const lacking = (figure.assumptions ?? []).flatMap((assumed) => insteadOf[assumed] ?? []);
   return lacking.map((one) => ({ code: "not-stated", field: one }));
 }

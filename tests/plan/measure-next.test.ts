@@ -1,7 +1,7 @@
 import { CalculationError } from "gelwright/error";
 import { type Answer, measureNext, type Plan, runPlan } from "gelwright/plan";
 import { describe, expect, test } from "vitest";
-import { changed } from "../support/example.js";
+import { changed, exampleJob } from "../support/example.js";
 import { jobsByName } from "./jobs/jobs.js";
 import { keyOf, plansByName } from "./jobs/plans.js";
 
@@ -99,6 +99,19 @@ test.each(plansByName())(
     expect(measureNext(JSON.parse(JSON.stringify(of)))).toEqual({ figures, others });
   },
 );
+
+test("what a material lacks is one figure, for the wall, for particles in a pack and for the time that it takes to set", () => {
+  const lacking = runPlan(
+    changed(exampleJob(), ({ formula: { materials } }) => {
+      delete materials.gelFormer.conductivity;
+    }),
+  );
+  const ofConductivity = measureNext(lacking).figures.filter(({ field }) => field === "material-conductivity");
+  expect(ofConductivity.map(({ of }) => of)).toEqual(["gelFormer"]);
+  expect(new Set(ofConductivity[0]?.answers.map(({ id }) => id))).toEqual(
+    new Set(["maximum-temperature", "flash-point", "particles-go-in", "particles-settle", "set-at-centre"]),
+  );
+});
 
 test("a loss that was left out is what to measure, if nothing else is said to be lacking", () => {
   const [answer] = open(plan);

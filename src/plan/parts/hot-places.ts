@@ -107,7 +107,7 @@ export function whyUnknown({ moment, place }: Met): Readonly<Record<string, stri
       hottestIn(moment);
       return {};
     },
-    ({ code, field, law }: Reason) => ({ code, field, law }),
+    ({ code, field, law, of: lacksOf }: Reason) => ({ code, field, law, lacksOf }),
   );
 }
 

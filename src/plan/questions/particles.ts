@@ -58,7 +58,7 @@ export const particleQuestions: readonly Question[] = [
       step === undefined ? [] : [...coolerMelt(run, step), ...warmerMelt(run, step)],
     beside: (entering) => {
       const { openBy, packLacks: lacking } = windowOf(entering);
-      return { lacks: lacking?.field ?? lacking?.code ?? openBy };
+      return { lacks: lacking?.field ?? lacking?.code ?? openBy, lacksOf: lacking?.of };
     },
   }),
   asks<Material, IntoPack>({
@@ -82,6 +82,7 @@ export const particleQuestions: readonly Question[] = [
       const reason = packLacks(entering, pack);
       return {
         lacks: reason?.field ?? reason?.code,
+        lacksOf: reason?.of,
         ...(entering.particle.sizes && where("massFractionBeyond", () => massFractionBeyond(entering, pack))),
       };
     },
