@@ -43,18 +43,22 @@ export function warmingOf(sheet: Sheet): readonly string[] {
 /** The additions of oil, each schedule with how to follow it; what several have in common is said once, at the first. */
 export function additionsOf(sheet: Sheet): readonly Block[] {
   const { plan, words, say } = sheet;
-  const { additionsOf: title, additionsOfStep, scaleAtStart } = words.lines.emulsion;
-  const said = new Set<string>();
+  const { additionsOf: title, additionsOfStep, asFor, scaleAtStart } = words.lines.emulsion;
+  const said = new Map<string, string>();
   return (plan.emulsion?.schedules ?? []).flatMap((of) => {
     if ("notKnown" in of)
       return section(additionsOfStep({ step: of.step }, say), [
         text(words.lines.batch.notKnown({ reason: whyNot(sheet, of.notKnown) })),
       ]);
-    const fresh = howTo(sheet, of).filter((line) => !said.has(line));
-    for (const line of fresh) said.add(line);
+    const all = howTo(sheet, of);
+    const fresh = all.filter((line) => !said.has(line));
+    const [before] = all.flatMap((line) => said.get(line) ?? []);
+    for (const line of fresh) said.set(line, of.phase);
     const rows = of.form === "stream" ? streamTable(sheet, of) : additionTable(sheet, of);
     return section(title(of, say), [
-      ...list(fresh),
+      ...list(
+        before === undefined ? fresh : [[asFor({ phase: before }), ...fresh.slice(0, 1)].join(" "), ...fresh.slice(1)],
+      ),
       ...(of.rows.length > 0 ? [text(scaleAtStart(of)), denseForm(rows)] : []),
     ]);
   });

@@ -29,10 +29,10 @@ export function beforeYouStart(sheet: Sheet): readonly Block[] {
     ...open.map((answer) => openLine(sheet, answer)),
     ...plan.notes.filter((note) => !isInUse(note)).map((note) => words.notes[note.code](note, say, words)),
   ];
-  const { beforeYouStart: title, openQuestions } = words.labels;
+  const { beforeYouStart: title, openQuestions, startDecision } = words.labels;
   const missing = missingFigures(sheet, figures);
   if (lines.length + missing.length === 0) return [];
-  return section(title, [text(openQuestions), ...list(lines), ...missing]);
+  return section(title, [text(`${openQuestions} ${startDecision}`), ...list(lines), ...missing]);
 }
 
 /** Hazards first; of equals the one that is farther from its limit, as a share of it. */

@@ -63,6 +63,8 @@ function balanceTable({ plan, words, say }: Sheet): Table {
       [packed ? lines.kettle.inPacks(packed, say) : labels.inThePacks, written(inPacks), "", ""],
       [labels.inRejectedPacks, written(0), "", ""],
       ...others.map((one) => [one.name, written(one.steps), "", ""]),
+      // Something stays in every vessel, planned or not.
+      ...(allowances.length === 0 ? [[lines.kettle.leftBehind(), written(0), "", ""]] : []),
       [labels.unaccounted, written(0), "", ""],
       [labels.yield, say.percent((inPacks * step) / lots.charge, 3), "", ""],
     ],

@@ -49,7 +49,7 @@ test("a gel that sets before its packs are full is stopped in the list, in the s
   const [, first = ""] = toMarkdown({ plan: lip }).split("## Before you start\n\n")[1]?.split("\n\n") ?? [];
   expect(first).toMatch(/^- NOT MET: The mix comes too near to its setting temperature before the last pack is full/);
   expect(section(lip, "Do")).toContain(
-    "Fill the packs, 40 a minute, stirrer off. Stop when the vessel is cooler than 59.6 °C",
+    "Fill the packs, 40 a minute, stirrer off. Stop when the vessel is cooler than 59.6 °C, and set what is left aside until the owner of the formula decides on it",
   );
   const text = section(lip, "Fill");
   expect(text).toContain(

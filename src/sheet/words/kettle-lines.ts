@@ -74,7 +74,7 @@ export const kettleLines = {
   airBackIn: (): string =>
     "Watch the foam meanwhile. Then stop the stirrer, let the air back in slowly, and open only when the gauge shows no vacuum",
   stopBelow: ({ min }: { readonly min: number }, say: Say): string =>
-    `Stop when the vessel is cooler than ${say.celsius(min)}`,
+    `Stop when the vessel is cooler than ${say.celsius(min)}, and set what is left aside until the owner of the formula decides on it`,
   massOf: ({ material, mass }: { readonly material: string; readonly mass: string }): string => `${mass} ${material}`,
   premixOf: ({ name, mass }: { readonly name: string; readonly mass: string }): string => `${mass} premix ${name}`,
   /** Of what was made into a paste beforehand. */
@@ -142,6 +142,7 @@ export const kettleLines = {
     `Some of these times are not known: ${reasons.join("; ")}. Write down when each is done.`,
   // Reconcile
   leftInVessel: ({ name }: { readonly name: string }): string => `${name} (weigh or estimate)`,
+  leftBehind: (): string => "Left in the vessel and the filler",
   unaccounted: ({ tolerance }: { readonly tolerance: string }): string =>
     `Not accounted for: the mass weighed in, less all that was found. If it is more than ${tolerance} either way (the weighing tolerances together), tell the owner of the formula before the batch is released.`,
   thickerFilm: (of: Readonly<Record<"stated" | "predicted" | "mass", number>>, say: Say): string =>

@@ -175,6 +175,7 @@ export const labels = {
   estimates:
     "Figures are estimates from the readings named on this sheet; no verdict here says that a product or a process is safe.",
   openQuestions: "Settle each of these before the vessel is charged.",
+  startDecision: "Owner of the formula: ☐ may start ☐ do not start, name: ____________________",
   measureNextNote:
     "Missing figures, the most needed first. The checks beside each stay open until it is known; some may then need another.",
   timesCount: "Times are hours and minutes from the start of step 1, with no allowance for handling.",

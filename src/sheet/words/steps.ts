@@ -76,7 +76,9 @@ export const steps: Words["steps"] = {
   hold: (step, say) => {
     const { for: duration, at, jacketAt } = read(step, "hold");
     const where =
-      say.given(at, (warm) => ` off the heat at ${say.celsius(warm)}`) || onJacket(jacketAt, say) || " on the heat";
+      say.given(at, (warm) => ` off the heat at ${say.celsius(warm)}`) ||
+      onJacket(jacketAt, say) ||
+      ` on the heat${say.given(step.temperatureEnd, (warm) => `, turned down to keep ${say.celsius(warm)},`)}`;
     return `Hold${where} for ${say.duration(duration)}${stirring(step, say)}`;
   },
   "take off the heat": () => "Take the vessel off the heat, or switch the heater off",

@@ -171,6 +171,7 @@ export const labels: Labels = {
   estimates:
     "Die Zahlen sind Schätzungen aus den hier genannten Messwerten; kein Urteil hier besagt, dass ein Produkt oder ein Verfahren sicher ist.",
   openQuestions: "Jeden dieser Punkte klären, bevor der Kessel beschickt wird.",
+  startDecision: "Verantwortlicher der Rezeptur: ☐ darf beginnen ☐ nicht beginnen, Name: ____________________",
   measureNextNote:
     "Fehlende Angaben, die nötigste zuerst. Die Prüfungen daneben bleiben offen, bis sie bekannt ist; manche brauchen dann vielleicht noch eine andere.",
   timesCount: "Zeiten sind Stunden und Minuten ab Beginn von Schritt 1, ohne Zuschlag für Handgriffe.",

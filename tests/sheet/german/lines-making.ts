@@ -119,7 +119,8 @@ export const kettle: Lines["kettle"] = {
   lockOut: () => "Vor jedem Hineingreifen den Rührer gegen Einschalten sichern",
   airBackIn: () =>
     "Dabei den Schaum beobachten. Dann den Rührer abstellen, langsam belüften und erst öffnen, wenn das Manometer kein Vakuum mehr zeigt",
-  stopBelow: ({ min }, say) => `Aufhören, wenn der Kessel kälter als ${say.celsius(min)} ist`,
+  stopBelow: ({ min }, say) =>
+    `Aufhören, wenn der Kessel kälter als ${say.celsius(min)} ist, und den Rest zurückstellen, bis der Verantwortliche der Rezeptur darüber entscheidet`,
   premixOf: ({ name, mass }) => `${mass} Vormischung ${name}`,
   asPaste: ({ material, oil, mass }) => `${mass} Paste aus ${material} und ${oil}`,
   massOf: ({ material, mass }) => `${mass} ${material}`,
@@ -168,6 +169,7 @@ export const kettle: Lines["kettle"] = {
   timesNotKnown: ({ reasons: all }) =>
     `Einige dieser Zeiten sind nicht bekannt: ${all.join("; ")}. Jedes Mal aufschreiben, wann es getan wurde.`,
   leftInVessel: ({ name }) => `${name} (wiegen oder schätzen)`,
+  leftBehind: () => "Im Kessel und im Abfüller geblieben",
   unaccounted: ({ tolerance }) =>
     `Nicht nachgewiesen: die eingewogene Masse abzüglich alles Gefundenen. Ist es nach oben oder unten mehr als ${tolerance} (alle Wägetoleranzen zusammen), vor der Freigabe den Verantwortlichen der Rezeptur verständigen.`,
   thickerFilm: ({ stated, predicted, mass }, say) =>

@@ -48,7 +48,7 @@ export const steps: Words["steps"] = {
     const where =
       say.given(at, (warm) => ` neben der Heizung bei ${say.celsius(warm)}`) ||
       onJacket(jacketAt, say) ||
-      " auf der Heizung";
+      ` auf der Heizung${say.given(step.temperatureEnd, (warm) => `, zurückgedreht, um ${say.celsius(warm)} zu halten,`)}`;
     return `${say.duration(duration)}${where} halten${stirring(step, say)}`;
   },
   "take off the heat": () => "Den Kessel von der Heizung nehmen oder die Heizung abschalten",
