@@ -1,6 +1,7 @@
 import { CalculationError } from "gelwright/error";
 import { type Answer, answerQuestions, type Change, prepareJob, type Remedy, remedies } from "gelwright/plan";
 import { beforeAll, describe, expect, test } from "vitest";
+import { changed, coldJob } from "../support/example.js";
 import { jobsByName } from "./jobs/jobs.js";
 import { keyOf, plansByName } from "./jobs/plans.js";
 
@@ -102,6 +103,34 @@ describe("a remedy", () => {
     const bath = held?.prepared.job.vessel.heater?.temperatureMax ?? Number.NaN;
     expect(held?.remedy.change.value).toBeLessThan(bath);
     expect(held?.remedy.change.value).toBeGreaterThan(bath - 2);
+  });
+
+  test.each(["motor-power", "motor-torque"])("for %s is slower stirring in the step that asks most of it", (id) => {
+    const weak = changed(coldJob(), ({ vessel }) => {
+      vessel.stirrer.motor.power = "370 W";
+    });
+    const prepared = prepareJob(weak);
+    const [answer] = answerQuestions({ prepared, questions: [id] });
+    if (!answer) throw new Error(`${id} is asked`);
+    const [remedy, ...others] = remedies({ prepared, answer });
+    expect(others).toEqual([]);
+    expect(remedy).toMatchObject({ lever: "slower-stirring", change: { change: "step", step: 3, field: "speed" } });
+    // The step is stirred at 60 rpm; a twentieth of that is the slowest tried.
+    const speed = remedy?.change.value ?? Number.NaN;
+    expect(speed).toBeLessThan(1);
+    expect(speed).toBeGreaterThan(0.05);
+    const verdictAt = (value: number) =>
+      answerQuestions({ prepared, questions: [id], changes: [{ change: "step", step: 3, field: "speed", value }] })[0]
+        ?.verdict;
+    expect(verdictAt(speed)).toBe("met");
+    expect(verdictAt(speed * (1 + 1e-5))).not.toBe("met");
+  });
+
+  test("for a motor is none where the worst step has no speed of its own", () => {
+    const prepared = prepareJob(jobsByName()["motor-too-weak"]);
+    const [answer] = answerQuestions({ prepared, questions: ["motor-power"] });
+    expect(answer?.verdict).toBe("not-met");
+    expect(answer && remedies({ prepared, answer })).toEqual([]);
   });
 
   test("is none for an answer that is met, and none is made up for one without a lever", () => {
