@@ -12,7 +12,7 @@ import type { Charge } from "./charge.js";
 import type { AssumptionCode } from "./codes/assumptions.js";
 import type { Basis } from "./figure.js";
 import type { Job } from "./job.js";
-import { along, by, remembered, stated } from "./unknown.js";
+import { along, by, otherwise, remembered, stated } from "./unknown.js";
 
 /** How a filled pack cools: by conduction out of its content, or as one lump. */
 export interface PackCooling {
@@ -40,6 +40,22 @@ export function packsIn({ pack }: Job, { packsOfLot, lot: { delivered }, density
   const massFill =
     fillTarget ?? nominal?.mass ?? stated(nominal?.volume, "pack-packs") * stated(density, "material-density");
   return by("packs-from-batch", () => packsFromBatch({ massBatch: delivered, massFill })).packs;
+}
+
+/**
+ * How many times as long a full vessel takes to cool as far as what is left for the last pack, if that goes on losing as
+ * much heat as the full vessel did: with a mass that falls evenly to the share x, −ln x/(1 − x). The wetted wall shrinks
+ * with the level, so it is an end, and no law says how far within it the truth lies. `null` if nothing is left.
+ */
+export function longerWhileDrained({ job, mass }: Charge, scaled: ScaledBatch): number | null {
+  const { delivered } = scaled.lot;
+  const ofPack = otherwise(
+    () => delivered / packsIn(job, scaled),
+    () => 0,
+  );
+  const left = 1 - (delivered - ofPack) / mass;
+  if (!(left > 0)) return null;
+  return left < 1 ? -Math.log(left) / (1 - left) : 1;
 }
 
 /** Thirty segments leave the path of a particle within a few parts in a million of a hundred's. */

@@ -92,27 +92,26 @@ function rateFor(amount: number, duration: number): number {
 
 /** Whether all packs are full before the vessel is too cool, and what would do where they are not. */
 function coolingOf({ plan, words, say }: Sheet, step: PlanStep): readonly string[] {
-  const { tooCoolToStart, coolsTooSoon, inTime, packsInTime, timeToFill } = words.lines.kettle;
+  const { tooCoolToStart, coolsTooSoon, mayCoolTooSoon, inTime, packsInTime, timeToFill } = words.lines.kettle;
   const { fillingLimits } = plan;
   const min = fillingMin(plan);
   const { temperatureStart: first } = step;
-  const { duration } = fillingLimits ?? {};
-  if (min === undefined || duration === undefined) return [];
+  const { duration, durationMax = duration } = fillingLimits ?? {};
+  if (min === undefined || duration === undefined || durationMax === undefined) return [];
   const keep = { min, max: keptWarmMax(plan) };
   if (duration <= 0) return [tooCoolToStart({ first, ...keep }, say)];
   const planned = durationOf(step);
   if (planned === undefined) return [timeToFill({ duration }, say)];
-  if (planned <= duration) return [];
+  if (planned <= durationMax) return [];
   const packed = packedLot(plan);
   const told =
     packed && packsInTime({ full: Math.floor((packed.count * duration) / planned), count: packed.count }, say);
-  return [
-    [
-      coolsTooSoon({ duration, min }, say),
-      ...(told ? [told] : []),
-      inTime({ ...(packed && { packsPerMinute: rateFor(packed.count, duration) }), duration, ...keep }, say),
-    ].join(" "),
-  ];
+  const late =
+    planned <= duration
+      ? [mayCoolTooSoon({ min }, say)]
+      : [coolsTooSoon({ duration, min }, say), ...(told ? [told] : [])];
+  const rate = packed && { packsPerMinute: rateFor(packed.count, durationMax) };
+  return [[...late, inTime({ ...rate, duration: durationMax, ...keep }, say)].join(" ")];
 }
 
 /** How warm it is in the vessel at the first pack and at the last, once if that is the same. */

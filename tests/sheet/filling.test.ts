@@ -24,7 +24,7 @@ describe("the end of filling", () => {
     expect(text).toContain("predicted to cool below 57 °C 11 min after the first pack");
     expect(text).toContain("At the planned rate 650 of 1200 packs are full by then.");
     const [, rate] =
-      /To fill all in time: fill at least ([\d.]+) packs a minute, or keep the vessel between 57 °C and 62 °C/.exec(
+      /To fill all in time for certain: fill at least ([\d.]+) packs a minute, or keep the vessel between 57 °C and 62 °C/.exec(
         text,
       ) ?? [];
     const faster = runPlan(
@@ -33,6 +33,11 @@ describe("the end of filling", () => {
     expect(answerOf(hot, "filled-before-it-sets").verdict).toBe("not-met");
     expect(answerOf(faster, "filled-before-it-sets").verdict).toBe("met");
     expect(section(faster, "Fill")).not.toContain("To fill all");
+    const hardly = runPlan(changed(exampleJob(), ({ process }) => Object.assign(process.steps[9], { for: "9 min" })));
+    expect(answerOf(hardly, "filled-before-it-sets").verdict).toBe("not-known");
+    expect(section(hardly, "Fill")).toContain(
+      "What is left at the end may cool below 57 °C before the last pack is full",
+    );
   });
 
   test("names the time there is where no time of filling is stated, and stops what is too cool at the first pack", () => {

@@ -1,4 +1,5 @@
 import { temperatureAtViscosity } from "../../laws/index.js";
+import { longerWhileDrained } from "../pack.js";
 import { settingMarginOf } from "../setting.js";
 import type { Run } from "../state.js";
 import { by, otherwise, stated, unknown, where } from "../unknown.js";
@@ -13,6 +14,8 @@ export interface PlanFillingLimits {
   readonly temperatureMax?: number;
   /** From the first pack until the vessel is as cool as that, left to cool as in this run [s]; left out where it is kept warm. */
   readonly duration?: number;
+  /** So long the filling may take at most, for the last pack to be as warm as that for certain: what is left may lose as much heat as the full vessel did [s]; left out likewise. */
+  readonly durationMax?: number;
 }
 
 /** The limits of the filling; not known for what does not set, or without the setting temperature. */
@@ -29,11 +32,14 @@ export function fillingLimitsOf(run: Run, temperatureMax: number | undefined): P
       () => sets,
     ),
   );
+  const inTime = (): number => untilCooled(before, [filling], temperatureMin);
+  const longer = longerWhileDrained(charge, run.scaled);
   const isKeptWarm = "held" in step || "jacketAt" in step;
   return {
     temperatureMin,
     ...(temperatureMax !== undefined && { temperatureMax }),
-    ...(!isKeptWarm && where("duration", () => untilCooled(before, [filling], temperatureMin))),
+    ...(!isKeptWarm && where("duration", inTime)),
+    ...(!isKeptWarm && where("durationMax", () => inTime() / (longer ?? unknown("nothing-there")))),
   };
 }
 

@@ -1,6 +1,6 @@
 import type { Ends } from "../contents.js";
 import type { Basis, Figure } from "../figure.js";
-import type { Moment, Run } from "../state.js";
+import type { Moment, Run, State } from "../state.js";
 import { by, otherwise } from "../unknown.js";
 import { stirringLeftOut, takenForGranted, wallLeftOut } from "./taken-for-granted.js";
 
@@ -8,6 +8,11 @@ import { stirringLeftOut, takenForGranted, wallLeftOut } from "./taken-for-grant
 export function temperatureFigure(run: Run, moment: Moment, value: number, basis: readonly Basis[] = []): Figure {
   const { assumptions, warmerMax } = takenForGranted(run, moment);
   return { min: value, max: value + warmerMax, value, basis, ...(assumptions.length > 0 && { assumptions }) };
+}
+
+/** How cool a state of a moment may be [°C]: what is left while packs are filled cools faster than a full vessel. */
+export function coolestIn(state: State, { after, coolest }: Moment): number | null {
+  return state === after && coolest ? coolest() : state.temperature();
 }
 
 /** The same for a question of what is too warm: if the wall of the vessel is left out, up to the temperature at which the charge last was for certain. */

@@ -1,7 +1,7 @@
 import { atMost, type Figure } from "../figure.js";
 import { durationToSet, restOfPacks } from "../parts/after-filling.js";
 import { filledAt, fillingOf, fillingTakesTime, makesMelt, momentsOf, type WhichPack } from "../parts/moments.js";
-import { temperatureEnds } from "../parts/warmth.js";
+import { coolestIn, temperatureEnds } from "../parts/warmth.js";
 import type { Run } from "../state.js";
 import { unique } from "../unique.js";
 import { longerRest } from "./levers.js";
@@ -26,15 +26,19 @@ export const packQuestions: readonly Question[] = [
   }),
 ];
 
-/** Time from the end of filling until the centre of a pack has set [s]; the first pack has cooled meanwhile. What may have been filled warmer takes longer, and so does what gives off heat as it sets. */
+/** Time from the end of filling until the centre of a pack has set [s]; the first pack has cooled meanwhile. What may have been filled warmer takes longer, and so does what gives off heat as it sets; cooler takes less. */
 function sinceFilled(run: Run, place: WhichPack): Figure {
-  const cooled = place === "first-pack" ? fillingOf(run).duration() : 0;
+  const filling = fillingOf(run);
+  const isFirst = place === "first-pack";
+  const cooled = isFirst ? filling.duration() : 0;
   const since = (duration: number): number => Math.max(0, duration - cooled);
-  const { value = 0, basis, assumptions = [] } = durationToSet(run, filledAt(run, place));
-  const { max: warmest, assumptions: taken = [] } = temperatureEnds(run, fillingOf(run), filledAt(run, place));
+  const filled = filledAt(run, place);
+  const { value = 0, basis, assumptions = [] } = durationToSet(run, filled);
+  const { max: warmest, assumptions: taken = [] } = temperatureEnds(run, filling, filled);
+  const coolest = isFirst ? filled : coolestIn(filling.after, filling);
   const max = warmest === null ? null : durationToSet(run, warmest).max;
   return {
-    min: since(value),
+    min: coolest === null ? 0 : since(durationToSet(run, coolest).value ?? 0),
     value: since(value),
     max: max === null ? null : since(max),
     ...(basis && { basis }),

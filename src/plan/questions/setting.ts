@@ -4,7 +4,7 @@ import type { Basis } from "../figure.js";
 import { atLeast, atMost, between, exactly, type Figure, type Limit } from "../figure.js";
 import { momentsWith } from "../parts/in-vessel.js";
 import { takenForGranted } from "../parts/taken-for-granted.js";
-import { temperatureFigure } from "../parts/warmth.js";
+import { coolestIn, temperatureFigure } from "../parts/warmth.js";
 import { settingMarginOf } from "../setting.js";
 import type { Moment, Run, State } from "../state.js";
 import type { Step } from "../steps/index.js";
@@ -19,7 +19,10 @@ function settingMargin({ job }: Run): { readonly min: number } {
 
 /** Temperature of a state, with what is taken for granted in it. */
 function temperatureOf(state: State, moment: Moment, run: Run): Figure {
-  return temperatureFigure(run, moment, state.temperature(), moment.basis?.());
+  return {
+    ...temperatureFigure(run, moment, state.temperature(), moment.basis?.()),
+    min: coolestIn(state, moment),
+  };
 }
 
 function settingOf({ charge }: State): { readonly value: number; readonly basis: readonly Basis[] } {
@@ -88,13 +91,15 @@ function shorterFilling({ number: step, step: filling }: Moment): readonly Lever
 }
 
 /** How thick a melt is that cools: within the readings as they say, cooler than they go as thick as the coolest at least. */
-function viscosityFigure({ charge, temperature }: State, moment: Moment, run: Run): Figure {
+function viscosityFigure(state: State, moment: Moment, run: Run): Figure {
+  const { charge, temperature } = state;
   const { at, temperatureMin, temperatureMax } = charge.readings("cooling");
   const now = temperature();
+  const coolest = coolestIn(state, moment);
   const { assumptions, warmerMax } = takenForGranted(run, moment);
   return {
     min: now + warmerMax > temperatureMax ? 0 : at(Math.max(now + warmerMax, temperatureMin)),
-    max: now < temperatureMin ? null : at(Math.min(now, temperatureMax)),
+    max: coolest === null || coolest < temperatureMin ? null : at(Math.min(coolest, temperatureMax)),
     ...(now >= temperatureMin && now <= temperatureMax && { value: at(now) }),
     basis: [{ kind: "reading", key: "bench-viscosities", source: charge.job.bench.source }],
     ...(assumptions.length > 0 && { assumptions }),

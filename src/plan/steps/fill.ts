@@ -1,7 +1,7 @@
 import { fields, maybe, plain, quantity, text, word } from "../../formula/entry.js";
 import type { Quantity } from "../../units/index.js";
 import { wait } from "../balance.js";
-import { packCooling, packsIn } from "../pack.js";
+import { longerWhileDrained, packCooling, packsIn } from "../pack.js";
 import type { Turn } from "../state.js";
 import { cell, known, otherwise } from "../unknown.js";
 import { warmJacket } from "../warm-jacket.js";
@@ -66,6 +66,13 @@ export const fill: StepKind<FillDocument> = {
         ...(stood.assumptions?.() ?? []),
         ...(otherwise(changes, () => false) ? (["vessel-full-while-filling"] as const) : []),
       ]),
+      coolest: cell(() => {
+        const own = stood.temperature();
+        if (duration() === 0 || state.onHeat) return own;
+        const longer = longerWhileDrained(state.charge, scaled);
+        if (longer === null) return null;
+        return Math.min(own, wait(state, known(longer * duration()), speed, warmed).temperature());
+      }),
       charge: state.charge.portion(scaled.lot.delivered),
       inPacks: true,
       ...(turns && { turns: known(turns) }),

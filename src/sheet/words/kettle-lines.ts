@@ -121,10 +121,12 @@ export const kettleLines = {
     `The first pack is planned at ${say.celsius(first)}, which is too cool. Fill nothing until the vessel is warm enough, and keep it ${between(keep, say)} until the last pack is full.`,
   coolsTooSoon: ({ duration, min }: { readonly duration: number; readonly min: number }, say: Say): string =>
     `The vessel is predicted to cool below ${say.celsius(min)} ${say.duration(duration)} after the first pack.`,
+  mayCoolTooSoon: ({ min }: { readonly min: number }, say: Say): string =>
+    `What is left at the end may cool below ${say.celsius(min)} before the last pack is full: less of it cools faster.`,
   packsInTime: ({ full, count }: { readonly full: number; readonly count: number }, say: Say): string =>
     `At the planned rate ${say.number(full, 2)} of ${say.count(count)} packs are full by then.`,
   inTime: (of: Between & { readonly packsPerMinute?: number; readonly duration: number }, say: Say): string =>
-    `To fill all in time: fill ${of.packsPerMinute === undefined ? `within ${say.duration(of.duration)}` : `at least ${say.number(of.packsPerMinute, 3)} packs a minute`}, or keep the vessel ${between(of, say)}.`,
+    `To fill all in time for certain: fill ${of.packsPerMinute === undefined ? `within ${say.duration(of.duration)}` : `at least ${say.number(of.packsPerMinute, 3)} packs a minute`}, or keep the vessel ${between(of, say)}.`,
   timeToFill: ({ duration }: { readonly duration: number }, say: Say): string =>
     `From the first pack on there are about ${say.duration(duration)} until the vessel is too cool to fill.`,
   noToppingUp: ({ firstPack, lastPack }: Waited, say: Say): string =>

@@ -280,7 +280,19 @@ class Run:
         if not wait:
             return Moment(number, step, state, state, 0.0)
         duration, end, path = self.cooled(state, None, duration=wait)
-        return Moment(number, step, state, state.but(t=end), duration, path)
+        moment = Moment(number, step, state, state.but(t=end), duration, path)
+        moment.coolest = self.drained(state, wait)
+        return moment
+
+    def drained(self, state, wait):
+        """How cool the last pack may be: the mass falls evenly to it and what stays behind, and the loss does not."""
+        mass = sum(state.contents.values())
+        left = 1 - self.delivered * (1 - 1 / self.job["batch"]["target"].get("packs", math.inf)) / mass
+        if left <= 0:
+            return None
+        capacity, _ = self.capacity(state)
+        fall = lambda time, y: [-self.loss * (y[0] - self.room) / (capacity(y[0]) * (1 - (1 - left) * time / wait))]
+        return float(solve_ivp(fall, (0, wait), [state.t], method="DOP853", **TOLERANCE).y[0][-1])
 
     def do_rest(self, number, step, state, usual):
         return Moment(number, step, state, state, q(step["for"]))

@@ -169,14 +169,18 @@ class HotQuestions:
         fill = run.moments[self.filling]
         sets = run.sets_at(fill.before.contents)
         at = lambda place: {"step": fill.number, "place": place}
+        coolest = {"first-pack": fill.before.t, "last-pack": getattr(fill, "coolest", fill.after.t)}
         self.answers.ask(key("filled-before-it-sets", fill.number), [
-            {"at": at(place), "figure": known(t), "limit": least(sets), "margin": self.margin} for place, t in self.packs_filled()])
+            {"at": at(place), "figure": between(coolest[place], t, t), "limit": least(sets), "margin": self.margin}
+            for place, t in self.packs_filled()])
         readings = run.readings(fill.before.contents, "cooling")
         pourable = self.bench.get("pourableViscosityMax")
         limit = most(q(pourable)) if pourable else least(OPEN)
         states = []
         for place, t in self.packs_filled():
             figure = known(readings(t)) if readings.covers(t) else between(readings.thickest, None) if t < readings.low else between(None, readings.thinnest)
+            cold = coolest[place]
+            figure["max"] = None if cold is None or cold < readings.low else readings(min(cold, readings.high))
             states.append({"at": at(place), "figure": figure, "limit": limit})
         self.answers.ask(key("pours-into-the-pack", fill.number), states)
 
@@ -433,8 +437,10 @@ class HotQuestions:
                     continue
                 # From the end of filling: the first pack has cooled meanwhile.
                 sets, gone = run.sets_at(fill.after.contents), fill.duration if place == "first-pack" else 0
+                cold = getattr(fill, "coolest", start) if place == "last-pack" else start
                 time, slower = pack.until(start, sets), self.slower(fill.after.contents, start)
-                figure = [None if one is None else max(0.0, one - gone) for one in (time, slower and time * slower, time)]
+                quick = 0.0 if cold is None else self.pack_of(cold).until(cold, sets)
+                figure = [None if one is None else max(0.0, one - gone) for one in (quick, slower and time * slower, time)]
                 states.append({"at": at, "figure": between(*figure), "limit": most(rest.duration)})
             self.answers.ask("set-at-centre", states)
         fill_questions(self)

@@ -152,10 +152,12 @@ export const kettle: Lines["kettle"] = {
     `Die erste Packung ist bei ${say.celsius(first)} geplant, das ist zu kalt. Nichts füllen, bis der Kessel warm genug ist, und ihn ${keptAt(keep, say)} halten, bis die letzte Packung voll ist.`,
   coolsTooSoon: ({ duration, min }, say) =>
     `Der Kessel kühlt voraussichtlich ${say.duration(duration)} nach der ersten Packung unter ${say.celsius(min)} ab.`,
+  mayCoolTooSoon: ({ min }, say) =>
+    `Was am Ende übrig ist, kann unter ${say.celsius(min)} abkühlen, bevor die letzte Packung voll ist: weniger davon kühlt schneller.`,
   packsInTime: ({ full, count }, say) =>
     `Bei der geplanten Geschwindigkeit sind bis dahin ${say.number(full, 2)} von ${say.count(count)} Packungen voll.`,
   inTime: ({ packsPerMinute, duration, ...keep }, say) =>
-    `Damit alle voll werden: ${packsPerMinute === undefined ? `innerhalb von ${say.duration(duration)} füllen` : `mindestens ${say.number(packsPerMinute, 3)} Packungen je Minute`}, oder den Kessel ${keptAt(keep, say)} halten.`,
+    `Damit sicher alle voll werden: ${packsPerMinute === undefined ? `innerhalb von ${say.duration(duration)} füllen` : `mindestens ${say.number(packsPerMinute, 3)} Packungen je Minute`}, oder den Kessel ${keptAt(keep, say)} halten.`,
   timeToFill: ({ duration }, say) =>
     `Von der ersten Packung an bleiben etwa ${say.duration(duration)}, bis der Kessel zum Füllen zu kalt ist.`,
   noToppingUp: ({ firstPack, lastPack }, say) =>
