@@ -28,15 +28,15 @@ describe("the wall of the vessel, if its mass is not stated, keeps the melt warm
     const [min, max] = [known(figure.min), known(figure.max)];
     expect(max).toBeGreaterThan(min);
     expect(figure.assumptions).toContain("vessel-wall-left-out");
-    expect([min - 1, min + 1, max - 1, max + 1].map((rest) => verdictOf(resting(rest), "set-at-centre"))).toEqual([
-      "not-met",
+    // What is left for the last pack may have set by the time that it is filled.
+    expect(min).toBe(0);
+    expect([min + 1, max - 1, max + 1].map((rest) => verdictOf(resting(rest), "set-at-centre"))).toEqual([
       "not-known",
       "not-known",
       "met",
     ]);
-    // With the wall there is a narrower figure, between those.
+    // With the wall there is a narrower figure.
     const whole = answerOf(withWall, "set-at-centre").figure;
-    expect(known(whole.min)).toBeGreaterThan(min);
     expect(known(whole.max)).toBeLessThan(max);
   });
 

@@ -33,14 +33,16 @@ function moved(find: (step: { do: string; phase?: string }) => boolean, to: numb
 }
 
 describe("the example of the docs", () => {
-  test("runs, and every question is answered but one that lacks a reading", () => {
+  test("runs, and every question is answered but the motor's and what rests on how cool the last pack is", () => {
     const plan = runPlan(job);
-    // The last pack is filled 1.1 K above setting, which is less than the 2 K that are to be kept. How thick phase A is
+    // The last pack is filled 1.1 K above setting, which is less than the 2 K that are to be kept; what is left
+    // for it may be cooler, and thicker than was read. How thick phase A is
     // as it cools was not read, so that what the stirrer asks of its motor there is not known.
     expect(
       plan.answers.filter((one) => one.verdict !== "met").map(({ id, verdict, at }) => [id, verdict, at.step]),
     ).toEqual([
       ["filled-before-it-sets", "not-met", 10],
+      ["pours-into-the-pack", "not-known", 10],
       ["motor-power", "not-known", 5],
       ["motor-torque", "not-known", 5],
     ]);
@@ -182,11 +184,23 @@ describe("the order of the steps", () => {
   test("the margin above setting is kept until the last pack is full", () => {
     const filled = (margin: string) =>
       answerOf(
-        changed(job, (draft) => Object.assign(draft.process, { settingMargin: margin })),
+        changed(job, (draft) => {
+          draft.process.settingMargin = margin;
+          draft.process.steps[9].for = "2 min";
+        }),
         "filled-before-it-sets",
       );
-    expect([filled("1 K"), filled("1.2 K")].map(({ verdict }) => verdict)).toEqual(["met", "not-met"]);
-    expect(filled("1 K").at.place).toBe("last-pack");
+    const { figure, limit, at } = filled("2 K");
+    const sets = limit.min?.value ?? Number.NaN;
+    const [coolest, full] = [(figure.min ?? Number.NaN) - sets, (figure.value ?? Number.NaN) - sets];
+    const margins = [coolest - 0.01, coolest + 0.01, full - 0.01, full + 0.01];
+    expect(margins.map((kelvin) => filled(`${kelvin} K`).verdict)).toEqual([
+      "met",
+      "not-known",
+      "not-known",
+      "not-met",
+    ]);
+    expect(at.place).toBe("last-pack");
   });
 
   test("a charge that stays below the dissolving temperature is found", () => {
