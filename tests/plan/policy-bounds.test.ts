@@ -6,6 +6,7 @@ import { questions } from "../../src/plan/questions/index.js";
 import { readJob } from "../../src/plan/read.js";
 import { answerOf, known } from "../support/answers.js";
 import { changed, coldJob, type Draft, exampleJob } from "../support/example.js";
+import { allJobsByName } from "./jobs/jobs.js";
 
 const kettle = exampleJob();
 
@@ -163,5 +164,25 @@ describe("droplets of one size", () => {
     const [below, above] = [0.638, 0.642].map((oil) => gel(amountAt(oil)));
     expect([below?.oil, above?.oil].map((oil) => known(oil) < 0.64)).toEqual([true, false]);
     expect(known(below?.figure?.min)).toBeGreaterThan(known(above?.figure?.min));
+  });
+});
+
+describe("a vacuum", () => {
+  it("widens bubbles that were measured under one standard atmosphere, as their volume goes with its inverse", () => {
+    // 0.8 mm in the room, drawn to 60 mbar; an ideal gas at one temperature.
+    const { figure } = answerOf(runPlan(coldJob()), "air-is-released", { step: 7 });
+    expect(known(figure.value) / (0.8e-3 * (101_325 / 6000) ** (1 / 3))).toBeCloseTo(1, 12);
+  });
+
+  it("boils a material out at its share in moles, in an oil of 0.88 kg/mol", () => {
+    const job = known(allJobsByName()["vacuum-foams-over"]);
+    const plan = runPlan(job);
+    const { limit, beside } = answerOf(plan, "vacuum-boils", { material: "alcohol" });
+    const { mass = 0 } = plan.weighing.lines.find(({ material }) => material === "alcohol") ?? {};
+    const share = mass / plan.weighing.total;
+    // Raoult's law, with the Antoine constants of the job's document.
+    const saturated = Math.exp(23.8 - 3800 / (Number(beside?.["temperature"]) + 273.15 - 41.7));
+    const moles = share / 0.04607 / (share / 0.04607 + (1 - share) / 0.88);
+    expect(known(limit.min?.value) / (moles * saturated)).toBeCloseTo(1, 4);
   });
 });
