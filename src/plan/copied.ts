@@ -1,4 +1,4 @@
-/** A result of the caller's own: a run keeps what it found for the next one, and what a caller writes into a result must not change that. */
+/** A copy for the caller. A run keeps its results for the next one, so that a caller must not write into those. */
 export function copied<T>(value: T): T {
   if (typeof value !== "object" || value === null) return value;
   if (Array.isArray(value)) return value.map(copied) as T;

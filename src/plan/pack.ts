@@ -45,7 +45,7 @@ export function packsIn({ pack }: Job, { packsOfLot, lot: { delivered }, density
 /**
  * How many times as long a full vessel takes to cool as far as what is left for the last pack, if that goes on losing as
  * much heat as the full vessel did: with a mass that falls evenly to the share x, −ln x/(1 − x). The wetted wall shrinks
- * with the level, so it is an end, and no law says how far within it the truth lies. `null` if nothing is left.
+ * with the level, so this is a bound; no law says how far within it the truth lies. `null` if nothing is left.
  */
 export function longerWhileDrained({ job, mass }: Charge, scaled: ScaledBatch): number | null {
   const { delivered } = scaled.lot;

@@ -11,7 +11,8 @@ import { type ReadJob, readJob } from "./read.js";
 import { type Begun, runSteps, weighedOf } from "./run.js";
 import { scaledBatch } from "./setting.js";
 import type { Run } from "./state.js";
-import { otherwise } from "./unknown.js";
+import type { Step } from "./steps/index.js";
+import { otherwise, remembered } from "./unknown.js";
 
 /** A job that was read and is ready to be run. It holds functions: a worker prepares from text. */
 export type PreparedJob = ReadJob;
@@ -101,32 +102,34 @@ function yieldStressBefore(job: Job): number | undefined {
   );
 }
 
-/** The first run of each job. The job is the same for every further run that changes nothing or steps alone. */
-const firstRuns: WeakMap<Job, Run> = new WeakMap();
-
-/** The run of a prepared job: one weighed lot through all steps. Steps that were run before are not run again, up to the first that is another. */
+/** The run of a prepared job: one weighed lot through all steps. Steps that the first run of the job has too are not run again, up to the first that differs. */
 export function runOf({ job, steps }: ReadJob): Run {
-  const first = firstRuns.get(job);
-  const other = first ? steps.findIndex((step, i) => step !== first.moments[i]?.step) : 0;
-  if (first && other < 0) return first;
-  const run = leavesFilmOpen(job)
-    ? runWithFilm(job, steps)
-    : runOn(job, steps, first && { ...first, moments: first.moments.slice(0, other) });
-  if (!first) firstRuns.set(job, run);
-  return run;
+  return runsOf(job)(steps);
 }
+
+const runsOf = remembered((job: Job) => {
+  let first: Run | undefined;
+  return remembered((steps: ReadJob["steps"]): Run => {
+    const isOther = (step: Step, i: number): boolean => step !== first?.moments[i]?.step;
+    const run = leavesFilmOpen(job)
+      ? runWithFilm(job, steps)
+      : runOn(job, steps, first && { ...first, moments: first.moments.slice(0, steps.findIndex(isOther)) });
+    first ??= run;
+    return run;
+  });
+});
 
 function runOn(job: Job, steps: ReadJob["steps"], begun: Begun = begin(job, scaledOf(job))): Run {
   fitPortions(steps, begun.scaled);
   return runSteps(job, steps, begun);
 }
 
-/** Nothing is run yet of a lot as it is weighed. */
+/** A weighed lot of which nothing has been run. */
 function begin(job: Job, scaled: ScaledBatch): Begun {
   return { scaled, weighed: weighedOf(job, scaled), moments: [] };
 }
 
-/** How much melt stays in the vessel a first run shows, with the set gel's film in place of it. */
+/** A trial run with the film of the set gel shows how much melt stays in the vessel; the run itself is made with that. */
 function runWithFilm(job: Job, steps: ReadJob["steps"]): Run {
   const trial = runOn(job, steps, begin(job, scaledBatch(job, yieldStressBefore(job) ?? anyFilm)));
   const scaled = otherwise(

@@ -40,12 +40,12 @@ function emptyVessel(job: Job): State {
   };
 }
 
-/** Steps that were run over the same lot, from the first on. */
+/** A weighed lot, and the steps that it has been through. */
 export interface Begun extends Pick<Run, "scaled" | "weighed"> {
   readonly moments: readonly Moment[];
 }
 
-/** Runs the steps of a process over one weighed lot, from an empty vessel or from where the first of them were run to, and keeps every moment. */
+/** Runs the steps of a process over one weighed lot, from an empty vessel or from the end of those that were run before, and keeps every moment. */
 export function runSteps(job: Job, steps: readonly Step[], { scaled, weighed, moments: begun }: Begun): Run {
   let state = begun.at(-1)?.after ?? emptyVessel(job);
   const { stirrer } = job.vessel;

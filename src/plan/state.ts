@@ -98,7 +98,7 @@ export interface Outcome {
   readonly durationEnds?: Cell<{ readonly min: number; readonly max: number | null }>;
   /** [°C]. */
   readonly temperature: Cell<number>;
-  /** How cool what is left in the vessel may be at the end [°C], if it loses as much heat as when it was full; `null` for no end. Left out where it does not grow less. */
+  /** How cool what is left in the vessel may be at the end [°C]: it may go on losing as much heat as when the vessel was full; `null` if nothing bounds it. Left out where nothing leaves the vessel. */
   readonly coolest?: Cell<number | null>;
   /** What the charge goes through, for what accumulates on the way. */
   readonly segments: Cell<readonly Segment[]>;

@@ -24,7 +24,7 @@ describe("the end of filling", () => {
     expect(text).toContain("predicted to cool below 57 °C 11 min after the first pack");
     expect(text).toContain("At the planned rate 650 of 1200 packs are full by then.");
     const [, rate] =
-      /To fill all in time for certain: fill at least ([\d.]+) packs a minute, or keep the vessel between 57 °C and 62 °C/.exec(
+      /To be sure that all are filled in time: fill at least ([\d.]+) packs a minute, or keep the vessel between 57 °C and 62 °C/.exec(
         text,
       ) ?? [];
     const faster = runPlan(
@@ -32,12 +32,10 @@ describe("the end of filling", () => {
     );
     expect(answerOf(hot, "filled-before-it-sets").verdict).toBe("not-met");
     expect(answerOf(faster, "filled-before-it-sets").verdict).toBe("met");
-    expect(section(faster, "Fill")).not.toContain("To fill all");
+    expect(section(faster, "Fill")).not.toContain("To be sure that all");
     const hardly = runPlan(changed(exampleJob(), ({ process }) => Object.assign(process.steps[9], { for: "9 min" })));
     expect(answerOf(hardly, "filled-before-it-sets").verdict).toBe("not-known");
-    expect(section(hardly, "Fill")).toContain(
-      "What is left at the end may cool below 57 °C before the last pack is full",
-    );
+    expect(section(hardly, "Fill")).toContain("it may be cooler than 57 °C before the last pack is full");
   });
 
   test("names the time there is where no time of filling is stated, and stops what is too cool at the first pack", () => {
@@ -54,7 +52,7 @@ test("a gel that sets before its packs are full is stopped in the list, in the s
   const [, first = ""] = toMarkdown({ plan: lip }).split("## Before you start\n\n")[1]?.split("\n\n") ?? [];
   expect(first).toMatch(/^- NOT MET: The mix comes too near to its setting temperature before the last pack is full/);
   expect(section(lip, "Do")).toContain(
-    "Fill the packs, 40 a minute, stirrer off. Stop when the vessel is cooler than 59.6 °C, and set what is left aside until the owner of the formula decides on it",
+    "Fill the packs, 40 a minute, stirrer off. Stop when the vessel is cooler than 59.6 °C, and set the rest aside: the owner of the formula decides what becomes of it",
   );
   const text = section(lip, "Fill");
   expect(text).toContain(

@@ -52,7 +52,7 @@ function isInAnother({ weighing }: Plan, key: string): boolean {
 const verbs: { readonly [Do in PlanStep["step"]["do"]]: RegExp } = {
   charge: /^(Charge|Stir in) /,
   heat: /^Heat to /,
-  hold: /^Hold /,
+  hold: /^(Turn the heat down and hold at \d+ °C|Hold ((on|off) the heat|with the jacket)) /,
   "take off the heat": /^Take the vessel off the heat/,
   cool: /^(Let cool|Cool through the jacket)/,
   check: /^Check /,

@@ -80,7 +80,7 @@ describe("limits in the step", () => {
 
   test("name the end of filling, and where the heater has to stop", () => {
     expect(fillingMin(hot)).toBe(57);
-    expect(instruction(hot, 10)).toContain("Stop when the vessel is cooler than 57 °C, and set what is left aside");
+    expect(instruction(hot, 10)).toContain("Stop when the vessel is cooler than 57 °C, and set the rest aside");
     // At 85 °C the wall is up to 104.2 °C: at 100.8 °C it would reach 30 K below the flash point of 150 °C.
     const heating = hot.timeline[1];
     expect(heating && neverAbove(hot, heating)).toBe(100);
@@ -136,14 +136,14 @@ describe("limits in the step", () => {
   });
 
   test("have the heater turned down for a hold, a decision where something is open, and the rules of a second oil", () => {
-    expect(instruction(hot, 3)).toContain("Hold on the heat, turned down to keep 85 °C, for 15 min");
+    expect(instruction(hot, 3)).toContain("Turn the heat down and hold at 85 °C for 15 min");
     const decision = "Owner of the formula: ☐ may start ☐ do not start, name:";
     expect(toMarkdown({ plan: hot })).toContain(decision);
     const settled = { ...hot, answers: hot.answers.filter(({ verdict }) => verdict === "met"), notes: [] };
     expect(toMarkdown({ plan: settled })).not.toContain(decision);
     const [, two] = plans.find(([name]) => name === "two-oils-in-three-lots") ?? [];
-    expect(two && toMarkdown({ plan: two })).toContain("Add as told under phase B.");
-    expect(toMarkdown({ plan: hot })).not.toContain("as told under");
+    expect(two && toMarkdown({ plan: two })).toContain("Follow the instructions under phase B.");
+    expect(toMarkdown({ plan: hot })).not.toContain("Follow the instructions under");
   });
 
   test("have a row for what stays in the vessel where no loss is planned", () => {

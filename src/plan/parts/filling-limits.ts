@@ -2,7 +2,7 @@ import { temperatureAtViscosity } from "../../laws/index.js";
 import { longerWhileDrained } from "../pack.js";
 import { settingMarginOf } from "../setting.js";
 import type { Run } from "../state.js";
-import { by, otherwise, stated, unknown, where } from "../unknown.js";
+import { by, cell, otherwise, stated, unknown, where } from "../unknown.js";
 import { fillingOf, isMelt } from "./moments.js";
 import { untilCooled } from "./time-to-set.js";
 
@@ -14,7 +14,7 @@ export interface PlanFillingLimits {
   readonly temperatureMax?: number;
   /** From the first pack until the vessel is as cool as that, left to cool as in this run [s]; left out where it is kept warm. */
   readonly duration?: number;
-  /** So long the filling may take at most, for the last pack to be as warm as that for certain: what is left may lose as much heat as the full vessel did [s]; left out likewise. */
+  /** Longest filling for which the last pack is certain to be that warm, even if what is left loses as much heat as the full vessel did [s]; left out where it is kept warm. */
   readonly durationMax?: number;
 }
 
@@ -32,14 +32,14 @@ export function fillingLimitsOf(run: Run, temperatureMax: number | undefined): P
       () => sets,
     ),
   );
-  const inTime = (): number => untilCooled(before, [filling], temperatureMin);
+  const untilTooCool = cell(() => untilCooled(before, [filling], temperatureMin));
   const longer = longerWhileDrained(charge, run.scaled);
   const isKeptWarm = "held" in step || "jacketAt" in step;
   return {
     temperatureMin,
     ...(temperatureMax !== undefined && { temperatureMax }),
-    ...(!isKeptWarm && where("duration", inTime)),
-    ...(!isKeptWarm && where("durationMax", () => inTime() / (longer ?? unknown("nothing-there")))),
+    ...(!isKeptWarm && where("duration", untilTooCool)),
+    ...(!isKeptWarm && where("durationMax", () => untilTooCool() / (longer ?? unknown("nothing-there")))),
   };
 }
 

@@ -23,7 +23,7 @@ export const emulsionLines = {
   },
   additionsOf: ({ phase, step }: { readonly phase: string; readonly step: number }, say: Say): string =>
     `Additions of phase ${phase} (step ${say.count(step)})`,
-  asFor: ({ phase }: { readonly phase: string }): string => `Add as told under phase ${phase}.`,
+  asFor: ({ phase }: { readonly phase: string }): string => `Follow the instructions under phase ${phase}.`,
   additionsOfStep: ({ step }: { readonly step: number }, say: Say): string => `Additions (step ${say.count(step)})`,
   pour: (): string => "Pour each addition in a thin stream where the stirrer draws it in. Then keep stirring and wait.",
   pourNoFaster: ({ rate }: { readonly rate: number }, say: Say): string =>

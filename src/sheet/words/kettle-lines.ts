@@ -74,7 +74,7 @@ export const kettleLines = {
   airBackIn: (): string =>
     "Watch the foam meanwhile. Then stop the stirrer, let the air back in slowly, and open only when the gauge shows no vacuum",
   stopBelow: ({ min }: { readonly min: number }, say: Say): string =>
-    `Stop when the vessel is cooler than ${say.celsius(min)}, and set what is left aside until the owner of the formula decides on it`,
+    `Stop when the vessel is cooler than ${say.celsius(min)}, and set the rest aside: the owner of the formula decides what becomes of it`,
   massOf: ({ material, mass }: { readonly material: string; readonly mass: string }): string => `${mass} ${material}`,
   premixOf: ({ name, mass }: { readonly name: string; readonly mass: string }): string => `${mass} premix ${name}`,
   /** Of what was made into a paste beforehand. */
@@ -122,11 +122,11 @@ export const kettleLines = {
   coolsTooSoon: ({ duration, min }: { readonly duration: number; readonly min: number }, say: Say): string =>
     `The vessel is predicted to cool below ${say.celsius(min)} ${say.duration(duration)} after the first pack.`,
   mayCoolTooSoon: ({ min }: { readonly min: number }, say: Say): string =>
-    `What is left at the end may cool below ${say.celsius(min)} before the last pack is full: less of it cools faster.`,
+    `The less is left in the vessel, the faster it cools: it may be cooler than ${say.celsius(min)} before the last pack is full.`,
   packsInTime: ({ full, count }: { readonly full: number; readonly count: number }, say: Say): string =>
     `At the planned rate ${say.number(full, 2)} of ${say.count(count)} packs are full by then.`,
   inTime: (of: Between & { readonly packsPerMinute?: number; readonly duration: number }, say: Say): string =>
-    `To fill all in time for certain: fill ${of.packsPerMinute === undefined ? `within ${say.duration(of.duration)}` : `at least ${say.number(of.packsPerMinute, 3)} packs a minute`}, or keep the vessel ${between(of, say)}.`,
+    `To be sure that all are filled in time: fill ${of.packsPerMinute === undefined ? `within ${say.duration(of.duration)}` : `at least ${say.number(of.packsPerMinute, 3)} packs a minute`}, or keep the vessel ${between(of, say)}.`,
   timeToFill: ({ duration }: { readonly duration: number }, say: Say): string =>
     `From the first pack on there are about ${say.duration(duration)} until the vessel is too cool to fill.`,
   noToppingUp: ({ firstPack, lastPack }: Waited, say: Say): string =>

@@ -75,11 +75,12 @@ export const steps: Words["steps"] = {
   },
   hold: (step, say) => {
     const { for: duration, at, jacketAt } = read(step, "hold");
-    const where =
-      say.given(at, (warm) => ` off the heat at ${say.celsius(warm)}`) ||
-      onJacket(jacketAt, say) ||
-      ` on the heat${say.given(step.temperatureEnd, (warm) => `, turned down to keep ${say.celsius(warm)},`)}`;
-    return `Hold${where} for ${say.duration(duration)}${stirring(step, say)}`;
+    const how =
+      say.given(at, (warm) => `Hold off the heat at ${say.celsius(warm)}`) ||
+      say.given(jacketAt, (warm) => `Hold${onJacket(warm, say)}`) ||
+      say.given(step.temperatureEnd, (warm) => `Turn the heat down and hold at ${say.celsius(warm)}`) ||
+      "Hold on the heat";
+    return `${how} for ${say.duration(duration)}${stirring(step, say)}`;
   },
   "take off the heat": () => "Take the vessel off the heat, or switch the heater off",
   cool: (step, say) => {

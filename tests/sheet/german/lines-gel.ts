@@ -142,7 +142,7 @@ export const emulsion: Lines["emulsion"] = {
     froude: "gleiche Froude-Zahl",
   },
   additionsOf: ({ phase, step }, say) => `Zugaben von Phase ${phase} (Schritt ${say.count(step)})`,
-  asFor: ({ phase }) => `Zugeben, wie unter Phase ${phase} gesagt.`,
+  asFor: ({ phase }) => `Wie unter Phase ${phase} beschrieben vorgehen.`,
   additionsOfStep: ({ step }, say) => `Zugaben (Schritt ${say.count(step)})`,
   pour: () => "Jede Zugabe in dünnem Strahl dort eingießen, wo der Rührer sie einzieht. Dann weiterrühren und warten.",
   pourNoFaster: ({ rate }, say) =>

@@ -153,7 +153,7 @@ export const kettle: Lines["kettle"] = {
   coolsTooSoon: ({ duration, min }, say) =>
     `Der Kessel kühlt voraussichtlich ${say.duration(duration)} nach der ersten Packung unter ${say.celsius(min)} ab.`,
   mayCoolTooSoon: ({ min }, say) =>
-    `Was am Ende übrig ist, kann unter ${say.celsius(min)} abkühlen, bevor die letzte Packung voll ist: weniger davon kühlt schneller.`,
+    `Je weniger im Kessel ist, desto schneller kühlt es ab: Es kann kälter als ${say.celsius(min)} sein, bevor die letzte Packung voll ist.`,
   packsInTime: ({ full, count }, say) =>
     `Bei der geplanten Geschwindigkeit sind bis dahin ${say.number(full, 2)} von ${say.count(count)} Packungen voll.`,
   inTime: ({ packsPerMinute, duration, ...keep }, say) =>
