@@ -72,7 +72,7 @@ export class Charge {
     return new Charge(this.job, [...this.contents, ...more], this.molten, this.heated);
   }
 
-  /** So much of it, mixed as it is. */
+  /** A given mass of it [kg], of the same composition. */
   portion(mass: number): Charge {
     return new Charge(this.job, portionOf(this.contents, mass), this.molten, this.heated);
   }
