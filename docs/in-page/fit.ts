@@ -1,4 +1,4 @@
-/** A box that scrolls says so, and can be reached by a keyboard; what fits does neither. */
+/** Marks a box that scrolls, and lets the keyboard reach it; takes both away once its content fits. */
 function mark(box: Element): void {
   const hidden = box.scrollWidth - box.clientWidth;
   if (hidden > 0) box.setAttribute("tabindex", "0");

@@ -37,7 +37,7 @@ function rank(entry: Entry): number | undefined {
   return check && (isOutside(check) ? 0 : rankOf(check));
 }
 
-/** A figure of a source, or one of ours: the reason says it, or that nothing else holds it than what the library prints. */
+/** A figure of a source, or one of ours: by its reason, or because only the library's own output holds it. */
 function sortOf(entry: Entry): Reason["sort"] {
   const check = holderOf(entry);
   if (check) return check.aside !== "own output" ? "figure" : isRefusal(check) ? "setting" : "judgement";
@@ -110,7 +110,7 @@ function survivors(all: readonly Entry[]): string[] {
   });
 }
 
-/** What no check from outside and no other method holds, by what the check rests on that does. */
+/** The constants that no check from outside and no independent method holds, by the source of the check that does. */
 function lesserHeld(all: readonly Entry[]): string[] {
   const held = new Map<string, Entry[]>();
   for (const entry of all) {
@@ -135,13 +135,13 @@ export function constantsSection(): readonly string[] {
   return [
     "## Constants",
     "",
-    `The library ships ${all.length} constants: numbers of tables, coefficients of correlations, factors of units and bases of logarithms, found by walking the sources. Each was made 1 % larger, twice, half and ten times as large, natural and decimal logarithms were exchanged, 273.15 was left out, and all checks were run on each change. ${caught} cannot move by 1 %, or to another base, without failing a check; of the ${unseen.length} that 1 % moves unseen ${settings} are settings. The table says by which grade the surest check is that fails.`,
+    `The library ships ${all.length} constants: numbers of tables, coefficients of correlations, factors of units and bases of logarithms, found by walking the sources. Each was made 1 % larger, twice, half and ten times as large, natural and decimal logarithms were exchanged, 273.15 was left out, and all checks were run on each change. ${caught} cannot move by 1 %, or to another base, without failing a check; ${unseen.length} can move by 1 % unnoticed, and ${settings} of these are settings. The table counts them by the grade of the surest check that fails.`,
     "",
     ...counts(all),
     "",
     "A setting is where a search begins, how finely it goes, or a limit of ours beyond which a law is refused: 1 % more moves no figure. A judgement is a band, a tolerance or a default of ours: no source prints it, and the checks that hold it repeat what the pages state. Both stand in the first rows and are left out of the last ones. The end of a range that a source states is a figure: a check just beyond it must be refused.",
     "",
-    "Rows of tables that are from memory were written down a second time; that finds a slip, not a wrong memory. For each the sources were searched for again, by several words and figures, in several languages; the [Bibliography](bibliography.md) says with each source what was looked for and how far it was found: `codex-210-1999`, `nist-hb-133`, `oiml-r-87-2004`, `sccs-1647-22`.",
+    "Rows of tables that are from memory were written down a second time, which finds a slip but not a wrong memory. Their sources were searched for again, by several words and figures, in several languages; the [Bibliography](bibliography.md) says for each source what was searched for and what was found: `codex-210-1999`, `nist-hb-133`, `oiml-r-87-2004`, `sccs-1647-22`.",
     "",
     ...shares(all),
     "",
@@ -151,9 +151,9 @@ export function constantsSection(): readonly string[] {
     "",
     ...survivors(all),
     "",
-    "### Held by less than an outside check or another method",
+    "### Held by weaker checks alone",
     "",
-    "Each by the surest check that it fails when it is 1 % larger, with what that check rests on.",
+    "Constants that no check from outside and no independent method holds, each with the grade and the source of the surest check that fails when it is 1 % larger.",
     "",
     ...lesserHeld(all),
   ];

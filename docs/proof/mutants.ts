@@ -59,7 +59,7 @@ export function mutantsPage(): string {
     "",
     "## Lines and branches",
     "",
-    "No test notices a change of a line that none reaches. `npm run coverage` counts the lines and branches of each folder of `src` that the tests reach, without the suites that run the package, the site or another process; no comment in the source leaves anything out. 99 % of lines and 97 % of branches are asked for. A branch that is left is as a rule what stands in for a value that the types allow to be missing.",
+    "A test can notice a change only in a line that it runs. `npm run coverage` counts the lines and branches of each folder of `src` that the tests run, without the suites that test the package, the site or another process; no comment in the source leaves code out of the count. The aims are 99 % of lines and 97 % of branches. Most branches that no test runs are there for a value that the types allow to be missing.",
     "",
     ...table(
       ["", "lines", "branches"],

@@ -27,7 +27,7 @@ export function runtimesPage(): string {
   return [
     "# Runtimes",
     "",
-    `The same inputs give the same figures everywhere, except for the last digits, because each engine has its own powers, logarithms and sines. The inputs of all checks and the two examples' plans were run in each runtime below, on the built package, and every number and word compared with those of Node (\`npm run runtimes\`); a runtime that a later run did not find keeps what was last found. No word differed; a number may differ by at most ${inWords(bound)} of itself. A residual that is nothing but rounding counts as 0.`,
+    `The same inputs give the same figures everywhere, except for the last digits, because each engine has its own powers, logarithms and sines. The inputs of all checks and the two examples' plans were run in each runtime below, on the built package, and every number and word compared with those of Node (\`npm run runtimes\`); a runtime that was not installed at a later run keeps its last result. No word differed; a number may differ by at most ${inWords(bound)} of itself. A residual that is nothing but rounding counts as 0.`,
     "",
     ...table(
       ["runtime", "run on", "compared with", "results", "functions that differ", "largest difference"],

@@ -4,7 +4,7 @@ import type { Facts } from "./facts.js";
 import type { Inline } from "./function-page.js";
 import { questionRows } from "./questions.js";
 
-/** Rooms without a page of theory, and those whose page begins with what it covers itself. */
+/** What a room is about, if it has no page of theory or that page begins with what it covers itself. */
 const paragraphs: Readonly<Record<string, string>> = {
   formula:
     "A formula as people write it, read into shares that sum to 1: percent, parts or masses, one line *q.s.*, strengths corrected, premixes broken down; and the properties of a mix.",
@@ -30,7 +30,6 @@ function paragraphOf(room: string): string {
   if (own !== undefined) return own;
   const [, first = ""] = readFileSync(`${docs}${room}.md`, "utf8").split(/\n\n/);
   return first
-    .replace(/ Words in code marks that are no functions are keys of .*$/s, "")
     .replaceAll(/\]\((?!\.\.|https?:|#)(?:guides\/)?([\w-]+)\.md/g, "](../documents/$1.html")
     .replaceAll("\n", " ");
 }

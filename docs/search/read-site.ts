@@ -39,7 +39,7 @@ const titleOf = (html: string) => textOf(/<h1\b[^>]*>(.*?)<\/h1>/s.exec(html)?.[
 /** Lists of checks, sources and questions are looked up on their page; each question is found by what answers it. */
 const isList = (url: string) => /verification|bibliography|documents\/questions/.test(url);
 
-/** A page that is used and not read is found by its title and what it says of itself. */
+/** The page of a tool, found by its title and its introduction: the rest is the form. */
 function sectionOfTool(url: string, main: string): Section {
   const [, intro = ""] = /<p class="intro">(.*?)<\/p>/s.exec(main) ?? [];
   const place = url.startsWith("calculators") ? "Calculator" : "";

@@ -182,7 +182,6 @@ const lines: readonly string[] = [
   "lambda, k value: conductivity",
   "gallon, pint, cup, tablespoon, teaspoon, tsp, tbsp: convert unit",
   "decimal comma, comma, decimal point, spelling: spellings comma parse",
-  "ml to g, ml to grams, ml in grams, g to ml, grams to ml, l to kg, litres to kg, liters to kg, kg to l, kg to litres, kg to liters, volume to weight, weight to volume: volume weigh mass millilitres",
   "grams, gram, kilos, kilograms: mass weigh",
   "conversion, convert: convert unit units",
 ];

@@ -21,7 +21,7 @@ const separate = (list) => {
     const items = link.closest("details")?.querySelector("ul");
     const item = document.createElement("li");
     link.replaceWith(name);
-    // The spaces are those of a flexible box, which drops them.
+    // The link is a flex box, which drops plain spaces between its parts.
     link.replaceChildren("All of\u00a0", ...link.childNodes);
     item.append(link);
     items?.prepend(item);

@@ -64,9 +64,8 @@ export function filmMass(input: {
  *
  * A batch of volume V above a flat bottom wets the wall over 4V/D, so that the film on it is the same fraction of every
  * batch in that vessel; and the fraction falls as vessels get wider, which is why a beaker's percentage is not a
- * kettle's.
- * What lies in a rounded bottom wets no wall: the fixed mass makes up for that. It holds for every batch that fills the
- * bottom; one that does not leaves less behind.
+ * kettle's. What lies in a rounded bottom wets no wall: the fixed mass makes up for that. It holds for every batch that
+ * fills the bottom; one that does not leaves less behind.
  *
  * @param input.thickness - Thickness of the film [m], above 0: measured, or from `filmThickness`.
  * @param input.density - Density [kg/m³], above 0.

@@ -39,8 +39,8 @@ function pairOf(pair: CrystallisingPair) {
  * ```ts
  * import { dissolvingTemperature } from "gelwright/gel";
  * Math.round(dissolvingTemperature({
- *   massFractionGelFormer: 0.1, temperatureMelting: 69.3, heatOfFusion: 61_000, molarMassGelFormer: 0.2845,
- * molarMassOil: 0.88,
+ *   massFractionGelFormer: 0.1, temperatureMelting: 69.3, heatOfFusion: 61_000,
+ *   molarMassGelFormer: 0.2845, molarMassOil: 0.88,
  * })); // => 49
  * ```
  */

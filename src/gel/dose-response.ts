@@ -53,8 +53,8 @@ const gaps: readonly number[] = /*#__PURE__*/ Array.from({ length: 61 }, (_, k) 
  * @example
  * ```ts
  * import { fitDoseResponse } from "gelwright/gel";
- * const trials = [3, 4, 6, 8, 11].map((percent) => ({ dose: percent / 100, strength: 9000 * (percent / 100 - 0.02) ** 2
- * }));
+ * const doses = [0.03, 0.04, 0.06, 0.08, 0.11];
+ * const trials = doses.map((dose) => ({ dose, strength: 9000 * (dose - 0.02) ** 2 }));
  * Math.round(fitDoseResponse({ trials }).threshold.value * 1e6) / 1e6; // => 0.02
  * ```
  */

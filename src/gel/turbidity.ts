@@ -39,11 +39,9 @@ export const turbidityBand: Band = { by: "factor", min: 0.1, max: 10, basis: "ju
  * $$\tau_\mathrm{independent} = \frac{3\,\varphi\,Q}{2\,d} \qquad \tau_\mathrm{two\,phase} = 2\,k\,(m - 1)^2\,\varphi\,(1 - \varphi)\,(k a)^3\,I(2 k^2 a^2) \qquad \tau_\mathrm{air} = \frac{3\,\varphi_\mathrm{air}\,Q_\mathrm{air}}{2\,d_\mathrm{air}}$$
  *
  * k is the wave number in the outer phase and $I(b) = \int_0^2 (2 - 2s + s^2)/(1 + b s)^2\,\mathrm ds$. The second is
- * the form
- * of Debye and Bueche for two phases mixed at random, here an interpolation: its correlation length a = 3d/8 makes it
- * agree with the first for a few large droplets close in index, and it treats oil and gel former alike, so that a gel
- * clears again as oil
- * is added. Neither is a promise: packed droplets are neither independent nor at random.
+ * the form of Debye and Bueche for two phases mixed at random, here an interpolation: its correlation length a = 3d/8
+ * makes it agree with the first for a few large droplets close in index, and it treats oil and gel former alike, so
+ * that a gel clears again as oil is added. Neither is a promise: packed droplets are neither independent nor at random.
  *
  * @param input.volumeFractionOil - Volume fraction of oil, 0 to 1.
  * @param input.diameter - Sauter mean diameter of the droplets [m], above 0.

@@ -53,7 +53,7 @@ const fastest = 1024;
  * @returns The conductance [W/K], its interval where there are three readings or more, and what is left [K].
  * @throws CalculationError `input` where an argument is no number or out of range, or where the readings do not say a
  *   rate: all at one time, the first at the room's temperature, none coming closer to it, or nothing left by the
- * second.
+ *   second.
  * @source abramowitz-stegun-1964 section 26.7 for the interval; the rest is the definition of least squares
  * @example
  * ```ts

@@ -8,11 +8,9 @@ import type { StirredCorrelation } from "./stirred-correlations.js";
  * How sure a coefficient at a stirred wall is: a quarter either way, common practice, no source.
  *
  * The equations also hold factors of level and blade height, left out here: (T/H)^0.15 and the blades' height to 0.2,
- * as
- * a public library restates them (free-fluids). With a level of 1.5 diameters the coefficient is 6 % lower, within this
- * band. That library lets a turbine's constant fall from 0.74 at Re 10 000 to 0.54 at 400: in that range the
- * coefficient
- * may lie at the low end of the band and somewhat below.
+ * as a public library restates them (free-fluids). With a level of 1.5 diameters the coefficient is 6 % lower, within
+ * this band. That library lets a turbine's constant fall from 0.74 at Re 10 000 to 0.54 at 400: in that range the
+ * coefficient may lie at the low end of the band and somewhat below.
  */
 export const insideCoefficientBand: Band = {
   by: "factor",
@@ -58,10 +56,8 @@ export interface InsideCoefficient {
  * $$\mathrm{Nu} = \frac{h D}{k} = C\,\mathrm{Re}^a\,\mathrm{Pr}^b \left(\frac{\mu}{\mu_\mathrm{wall}}\right)^m \qquad \mathrm{Re} = \frac{\rho N d^2}{\mu} \qquad \mathrm{Pr} = \frac{c\,\mu}{k}$$
  *
  * Such correlations hold to about a quarter of their value (`insideCoefficientBand`), common practice, no source; the
- * factor
- * of blade height and level is left out. A gel thins under shear: give
- * the viscosity at the shear rate of the impeller. The correlation takes no account of a yield stress, or of gel that
- * sets at the wall.
+ * factor of blade height and level is left out. A gel thins under shear: give the viscosity at the shear rate of the
+ * impeller. The correlation takes no account of a yield stress, or of gel that sets at the wall.
  *
  * @param input.correlation - Ranges of Reynolds number with their constants, as in `stirredCorrelations`, or your own.
  * @param input.vessel - The vessel: its inner diameter [m], above 0.

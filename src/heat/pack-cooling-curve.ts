@@ -15,9 +15,8 @@ import { timeUntil } from "./pack-cooling-time.js";
  *
  * @param input - The pack and its content: shape and dimensions [m], conductivity [W/(m·K)], density [kg/m³], specific
  *   heat [J/(kg·K)], heat transfer coefficient [W/(m²·K)] or `"infinite"`, start and surroundings [°C], where (default
- *   the centre); either `temperatureEnd` [°C] or `duration` [s]; and `segments`, into how many the curve is divided, 1
- * to
- *   10,000 (default 100).
+ *   the centre); either `temperatureEnd` [°C] or `duration` [s]; and `segments`, into how many the curve is divided,
+ *   1 to 10,000 (default 100).
  * @returns Times [s] and temperatures [°C], one more than segments; all at once at 0 s where the end is the start.
  * @throws CalculationError `input` where an argument is no number or out of range, `unreachable` where the end does not
  *   lie between start and surroundings.

@@ -34,7 +34,7 @@ export type Energy = "energySupplied" | "energyLost";
  *
  * @param input - Start [°C], heat capacity [J/K], heat source, heat-loss law, room [°C], largest rate [K/s], rates [1/s] and
  *   breakpoints [°C]; and either `temperatureEnd` [°C] or `duration` [s]. A segment of a history may be handed in with
- * its `kind`.
+ *   its `kind`.
  * @returns The end [°C], the duration [s] and the totals, `energySupplied` and `energyLost` [J] among them; in cooling both count as they flow, so that what a jacket takes is negative.
  * @throws CalculationError `input` where an argument is out of range; `unreachable` where heat source and loss hold each other before the end; `range` where a law ends before.
  * @source bergman-2011 section 5.3
@@ -99,8 +99,7 @@ export function laidOut(
 
 /**
  * The temperature that the vessel comes to in the end, where the segment could come near it; undefined where it does
- * not.
- * It is looked for no farther than the segment can reach, since a loss law need not hold beyond.
+ * not. It is looked for no farther than the segment can reach, since a loss law need not hold beyond.
  */
 function limitOf(
   { netAt, medium, ambient }: CompiledHeatBalance,

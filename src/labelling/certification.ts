@@ -67,11 +67,9 @@ export interface CertifiedShares {
  * $$O = \sum_i w_i\,o_i, \qquad O_\mathrm{class} = \frac{\sum_{i \in \mathrm{class}} w_i\,o_i}{\sum_{i \in \mathrm{class}} w_i}, \qquad N = 1 - \sum_{i \in \mathrm{other}} w_i - \sum_{i \in \mathrm{chemical}} w_i\,p_i$$
  *
  * with the organic share o of an agro-ingredient and its share p of moieties of petrochemical origin. Water and
- * minerals
- * are of natural origin and never organic. What is not stated may be anything between nothing and all, which makes a
- * range.
- * Shares are compared as exact decimals of their text: exactly 95 % meets 95 %. A standard has further rules (which
- * ingredients it admits, which it requires to be organic), which are not checked here.
+ * minerals are of natural origin and never organic. What is not stated may be anything between nothing and all, which
+ * makes a range. Shares are compared as exact decimals of their text: exactly 95 % meets 95 %. A standard has further
+ * rules (which ingredients it admits, which it requires to be organic), which are not checked here.
  *
  * @param input.lines - The formula: names, amounts, classes, and what is organic and petrochemical of each, as text.
  * @param input.productType - The type of product, as the table names it. The caller picks it; without it no threshold is applied.
@@ -86,8 +84,10 @@ export interface CertifiedShares {
  * const { figures, thresholds } = certifiedShares({
  *   lines: [
  *     { name: "Almond Oil", amount: "80 %", class: "physically processed agro-ingredient", organic: "100 %" },
- *     { name: "Gel Former", amount: "15 %", class: "chemically processed agro-ingredient", organic: "0 %",
- * petrochemical: "20 %" },
+ *     {
+ *       name: "Gel Former", amount: "15 %", class: "chemically processed agro-ingredient",
+ *       organic: "0 %", petrochemical: "20 %",
+ *     },
  *     { name: "Mica", amount: "5 %", class: "mineral" },
  *   ],
  *   productType: "leave-on",

@@ -62,9 +62,9 @@ export interface IngredientList extends DatedTable {
  *
  * Weights are those put in, before anything evaporates. Premixes are opened and equal names merged, so that an
  * ingredient of two materials appears once, with its sum; names are compared without capitals and spaces. Shares are
- * compared as exact
- * decimals of their text. The list does not depend on the order of the lines. A fragrance is one line under one name
- * (`"Parfum"`); with `allergens`, the substances above the threshold are added to the list by their share.
+ * compared as exact decimals of their text. The list does not depend on the order of the lines. A fragrance is one line
+ * under one name (`"Parfum"`); with `allergens`, the substances above the threshold are added to the list by their
+ * share.
  *
  * @param input.lines - The formula: names and amounts as text, premixes with their parts.
  * @param input.rule - The rule of order; left out: `euIngredientOrder`.
@@ -80,8 +80,10 @@ export interface IngredientList extends DatedTable {
  *     { name: "Mica", amount: "2 %", colourant: true },
  *     { name: "Tocopherol", amount: "0.5 %" },
  *     { name: "Almond Oil", amount: "q.s." },
- *     { name: "gel base", amount: "20 %", parts: [{ name: "Gel Former", amount: "70 %" }, { name: "Almond Oil", amount:
- * "30 %" }] },
+ *     {
+ *       name: "gel base", amount: "20 %",
+ *       parts: [{ name: "Gel Former", amount: "70 %" }, { name: "Almond Oil", amount: "30 %" }],
+ *     },
  *   ],
  * });
  * list.names; // => ["Almond Oil", "Gel Former", "Tocopherol", "Mica"]

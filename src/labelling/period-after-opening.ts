@@ -56,11 +56,9 @@ const month = 2_629_800;
  * $$t = \frac{x_\mathrm{limit} - x_0}{\dot x}$$
  *
  * A constant rate is the caller's assumption: take the fastest that was measured. Water taken up by an open gel and the
- * rise
- * of a peroxide value come from the rooms that compute them; a peroxide value rises slowly at first and then fast, so
- * that
- * a rate from early readings is too low. Microbial growth is not such a change: it is tested by challenge. The function
- * does not give the period; it says which change comes first, and which are not known.
+ * rise of a peroxide value come from the rooms that compute them; a peroxide value rises slowly at first and then fast,
+ * so that a rate from early readings is too low. Microbial growth is not such a change: it needs a challenge test. The
+ * function does not give the period; it says which change comes first, and which are not known.
  *
  * @param input.changes - The changes, each with its value at the start, its limits and its rate.
  * @returns The time to each limit, the first of them, and what is not known.

@@ -17,7 +17,7 @@ import * as known from "./known.js";
  * @param input.shearRate - Shear rate [1/s], 0 or more; at 0 the limit from above is given, which is the yield stress.
  * @returns Stress [Pa].
  * @throws CalculationError `input` for a curve that is not whole or a rate out of range.
- * @source steffe-1996 for all but the last, bird-1987 for Carreau–Yasuda
+ * @source steffe-1996 for all but the last, from memory; bird-1987 for Carreau–Yasuda
  * @example
  * ```ts
  * import { shearStressAt } from "gelwright/laws";

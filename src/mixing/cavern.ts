@@ -32,8 +32,7 @@ export const cavernHeightToDiameter: Interval = { min: 0.4, value: 0.55, max: 0.
 
 /**
  * How sure the diameter of a cavern is: by the range of its height over its diameter, and by a third of the doubt in
- * the
- * torque, a fifth. A cavern of another shape, such as the sphere, lies within it.
+ * the torque, a fifth. A cavern of another shape, such as the sphere, lies within it.
  */
 export const cavernBand: Band = {
   by: "factor",
@@ -60,16 +59,14 @@ function cubed(load: number, yieldStress: number, slender: number): number {
  * The torque of the impeller is balanced by the yield stress on wall and ends of a cylinder whose height is a times its
  * diameter. Elson's factor 1.36 is a = 0.4, observed around a disc turbine; other impellers make taller and narrower
  * caverns (`cavernHeightToDiameter`). A sphere corresponds to a = 0.45. Where the cavern does not reach the wall, the
- * gel
- * there does not move, what is added is not spread, and no blend time exists. A cavern smaller than the impeller means
- * that the gel moves only with the blades. A cavern that has reached the wall grows only in height, with the same
+ * gel there does not move, what is added is not spread, and no blend time exists. A cavern smaller than the impeller
+ * means that the gel moves only with the blades. A cavern that has reached the wall grows only in height, with the same
  * torque on wall and ends:
  *
  * $$\frac{H_c}{T} = \frac{\mathrm{Po}\,\rho N^2 D^5}{\pi^2 \tau_y T^3} - \tfrac13$$
  *
  * An end at the free surface carries no stress, which makes it up to a sixth of the vessel's diameter higher. A gel
- * that
- * slips on the wall or heals slowly has no clear edge.
+ * that slips on the wall or heals slowly has no clear edge.
  *
  * @param input.powerNumber - Power number of the impeller in the gel, above 0.
  * @param input.speed - Speed [rev/s], above 0.

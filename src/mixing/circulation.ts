@@ -20,10 +20,9 @@ export interface Circulation {
  *
  * $$Q = \mathrm{Fl}\,N D^3 \qquad t_c = \frac{V}{Q}$$
  *
- * The flow number holds in turbulent flow; in creeping flow it falls to a fraction of it, which no source gives
- * for all impellers. A batch that was turned over once is not yet uniform: that takes several turnovers, common
- * practice,
- * no source.
+ * The flow number holds in turbulent flow; in creeping flow it falls to a fraction of it, which no source gives for all
+ * impellers. A batch that was turned over once is not yet uniform: that takes several turnovers, common practice, no
+ * source.
  *
  * @param input.impeller - The impeller: its own `flowNumber`, or that of its kind.
  * @param input.speed - Speed [rev/s], above 0.

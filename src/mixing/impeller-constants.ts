@@ -17,8 +17,8 @@ export interface KnownConstants {
 
 /**
  * Constants by kind of impeller, each with the range in which published figures lie: `laminarPowerConstant` (power
- * number
- * times Reynolds number in creeping flow), `powerNumber` (in turbulent flow with baffles), `metznerOttoConstant`,
+ * number times Reynolds number in creeping flow), `powerNumber` (in turbulent flow with baffles),
+ * `metznerOttoConstant`,
  * `flowNumber` (turbulent). Functions take `value`; judge a motor at `max`, and a gel at both ends of its shear
  * constant.
  *
@@ -26,19 +26,14 @@ export interface KnownConstants {
  * stirring-tables; the rest from memory, with ends of ours. Pitched blade, four at 45°, D/5 wide: 44 to 48 by the
  * correlation in furukawa-2012, from which 44 is taken, 36.5 in stirring-tables; 1.37 from dickey-2004, 1.27 in
  * stirring-tables; shear constants 9.5 (viscosity-sheet), 11 (stirring-tables) and 13, which metzner-otto-1957 found
- * for
- * disc turbines (wu-2006); flow numbers from memory. Anchor: 140 to 375 by the correlation and by nagata-1975 (from
+ * for disc turbines (wu-2006); flow numbers from memory. Anchor: 140 to 375 by the correlation and by nagata-1975 (from
  * memory) for arms of 0.5 to 1.0 of the vessel's diameter, 200 ± 25 % in anchor-sheet, 300 in stirring-tables; shear
  * constants 12 (anchor-sheet) and 25 (stirring-tables), more where the gap is narrow. Helical ribbon: 157 to 208 for
- * one
- * start and 269 to 357 for two by rieger-1988, 350 in stirring-tables for two and in ribbon-sheet for one; the value is
- * the geometric mean of the ends, for a ribbon of which the number of starts is not known; shear constant 30 in both,
- * its
- * ends ours. Disperser disc: 0.45 from memory, its ends ours. Of a disperser disc in thick gel and of a rotor and
- * stator
- * nothing is known that would hold for all. Flat upright blades have their power from their shape in the vessel, or
- * from
- * the caller; their other constants are the caller's.
+ * one start and 269 to 357 for two by rieger-1988, 350 in stirring-tables for two and in ribbon-sheet for one; the
+ * value is the geometric mean of the ends, for a ribbon whose number of starts is not known; shear constant 30 in both,
+ * its ends ours. Disperser disc: 0.45 from memory, its ends ours. Of a disperser disc in thick gel and of a rotor and
+ * stator nothing is known that would hold for all. Flat upright blades have their power from their shape in the vessel,
+ * or from the caller; their other constants are the caller's.
  */
 export const impellerConstants: {
   readonly propeller: KnownConstants;
@@ -105,9 +100,8 @@ export const nameOf = ({ kind }: Impeller): string => (kind === "other" ? "impel
  *
  * It was found in creeping flow and is used up to about Re 100; the constant depends on the impeller and its vessel,
  * and hardly on the shear thinning of the gel (metzner-otto-1957); published constants of one kind differ by up to a
- * factor
- * of two, so see what both ends of `impellerConstants` do to the answer. At the blades themselves the shear is many
- * times higher.
+ * factor of two, so see what both ends of `impellerConstants` do to the answer. At the blades themselves the shear is
+ * many times higher.
  *
  * @param input.impeller - The impeller: its own `metznerOttoConstant`, or that of its kind.
  * @param input.speed - Speed [rev/s], above 0.

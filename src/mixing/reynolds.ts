@@ -27,7 +27,7 @@ export interface Stirring {
  * @param input.viscosity - Viscosity of the batch [Pa·s], above 0; of a gel, that at the shear rate of the impeller.
  * @returns Reynolds number.
  * @throws CalculationError `input` where an argument is out of range.
- * @source definition; the ends of the regimes are common practice, no source
+ * @source definition; steffe-1996, page 188, for the ends of the regimes
  * @example
  * ```ts
  * import { impellerReynolds } from "gelwright/mixing";

@@ -2,7 +2,7 @@ import type { BatchTestTable } from "./batch-test.js";
 
 /**
  * The sampling plans of the United States for packages of category A, against `allowableVariationsHandbook133`. From
- * memory: hold them against the handbook of your year before you use them.
+ * memory: compare them with the handbook of your year before you use them.
  *
  * @source nist-hb-133 table 2-1, from memory
  */

@@ -108,8 +108,8 @@ export const batchTestsUk2006: BatchTestTable = {
 
 /**
  * The sampling plan of the international recommendation of 2004; the edition of 2016 has another. Samples, defectives and
- * factors were read in a national law that adopted it; that lots change over at 3200 is from memory, and so counts the
- * whole table.
+ * factors were read in a national law that adopted it; the lot of 3200 at which they change is from memory, and a table
+ * is graded by its weakest part.
  *
  * @source oiml-r-87-2004 table 2, second-hand in australia-ntmr-2009
  */

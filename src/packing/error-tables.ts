@@ -79,7 +79,7 @@ export const tolerableErrorsOimlR87: ErrorTable = {
 };
 
 /**
- * Maximum allowable variations of the United States for packages labelled by weight. From memory: hold it against the
+ * Maximum allowable variations of the United States for packages labelled by weight. From memory: compare it with the
  * handbook of your year before you use it.
  *
  * @source nist-hb-133 table 2-5, from memory

@@ -9,7 +9,7 @@ export function isHandledAtOnce({ afterFilling: { capping, moving } }: Plan): bo
   return isAtOnce(capping) && (moving === undefined || isAtOnce(moving));
 }
 
-/** Whether packs wait for nothing after they are filled. */
+/** Whether packs need no wait after they are filled. */
 export function isAtOnce(wait: Wait): boolean {
   return wait !== undefined && !("notKnown" in wait) && wait.firstPack === 0 && wait.lastPack === 0;
 }

@@ -2,14 +2,14 @@ import { minOf } from "../numeric/extremes.js";
 import type { Plan, WeighingLine, WeighingPremix } from "../plan/index.js";
 import type { Sheet } from "./render.js";
 
-/** So much of a step of the balance is rounding, and nothing that could be charged. */
+/** A remainder below this share of a step of the balance is rounding, and not charged. */
 const leftOver = 0.5;
 
 function premixesOf({ weighing }: Plan, phase: string): readonly WeighingPremix[] {
   return weighing.premixes.filter((one) => one.phase === phase);
 }
 
-/** What of a line goes into premixes [kg]. */
+/** The mass of a line that goes into premixes [kg]. */
 function massInPremixes(plan: Plan, phase: string, material: string): number {
   const parts = premixesOf(plan, phase).flatMap(({ lines }) => lines.filter((line) => line.material === material));
   return parts.reduce((sum, { mass }) => sum + mass, 0);
@@ -22,7 +22,7 @@ export function isPremixed(plan: Plan, phase: string, material: string): boolean
   return line !== undefined && held > 0 && line.mass - held < leftOver * line.increment;
 }
 
-/** What is left of a line beside its premixes [kg]. */
+/** The mass of a line that does not go into premixes [kg]. */
 export function besidePremixes(plan: Plan, { phase, material, mass }: WeighingLine): number {
   return mass - massInPremixes(plan, phase, material);
 }

@@ -22,7 +22,7 @@ export function reconciliation(sheet: Sheet): readonly Block[] {
   ]);
 }
 
-/** What would stay in the vessel if the film on its wall were the predicted one, where that is thicker than the stated one. */
+/** How much more would stay in the vessel if its film were the predicted one; nothing if that is no thicker than the stated one. */
 function thickerFilm({ plan, words, say }: Sheet): readonly string[] {
   const { thickness: stated, predicted, isStated } = plan.films.allowed ?? {};
   if (!isStated || stated === undefined || predicted === undefined || predicted <= stated) return [];

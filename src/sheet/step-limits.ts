@@ -10,7 +10,7 @@ export interface Between {
 const upToTenth = (temperature: number): number => Math.ceil(10 * temperature - 1e-6) / 10;
 const downToTenth = (temperature: number): number => Math.floor(10 * temperature + 1e-6) / 10;
 
-/** Between which temperatures a step may charge what it charges; nothing if none of its limits is known. */
+/** The temperatures between which a step may charge its materials; nothing if none of the limits is known. */
 export function chargingBetween({ stepLimits }: Plan, { number }: PlanStep): Between {
   const { temperatureMin, temperatureMax } = stepLimits.find(({ step }) => step === number) ?? {};
   const min = temperatureMin === undefined ? undefined : upToTenth(temperatureMin);
@@ -19,7 +19,7 @@ export function chargingBetween({ stepLimits }: Plan, { number }: PlanStep): Bet
   return { ...(min !== undefined && { min }), ...(max !== undefined && { max }) };
 }
 
-/** Above which a vessel must never be heated in a step, in whole degrees [°C]; nothing if that is not known. */
+/** The temperature above which the vessel must never be heated in a step, in whole degrees [°C]; nothing if it is not known. */
 export function neverAbove(
   { stepLimits }: Plan,
   { number, temperatureEnd = Number.NaN }: PlanStep,
@@ -29,7 +29,7 @@ export function neverAbove(
   return max > temperatureEnd ? max : undefined;
 }
 
-/** Up to which a charge may be kept warm while it is filled [°C]. */
+/** The temperature up to which a charge may be kept warm while it is filled [°C]. */
 export function keptWarmMax({ fillingLimits }: Plan): number | undefined {
   return fillingLimits?.temperatureMax === undefined ? undefined : downToTenth(fillingLimits.temperatureMax);
 }

@@ -141,10 +141,10 @@ describe("where an operator would stumble", () => {
   test("a film that is predicted thicker than it is stated says what it would keep of the batch, a thinner one nothing", () => {
     // 290 g on the wall at 1 mm, and 2.4 mm would stay.
     expect(section(lip, "Yield and reconciliation")).toMatch(
-      /planned as stated, 1 mm; predicted are 2\.4 mm\. Then 4[0-9]0 g more would stay in the vessel/,
+      /planned 1 mm thick, as stated; 2\.4 mm is predicted, with which 4[0-9]0 g more would stay in the vessel and not be filled/,
     );
-    expect(section(hot, "Yield and reconciliation")).not.toContain("planned as stated");
-    expect(section(cold, "Yield and reconciliation")).not.toContain("planned as stated");
+    expect(section(hot, "Yield and reconciliation")).not.toContain("film on the wall is planned");
+    expect(section(cold, "Yield and reconciliation")).not.toContain("film on the wall is planned");
   });
 
   test("additions that keep the bench's times say that the vessel's size adds nothing to them", () => {
@@ -154,7 +154,7 @@ describe("where an operator would stumble", () => {
   });
 
   test("a limit that moves, one that is nothing and one that is not known are told as such", () => {
-    expect(limitOf(cold, "Is every addition within")).toBe("at most 11.37 % with so much oil in the vessel");
+    expect(limitOf(cold, "Is every addition within")).toBe("at most 11.37 % with the oil that is in by then");
     expect(limitOf(cold, "Does the gel let its bubbles go")).toBe("no bubble is held");
     expect(limitOf(cold, "Does the vortex stay")).toBe("depth of charge above the stirrer: not known");
     expect(limitOf(hot, "Does the vortex stay")).toBe("depth of charge above the stirrer: 102 mm");

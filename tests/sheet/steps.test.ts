@@ -142,8 +142,8 @@ describe("limits in the step", () => {
     const settled = { ...hot, answers: hot.answers.filter(({ verdict }) => verdict === "met"), notes: [] };
     expect(toMarkdown({ plan: settled })).not.toContain(decision);
     const [, two] = plans.find(([name]) => name === "two-oils-in-three-lots") ?? [];
-    expect(two && toMarkdown({ plan: two })).toContain("Follow the instructions under phase B.");
-    expect(toMarkdown({ plan: hot })).not.toContain("Follow the instructions under");
+    expect(two && toMarkdown({ plan: two })).toContain("Add as described under phase B.");
+    expect(toMarkdown({ plan: hot })).not.toContain("as described under");
   });
 
   test("have a row for what stays in the vessel where no loss is planned", () => {

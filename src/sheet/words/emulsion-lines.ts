@@ -23,7 +23,7 @@ export const emulsionLines = {
   },
   additionsOf: ({ phase, step }: { readonly phase: string; readonly step: number }, say: Say): string =>
     `Additions of phase ${phase} (step ${say.count(step)})`,
-  asFor: ({ phase }: { readonly phase: string }): string => `Follow the instructions under phase ${phase}.`,
+  asFor: ({ phase }: { readonly phase: string }): string => `Add as described under phase ${phase}.`,
   additionsOfStep: ({ step }: { readonly step: number }, say: Say): string => `Additions (step ${say.count(step)})`,
   pour: (): string => "Pour each addition in a thin stream where the stirrer draws it in. Then keep stirring and wait.",
   pourNoFaster: ({ rate }: { readonly rate: number }, say: Say): string =>
@@ -79,7 +79,7 @@ export const emulsionLines = {
     `${name} ${say.percent(share, 2)}`,
   allergens: ({ list }: { readonly list: string }): string => `Fragrance allergens in the product: ${list}.`,
   allergensOfSome: ({ list, without }: { readonly list: string; readonly without: string }): string =>
-    `Fragrance allergens in the product: ${list}. Nobody has stated those of: ${without}.`,
+    `Fragrance allergens in the product: ${list}. Those of ${without} are not stated.`,
   induction: (
     { material, temperature, min, max }: Record<"temperature" | "min" | "max", number> & { readonly material: string },
     say: Say,

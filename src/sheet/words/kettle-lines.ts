@@ -148,6 +148,6 @@ export const kettleLines = {
   unaccounted: ({ tolerance }: { readonly tolerance: string }): string =>
     `Not accounted for: the mass weighed in, less all that was found. If it is more than ${tolerance} either way (the weighing tolerances together), tell the owner of the formula before the batch is released.`,
   thickerFilm: (of: Readonly<Record<"stated" | "predicted" | "mass", number>>, say: Say): string =>
-    `The film on the wall is planned as stated, ${say.millimetres(of.stated, 2)}; predicted are ${say.millimetres(of.predicted, 2)}. Then ${say.kilograms(of.mass, 2)} more would stay in the vessel, and so much less would be filled.`,
+    `The film on the wall is planned ${say.millimetres(of.stated, 2)} thick, as stated; ${say.millimetres(of.predicted, 2)} is predicted, with which ${say.kilograms(of.mass, 2)} more would stay in the vessel and not be filled.`,
   inPacks: ({ count }: { readonly count: number }, say: Say): string => `In ${say.count(count)} packs`,
 };

@@ -1,4 +1,5 @@
 import type { ClaimedIndex, PlanLabel } from "../../plan/index.js";
+import { howRead } from "./how-read.js";
 import type { Each, Say } from "./types.js";
 
 type Flag = Exclude<NonNullable<PlanLabel["particles"]>, { readonly notKnown: unknown }>;
@@ -129,7 +130,7 @@ export const labelLines = {
     },
     say: Say,
   ): string =>
-    `${type}: ${say.number(grams, 4)} g/d, ${say.number(milligrams, 5)} mg/(kg·d) by body weight (${edition}; row ${grade === "from memory" ? grade : `read ${grade}`}).`,
+    `${type}: ${say.number(grams, 4)} g/d, ${say.number(milligrams, 5)} mg/(kg·d) by body weight (${edition}; row ${howRead(grade)}).`,
   dose: (
     { material, share, dose }: { readonly material: string; readonly share: number; readonly dose: number },
     say: Say,

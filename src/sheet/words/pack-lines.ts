@@ -1,4 +1,5 @@
 import type { Ends, FillTarget, PlanPacks } from "../../plan/index.js";
+import { howRead } from "./how-read.js";
 import type { Say } from "./types.js";
 
 /** What the rules ask a filler to be aimed at. */
@@ -21,8 +22,7 @@ export const packLines = {
   mayBeShort: (
     { mass, act, grade }: { readonly mass: number; readonly act: string; readonly grade: string },
     say: Say,
-  ): string =>
-    `A single pack may be short by ${say.kilograms(mass, 3)} (${act}; table ${grade === "from memory" ? grade : `read ${grade}`}).`,
+  ): string => `A single pack may be short by ${say.kilograms(mass, 3)} (${act}; table ${howRead(grade)}).`,
   aim: ({ mass, share, limit }: Aim, say: Say): string =>
     `Aim at ${say.kilograms(mass)} net on average: ${limit}. Then ${say.percent(share, 2)} of batches fail the test.`,
   aimStated: ({ mass }: { readonly mass: number }, say: Say): string =>

@@ -12,7 +12,7 @@ export const stabilityLines = {
   takes: ({ samples, mass }: { readonly samples: number; readonly mass: number }, say: Say): string =>
     `Keep ${say.count(samples)} samples of ${say.kilograms(mass / samples, 3)} for the stability test, ${say.kilograms(mass, 3)} in all.`,
   takesNotKnown: ({ samples, reason }: { readonly samples: number; readonly reason: string }, say: Say): string =>
-    `Keep ${say.count(samples)} samples for the stability test; how much product that is is not known: ${reason}.`,
+    `Keep ${say.count(samples)} samples for the stability test; their mass is not known: ${reason}.`,
   upTo: ({ day }: { readonly day: number }, say: Say): string => `The last pull is on day ${say.count(day)}.`,
   storage: ({ name, temperature }: { readonly name: string; readonly temperature: string }): string =>
     temperature === "" || name === temperature ? name : `${name} (${temperature})`,

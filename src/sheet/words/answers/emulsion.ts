@@ -90,7 +90,7 @@ export const emulsionAnswers: Each<Emulsion, AnswerWords> = {
     meanwhile: "Try a stream, or portions of this size, at the bench first.",
     value: (answer, say) => `share of what is in the vessel: ${value(answer, say)} (${say.place(answer.at)})`,
     // The bench took up more at once the more oil was in.
-    limit: (answer, say) => `${limit(answer, say)} with so much oil in the vessel`,
+    limit: (answer, say) => `${limit(answer, say)} with the oil that is in by then`,
   }),
   "surfactant-covers-droplets": notBelow({
     question: "Is there enough surfactant to cover the droplets?",
