@@ -10,6 +10,7 @@ import {
 import { packsFromBatch } from "../packing/index.js";
 import type { Charge } from "./charge.js";
 import type { AssumptionCode } from "./codes/assumptions.js";
+import { massOf } from "./contents.js";
 import type { Basis } from "./figure.js";
 import type { Job } from "./job.js";
 import { along, by, otherwise, remembered, stated } from "./unknown.js";
@@ -42,19 +43,26 @@ export function packsIn({ pack }: Job, { packsOfLot, lot: { delivered }, density
   return by("packs-from-batch", () => packsFromBatch({ massBatch: delivered, massFill })).packs;
 }
 
+/** Less of a charge is left over by rounding [share]. */
+const rounding = 1e-9;
+
 /**
  * How many times as long a full vessel takes to cool as far as what is left for the last pack, if that goes on losing as
  * much heat as the full vessel did: with a mass that falls evenly to the share x, −ln x/(1 − x). The wetted wall shrinks
  * with the level, so this is a bound; no law says how far within it the truth lies. `null` if nothing is left.
  */
 export function longerWhileDrained({ job, mass }: Charge, scaled: ScaledBatch): number | null {
-  const { delivered } = scaled.lot;
+  const { delivered, allowances } = scaled.lot;
   const ofPack = otherwise(
     () => delivered / packsIn(job, scaled),
     () => 0,
   );
-  const left = 1 - (delivered - ofPack) / mass;
-  if (!(left > 0)) return null;
+  // A film that is predicted may be too thick: only a stated one counts among what is left.
+  const isPredicted = (called: string): boolean =>
+    job.batch.allowances.some((one) => one.kind === "film" && one.name === called && one.thickness === undefined);
+  const film = massOf(allowances.filter(({ name, part }) => part !== undefined && isPredicted(name)));
+  const left = 1 - (delivered - ofPack + film) / mass;
+  if (!(left > rounding)) return null;
   return left < 1 ? -Math.log(left) / (1 - left) : 1;
 }
 

@@ -13,6 +13,7 @@ import { describe, expect, it, test } from "vitest";
 import { answerOf, answersOf, known } from "../support/answers.js";
 import { between } from "../support/between.js";
 import { changed, coldJob, type Draft, exampleJob } from "../support/example.js";
+import { allJobsByName } from "./jobs/jobs.js";
 
 /** The kettle of the example, its filling stated in another way. */
 function filling(fields: Draft, change: (draft: Draft) => void = () => {}): JobDocument {
@@ -69,6 +70,17 @@ describe("a vessel that empties", () => {
   ])("is filled in time for certain within the duration that the plan names, tried at %d of it", (part, verdict) => {
     const { durationMax } = known(runPlan(exampleJob()).fillingLimits);
     expect(answerOf(filling({ for: `${part * known(durationMax)} s` }), "filled-before-it-sets").verdict).toBe(verdict);
+  });
+
+  it("counts no predicted film among what is left, so that less knowledge of the film makes no pack pour", () => {
+    const job = known(allJobsByName()["jacket-by-conductance"]);
+    const without = structuredClone(job) as Draft;
+    delete without.bench.doses;
+    const pours = [job, without].map((one) => answerOf(runPlan(one), "pours-into-the-pack"));
+    expect(pours.map(({ verdict, figure }) => [verdict, figure.max])).toEqual([
+      ["not-known", null],
+      ["not-known", null],
+    ]);
   });
 
   it("is as warm as it was to the last where it is held on the heat", () => {

@@ -284,11 +284,20 @@ class Run:
         moment.coolest = self.drained(state, wait)
         return moment
 
+    def predicted_films(self):
+        """What films without a stated thickness take of the batch: they may be thinner than predicted."""
+        named = [one["name"] for one in self.job["batch"]["allowances"] if one["kind"] == "film" and "thickness" not in one]
+        allowances = self.weighing["allowances"]
+        after = [sum(batch.after_losses(self.masses, allowances[:i]).values()) for i in range(len(allowances) + 1)]
+        films = [i for i, loss in enumerate(allowances) if any(loss[0].startswith(name + ", on the") for name in named)]
+        return sum(after[i] - after[i + 1] for i in films)
+
     def drained(self, state, wait):
         """How cool the last pack may be: the mass falls evenly to it and what stays behind, and the loss does not."""
         mass = sum(state.contents.values())
-        left = 1 - self.delivered * (1 - 1 / self.job["batch"]["target"].get("packs", math.inf)) / mass
-        if left <= 0:
+        gone = self.delivered * (1 - 1 / self.job["batch"]["target"].get("packs", math.inf)) + self.predicted_films()
+        left = 1 - gone / mass
+        if left <= 1e-9:
             return None
         capacity, _ = self.capacity(state)
         fall = lambda time, y: [-self.loss * (y[0] - self.room) / (capacity(y[0]) * (1 - (1 - left) * time / wait))]
