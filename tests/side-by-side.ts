@@ -1,5 +1,5 @@
-// `tsx tests/side-by-side.ts lint,dead docs,size`: runs npm scripts in lanes beside each other, each lane in its order. What a
-// script prints follows when it is done, with the seconds that it took; fails if one of them did.
+// `tsx tests/side-by-side.ts lint,dead docs,size`: runs npm scripts in lanes beside each other, those of a lane in their order. What
+// a script prints follows when it is done, with the seconds that it took; fails if one of them failed.
 import { spawn } from "node:child_process";
 
 interface Done {

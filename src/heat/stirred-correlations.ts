@@ -29,8 +29,8 @@ const range = (coefficient: number, exponentReynolds: number, reynoldsMin: numbe
  * Correlations for the jacketed wall by impeller, for a filling as high as the vessel is wide and blades of standard height.
  *
  * Constants from penney-2004, chapter 14.4, and for the paddle from coker-2001, table 7-14, each second-hand. Turbines,
- * hydrofoil and propeller begin at Re 400, which coker-2001 gives for a turbine with flat blades; that it holds for the
- * others is from memory. The source's factors of blade height and level are left out (0.2 and 0.15 as free-fluids restates them). The propeller has a pitch of one diameter. Neither source gives limits of Prandtl number.
+ * hydrofoil and propeller begin at Re 400, which coker-2001 gives for six flat blades (0.74, here the disc turbine); that
+ * it holds for the others is from memory. The source's factors of blade height and level are left out (0.2 and 0.15 as free-fluids restates them). The propeller has a pitch of one diameter. Neither source gives limits of Prandtl number.
  */
 export const stirredCorrelations: Readonly<
   Record<

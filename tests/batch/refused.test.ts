@@ -9,12 +9,12 @@ const rounded = { mass: 1, increment: 0.1, carrier: true };
 
 test.each([
   [
-    "no batch is what is left of nothing",
+    "no charge delivers anything if all of it stays on the wall",
     () => chargeFor({ delivered: 1, lines, allowances: [{ kind: "proportional", name: "film", fraction: 1 }] }),
     "a fraction below 1",
   ],
   [
-    "nothing is lost from a line that holds nothing",
+    "nothing can be lost from a line without a share",
     () =>
       chargeFor({
         delivered: 1,
@@ -24,7 +24,7 @@ test.each([
     "lines with a share",
   ],
   [
-    "one line makes up the total",
+    "only one line makes up the total",
     () =>
       roundToBalances({
         lines: [
@@ -34,7 +34,11 @@ test.each([
       }),
     "one carrier at most",
   ],
-  ["a lot needs a volume", () => splitIntoLots({ volume: 0.1, volumeMin: 0.05, volumeMax: 0.04 }), "volumeM"],
+  [
+    "no lot is as large as the min and as small as the max, if the max is below the min",
+    () => splitIntoLots({ volume: 0.1, volumeMin: 0.05, volumeMax: 0.04 }),
+    "volumeM",
+  ],
 ] as const)("%s", (_, call, message) => {
   expect(call).toThrow(message);
 });

@@ -15,7 +15,7 @@ function readJob(path: string): JobDocument {
 const jobs = allJobsByName();
 const { "starter-without-readings": starter, "two-oils-in-three-lots": lots, "several-lots-in-a-day": day } = jobs;
 
-/** What goes to a kettle: both examples at the size of the plant, two starters, one of which has no reading at all, and further jobs of both routes. */
+/** Jobs whose sheets are printed: both examples at the size of the plant, the job to start from and a starter without readings, and further jobs of both routes. */
 const printed: Readonly<Record<string, JobDocument | undefined>> = {
   "the example of the hot route": jobs["cuticle-gel-kettle"],
   "the example of the cold route": jobs["scrub-gel-vessel"],

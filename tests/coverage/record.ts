@@ -31,17 +31,17 @@ export function readCoverage(): ByFolder {
   return JSON.parse(readFileSync(path, "utf8")) as ByFolder;
 }
 
-function sum(some: readonly Reached[]): Reached {
-  return {
-    covered: some.reduce((total, one) => total + one.covered, 0),
-    total: some.reduce((total, one) => total + one.total, 0),
-  };
+/** Several files or folders together. */
+function together(some: readonly Coverage[]): Coverage {
+  const sum = (kind: keyof Coverage, count: keyof Reached): number =>
+    some.reduce((total, one) => total + one[kind][count], 0);
+  const of = (kind: keyof Coverage): Reached => ({ covered: sum(kind, "covered"), total: sum(kind, "total") });
+  return { lines: of("lines"), branches: of("branches") };
 }
 
 /** All folders together. */
 export function allOf(record: ByFolder): Coverage {
-  const some = Object.values(record);
-  return { lines: sum(some.map(({ lines }) => lines)), branches: sum(some.map(({ branches }) => branches)) };
+  return together(Object.values(record));
 }
 
 /** The share that is reached. */
@@ -49,8 +49,8 @@ export function shareOf({ covered, total }: Reached): number {
   return covered / total;
 }
 
-/** Keeps what a run found, and says where that is too little. */
-export function keepCoverage(): readonly string[] {
+/** Keeps what a run found, and says of lines and of branches how many that is and whether it is enough. */
+export function keepCoverage(): readonly { readonly line: string; readonly enough: boolean }[] {
   const files = JSON.parse(readFileSync(`${folder}/coverage-summary.json`, "utf8")) as Record<string, Coverage>;
   const byFolder = new Map<string, Coverage[]>();
   for (const [file, found] of Object.entries(files)) {
@@ -61,15 +61,14 @@ export function keepCoverage(): readonly string[] {
     [...byFolder]
       .filter(([, some]) => some.some(({ lines }) => lines.total > 0))
       .sort(([one], [other]) => (one < other ? -1 : 1))
-      .map(([place, some]) => [
-        place,
-        { lines: sum(some.map(({ lines }) => lines)), branches: sum(some.map(({ branches }) => branches)) },
-      ]),
+      .map(([place, some]) => [place, together(some)]),
   );
   writeFileSync(path, `${JSON.stringify(record, null, 2)}\n`);
   const all = allOf(record);
   return kinds.map((kind) => {
+    const { covered, total } = all[kind];
     const share = shareOf(all[kind]);
-    return `${kind}: ${all[kind].covered} of ${all[kind].total} (${(100 * share).toFixed(2)} %)${share < minShares[kind] ? `, below ${100 * minShares[kind]} %` : ""}`;
+    const line = `${kind}: ${covered} of ${total} (${(100 * share).toFixed(2)} %), at least ${100 * minShares[kind]} % wanted`;
+    return { line, enough: share >= minShares[kind] };
   });
 }

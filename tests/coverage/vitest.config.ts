@@ -28,7 +28,7 @@ const config: UserConfig = mergeConfig(
         include: ["src/**/*.ts"],
         reporter: ["json-summary", "html"],
         reportsDirectory: folder,
-        // A failed test is told by the run; what it reached counts.
+        // What a failed test reached is counted too; the run still fails.
         reportOnFailure: true,
       },
     },

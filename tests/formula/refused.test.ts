@@ -21,17 +21,17 @@ const formula = (amount: string) =>
     ],
   });
 
-test("amounts of nothing have no shares", () => {
+test("amounts that are all 0 have no shares", () => {
   expect(() => normalise({ amounts: [0, 0] })).toThrow("at least one is above 0");
 });
 
-test("what does not stand in the formula cannot be replaced", () => {
+test("a material that stands in no line cannot be replaced", () => {
   expect(() => replaceMaterial({ formula: formula("50 %"), material: "ester", by: "wax", at: "equal share" })).toThrow(
     "stands in a line",
   );
 });
 
-test("twice as much of an oil of half the strength needs a q.s. line that gives way to it", () => {
+test("twice as much of an oil of half the strength needs a q.s. line to make room for it", () => {
   expect(() => replaceMaterial({ formula: formula("50 %"), material: "oil", by: "ester", at: "equal active" })).toThrow(
     "a q.s. line",
   );

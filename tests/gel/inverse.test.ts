@@ -2,7 +2,12 @@ import fc from "fast-check";
 import {
   dissolvedGelFormer,
   dissolvingTemperature,
+  doseForGelPoint,
+  doseForStrength,
+  fitDoseResponse,
+  fitGelPoint,
   gelFormerForOil,
+  gelPointAtDose,
   glycerinAtHumidity,
   glycerinForIndexMatch,
   massesForTotal,
@@ -16,6 +21,7 @@ import {
   refractiveIndexGlycerinWater,
   shareOfRatio,
   smallestDroplet,
+  strengthAtDose,
   surfactantForDroplets,
   temperatureForIndexMatch,
   uptakeDuration,
@@ -159,3 +165,30 @@ undoes(
     temperature,
   ],
 );
+
+const line = fitGelPoint({
+  points: [
+    { dose: 0.05, temperature: 48 },
+    { dose: 0.08, temperature: 55 },
+    { dose: 0.16, temperature: 65 },
+  ],
+});
+
+undoes("doseForGelPoint", "gelPointAtDose", between(0.02, 0.3), (dose) => [
+  doseForGelPoint({ line, temperature: gelPointAtDose({ line, dose }).value }).value,
+  dose,
+]);
+
+const fit = fitDoseResponse({
+  trials: [
+    { dose: 0.04, strength: 2.1 },
+    { dose: 0.06, strength: 15.2 },
+    { dose: 0.08, strength: 41 },
+    { dose: 0.12, strength: 131 },
+  ],
+});
+
+undoes("doseForStrength", "strengthAtDose", between(0.0401, 0.1199), (dose) => [
+  doseForStrength({ fit, strength: strengthAtDose({ fit, dose }).value }).value,
+  dose,
+]);

@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 
 const batch = { heatCapacity: 1e6, conductance: 360, temperatureStart: 85 };
 
-test("a batch that stays as it is asks for no medium", () => {
+test("a batch that keeps its temperature needs no medium", () => {
   const still = { ...batch, temperatureEnd: 85, duration: 60 };
   expect(() => mediumTemperatureForDuration(still)).toThrow("other than temperatureStart");
 });
@@ -16,7 +16,7 @@ test("a ramp is no segment of a vessel", () => {
   expect(() => vesselSegment(ramp as never)).toThrow('"vessel", or nothing');
 });
 
-test("the skin of a pack in a stirred bath is as warm as the bath at once, and as before until then", () => {
+test("the surface of a pack has the temperature of a stirred bath as soon as it is in it, and its own until then", () => {
   const ball = {
     pack: { shape: "sphere", diameter: 0.02 } as const,
     ...{ conductivity: 0.17, density: 910, specificHeat: 2050, temperatureStart: 60, temperatureAmbient: 20 },

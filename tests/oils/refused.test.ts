@@ -1,7 +1,7 @@
 import { hlbOfBlend, surfactantShare } from "gelwright/oils";
 import { expect, test } from "vitest";
 
-test("two surfactants of one HLB make no other one", () => {
+test("two surfactants of the same HLB cannot be blended to another", () => {
   expect(() => surfactantShare({ hlb: 9, hlbFirst: 9, hlbSecond: 9 })).toThrow("other than that of the first");
 });
 

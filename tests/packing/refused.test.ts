@@ -6,7 +6,7 @@ const pack = { nominal: 0.05, tolerableError: 0.0045, massFill: 0.0502, spread: 
 
 test.each([
   [
-    "the mean of one pack has no standard deviation",
+    "a sample of one pack has no standard deviation",
     () => shareRejected({ ...pack, test: { ...single, mean: { sampleSize: 1, factor: 2 } } }),
     "two packs at least",
   ],

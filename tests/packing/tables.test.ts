@@ -171,7 +171,7 @@ test("the factors of European law are Student's t at 99.5 %, those of the handbo
     expect(Math.abs(printed - exact)).toBeLessThan(0.0012);
 });
 
-test("every table says where and when it holds and how it was read, and those of which nobody read a part are from memory", () => {
+test("every table says where and when it holds and how it was read, and is from memory if a part of it was not read", () => {
   const tables = [
     tolerableErrorsEec1976,
     tolerableErrorsNewZealand1999,

@@ -8,7 +8,7 @@ const dippr = {
   ...{ temperatureMin: 0.01, temperatureMax: 373.946 },
 };
 
-test("boiling goes by Antoine's law alone, which can be turned round", () => {
+test("a boiling temperature is found by Antoine's law alone, which can be solved for it", () => {
   expect(() => boilingTemperature({ vapourPressure: dippr as never, pressure: 5000 })).toThrow('"antoine"');
 });
 
@@ -25,6 +25,6 @@ test("a law in natural logarithms boils where the same law in decimal ones does"
   expect(boilingPressure({ vapourPressure: natural, temperature: at(natural) })).toBeCloseTo(5000, 6);
 });
 
-test("what is gas alone is no foam", () => {
+test("gas without liquid is no foam", () => {
   expect(() => foamHead({ level: 0.4, volumeFractionGas: 1, pressure: 5000 })).toThrow("below 1");
 });

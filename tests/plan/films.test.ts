@@ -87,7 +87,7 @@ describe("a loss", () => {
   });
 });
 
-test("a film that nobody stated asks for more rheometer points where there are some, and not where there are none", () => {
+test("if no thickness of a film is stated, more rheometer points are asked for if there are some, and a flow curve if there are none", () => {
   const open = (points: number): JobDocument =>
     changed(exampleJob(), ({ batch, bench }: Draft) => {
       delete batch.allowances.find(({ kind }: Draft) => kind === "film").thickness;

@@ -60,8 +60,8 @@ describe("a remedy is looked for", () => {
     });
     expect(bracketsOf(cooled, "done-in-time", 5)).toEqual([["colder-coolant", 15, -20]]);
     const heated = changed(kettle, ({ process }: Draft) => (process.steps[1].within = "5 min"));
-    const [[lever, power, most] = []] = bracketsOf(heated, "done-in-time", 2) as [string, number, number][];
-    expect([lever, known(most) / known(power)]).toEqual(["stronger-heater", 20]);
+    const [[lever, power, powerMax] = []] = bracketsOf(heated, "done-in-time", 2) as [string, number, number][];
+    expect([lever, known(powerMax) / known(power)]).toEqual(["stronger-heater", 20]);
   });
 
   test("in up to four times as many lots, and in steps of up to a hundred times as long", () => {
@@ -72,7 +72,7 @@ describe("a remedy is looked for", () => {
   });
 });
 
-test("lots are listed up to a thousand of them, and no further", () => {
+test("a list of lots ends at a thousand of them", () => {
   const prepared = prepareJob(
     changed(kettle, ({ batch, process }: Draft) => {
       Object.assign(batch.target, { packs: 300_000 });
@@ -101,7 +101,7 @@ test("a vacuum is cautioned about below the pressure of the air, 100 kPa", () =>
 });
 
 describe("the drag of a flake", () => {
-  /** A flake so thick for its width. */
+  /** The law for a flake, by its thickness over its width. */
   const lawOf = (aspectRatio: number) =>
     dragOf({ diameter: Math.cbrt(1.5 / aspectRatio ** 2) * 1e-6, thickness: 1e-6, density: 2800 }).law;
 
@@ -130,7 +130,7 @@ describe("a correction of the gel former", () => {
 
   it("is offered up to twenty times what is there", () => {
     let [near, far] = [1.46, 1.6];
-    for (let i = 0; i < 16; i++) {
+    for (let i = 0; i < 11; i++) {
       const middle = (near + far) / 2;
       if ("mass" in measured(middle).correction) near = middle;
       else far = middle;

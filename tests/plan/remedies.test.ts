@@ -105,26 +105,29 @@ describe("a remedy", () => {
     expect(held?.remedy.change.value).toBeGreaterThan(bath - 2);
   });
 
-  test.each(["motor-power", "motor-torque"])("for %s is slower stirring in the step that asks most of it", (id) => {
-    const weak = changed(coldJob(), ({ vessel }) => {
-      vessel.stirrer.motor.power = "370 W";
-    });
-    const prepared = prepareJob(weak);
-    const [answer] = answerQuestions({ prepared, questions: [id] });
-    if (!answer) throw new Error(`${id} is asked`);
-    const [remedy, ...others] = remedies({ prepared, answer });
-    expect(others).toEqual([]);
-    expect(remedy).toMatchObject({ lever: "slower-stirring", change: { change: "step", step: 3, field: "speed" } });
-    // The step is stirred at 60 rpm; a twentieth of that is the slowest tried.
-    const speed = remedy?.change.value ?? Number.NaN;
-    expect(speed).toBeLessThan(1);
-    expect(speed).toBeGreaterThan(0.05);
-    const verdictAt = (value: number) =>
-      answerQuestions({ prepared, questions: [id], changes: [{ change: "step", step: 3, field: "speed", value }] })[0]
-        ?.verdict;
-    expect(verdictAt(speed)).toBe("met");
-    expect(verdictAt(speed * (1 + 1e-5))).not.toBe("met");
-  });
+  test.each(["motor-power", "motor-torque"])(
+    "for %s is slower stirring in the step that loads the motor most",
+    (id) => {
+      const weak = changed(coldJob(), ({ vessel }) => {
+        vessel.stirrer.motor.power = "370 W";
+      });
+      const prepared = prepareJob(weak);
+      const [answer] = answerQuestions({ prepared, questions: [id] });
+      if (!answer) throw new Error(`${id} is asked`);
+      const [remedy, ...others] = remedies({ prepared, answer });
+      expect(others).toEqual([]);
+      expect(remedy).toMatchObject({ lever: "slower-stirring", change: { change: "step", step: 3, field: "speed" } });
+      // The step is stirred at 60 rpm; a twentieth of that is the slowest tried.
+      const speed = remedy?.change.value ?? Number.NaN;
+      expect(speed).toBeLessThan(1);
+      expect(speed).toBeGreaterThan(0.05);
+      const verdictAt = (value: number) =>
+        answerQuestions({ prepared, questions: [id], changes: [{ change: "step", step: 3, field: "speed", value }] })[0]
+          ?.verdict;
+      expect(verdictAt(speed)).toBe("met");
+      expect(verdictAt(speed * (1 + 1e-5))).not.toBe("met");
+    },
+  );
 
   test("for a motor is none where the worst step has no speed of its own", () => {
     const prepared = prepareJob(jobsByName()["motor-too-weak"]);

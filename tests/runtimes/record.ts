@@ -22,7 +22,7 @@ export interface RuntimesRecord {
 /** The runtimes that the page names, and the order in which it does. */
 const wanted = ["Node", "Bun", "Deno", "Chromium"];
 
-/** Of Node each major version stands by itself; of the others the version that was run last. */
+/** Each major version of Node has a line; any other runtime has one, for the version that was run last. */
 const lineOf = ({ name, version }: Ran): string => (name === "Node" ? `${name} ${version.split(".")[0]}` : name);
 
 const order = (one: Ran): number => wanted.indexOf(one.name) * 1000 + Number(one.version.split(".")[0]);
@@ -33,7 +33,7 @@ export function withRuns(stored: readonly Ran[], runs: readonly Ran[]): readonly
   return [...byLine.values()].sort((one, other) => order(one) - order(other));
 }
 
-/** Of the runtimes that the page names, those of which a list has no run. */
+/** The runtimes that the page names and a list has no run of. */
 export function neverRun(runtimes: readonly Ran[]): readonly string[] {
   return wanted.filter((name) => !runtimes.some((one) => one.name === name));
 }

@@ -153,7 +153,7 @@ describe("where an operator would stumble", () => {
     expect(two).toContain("They are the bench's times (nothing is added for the size of the vessel).");
   });
 
-  test("a limit that moves, one that is nothing and one that is not known are told as such", () => {
+  test("the sheet says that a limit moves with the oil, that no bubble is held, or that a limit is not known", () => {
     expect(limitOf(cold, "Is every addition within")).toBe("at most 11.37 % with the oil that is in by then");
     expect(limitOf(cold, "Does the gel let its bubbles go")).toBe("no bubble is held");
     expect(limitOf(cold, "Does the vortex stay")).toBe("depth of charge above the stirrer: not known");

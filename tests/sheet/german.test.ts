@@ -16,7 +16,7 @@ import {
 import { describe, expect, it, test } from "vitest";
 import { htmlText, markdownText } from "../../src/sheet/escape.js";
 import { englishPhrases } from "../../src/sheet/words/phrases.js";
-import { allJobsByName } from "../plan/jobs/jobs.js";
+import { plansByName } from "../plan/jobs/plans.js";
 import { coldJob, exampleJob } from "../support/example.js";
 import { german, germanFormats, germanPhrases } from "./german/index.js";
 
@@ -98,10 +98,7 @@ const shared: readonly string[] = [
 ];
 
 describe("a sheet in German", () => {
-  const jobs = allJobsByName();
-
-  it.each(Object.entries(jobs))("has no English word left: %s", (_name, job) => {
-    const plan = runPlan(job);
+  it.each(plansByName())("has no English word left: %s", (_name, { job, plan }) => {
     const [before, after] = [toMarkdown({ plan }), toMarkdown({ plan, ...inGerman })].map((text) => wordsOf(text, job));
     expect(before?.size).toBeGreaterThan(200);
     const left = [...(after ?? [])].filter((word) => before?.has(word));
@@ -109,8 +106,7 @@ describe("a sheet in German", () => {
   });
 
   it("has as many sections, rows and columns as the English one", () => {
-    for (const job of Object.values(jobs)) {
-      const plan = runPlan(job);
+    for (const [, { plan }] of plansByName()) {
       const [one, other] = [toMarkdown({ plan }), toMarkdown({ plan, ...inGerman })].map((text) =>
         text.split("\n").map((line) => line.replace(/(?<!\\)\|[^|]*/g, "|").replace(/^([#-]*).*?(\|*)$/, "$1$2")),
       );

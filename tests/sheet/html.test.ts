@@ -5,7 +5,7 @@ import { toCsv, toHtml, toMarkdown } from "gelwright/sheet";
 import { parseHTML } from "linkedom";
 import MarkdownIt from "markdown-it";
 import { describe, expect, test } from "vitest";
-import { allJobsByName } from "../plan/jobs/jobs.js";
+import { plansByName } from "../plan/jobs/plans.js";
 import { changed, coldJob, exampleJob } from "../support/example.js";
 
 const hot = runPlan(exampleJob());
@@ -55,8 +55,8 @@ describe("HTML", () => {
   });
 
   test("keeps every point of a drawing inside it", () => {
-    for (const job of Object.values(allJobsByName())) {
-      const html = toHtml({ plan: runPlan(job), series: planSeries({ prepared: prepareJob(job) }) });
+    for (const [, { job, plan }] of plansByName()) {
+      const html = toHtml({ plan, series: planSeries({ prepared: prepareJob(job) }) });
       expect(html).not.toMatch(/NaN|Infinity|undefined/);
       for (const shape of bodyOf(html).querySelectorAll("polyline, polygon"))
         for (const point of (shape.getAttribute("points") ?? "").split(" ")) {

@@ -4,7 +4,7 @@ import { type Digits, english, type SomeWords, scalesToMarkdown, toCsv, toMarkdo
 import { describe, expect, it, test } from "vitest";
 import { markdownText } from "../../src/sheet/escape.js";
 import { englishPhrases, type Phrases } from "../../src/sheet/words/phrases.js";
-import { allJobsByName } from "../plan/jobs/jobs.js";
+import { plansByName } from "../plan/jobs/plans.js";
 import { coldJob, exampleJob } from "../support/example.js";
 
 const [open, close] = ["⟦", "⟧"];
@@ -59,8 +59,7 @@ function unwrapped(text: string, own: unknown): readonly string[] {
 }
 
 describe("a table of words of which every entry is in brackets", () => {
-  it.each(Object.entries(allJobsByName()))("leaves no word of %s without", (_name, job) => {
-    const plan = runPlan(job);
+  it.each(plansByName())("leaves no word of %s without", (_name, { job, plan }) => {
     expect(unwrapped(toMarkdown({ plan, words, formats: { phrases } }), job)).toEqual([]);
   });
 

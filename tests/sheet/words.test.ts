@@ -12,7 +12,6 @@ import {
   questionIds,
   type Reason,
   reasonCodes,
-  runPlan,
   sourceCodes,
   useCodes,
 } from "gelwright/plan";
@@ -21,7 +20,7 @@ import { english } from "../../src/sheet/words/english.js";
 import type { Digits } from "../../src/sheet/words/number.js";
 import { sayWith } from "../../src/sheet/words/say.js";
 import type { AnswerWords } from "../../src/sheet/words/types.js";
-import { allJobsByName } from "../plan/jobs/jobs.js";
+import { plansByName } from "../plan/jobs/plans.js";
 
 /** Decimals with a comma, as German writes them. */
 const commas = (value: number, digits: Digits): string =>
@@ -67,20 +66,17 @@ function reasonText(reason: Reason, say: ReturnType<typeof sayWith>): string {
   return english.reasons[reason.code](reason, say, english);
 }
 
-const jobs = allJobsByName();
-const plans: Readonly<Record<string, Plan>> = Object.fromEntries(
-  Object.entries(jobs).map(([name, job]) => [name, runPlan(job)]),
-);
+const plans: Readonly<Record<string, Plan>> = Object.fromEntries(plansByName().map(([name, { plan }]) => [name, plan]));
 
 describe("words of the plans of all jobs", () => {
-  it.each(Object.keys(jobs))("answers of %s", (name) => {
+  it.each(Object.keys(plans))("answers of %s", (name) => {
     const plan = plans[name] as Plan;
     const say = sayWith({ plan });
     expect(plan.answers.length).toBeGreaterThan(0);
     expect(plan.answers.flatMap((answer) => textsOf(answer, say)).flatMap(faultsOf)).toEqual([]);
   });
 
-  it.each(Object.keys(jobs))("steps, cautions, sources, reasons and bases of %s", (name) => {
+  it.each(Object.keys(plans))("steps, cautions, sources, reasons and bases of %s", (name) => {
     const plan = plans[name] as Plan;
     const say = sayWith({ plan });
     const texts = [

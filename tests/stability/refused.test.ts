@@ -9,12 +9,12 @@ const falling = lot("A", [100, 99.2, 98.1]);
 
 test.each([
   [
-    "readings all of one day have no trend",
+    "readings of one day alone have no trend",
     () => trend({ readings: lot("A", [1, 2, 3], 0).readings }),
     "readings at two times at least",
   ],
   [
-    "nor has a viscosity that was read on one day a drift",
+    "a viscosity read on one day alone has no drift",
     () => viscosityDrift({ readings: [1, 2, 3].map((viscosity) => ({ time: 0, viscosity })), duration: 1e7 }),
     "times",
   ],

@@ -61,17 +61,17 @@ def spread_of_newton(off):
     return math.sqrt(((1 - viscosity * ratio) ** 2).sum() / 3)
 
 
-def just_missed(share):
-    """The readings that miss their model by a share of what one true model in a hundred does, where each scatters by 10 %."""
-    wanted = share * 0.1 * math.sqrt(stats.chi2.ppf(0.99, 3) / 3)
-    return optimize.brentq(lambda off: spread_of_newton(off) - wanted, 0.01, 0.9, xtol=1e-14)
+# Four readings that scatter by 10 % each miss a true line by more than this once in a hundred times.
+RARELY = 0.1 * math.sqrt(stats.chi2.ppf(0.99, 3) / 3)
 
 
 @route("rheology/choose-flow-curve/within-the-scatter")
 def within_the_scatter():
-    return {"best": {"model": "newton", "standardDeviation": spread_of_newton(just_missed(0.9995))}}
+    off = optimize.brentq(lambda off: spread_of_newton(off) - 0.9995 * RARELY, 0.01, 0.9, xtol=1e-14)
+    return {"best": {"model": "newton", "standardDeviation": spread_of_newton(off)}}
 
 
 @route("rheology/choose-flow-curve/beyond-the-scatter")
 def beyond_the_scatter():
-    return "refused"
+    spread = spread_of_newton(0.1712484217896033)
+    return "refused" if spread > RARELY else {"best": {"model": "newton", "standardDeviation": spread}}

@@ -18,6 +18,13 @@ DENSITIES = {
 LINES = [np.polyfit(CELSIUS[-len(some) :], 1000 * np.array(some), 1) for some in DENSITIES.values()]
 
 
+def index_per_kelvin(index, density, temperature):
+    """Of an index at a temperature: (n² − 1)/(n² + 2) goes with the density; it is found again half a kelvin on either side."""
+    refractivity = (index**2 - 1) / (index**2 + 2) / density(temperature)
+    at = lambda t: np.sqrt((1 + 2 * (x := refractivity * density(t))) / (1 - x))
+    return round(at(temperature + 0.5) - at(temperature - 0.5), 5)
+
+
 @route("oils/slopes/density-by-regression")
 def density_slopes():
     slopes = [line[0] for line in LINES]
@@ -27,19 +34,10 @@ def density_slopes():
 
 @route("oils/slopes/index-by-lorentz-lorenz")
 def index_slopes():
-    """(n² − 1)/(n² + 2) goes with the density; the index is found again half a kelvin on either side of 25 °C."""
-
-    def per_kelvin(line):
-        refractivity = (1.4735**2 - 1) / (1.4735**2 + 2) / np.polyval(line, 25)
-        index = lambda t: np.sqrt((1 + 2 * (x := refractivity * np.polyval(line, t))) / (1 - x))
-        return index(25.5) - index(24.5)
-
-    return {"min": round(min(map(per_kelvin, LINES)), 5)}
+    return {"min": min(index_per_kelvin(1.4735, np.poly1d(line), 25) for line in LINES)}
 
 
 @route("oils/table/squalane-slope-by-lorentz-lorenz")
 def squalane_slope():
     """The density falls by 0.6413 a kelvin (Dubey and Sharma 2008) from 811.5 at 15 °C, where the index is 1.4530."""
-    refractivity = (1.453**2 - 1) / (1.453**2 + 2) / 811.5
-    index = lambda t: np.sqrt((1 + 2 * (x := refractivity * (811.5 - 0.6413 * (t - 15)))) / (1 - x))
-    return {"perKelvin": round(index(15.5) - index(14.5), 5)}
+    return {"perKelvin": index_per_kelvin(1.453, lambda t: 811.5 - 0.6413 * (t - 15), 15)}
