@@ -100,6 +100,8 @@ export interface Outcome {
   readonly temperature: Cell<number>;
   /** How cool what is left in the vessel may be at the end [°C]: it may go on losing as much heat as when the vessel was full; `null` if nothing bounds it. Left out where nothing leaves the vessel. */
   readonly coolest?: Cell<number | null>;
+  /** How warm that may be, if something warms the vessel [°C]: it may warm what is left faster; `null` if nothing bounds it. Left out where nothing does. */
+  readonly warmest?: Cell<number | null>;
   /** What the charge goes through, for what accumulates on the way. */
   readonly segments: Cell<readonly Segment[]>;
   /** What time and temperature rest on, and what is taken for granted in them. */

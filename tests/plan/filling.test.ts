@@ -33,6 +33,14 @@ function plainLoss({ vessel }: Draft): void {
   delete vessel.coolingCurve;
 }
 
+function plainHeat({ vessel, formula }: Draft): void {
+  plainLoss({ vessel });
+  for (const material of Object.values(formula.materials) as Draft[]) {
+    material.specificHeat = "2 kJ/(kg·K)";
+    delete material.melting;
+  }
+}
+
 function fillOf(job: JobDocument): { readonly duration: number; readonly first: number; readonly last: number } {
   const { timeStart, timeEnd, temperatureStart, temperatureEnd } = known(runPlan(job).timeline[number - 1]);
   return {
@@ -229,13 +237,7 @@ describe("filling from a vessel that is kept warm", () => {
   });
 
   it("cools as the segment of the heat kernels does", () => {
-    const job = filling({ for: "40 min", jacketAt: "62 °C" }, ({ vessel, formula }) => {
-      plainLoss({ vessel });
-      for (const material of Object.values(formula.materials) as Draft[]) {
-        material.specificHeat = "2 kJ/(kg·K)";
-        delete material.melting;
-      }
-    });
+    const job = filling({ for: "40 min", jacketAt: "62 °C" }, plainHeat);
     const { mass } = known(runPlan(job).timeline[8]);
     const { first, last } = fillOf(job);
     const { temperatureEnd } = vesselSegment({
@@ -304,6 +306,66 @@ describe("filling from a vessel that is kept warm", () => {
     const turning = runPlan(filling({ for: "20 min", speed: "10 rpm" }));
     expect(known(turning.timeline[number - 1]).stirring?.torque).toBeGreaterThan(0);
     expect(known(runPlan(filling({ for: "20 min" })).timeline[number - 1]).stirring).toBeUndefined();
+  });
+});
+
+describe("what is left in a vessel that is warmed while packs are filled", () => {
+  const charge = (job: JobDocument) =>
+    known(answersOf(runPlan(job), "flash-point", { material: "fragrance", place: "charge" })[0]);
+
+  it("may be as warm as its jacket, whose medium decides and not what the full vessel comes to", () => {
+    // The flash point is 92 °C, and 30 K below that it may get no warmer.
+    const held = charge(filling({ for: "20 min", jacketAt: "62 °C" }));
+    expect([held.verdict, held.figure.max]).toEqual(["met", 62]);
+    const beyond = charge(filling({ for: "20 min", jacketAt: "63 °C" }));
+    expect([beyond.verdict, beyond.figure.max]).toEqual(["not-known", 63]);
+    expect(fillOf(filling({ for: "20 min", jacketAt: "63 °C" })).last).toBeLessThan(62);
+  });
+
+  it("takes as long to set as from there, and lets particles settle as far at least as a vessel at that temperature", () => {
+    const warm = filling({ for: "20 min", jacketAt: "70 °C" });
+    const { at, figure } = answerOf(warm, "set-at-centre");
+    expect(at.place).toBe("last-pack");
+    expect(known(figure.max)).toBeGreaterThan(2 * known(figure.value));
+    const settles = (jacketAt: string) => answerOf(filling({ for: "20 min", jacketAt }), "particles-settle");
+    expect(settles("70 °C").verdict).toBe("not-known");
+    expect(settles("59 °C").verdict).toBe("met");
+  });
+
+  it("is warmed by a stirrer no more than what loses nothing beyond a full vessel's loss, as its mass falls", () => {
+    fc.assert(
+      fc.property(between(2, 20), between(30, 150), (minutes, rpm) => {
+        const plan = runPlan(filling({ for: `${minutes} min`, speed: `${rpm} rpm` }, plainHeat));
+        const { temperatureStart, temperatureEnd, stirring } = known(plan.timeline[number - 1]);
+        const warmest = answersOf(plan, "flash-point", { material: "fragrance", place: "charge" })[0]?.figure.max;
+        // The full vessel's power, and what it loses as a rate of cooling, in steps of a second: what is left takes up all of the power.
+        const { charge: mass, delivered, packs } = plan.lots;
+        const last = delivered - delivered / known(packs);
+        const power = known(stirring?.power);
+        const heatCapacity = (left: number): number => 2000 * left + 6000;
+        const duration = 60 * minutes;
+        const cooled = known(temperatureStart) - known(temperatureEnd);
+        const lost = cooled / duration + power / heatCapacity(mass);
+        let temperature = known(temperatureStart);
+        for (let time = 0; time < duration; time += 1) {
+          const left = mass - (last * (time + 0.5)) / duration;
+          temperature += power / heatCapacity(left) - lost;
+        }
+        expect(known(warmest)).toBeGreaterThan(temperature - 0.05);
+      }),
+      { numRuns: 15 },
+    );
+  });
+
+  it("has no end where the last pack takes all that the vessel holds", () => {
+    const job = (fields: Draft) =>
+      filling({ for: "20 min", ...fields }, (draft) => {
+        draft.batch.allowances = [];
+        delete draft.stability;
+      });
+    const end = (fields: Draft) => charge(job(fields)).figure.max;
+    expect(end({ jacketAt: "62 °C" })).toBe(62);
+    expect(end({ speed: "60 rpm" })).toSatisfy((max: number | null) => max === null || max > 58);
   });
 });
 

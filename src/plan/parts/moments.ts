@@ -25,6 +25,12 @@ export function filledAt(run: Run, which: WhichPack): number {
   return (which === "first-pack" ? before : after).temperature();
 }
 
+/** The moment that a pack is filled at the end of: the first as soon as filling begins. */
+export function filledAfter(run: Run, which: WhichPack): Moment {
+  const filling = fillingOf(run);
+  return (which === "first-pack" && run.moments[run.moments.indexOf(filling) - 1]) || filling;
+}
+
 /** How the run ends. */
 export function lastState({ moments }: Run): State {
   return moments.at(-1)?.after ?? unknown("nothing-there");

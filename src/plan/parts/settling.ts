@@ -1,7 +1,7 @@
 import type { Particle } from "../../formula/index.js";
 import { type Suspension, settlingOverCurve } from "../../particles/index.js";
 import type { TemperatureHistory } from "../../transient/index.js";
-import { type Basis, between, exactly, type Figure } from "../figure.js";
+import { type Basis, between, type Figure } from "../figure.js";
 import { levelAt } from "../level.js";
 import { packCooling } from "../pack.js";
 import type { Moment, Run } from "../state.js";
@@ -26,7 +26,11 @@ export function mayGoFarther({ run, place }: Entering, which: WhichPack): boolea
   const last = filling < 0 || which === "last-pack" ? filling : filling - 1;
   return run.moments
     .slice(place + 1, last < 0 ? undefined : last + 1)
-    .some((moment) => [...(moment.assumptions?.() ?? []), ...takenForGranted(run, moment).assumptions].some(keepsWarm));
+    .some(
+      (moment) =>
+        moment.warmest?.() === null ||
+        [...(moment.assumptions?.() ?? []), ...takenForGranted(run, moment).assumptions].some(keepsWarm),
+    );
 }
 
 /** How far particles of a diameter settle [m], of a melt that is no warmer than a temperature [°C] as they go in. */
@@ -43,22 +47,34 @@ export function settlingOf(entering: Entering, which: WhichPack): Settling {
   return settlingsOf(entering)[which]();
 }
 
-const settlingsOf: (entering: Entering) => Readonly<Record<WhichPack, Cell<Settling>>> = remembered(
+/** The same, if a vessel that is warmed while it is drained warms what is left for the last pack as much as it can. */
+export function settlingAtWarmest(entering: Entering, which: WhichPack): Settling {
+  const isWarmed =
+    which === "last-pack" &&
+    otherwise(
+      () => fillingOf(entering.run).warmest !== undefined,
+      () => false,
+    );
+  return isWarmed ? settlingsOf(entering).warmest() : settlingOf(entering, which);
+}
+
+const settlingsOf: (entering: Entering) => Readonly<Record<WhichPack | "warmest", Cell<Settling>>> = remembered(
   (entering: Entering) => ({
     "first-pack": cell(() => settlingInto(entering, "first-pack")),
     "last-pack": cell(() => settlingInto(entering, "last-pack")),
+    warmest: cell(() => settlingInto(entering, "last-pack", true)),
   }),
 );
 
-function settlingInto(entering: Entering, which: WhichPack): Settling {
+function settlingInto(entering: Entering, which: WhichPack, atWarmest = false): Settling {
   const { run, particle, place } = entering;
   const isFirst = which === "first-pack";
   const ways = run.moments
     .slice(place + 1)
     // The first pack leaves the vessel as filling begins.
     .filter(({ step, speed }) => !stirs.has(step.do) && !(step.do === "fill" && (isFirst || speed)))
-    .flatMap((moment) => wayIn(moment, particle));
-  const inPack = cell(() => wayInPack(run, particle, isFirst));
+    .flatMap((moment) => wayIn(moment, particle, atWarmest));
+  const inPack = cell(() => wayInPack(run, particle, isFirst, atWarmest));
   const depth = depthOfVessel(entering);
   const through = (all: readonly Way[], diameter: number, from: number): Settled => {
     const inVessel = all.reduce((sum, one) => sum + one(diameter, from), 0);
@@ -102,17 +118,23 @@ const waysBeforeOf: (entering: Entering) => readonly Way[] = remembered((enterin
     });
 });
 
-/** What particles do in one moment in the vessel. Each composition is asked for its own readings. */
-function wayIn(moment: Moment, particle: Particle): readonly Way[] {
+/** What particles do in one moment in the vessel, if asked for as warm as it may be while it is drained. Each composition is asked for its own readings. */
+function wayIn(moment: Moment, particle: Particle, atWarmest: boolean): readonly Way[] {
   const { step, before, after } = moment;
   if (before.inPacks) return [];
   const charge = after.inPacks ? before.charge : after.charge;
   const [start, end] = [before.temperature(), after.temperature()];
   const stands = keepsStill(moment) && end >= start;
+  const { warmest } = moment;
   if (end >= start && !stands) return [];
   const suspension = suspensionOf(charge, particle);
   const { sets } = meltOf(charge);
   if (start <= sets) return [];
+  if (atWarmest && warmest) {
+    const hottest = Math.max(start, warmest() ?? start);
+    const level = alongTrace(suspension, { times: [0, moment.duration()], temperatures: [hottest, hottest] });
+    return level.map((way) => (diameter) => way(diameter, anyWarmth));
+  }
   const isJacketed = ("with" in step && step.with === "jacket") || moment.warmedBy !== undefined || step.do === "hold";
   if (stands || isJacketed) return alongTrace(suspension, traceOf(moment.segments(), sets));
   // What goes in at once takes no time, and what stirring gives makes the melt cool for longer.
@@ -162,7 +184,7 @@ function alongTrace(suspension: Suspension, trace: TemperatureHistory): readonly
 }
 
 /** What particles do in a pack until it has set. What has set in the vessel settles no further. */
-function wayInPack(run: Run, particle: Particle, isFirst: boolean): Way {
+function wayInPack(run: Run, particle: Particle, isFirst: boolean, atWarmest: boolean): Way {
   const { charge } = gelOf(run);
   const suspension = suspensionOf(charge, particle);
   const { sets } = meltOf(charge);
@@ -171,8 +193,9 @@ function wayInPack(run: Run, particle: Particle, isFirst: boolean): Way {
     () => false,
   );
   if (hasSet) return () => 0;
-  const { before, after } = fillingOf(run);
-  const temperature = (isFirst ? before : after).temperature();
+  const { before, after, warmest } = fillingOf(run);
+  const found = (isFirst ? before : after).temperature();
+  const temperature = Math.max(found, (atWarmest && warmest?.()) || found);
   if (temperature <= sets) return () => 0;
   const [way = () => 0] = alongTrace(suspension, packCooling(after.charge, temperature, run.scaled).curve(sets));
   const depth = run.job.pack?.content?.height ?? Number.MAX_VALUE;
@@ -193,8 +216,12 @@ export function settledFigure(entering: Entering, which: WhichPack): Figure {
     { kind: "law", key: "settling" },
     { kind: "law", key: dragOf(particle).key, of: material.key },
   ];
-  const found = otherwise(
-    () => exactly(Math.abs(inVessel + inPack()), basis),
+  const found = otherwise<Figure, Figure>(
+    () => {
+      const value = Math.abs(inVessel + inPack());
+      const farther = settlingAtWarmest(entering, which)(largestOf(particle));
+      return { min: value, max: Math.max(value, Math.abs(farther.inVessel + farther.inPack())), value, basis };
+    },
     () => between(Math.abs(inVessel), null, basis),
   );
   const figure = mayGoFarther(entering, which) ? { ...found, max: null } : found;
@@ -217,7 +244,7 @@ export function packLacks(entering: Entering, which: WhichPack): Reason | undefi
 export function massFractionBeyond(entering: Entering, which: WhichPack): number {
   const { run, particle } = entering;
   const allowed = stated(run.job.bench.settlingAllowed, "bench-settling-max");
-  const settling = settlingOf(entering, which);
+  const settling = settlingAtWarmest(entering, which);
   let beyond = 0;
   let whole = 0;
   for (const { diameter, massFraction } of particle.sizes ?? [{ diameter: particle.diameter, massFraction: 1 }]) {

@@ -5,7 +5,7 @@ import { by, otherwise, type Reason, remembered, stated, unknown } from "../unkn
 import type { Entering } from "./entering.js";
 import { meltOf } from "./melt.js";
 import { fillingTakesTime, heatOff, type WhichPack } from "./moments.js";
-import { largestOf, settlingOf } from "./settling.js";
+import { largestOf, settlingAtWarmest } from "./settling.js";
 
 /** Between which temperatures of the melt particles may go in, as a thermometer shows it before [°C]. */
 export interface Window {
@@ -31,7 +31,7 @@ const near = 1e-9;
 function carriedFrom(entering: Entering, which: WhichPack, sets: number, warmest: number, withPack: boolean): number {
   const allowed = stated(entering.run.job.bench.settlingAllowed, "bench-settling-max");
   const diameter = largestOf(entering.particle);
-  const settling = settlingOf(entering, which);
+  const settling = settlingAtWarmest(entering, which);
   const room = (from: number): number => {
     const { inVessel, inPack } = settling(diameter, from);
     return allowed - Math.abs(inVessel + (withPack ? inPack() : 0));

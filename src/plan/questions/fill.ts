@@ -1,7 +1,7 @@
 import type { Ends } from "../contents.js";
 import { atLeast, atMost, between, exactly, type Figure, type Limit } from "../figure.js";
 import { headSpaceWhenHot, largestFill, massAimed, packOf, packsAt, targetOf, volumeAt } from "../parts/fill.js";
-import { filledAt, fillingOf, fillingTakesTime, type WhichPack } from "../parts/moments.js";
+import { filledAfter, filledAt, fillingOf, fillingTakesTime, type WhichPack } from "../parts/moments.js";
 import { upToTheWarmest, volumeFigure } from "../parts/warmth.js";
 import type { Run } from "../state.js";
 import { stated } from "../unknown.js";
@@ -46,7 +46,8 @@ export const fillQuestions: readonly Question[] = [
     at: (place) => ({ place }),
     figure: (place, run) => {
       const volume = (at: number): Ends => volumeAt(run, largestFill(run), at);
-      return volumeFigure(run, fillingOf(run), filledAt(run, place), volume, [{ kind: "law", key: "expansion" }]);
+      const moment = filledAfter(run, place);
+      return volumeFigure(run, moment, filledAt(run, place), volume, [{ kind: "law", key: "expansion" }]);
     },
     limit: (_place, run): Limit =>
       atMost(stated(packOf(run).brimCapacity, "pack-brim-capacity"), [{ kind: "stated", key: "pack-brim-capacity" }]),
@@ -60,8 +61,7 @@ export const fillQuestions: readonly Question[] = [
     states: (run) => (fillingTakesTime(run) ? ["first-pack", "last-pack"] : ["last-pack"]),
     at: (place) => ({ place }),
     figure: (place, run) => {
-      const filling = fillingOf(run);
-      return upToTheWarmest(run, filling, filledAt(run, place), filling.basis?.());
+      return upToTheWarmest(run, filledAfter(run, place), filledAt(run, place), fillingOf(run).basis?.());
     },
     limit: (_place, run) =>
       atMost(stated(packOf(run).temperatureMax, "pack-temperature-max"), [

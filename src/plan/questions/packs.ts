@@ -1,6 +1,14 @@
 import { atMost, type Figure } from "../figure.js";
 import { durationToSet, restOfPacks } from "../parts/after-filling.js";
-import { filledAt, fillingOf, fillingTakesTime, makesMelt, momentsOf, type WhichPack } from "../parts/moments.js";
+import {
+  filledAfter,
+  filledAt,
+  fillingOf,
+  fillingTakesTime,
+  makesMelt,
+  momentsOf,
+  type WhichPack,
+} from "../parts/moments.js";
 import { coolestIn, temperatureEnds } from "../parts/warmth.js";
 import type { Run } from "../state.js";
 import { unique } from "../unique.js";
@@ -34,7 +42,7 @@ function sinceFilled(run: Run, place: WhichPack): Figure {
   const since = (duration: number): number => Math.max(0, duration - cooled);
   const filled = filledAt(run, place);
   const { value = 0, basis, assumptions = [] } = durationToSet(run, filled);
-  const { max: warmest, assumptions: taken = [] } = temperatureEnds(run, filling, filled);
+  const { max: warmest, assumptions: taken = [] } = temperatureEnds(run, filledAfter(run, place), filled);
   const coolest = isFirst ? filled : coolestIn(filling.after, filling);
   const max = warmest === null ? null : durationToSet(run, warmest).max;
   return {

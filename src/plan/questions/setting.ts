@@ -4,7 +4,7 @@ import type { Basis } from "../figure.js";
 import { atLeast, atMost, between, exactly, type Figure, type Limit } from "../figure.js";
 import { momentsWith } from "../parts/in-vessel.js";
 import { takenForGranted } from "../parts/taken-for-granted.js";
-import { coolestIn, temperatureFigure } from "../parts/warmth.js";
+import { coolestIn, temperatureFigure, warmestIn } from "../parts/warmth.js";
 import { settingMarginOf } from "../setting.js";
 import type { Moment, Run, State } from "../state.js";
 import type { Step } from "../steps/index.js";
@@ -22,6 +22,7 @@ function temperatureOf(state: State, moment: Moment, run: Run): Figure {
   return {
     ...temperatureFigure(run, moment, state.temperature(), moment.basis?.()),
     min: coolestIn(state, moment),
+    max: warmestIn(state, run, moment),
   };
 }
 
@@ -96,9 +97,10 @@ function viscosityFigure(state: State, moment: Moment, run: Run): Figure {
   const { at, temperatureMin, temperatureMax } = charge.readings("cooling");
   const now = temperature();
   const coolest = coolestIn(state, moment);
-  const { assumptions, warmerMax } = takenForGranted(run, moment);
+  const warmest = warmestIn(state, run, moment);
+  const { assumptions } = takenForGranted(run, moment);
   return {
-    min: now + warmerMax > temperatureMax ? 0 : at(Math.max(now + warmerMax, temperatureMin)),
+    min: warmest === null || warmest > temperatureMax ? 0 : at(Math.max(warmest, temperatureMin)),
     max: coolest === null || coolest < temperatureMin ? null : at(Math.min(coolest, temperatureMax)),
     ...(now >= temperatureMin && now <= temperatureMax && { value: at(now) }),
     basis: [{ kind: "reading", key: "bench-viscosities", source: charge.job.bench.source }],

@@ -2,8 +2,10 @@ import { fields, maybe, plain, quantity, text, word } from "../../formula/entry.
 import type { Quantity } from "../../units/index.js";
 import { wait } from "../balance.js";
 import { longerWhileDrained, packCooling, packsIn } from "../pack.js";
-import type { Turn } from "../state.js";
-import { cell, known, otherwise } from "../unknown.js";
+import type { State, Turn } from "../state.js";
+import { stirringPower } from "../stirred.js";
+import { motorPower } from "../stirrer.js";
+import { type Cell, cell, known, otherwise } from "../unknown.js";
 import { warmJacket } from "../warm-jacket.js";
 import { atItsSpeed, type StepKind, unstirred } from "./kind.js";
 
@@ -66,6 +68,19 @@ export const fill: StepKind<FillDocument> = {
         ...(stood.assumptions?.() ?? []),
         ...(otherwise(changes, () => false) ? (["vessel-full-while-filling"] as const) : []),
       ]),
+      ...((speed || jacketAt !== undefined) && {
+        warmest: cell(() => {
+          const own = stood.temperature();
+          if (duration() === 0 || state.onHeat) return own;
+          // A jacket alone brings it to its own temperature at most; stirring adds to that.
+          const byJacket = Math.max(own, jacketAt ?? own);
+          if (!speed) return byJacket;
+          const longer = longerWhileDrained(state.charge, scaled);
+          return (
+            longer && byJacket + (longer - (byJacket > own ? 0 : 1)) * warmedByStirring(state, own, speed, duration)
+          );
+        }),
+      }),
       coolest: cell(() => {
         const own = stood.temperature();
         if (duration() === 0 || state.onHeat) return own;
@@ -80,6 +95,19 @@ export const fill: StepKind<FillDocument> = {
     };
   },
 };
+
+/** How much stirring would warm a full vessel between two temperatures [K], if it lost nothing: by its power, or all that the motor gives. */
+function warmedByStirring(state: State, temperatureEnd: number, speed: Cell<number>, duration: Cell<number>): number {
+  const { charge } = state;
+  const ends = [Math.min(state.temperature(), temperatureEnd), Math.max(state.temperature(), temperatureEnd)] as const;
+  const power = otherwise(
+    () => Math.max(...ends.map(stirringPower(state, ends, speed()).at)),
+    () => motorPower(charge.job).max,
+  );
+  return (
+    (power * duration()) / (charge.mass * Math.min(...ends.map((temperature) => charge.specificHeat(temperature))))
+  );
+}
 
 /** Lets the packs rest, or the charge stand in the vessel without stirring. */
 export interface RestDocument {
