@@ -1,4 +1,6 @@
+import MagicString from "magic-string";
 import { parseAst } from "rollup/parseAst";
+import { after, type Mapped, type SourceMap } from "./source-map.js";
 
 type Node = Readonly<Record<string, unknown>>;
 
@@ -26,20 +28,19 @@ function isPlainCall({ type, callee, arguments: given }: Node): boolean {
  * Marks each value that is computed while a module loads, so that a bundler may leave it out if nothing uses it.
  * Otherwise a schema, or a table with a spread in it, would stay in every bundle that takes anything from the same file.
  */
-export function pureTop(code: string): string {
+export function pureTop({ code, map }: Mapped): Mapped {
   const marks = parseAst(code).body.flatMap((statement) => {
     if (statement.type !== "VariableDeclaration") return [];
     return statement.declarations.flatMap(({ init }) =>
       init == null || isPlain(init) ? [] : [init as unknown as Node],
     );
   });
-  let at = 0;
-  const parts = marks.map((node) => {
+  const marked = new MagicString(code);
+  for (const node of marks) {
     const { start, end } = node as { start: number; end: number };
-    const before = code.slice(at, start);
-    const value = code.slice(start, end);
-    at = end;
-    return `${before}/*@__PURE__*/${isPlainCall(node) ? value : `(()=>(${value}))()`}`;
-  });
-  return parts.join("") + code.slice(at);
+    const [before, behind] = isPlainCall(node) ? ["", ""] : ["(()=>(", "))()"];
+    marked.appendRight(start, `/*@__PURE__*/${before}`).appendLeft(end, behind);
+  }
+  const own = JSON.parse(marked.generateMap({ hires: true, source: "before" }).toString()) as SourceMap;
+  return { code: marked.toString(), map: after(own, map) };
 }

@@ -7,6 +7,7 @@ const config: Options = {
   entry: ["src/**/*.ts"],
   bundle: false,
   minifySyntax: true,
+  sourcemap: true,
   esbuildOptions: (options) => {
     options.charset = "utf8";
   },

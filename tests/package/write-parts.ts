@@ -6,6 +6,8 @@ import { build } from "esbuild";
 import { type OutputChunk, rollup } from "rollup";
 import { rooms, root } from "../support/rooms.js";
 import { pureTop } from "./pure-top.js";
+import { shortLocals } from "./short-locals.js";
+import { inlined, type Mapped, type SourceMap } from "./source-map.js";
 
 const dist = `${root}dist/`;
 const subpaths = ["error", ...rooms.map((room) => `${room}/index`)];
@@ -54,33 +56,48 @@ function partOf(id: string, info: (id: string) => Links): string {
   return room === "plan" && readAbove ? "answers" : room;
 }
 
+/** A file that the compiler wrote, with its map. */
+function mapped(id: string): { code: string; map: string } {
+  return { code: readFileSync(id, "utf8"), map: readFileSync(`${id}.map`, "utf8") };
+}
+
 const bundle = await rollup({
   input: Object.fromEntries(subpaths.map((subpath) => [subpath, `${dist}${subpath}.js`])),
   external: /^[^./]/,
   // Nothing at the top of a file of `src` does more than make a value.
   treeshake: "smallest",
+  plugins: [{ name: "maps of the step before", load: mapped }],
   onwarn({ code, message }) {
     // Two files of one room may call functions of each other; two parts may not wait for each other.
     if (code !== "CIRCULAR_DEPENDENCY") throw new Error(message);
   },
 });
 const { output } = await bundle.generate({
+  dir: dist,
   format: "es",
   entryFileNames: "[name].js",
   chunkFileNames: "parts/[name].js",
   hoistTransitiveImports: false,
   generatedCode: "es2015",
+  sourcemap: "hidden",
   manualChunks: (id, { getModuleInfo }) => partOf(id, (other) => getModuleInfo(other) ?? nothing),
 });
 await bundle.close();
 
-const frontDoor = readFileSync(`${dist}index.js`, "utf8");
+const frontDoor = {
+  fileName: "index.js",
+  code: mapped(`${dist}index.js`).code,
+  map: JSON.parse(mapped(`${dist}index.js`).map),
+};
 for (const name of readdirSync(dist)) rmSync(dist + name, { recursive: true });
 
 /** Only within a bundle is `const` made `var`, which loads faster and is shorter. */
-async function small(code: string): Promise<string> {
+async function small(file: Mapped): Promise<Mapped> {
   const { outputFiles } = await build({
-    stdin: { contents: code },
+    stdin: { contents: inlined(file), loader: "js" },
+    outfile: "small.js",
+    sourcemap: "external",
+    sourcesContent: false,
     bundle: true,
     write: false,
     format: "esm",
@@ -90,11 +107,14 @@ async function small(code: string): Promise<string> {
     external: ["*"],
     charset: "utf8",
   });
-  return outputFiles[0]?.text ?? "";
+  const [map, code] = outputFiles.map(({ text }) => text) as [string, string];
+  return { code, map: JSON.parse(map) as SourceMap };
 }
 
 const files = output.filter((file): file is OutputChunk => file.type === "chunk");
-for (const { fileName, code } of [...files, { fileName: "index.js", code: frontDoor }]) {
+for (const { fileName, code, map } of [...files, frontDoor]) {
   mkdirSync(dirname(dist + fileName), { recursive: true });
-  writeFileSync(dist + fileName, pureTop(await small(code)));
+  const made = pureTop(await shortLocals(await small({ code, map: map as unknown as SourceMap })));
+  writeFileSync(dist + fileName, made.code);
+  writeFileSync(`${dist}${fileName}.map`, JSON.stringify(made.map));
 }
