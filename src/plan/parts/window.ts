@@ -68,8 +68,9 @@ export const windowOf: (entering: Entering) => Window = remembered((entering: En
   if (temperatureStart <= temperatureEnd) unknown("not-done", { step: entering.number });
   const cooled = before.temperature() - after.temperature();
   const warmest = Math.max(temperatureStart - cooled, after.temperature());
+  // Warmer than the one pack allows there is nothing to look for by the other.
   const carried = (withPack: boolean): number =>
-    Math.min(...packsIn(entering).map((which) => carriedFrom(entering, which, temperatureEnd, warmest, withPack)));
+    packsIn(entering).reduce((max, which) => carriedFrom(entering, which, temperatureEnd, max, withPack), warmest);
   const top = otherwise<Pick<Window, "temperatureMax" | "packLacks">, Pick<Window, "temperatureMax" | "packLacks">>(
     () => ({ temperatureMax: carried(true) + cooled }),
     (packLacks) => ({ temperatureMax: carried(false) + cooled, packLacks }),
