@@ -167,9 +167,16 @@ function dosed(formula: Formula, material: string, value: number, path: string):
   const [only] = own;
   if (!only || own.length > 1 || !carrier || carrier.material === material)
     return refuse("input", `${path}.material`, show(material), "the key of a material in one line, not the carrier's");
-  const rest = carrier.massFraction + only.massFraction - value;
+  const whole = carrier.massFraction + only.massFraction;
+  const rest = whole - value;
+  // More than the carrier can give way to leaves it less than nothing to weigh.
   if (!(value >= 0) || !(rest >= 0))
-    return refuse("input", `${path}.value`, value, `a share from 0 to ${carrier.massFraction + only.massFraction}`);
+    return refuse(
+      value >= 0 && value <= 1 ? "unreachable" : "input",
+      `${path}.value`,
+      value,
+      `a share from 0 to ${whole}`,
+    );
   return {
     ...formula,
     lines: lines.map((line) => {

@@ -110,6 +110,29 @@ describe("a change that leaves nothing to weigh", () => {
     expect(flips.filter(({ row }) => row < 2)).toEqual([]);
   });
 
+  test("may be a dose to which the carrier cannot give way: just above what it holds, and not just below", () => {
+    const { lines } = prepared.job.formula;
+    const share = (key: string): number => lines.find(({ material }) => material === key)?.massFraction ?? Number.NaN;
+    const whole = share("gelFormer") + share("triglyceride");
+    const dosed = (value: number) => ({
+      label: `${value}`,
+      changes: [room(24), { change: "dose", material: "gelFormer", value }] as readonly Change[],
+    });
+    const { rows } = sweep({
+      prepared,
+      rows: [whole - 0.01, whole + 1e-6, 1, 0.09].map(dosed),
+      questions: ["gel-former-ratio"],
+    });
+    expect(rows.map((row) => ("impossible" in row ? row.impossible : undefined))).toEqual([undefined, 1, 1, undefined]);
+    for (const run of [runPrepared, answerQuestions])
+      expect(() => run({ prepared, changes: dosed(whole + 1e-6).changes })).toThrow(
+        /^changes\[1\]\.value: found 0\.74/,
+      );
+    // What is no share at all is no row either.
+    for (const value of [1.01, -0.01])
+      expect(() => sweep({ prepared, rows: [dosed(value)] })).toThrow(/^rows\[0\]\.changes\[1\]\.value: found/);
+  });
+
   test("is told from one that the job does not have, which is refused with its row", () => {
     const rows = [
       { label: "as planned", changes: [] },
