@@ -227,3 +227,31 @@ test("a charge in a cone counts as deep as it is and as high as on a plate, and 
     "not-known",
   ]);
 });
+
+test("a charge that stands lower than the power curve was found for leaves the motor not known, and as high does not", () => {
+  const inVessel = (diameter: number) =>
+    answerOf(
+      changed(cold, ({ vessel }) => {
+        vessel.stirrer = {
+          kind: "pitched-blade turbine",
+          diameter: "200 mm",
+          speed: "60 rpm",
+          topEdge: "10 mm",
+          motor: { power: "5 kW" },
+        };
+        vessel.workingVolume.min = "0.5 L";
+        vessel.diameter = `${diameter} mm`;
+      }),
+      "motor-power",
+    );
+  // The curve begins at a tenth of the vessel's diameter, and the gel former of step 2 alone stands so high in 636.4 mm.
+  expect(inVessel(636).verdict).toBe("met");
+  const beyond = inVessel(637);
+  expect(beyond).toMatchObject({ verdict: "not-known", at: { step: 2 } });
+  expect(beyond.notKnown).toContainEqual(
+    expect.objectContaining({ code: "outside-range", field: "stirrer-power", quantity: "level-to-vessel" }),
+  );
+  const { value } = known(beyond.notKnown.find(({ quantity }) => quantity === "level-to-vessel"));
+  expect(value).toBeLessThan(0.1);
+  expect(value).toBeGreaterThan(0.0995);
+});

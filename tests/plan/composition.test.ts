@@ -105,6 +105,21 @@ describe("a composition that the bench did not read", () => {
 });
 
 describe("the tolerance of the bench", () => {
+  it.each([
+    ["7 %", false],
+    ["9.45 %", true],
+    ["9.55 %", false],
+    ["11 %", false],
+  ])(
+    "at %s of gel former it is known how the melt thickens, when particles may go in and how far they settle: %s",
+    (dose, isRead) => {
+      const plan = runPlan(atDose(dose));
+      expect(plan.timeline.some(({ viscosity }) => viscosity)).toBe(isRead);
+      expect(plan.particles[0]?.window !== undefined).toBe(isRead);
+      expect(answerOf(plan, "particles-settle").verdict).toBe(isRead ? "met" : "not-known");
+    },
+  );
+
   // 9 % and half a per cent of the charge; some of what is charged goes into the air and moves the share by a hair.
   it.each([
     ["9.45 %", false],
@@ -146,16 +161,16 @@ describe("another oil and a missing phase", () => {
   });
 });
 
-describe("another oil in a melt", () => {
-  /** The kettle with a share of an oil that was not on the bench, in place of one that was. */
-  const partly = (share: string): JobDocument =>
-    changed(kettle, (draft: Draft) => {
-      const { name, phases, materials } = draft.formula;
-      draft.bench.formula = structuredClone({ name, phases });
-      materials.hazel = { ...materials.almond, name: "hazelnut oil" };
-      phases[1].lines.push({ material: "hazel", amount: share });
-    });
+/** The kettle with a share of an oil that was not on the bench, in place of one that was. */
+const partly = (share: string): JobDocument =>
+  changed(kettle, (draft: Draft) => {
+    const { name, phases, materials } = draft.formula;
+    draft.bench.formula = structuredClone({ name, phases });
+    materials.hazel = { ...materials.almond, name: "hazelnut oil" };
+    phases[1].lines.push({ material: "hazel", amount: share });
+  });
 
+describe("another oil in a melt", () => {
   it.each([
     ["0.494 %", "met"],
     ["0.495 %", "not-known"],
@@ -167,6 +182,21 @@ describe("another oil in a melt", () => {
       if (verdict === "not-known") expect(answer.notKnown[0]).toMatchObject({ code: "not-read", field: "bench-doses" });
     },
   );
+});
+
+describe("how thick a melt is", () => {
+  it.each([
+    ["0.49 %", true],
+    ["0.51 %", false],
+  ])("with %s of an oil that was not on the bench is known: %s", (share, isRead) => {
+    const plan = runPlan(partly(share));
+    const melt = plan.timeline.filter(({ number }) => number > 5);
+    expect(melt.some(({ viscosity }) => viscosity)).toBe(isRead);
+    expect(plan.particles[0]?.window !== undefined).toBe(isRead);
+    const pours = answerOf(plan, "pours-into-the-pack");
+    expect(pours.figure.value !== undefined).toBe(isRead);
+    if (!isRead) expect(pours.notKnown[0]).toMatchObject({ code: "not-read", field: "bench-viscosities" });
+  });
 });
 
 test("a dose above all of the bench's is held against the largest of these, but not in another oil", () => {

@@ -40,6 +40,19 @@ describe("cooling to a viscosity", () => {
     expect(answersOf(runPlan(cooled({})), "skin-on-the-wall", { step: place })).toHaveLength(0);
   });
 
+  // Phases A and B were read from 34 Pa·s at 54 °C to 22 mPa·s at 80 °C.
+  it.each([
+    ["33.99 Pa·s", "met"],
+    ["34.01 Pa·s", "not-known"],
+    ["22.1 mPa·s", "met"],
+    ["21.9 mPa·s", "not-known"],
+  ])(
+    "can be done up to either end of the readings, and is not known beyond: at %s it is %s",
+    (toViscosity, verdict) => {
+      expect(answerOf(cooled({ toViscosity }), "step-can-be-done", { step: place }).verdict).toBe(verdict);
+    },
+  );
+
   it.each(["1000 Pa·s", "0.0001 Pa·s"])("is not known beyond the readings, at %s", (toViscosity) => {
     const job = cooled({ toViscosity, with: "jacket", within: "1 h" });
     expect(stepOf(job).notKnown).toMatchObject({ code: "outside-range", field: "bench-viscosities" });

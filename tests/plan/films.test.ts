@@ -85,6 +85,30 @@ describe("a loss", () => {
   test("of less is not, just below", () => {
     expect(lost(0.099)).toEqual([]);
   });
+
+  /** The beaker with a film of a thickness [mm]: what it keeps of the charge, and what is told of it. */
+  const kept = (thickness: number) => {
+    const { allowances, lots, notes } = runPlan(
+      changed(exampleJob("beaker"), ({ batch }: Draft) => {
+        batch.allowances.find(({ kind }: Draft) => kind === "film").thickness = `${thickness} mm`;
+      }),
+    );
+    const film = allowances.filter(({ name }) => name.startsWith("film")).reduce((sum, { mass }) => sum + mass, 0);
+    return { share: film / lots.charge, told: notes.find(({ code }) => code === "loss-out-of-the-ordinary") };
+  };
+
+  test("as a film is counted over wall and bottom of a bench batch, just below and just above, and a third is told", () => {
+    let [thin, thick] = [0.5, 4];
+    expect(kept(thick).told).toMatchObject({ of: "film in the beaker", share: expect.closeTo(0.33, 2) });
+    while (thick - thin > 1e-3) {
+      const middle = (thin + thick) / 2;
+      if (kept(middle).told) thick = middle;
+      else thin = middle;
+    }
+    expect(kept(thin).share).toBeLessThan(0.1);
+    expect(kept(thin).share).toBeCloseTo(0.1, 3);
+    expect(known(kept(thick).told).share).toBeCloseTo(0.1, 3);
+  });
 });
 
 test("if no thickness of a film is stated, more rheometer points are asked for if there are some, and a flow curve if there are none", () => {

@@ -137,6 +137,23 @@ describe("what boils under a vacuum", () => {
     expect(below.beside?.["beyond"]).toBeCloseTo(0.001 * boils, 3);
   });
 
+  test("and of what is volatile in a melt, after the phase that it is drawn upon", () => {
+    const over = (pressure: number) =>
+      answerOf(
+        changed(hot, ({ process }) => {
+          process.air.vacuum = { afterPhase: "C", pressure: `${pressure} Pa`, air: "3 % v/v", rim: "450 mm" };
+        }),
+        "vacuum-boils",
+        { material: "fragrance" },
+      );
+    const boils = known(over(5000).limit.min?.value);
+    expect(over(boils * 1.001)).toMatchObject({ verdict: "met" });
+    expect(over(boils * 1.001).beside).not.toHaveProperty("beyond");
+    const below = over(boils * 0.999);
+    expect(below).toMatchObject({ verdict: "not-met", side: "below" });
+    expect(below.beside?.["beyond"]).toBeCloseTo(0.001 * boils, 6);
+  });
+
   test("and of nothing where the step draws none", () => {
     const open = changed(
       cold,

@@ -27,6 +27,16 @@ describe("the working volume", () => {
     expect(full.at.step).toBeGreaterThan(1);
   });
 
+  test("is asked of a lot at 20 °C by its lower end, as it is least there", () => {
+    const least = (litres: number) =>
+      answerOf(
+        changed(inVessel(200, 1), ({ vessel }) => (vessel.workingVolume.min = `${litres} L`)),
+        "working-volume",
+      );
+    expect(least(cold - 1e-6).verdict).toBe("met");
+    expect(least(cold + 1e-6)).toMatchObject({ verdict: "not-met", side: "below" });
+  });
+
   test("that a hot lot passes is mended by more lots", () => {
     // Cold it is one lot; hot it is too much.
     const prepared = prepareJob(inVessel((hottest + cold) / 2));

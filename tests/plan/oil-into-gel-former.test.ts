@@ -158,3 +158,47 @@ describe("oil that is charged into a gel without a schedule", () => {
     expect(() => runPlan(poured([[0, 10]], -1))).toThrow(/equalAdditions/);
   });
 });
+
+describe("oil counts by what it goes into, not by its phase or its step", () => {
+  /** The cold route, of whose gel former so much is in the vessel while the oil goes in; the rest is charged after it. */
+  const withheld = (share: string, max: number) =>
+    answerOf(
+      changed(job({ max }), ({ process }: Draft) => {
+        process.steps[0] = { do: "charge", phase: "A", share };
+        process.steps.splice(3, 0, { do: "charge", phase: "A" });
+      }),
+      "maximum-oil-fraction",
+    );
+
+  test("a ceiling that is passed on the way stays passed, although gel former that follows brings the gel below it", () => {
+    const passed = figureOf(withheld("80 %", 0.95));
+    expect(passed).toBeGreaterThan(worst + 0.02);
+    const [above, below] = [1e-6, -1e-6].map((by) => withheld("80 %", passed + 0.01 + by));
+    expect([above?.verdict, below?.verdict]).toEqual(["met", "not-met"]);
+    expect(below?.at.step).toBe(3);
+  });
+
+  /** The cold route with one of its oils in the phase of its grains, which is charged in so many additions. */
+  const apart = (equalAdditions: number) =>
+    runPlan(
+      changed(job({ max: 0.87 }), ({ formula: { phases }, process }: Draft) => {
+        const [oil] = phases[1].lines.splice(1, 1);
+        phases[2].lines.push(oil);
+        process.steps.find(({ phase }: Draft) => phase === "C").equalAdditions = equalAdditions;
+      }),
+    );
+
+  test("what is charged with grains is counted among the oil, and the grains are not", () => {
+    const { at, figure } = answerOf(apart(1), "maximum-oil-fraction");
+    expect(known(figure.value)).toBeCloseTo(worst, 3);
+    expect(at.step).toBe(6);
+  });
+
+  test("and is within the shares of the bench in so many additions as keep to them, and in one fewer is not", () => {
+    const within = (count: number) => answerOf(apart(count), "additions-within-share", { phase: "C" });
+    const { figure, limit } = within(1);
+    const fewest = Math.ceil(known(figure.value) / known(limit.max?.value));
+    expect(fewest).toBeGreaterThan(2);
+    expect([fewest, fewest - 1].map((count) => within(count).verdict)).toEqual(["met", "not-met"]);
+  });
+});

@@ -43,6 +43,43 @@ describe("each gel former has to dissolve", () => {
       }),
     ).answers.filter(({ id }) => id === "gel-former-dissolves");
 
+  test("just above the temperature at which the bench saw its dose dissolve, and not just below", () => {
+    const heatedTo = (to: number): Answer =>
+      answerOf(
+        kettle(({ process }) => {
+          process.steps[1].to = `${to} °C`;
+          process.steps[4].to = "71 °C";
+        }),
+        "gel-former-dissolves",
+      );
+    const { limit } = heatedTo(74);
+    const dissolves = limit.min?.value ?? Number.NaN;
+    expect(dissolves).toBeGreaterThan(72);
+    expect([0.001, -0.001].map((by) => heatedTo(dissolves + by).verdict)).toEqual(["met", "not-met"]);
+  });
+
+  test("one that is charged off the heat has dissolved if the melt is still warm enough for it", () => {
+    /** The kettle with a second gel former as a phase of its own, charged off the heat into a melt of a temperature. */
+    const into = (to: number): Answer =>
+      answerOf(
+        kettle(({ formula: { materials, phases }, bench, process }) => {
+          materials.second = { ...materials.gelFormer, name: "second gel former" };
+          phases.splice(1, 0, { name: "G", lines: [{ material: "second", amount: "0.3 %" }] });
+          for (const { phases: read } of bench.viscosities) if (read.length > 1) read.splice(1, 0, "G");
+          process.steps.splice(4, 0, { do: "cool", to: `${to} °C` }, { do: "charge", phase: "G" });
+          process.steps[6].to = "70 °C";
+        }),
+        "gel-former-dissolves",
+        { material: "second" },
+      );
+    const charged = (to: number): number => into(to).figure.value ?? Number.NaN;
+    const dissolves = into(78).limit.min?.value ?? Number.NaN;
+    const slope = (charged(78) - charged(75)) / 3;
+    const enough = 75 + (dissolves - charged(75)) / slope;
+    expect([0.01, -0.01].map((by) => into(enough + by).verdict)).toEqual(["met", "not-met"]);
+    expect(into(enough + 0.01).at.step).toBe(6);
+  });
+
   test("one that is charged off the heat is asked after by itself", () => {
     expect(withSecond("21 °C").map(({ of, verdict }) => [of.material, verdict])).toEqual([
       ["gelFormer", "met"],
@@ -155,6 +192,33 @@ describe("cooling to a viscosity beyond the readings", () => {
     ).answers;
     const reached = answers.find(({ id, of }) => id === "step-can-be-done" && of.step === 7);
     expect(reached?.verdict).toBe("not-known");
+  });
+});
+
+describe("the margin above setting", () => {
+  const keeping = (id: Answer["id"], kelvin: number, of = {}): Answer =>
+    answerOf(
+      kettle(({ process }) => {
+        process.settingMargin = `${kelvin} K`;
+        process.steps[9].for = "2 min";
+      }),
+      id,
+      of,
+    );
+
+  test("is the same for an addition as for the end of filling, and counts at either, just below and just above", () => {
+    for (const [id, of] of [
+      ["above-setting", { step: 6 }],
+      ["filled-before-it-sets", {}],
+    ] as const) {
+      const { figure, limit, margin } = keeping(id, 1.5, of);
+      expect(margin).toEqual({ min: 1.5 });
+      const kept = (figure.min ?? Number.NaN) - (limit.min?.value ?? Number.NaN);
+      expect([kept - 0.001, kept + 0.001].map((kelvin) => keeping(id, kelvin, of).verdict === "met")).toEqual([
+        true,
+        false,
+      ]);
+    }
   });
 });
 

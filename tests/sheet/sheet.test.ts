@@ -197,6 +197,18 @@ describe("Markdown", () => {
     );
   });
 
+  test("says the size of a flake as it is sold, by width and thickness, and nothing of the kind of a grain", () => {
+    const of = (particle: object): string =>
+      toMarkdown({
+        plan: runPlan(changed(exampleJob(), (draft) => (draft.formula.materials.pearl.particle = particle))),
+      });
+    const flakes = "Flakes 60 µm wide and 1 µm thick (volume of a sphere of 18 µm).";
+    expect(of({ width: "60 µm", thickness: "1 µm", density: "2830 kg/m³" })).toContain(flakes);
+    // The sphere of the same volume says the same.
+    expect(of({ diameter: "17.5 µm", thickness: "1 µm", density: "2830 kg/m³" })).toContain(flakes);
+    expect(of({ diameter: "17.5 µm", density: "2830 kg/m³" })).not.toContain("Flakes");
+  });
+
   test("has the sections of what the process holds, and no others", () => {
     const titles = (text: string): readonly string[] =>
       [...text.matchAll(/^## (.*)$/gm)].map(([, title = ""]) => title);
