@@ -69,6 +69,9 @@ export function meanPasses(
 ): (count: number) => number {
   const { size, factor } = sample;
   const exact = meanFails(size, factor, excess);
+  // Where the mean never or always fails there is nothing to share out; a strong factor of a few packs is far from normal.
+  if (exact < 1e-13) return () => 1;
+  if (exact > 1 - 1e-13) return () => 0;
   const margins: { readonly share: number; readonly margin: number }[] = [];
   for (let count = 0; count <= size; count += 1) {
     const share = shareOf(count);
@@ -78,8 +81,6 @@ export function meanPasses(
   const wide = 40 + margins.reduce((most, { margin }) => Math.max(most, Math.abs(margin)), 0);
   const fails = (shift: number): number =>
     margins.reduce((sum, { share, margin }) => sum + share * normalBelow(-margin - shift), 0) - exact * total;
-  // Where the mean fails never or always there is nothing to set right.
-  const decided = exact < 1e-13 || exact > 1 - 1e-13;
-  const shift = decided ? 0 : root(fails, -wide, wide, "mean test", 1e-12);
+  const shift = root(fails, -wide, wide, "mean test", 1e-12);
   return (count) => normalBelow(marginOf(sample, excess, count) + shift);
 }
