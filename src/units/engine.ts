@@ -1,5 +1,6 @@
 import configureMeasurements, { type Unit, type Wrapper } from "convert-units";
-import { compare, minus, over, parseRational, plus, type Rational, times } from "./rational.js";
+import { refuse } from "../guards.js";
+import { minus, over, parseRational, plus, type Rational, times } from "./rational.js";
 import { type Dimension, factorsOf } from "./unit.js";
 
 /** What convert-units calculates with here: exact fractions, so that it rounds nothing. */
@@ -7,17 +8,15 @@ type Operand = number | string | Rational;
 
 const exact = (value: Operand): Rational => (typeof value === "object" ? value : parseRational(String(value)));
 
-// The engine asks for all nine operations; it compares only when it looks for the 'best' unit.
+// The engine wants all nine operations; it compares only where it looks for the 'best' unit, which it is never asked here.
+const unasked = (): never => refuse("input", "unit", "a comparison of units", "a conversion");
 const fractions: Wrapper<Rational> = {
   create: exact,
   add: (left, right) => plus(exact(left), exact(right)),
   sub: (left, right) => minus(exact(left), exact(right)),
   mul: (left, right) => times(exact(left), exact(right)),
   div: (left, right) => over(exact(left), exact(right)),
-  lt: (left, right) => compare(exact(left), exact(right)) < 0,
-  gt: (left, right) => compare(exact(left), exact(right)) > 0,
-  lte: (left, right) => compare(exact(left), exact(right)) <= 0,
-  gte: (left, right) => compare(exact(left), exact(right)) >= 0,
+  ...{ lt: unasked, gt: unasked, lte: unasked, gte: unasked },
 };
 
 type Engine = ReturnType<typeof configureMeasurements<string, string, string, Rational>>;

@@ -121,6 +121,6 @@ function corrected(text: string): string {
   const [comma, point] = [written.indexOf(","), written.indexOf(".")];
   if (comma !== written.lastIndexOf(",") || point > comma) return rewritten(written.replaceAll(",", ""));
   const decimals = rewritten(written.replaceAll(".", "").replace(",", "."));
-  if (point >= 0 || !/^[1-9]\d{0,2},\d{3}$/.test(written)) return decimals;
+  if (!/^[1-9]\d{0,2},\d{3}$/.test(written)) return decimals;
   return `${decimals} or ${rewritten(written.replace(",", ""))}`;
 }

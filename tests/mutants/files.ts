@@ -19,12 +19,12 @@ export function filesIn(target: string): readonly string[] {
   return files;
 }
 
-/** The tests of the rooms of a target, and the check values; or those that are named, parted by commas. */
+/** The tests of the rooms of a target, the check values and the bands; or those that are named, parted by commas. */
 export function testsOf(target: string, named: string | undefined): readonly string[] {
   const rooms = [...new Set(filesIn(target).map((file) => file.split("/")[1] as string))];
   const paths = named?.split(",") ?? [
     ...rooms.map((room) => `tests/${room}`).filter((path) => existsSync(`${root}${path}`)),
-    ...(rooms.includes("plan") ? [] : ["tests/checks.test.ts"]),
+    ...(rooms.includes("plan") ? [] : ["tests/checks.test.ts", "tests/laws/band.test.ts"]),
   ];
-  return paths.flatMap(walk).filter((path) => path.endsWith(".test.ts"));
+  return [...new Set(paths.flatMap(walk))].filter((path) => path.endsWith(".test.ts"));
 }

@@ -35,10 +35,13 @@ const liquid = {
   densityFluid: { law: "linear", density: 915, temperatureReference: 20, slope: 0.64 },
   viscosity: { law: "setting", melt, temperatureSetting: 62, steepness: 0.4 },
 } as const;
-const cooling = {
-  ...{ heatCapacity: 90000, heatLoss: { law: "newton", conductance: 12 }, temperatureAmbient: 20 },
-  ...{ temperatureStart: 85, temperatureEnd: 30 },
+const vessel = {
+  heatCapacity: 90000,
+  heatLoss: { law: "newton", conductance: 12 },
+  temperatureAmbient: 20,
+  temperatureStart: 85,
 } as const;
+const cooling = { ...vessel, temperatureEnd: 30 } as const;
 const glitter = { ...liquid, ...cooling, diameter: 100e-6, densityParticle: 1400, settlingAllowed: 0.005 } as const;
 const bubble = { ...liquid, ...cooling, diameter: 20e-6 } as const;
 
@@ -92,7 +95,7 @@ test("among others a particle moves at its own velocity times the hindrance at i
   const [densityFluid, viscosity] = [870, 0.02];
   const alone = terminalVelocity({ ...grain, densityFluid, viscosity });
   const { velocityStart } = settlingOverCooling({
-    ...without(cooling, "temperatureEnd"),
+    ...vessel,
     ...grain,
     ...{ densityFluid: { law: "constant", density: densityFluid }, viscosity: { law: "constant", viscosity } },
     ...{ volumeFraction: 0.2, duration: 1 },
