@@ -90,7 +90,8 @@ export function roundToBalances(input: {
   };
 }
 
-function readLine({ name, mass, increment, carrier, massMax = Number.MAX_VALUE }: LineToRound, at: string) {
+function readLine({ name, mass, increment, carrier = false, massMax = Number.MAX_VALUE }: LineToRound, at: string) {
+  if (typeof carrier !== "boolean") refuse("input", `${at}.carrier`, carrier, "true or false");
   const step = decimal(increment, `${at}.increment`);
   const steps = notNegative(mass, `${at}.mass`) / increment;
   const floor = stepsDown(steps);
@@ -100,5 +101,5 @@ function readLine({ name, mass, increment, carrier, massMax = Number.MAX_VALUE }
   if (steps * (1 - slack) > massMax / increment) refuse("input", at, mass, `at most its limit, ${massMax} kg`);
   // A remainder within the noise of doubles is none: the mass lies on the grid.
   const remainder = steps - floor > slack * steps ? steps - floor : 0;
-  return { ...step, name, at, mass, floor, remainder, max, carrier: Boolean(carrier) };
+  return { ...step, name, at, mass, floor, remainder, max, carrier };
 }

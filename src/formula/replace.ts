@@ -78,7 +78,8 @@ function checked(line: FormulaLine, path: string): FormulaLine {
 }
 
 function strengthOf(materials: Readonly<Record<string, Material>>, key: string, path: string): number {
-  const material = Object.hasOwn(record(materials, "formula.materials"), key) ? materials[key] : undefined;
+  const isKey = typeof key === "string" && Object.hasOwn(record(materials, "formula.materials"), key);
+  const material = isKey ? materials[key] : undefined;
   if (!material) return refuse("input", path, key, "the key of a material of the formula");
   return fraction(
     positive(material.strength, `formula.materials.${key}.strength`),

@@ -76,7 +76,7 @@ export const impellerConstants: {
 export function knownOf(impeller: Impeller, path: string): KnownConstants {
   variant(impeller, path, "kind", known.impeller);
   positive(impeller.diameter, `${path}.diameter`);
-  if (!Object.hasOwn(impellerConstants, impeller.kind as PropertyKey))
+  if (typeof impeller.kind !== "string" || !Object.hasOwn(impellerConstants, impeller.kind))
     refuse("input", `${path}.kind`, show(impeller.kind), Object.keys(impellerConstants).join(", "));
   return impellerConstants[impeller.kind];
 }

@@ -1,0 +1,9 @@
+import * as members from "gelwright/rheology";
+import { refusesOtherKinds } from "../support/other-kinds.js";
+import { validInputs } from "./valid-inputs.js";
+
+// What a function is handed whole and does not read.
+refusesOtherKinds(members, validInputs, {
+  fittedStressAt: /\.fit\./,
+  fittedViscosityAt: /\.fit\./,
+});

@@ -1,0 +1,5 @@
+import * as members from "gelwright/transient";
+import { refusesOtherKinds } from "../support/other-kinds.js";
+import { validInputs } from "./valid-inputs.js";
+
+refusesOtherKinds(members, validInputs);
