@@ -85,10 +85,7 @@ export function additionTemperature(
     return Math.log(distance / allowed);
   };
   // From the coldest up, stretch by stretch between breakpoints, until one holds the answer; the search stays within it.
-  const stops = [
-    ...breakpoints.filter((breakpoint) => breakpoint > end && breakpoint < start).sort((one, other) => one - other),
-    start,
-  ];
+  const stops = [...breakpoints.filter((breakpoint) => breakpoint > end && breakpoint < start), start];
   const beyond = stops.find((stop) => beyondAllowed(stop) > 0);
   const warmest = beyond === undefined ? start : root(beyondAllowed, enough.from, beyond, "temperature", 1e-12);
   const after = way(warmest, end, strict.velocityAt);

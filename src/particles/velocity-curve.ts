@@ -32,7 +32,7 @@ export interface VelocityCurve {
   readonly velocityAt: (temperature: number) => number;
   /** Reynolds number of one particle by itself. */
   readonly reynoldsAt: (temperature: number) => number;
-  /** Where the viscosity has a breakpoint [°C]. */
+  /** Where the viscosity has a breakpoint [°C], rising. */
   readonly breakpoints: readonly number[];
 }
 

@@ -162,3 +162,38 @@ test("temperatures that turn back are refused at their place", () => {
   expect(passing([]).times).toEqual([]);
   expect(passing([85]).times).toEqual([0]);
 });
+
+test("within a millionth of a kelvin of the room a rate in proportion to the difference counts as the exponential says", () => {
+  // Around 0 °C a millionth of a kelvin has all its digits.
+  const [tau, start] = [7500, 1.5e-6];
+  const rates = { excess: (at: number) => at, time: () => 1 };
+  const last = {
+    temperatureStart: start,
+    temperatureLimit: 0,
+    heatCapacity: 12 * tau,
+    heatFlow: (at: number) => -12 * at,
+  };
+  for (const folds of [0.2, 0.5, 1, 3, 10]) {
+    const { totals, temperatureEnd } = transientSegment({ ...last, rates, duration: folds * tau });
+    expect(totals.excess / (start * tau * -Math.expm1(-folds))).toBeCloseTo(1, 10);
+    expect(totals.time / (folds * tau)).toBeCloseTo(1, 12);
+    expect(temperatureEnd / (start * Math.exp(-folds))).toBeCloseTo(1, 10);
+  }
+});
+
+test("a charge that leaves its limit, or cools far below 0 °C without one, is not held by it", () => {
+  const growing = {
+    temperatureStart: 30,
+    temperatureLimit: 20,
+    heatCapacity: 1000,
+    heatFlow: (at: number) => 10 * (at - 20),
+  };
+  // 10 K grow by e in 100 s.
+  for (const duration of [50, 250, 400]) {
+    const { temperatureEnd } = transientSegment({ ...growing, duration });
+    expect(temperatureEnd).toBeCloseTo(20 + 10 * Math.exp(duration / 100), 8);
+    expect(transientSegment({ ...growing, temperatureEnd }).duration).toBeCloseTo(duration, 8);
+  }
+  const freezing = { temperatureStart: 10, heatCapacity: 1000, heatFlow: () => -100 };
+  expect(transientSegment({ ...freezing, duration: 700 }).temperatureEnd).toBeCloseTo(-60, 9);
+});
