@@ -44,5 +44,5 @@ export function normalBelow(x: number): number {
  */
 export function normalQuantile(share: number): number {
   if (share > 0.5) return -normalQuantile(1 - share);
-  return share === 0.5 ? 0 : root((x) => Math.log(above(-x) / share), -38, 0, "normal quantile", 1e-15);
+  return root((x) => Math.log(above(-x) / share), -38, 0, "normal quantile", 1e-15);
 }

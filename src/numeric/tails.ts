@@ -10,7 +10,6 @@ import { root } from "./root.js";
  */
 export function studentBeyond(t: number, degrees: number): number {
   const square = t * t;
-  if (square === Number.POSITIVE_INFINITY) return 0;
   return incompleteBeta(degrees / (degrees + square), square / (degrees + square), degrees / 2, 0.5);
 }
 
@@ -37,8 +36,6 @@ export function studentTOf(confidence: number, degrees: number): number {
  * @source abramowitz-stegun-1964 26.6.2
  */
 export function fisherAbove(ratio: number, above: number, below: number): number {
-  if (ratio === Number.POSITIVE_INFINITY) return 0;
   const total = below + above * ratio;
-  if (total === Number.POSITIVE_INFINITY) return 0;
   return incompleteBeta(below / total, (above * ratio) / total, below / 2, above / 2);
 }
