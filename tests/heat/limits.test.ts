@@ -45,7 +45,10 @@ test("a vessel that may warm by so many kelvins a second does so until its power
   // 500 W less 5 W/K above 20 °C into 1000 J/K; 0.2 K/s take 200 W, which are there up to 80 °C.
   const vessel = {
     ...leaking,
-    ...{ temperatureStart: 20, heatCapacity: 1000, rateMax: 0.2, heatSource: { kind: "power", power: 500 } },
+    temperatureStart: 20,
+    heatCapacity: 1000,
+    rateMax: 0.2,
+    heatSource: { kind: "power", power: 500 },
   } as const;
   const timeTo = (at: number) => (at <= 80 ? (at - 20) / 0.2 : 300 + 200 * Math.log(40 / (120 - at)));
   for (const temperatureEnd of [50, 80, 81, 110]) {

@@ -36,8 +36,13 @@ test("a table of oil goes from its first point to its last by way of all between
 });
 
 const feed = {
-  ...{ massGelFormer: 10, massOil: 1, massToAdd: 30, densityOil: 915, densityGelFormer: 1250 },
-  ...{ share: { law: "constant", value: 0.1 }, volumeFractionOilMax: 0.9 },
+  massGelFormer: 10,
+  massOil: 1,
+  massToAdd: 30,
+  densityOil: 915,
+  densityGelFormer: 1250,
+  share: { law: "constant", value: 0.1 },
+  volumeFractionOilMax: 0.9,
   incorporationTime: { law: "constant", value: 90 },
 } as const;
 
