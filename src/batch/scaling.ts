@@ -1,6 +1,7 @@
 import { densityOfMixture, type Formula, type FormulaLine } from "../formula/index.js";
 import { list, notNegative, positive, record, refuse, result, wholeNumber } from "../guards.js";
 import { densityAt } from "../laws/index.js";
+import { temperatureNominal } from "../packing/fill.js";
 import type { Allowance } from "./allowance.js";
 import { allowancesOf, type BatchVessel, nameOf } from "./allowances-of.js";
 import { type BatchCharge, chargeFor } from "./charge.js";
@@ -93,7 +94,7 @@ function densityOf(lines: readonly FormulaLine[], materials: Formula["materials"
   const parts = lines.flatMap(({ massFraction, material }) => {
     const known = materials[material]?.density;
     if (known === undefined) return [];
-    return [{ mass: massFraction, density: densityAt({ law: known, temperature: 20 }) }];
+    return [{ mass: massFraction, density: densityAt({ law: known, temperature: temperatureNominal }) }];
   });
   return parts.length === lines.length ? densityOfMixture({ parts }) : undefined;
 }

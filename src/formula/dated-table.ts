@@ -8,15 +8,18 @@ export interface DatedTable {
   readonly date: string;
 }
 
-const monthLengths = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
-
 /** A day as `"2027-10-17"`: two of them compare as texts do. */
 export function readDate(text: string, path: string): string {
   const [, year, month, day] = (typeof text === "string" && /^(\d{4})-(\d\d)-(\d\d)$/.exec(text)) || [];
-  const leap = Number(year) % 4 === 0 && (Number(year) % 100 !== 0 || Number(year) % 400 === 0);
-  const length = month === "02" && leap ? 29 : (monthLengths[Number(month) - 1] ?? 0);
-  if (Number(day) >= 1 && Number(day) <= length) return text;
+  if (isDay(Number(year), Number(month), Number(day))) return text;
   return refuse("input", path, text, 'a day of the calendar, such as "2027-10-17"');
+}
+
+/** Whether there is such a day: long and short months take turns, and begin anew with August. */
+function isDay(year: number, month: number, day: number): boolean {
+  if (!(month >= 1 && month <= 12 && day >= 1)) return false;
+  const isLeap = year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
+  return day <= (month === 2 ? (isLeap ? 29 : 28) : 30 + ((month + (month >> 3)) % 2));
 }
 
 /** A text that says something. */

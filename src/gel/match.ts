@@ -7,6 +7,9 @@ import { indexOfGlycerinWater, indexRange } from "./glycerin-water.js";
 import * as known from "./known.js";
 import { indexAt } from "./refractive-index.js";
 
+/** How far to either side the slope of the index is taken [mass fraction of glycerin]. */
+const aside = 0.005;
+
 /** What is dissolved in the glycerin and water, as a surfactant's solids. */
 export interface DissolvedSolids {
   /** Their volume in the volume of the whole outer phase, 0 to below 1. */
@@ -96,8 +99,8 @@ export function glycerinForIndexMatch(input: {
       `${min.toFixed(4)} (water) to ${max.toFixed(4)} (glycerin) at ${at} °C`,
     );
   const massFractionGlycerin = root((share) => outer(share, at) - wanted, 0, 1, "glycerin", 1e-15);
-  const low = Math.max(0, massFractionGlycerin - 0.005);
-  const high = Math.min(1, massFractionGlycerin + 0.005);
+  const low = Math.max(0, massFractionGlycerin - aside);
+  const high = Math.min(1, massFractionGlycerin + aside);
   const perMassFraction = (outer(high, at) - outer(low, at)) / (high - low);
   const tolerance = result(positive(mismatch, "mismatch") / perMassFraction, "tolerance");
   return { massFractionGlycerin, perMassFraction, tolerance };

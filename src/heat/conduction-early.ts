@@ -1,11 +1,11 @@
 import { type Complex, invertLaplace, over, times } from "../numeric/laplace.js";
 
-/** Hankel's sum for modified Bessel functions of a large argument, of order ν with 4ν² given; it ends by itself for ½ and ³⁄₂. */
-function hankel(fourSquares: number, argument: Complex): Complex {
+/** Hankel's sum for modified Bessel functions of a large argument, of order ν with ν² given; it ends by itself for ½ and ³⁄₂. */
+function hankel(square: number, argument: Complex): Complex {
   let term: Complex = [1, 0];
   let sum: Complex = [1, 0];
   for (let k = 1; Math.hypot(...term) > Number.EPSILON; k += 1) {
-    const factor = ((2 * k - 1) ** 2 - fourSquares) / (8 * k);
+    const factor = ((k - 1 / 2) ** 2 - square) / (2 * k);
     term = over([term[0] * factor, term[1] * factor], argument);
     sum = [sum[0] + term[0], sum[1] + term[1]];
   }
@@ -30,8 +30,8 @@ export function earlyTemperature(bend: number, biot: number, place: number | "me
   if (depth > 12 * Math.sqrt(fourier)) return 1;
   const inside = 1 / (1 + biot);
   const outside = biot === Number.POSITIVE_INFINITY ? 1 : biot / (1 + biot);
-  const lower = (bend - 1) ** 2;
-  const upper = (bend + 1) ** 2;
+  const lower = ((bend - 1) / 2) ** 2;
+  const upper = ((bend + 1) / 2) ** 2;
   const loss = invertLaplace((s) => {
     const q = rootOf([s[0] / fourier, s[1] / fourier]);
     const fall = hankel(upper, q);

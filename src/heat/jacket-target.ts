@@ -1,4 +1,5 @@
 import { notNegative, positive, record, refuse, result, temperature } from "../guards.js";
+import { kelvin } from "../laws/compile-viscosity.js";
 import { root } from "../numeric/root.js";
 import * as known from "./known.js";
 
@@ -56,10 +57,10 @@ export function mediumTemperatureForDuration(
   const start = temperature(input.temperatureStart, "temperatureStart");
   const end = temperature(input.temperatureEnd, "temperatureEnd");
   if (start === end) refuse("input", "temperatureEnd", end, "other than temperatureStart");
-  const min = temperatureMin === undefined ? -273.15 : temperature(temperatureMin, "temperatureMin");
+  const min = temperatureMin === undefined ? -kelvin : temperature(temperatureMin, "temperatureMin");
   const max = temperatureMax === undefined ? Number.MAX_VALUE : temperature(temperatureMax, "temperatureMax");
   const medium = end - (start - end) / Math.expm1(positive(duration, "duration") / timeConstant);
-  if (medium >= min && medium <= max && medium > -273.15) return medium;
+  if (medium >= min && medium <= max && medium > -kelvin) return medium;
   const outermost = medium < end ? min : max;
   const change = (start - end) / (end - outermost);
   return refuse(

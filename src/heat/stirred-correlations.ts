@@ -17,6 +17,9 @@ export interface StirredRange {
 /** Ranges of Reynolds number, rising; a caller's own measurements take the same form. */
 export type StirredCorrelation = readonly StirredRange[];
 
+/** Reynolds number from which turbines, hydrofoil and propeller have a correlation. */
+const reynoldsBlades = 400;
+
 const range = (coefficient: number, exponentReynolds: number, reynoldsMin: number): StirredRange => ({
   coefficient,
   exponentReynolds,
@@ -45,11 +48,11 @@ export const stirredCorrelations: Readonly<
     StirredCorrelation
   >
 > = {
-  "disc turbine": [range(0.74, 2 / 3, 400)],
-  "flat-blade turbine": [range(0.66, 2 / 3, 400)],
-  "pitched-blade turbine": [range(0.45, 2 / 3, 400)],
-  hydrofoil: [range(0.31, 2 / 3, 400)],
-  propeller: [range(0.5, 2 / 3, 400)],
+  "disc turbine": [range(0.74, 2 / 3, reynoldsBlades)],
+  "flat-blade turbine": [range(0.66, 2 / 3, reynoldsBlades)],
+  "pitched-blade turbine": [range(0.45, 2 / 3, reynoldsBlades)],
+  hydrofoil: [range(0.31, 2 / 3, reynoldsBlades)],
+  propeller: [range(0.5, 2 / 3, reynoldsBlades)],
   anchor: [range(0.69, 1 / 2, 12), range(0.32, 2 / 3, 100)],
   "helical ribbon": [range(0.94, 1 / 3, 0), range(0.61, 1 / 2, 13), range(0.25, 2 / 3, 210)],
   paddle: [range(0.415, 0.67, 20), range(0.36, 0.67, 4000)],

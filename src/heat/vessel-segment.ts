@@ -1,4 +1,5 @@
 import { list, notNegative, positive, record, refuse, temperature } from "../guards.js";
+import { kelvin } from "../laws/compile-viscosity.js";
 import { runSegment, type SegmentEnd, type SegmentResult } from "../transient/segment.js";
 import type { SegmentInput } from "../transient/track.js";
 import {
@@ -133,7 +134,7 @@ function aboutAmbient(
 ): readonly number[] {
   return limit !== undefined || heatLoss.law === "newton"
     ? []
-    : [-2, -0.4, -0.05, 0, 0.05, 0.4, 2].map((excess) => Math.max(-273, ambient + excess));
+    : [0, 0.05, 0.4, 2].flatMap((excess) => [Math.max(-kelvin, ambient - excess), ambient + excess]);
 }
 
 /** The heat source, held back to the largest rate where there is one, and where it has breakpoints between `start` and `end`. */

@@ -1,5 +1,6 @@
 import { finite, list, refuse, temperature } from "../guards.js";
 import { type Beyond, extending } from "./beyond.js";
+import { kelvin } from "./compile-viscosity.js";
 
 /** The temperatures between which a law was measured. Left out, it holds wherever it gives a positive figure. */
 export interface LawRange {
@@ -32,7 +33,7 @@ export function checkCoefficients(coefficients: readonly number[], path: string)
 /** Gives the temperature back where it lies within the range of a law, or where that may be left. */
 export function compileRange(law: LawRange, beyond: Beyond | undefined, path: string): (temperature: number) => number {
   const extended = extending(beyond);
-  const { temperatureMin = -273.15, temperatureMax } = law;
+  const { temperatureMin = -kelvin, temperatureMax } = law;
   const min = finite(temperatureMin, `${path}.temperatureMin`);
   const max =
     temperatureMax === undefined ? Number.POSITIVE_INFINITY : temperature(temperatureMax, `${path}.temperatureMax`);

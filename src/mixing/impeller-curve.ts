@@ -9,6 +9,9 @@ import { ribbonConstant } from "./ribbon-power-constant.js";
 /** Diameter of a helical ribbon over that of its vessel, where no vessel is told. */
 const usualShare = 0.92;
 
+/** Angle of an upright blade to the horizontal [°]. */
+const upright = 90;
+
 /** The shape of blades in a vessel, where both are told; an anchor is a wide paddle of two blades. What stands out of the filling moves none of it: upright blades and arms end at its level. */
 function bladesIn(impeller: Impeller, vessel: StirredVessel, at: string): PowerCurve | undefined {
   const path = `${at}impeller`;
@@ -25,11 +28,11 @@ function bladesIn(impeller: Impeller, vessel: StirredVessel, at: string): PowerC
   } as const;
   if (impeller.kind === "anchor" && impeller.armHeight !== undefined) {
     const height = Math.min(positive(impeller.armHeight, `${path}.armHeight`), level);
-    return { ...inVessel, blades: 2, bladeAngle: 90, widthToDiameter: height / impeller.diameter };
+    return { ...inVessel, blades: 2, bladeAngle: upright, widthToDiameter: height / impeller.diameter };
   }
   if (impeller.kind === "flat-blade") {
     const width = Math.min(positive(impeller.bladeWidth, `${path}.bladeWidth`), level);
-    return { ...inVessel, blades: impeller.blades, bladeAngle: 90, widthToDiameter: width / impeller.diameter };
+    return { ...inVessel, blades: impeller.blades, bladeAngle: upright, widthToDiameter: width / impeller.diameter };
   }
   if (impeller.kind !== "pitched-blade turbine") return undefined;
   const { blades = 4, bladeAngle = 45, bladeWidth = impeller.diameter / 5 } = impeller;

@@ -1,4 +1,5 @@
 import { fraction, record, refuse } from "../guards.js";
+import { slack } from "../numeric/decimal.js";
 import { contentOf, type IndexName, type Ingredient, indexName, type Line, linesOf, massOf } from "./ingredient.js";
 import * as known from "./known.js";
 
@@ -9,9 +10,6 @@ export interface LargestShare {
   /** What stops it there: the claim would be lost, or what it replaces is used up. */
   readonly limitedBy: "claim" | "nothing left to replace";
 }
-
-/** How much may be missing from a claim as rounding of doubles, so that a figure of exactly 0.95 meets 0.95. */
-const rounding = 1e-12;
 
 /**
  * The most of an ingredient that a product can hold and still keep a claimed figure.
@@ -83,7 +81,8 @@ export function largestShare(input: {
     none = contentOf(lines, index, "min") - (raised.mass / mass) * step;
     full = none + room * step;
   }
-  const enough = claim - rounding;
+  // Rounding of doubles may be missing, so that a figure of exactly 0.95 meets 0.95.
+  const enough = claim - slack;
   if (full >= enough) return { share: room, limitedBy: "nothing left to replace" };
   if (none < enough) refuse("unreachable", "claim", claim, `at most ${+Math.max(none, full).toFixed(12)}`);
   return { share: (room * Math.max(none - claim, 0)) / (none - full), limitedBy: "claim" };

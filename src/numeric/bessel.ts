@@ -35,18 +35,18 @@ function byIntegral(x: number): readonly [number, number] {
 
 function byExpansion(x: number): readonly [number, number] {
   const [even0, odd0] = hankel(0, x);
-  const [even1, odd1] = hankel(4, x);
+  const [even1, odd1] = hankel(1, x);
   const [cos, sin] = [Math.cos(x), Math.sin(x)];
   const width = Math.sqrt(Math.PI * x);
   return [(even0 * (cos + sin) - odd0 * (sin - cos)) / width, (even1 * (sin - cos) + odd1 * (sin + cos)) / width];
 }
 
-/** The sums P and Q of Hankel's expansion, for 4ν². */
-function hankel(fourSquares: number, x: number): readonly [number, number] {
+/** The sums P and Q of Hankel's expansion, for ν². */
+function hankel(square: number, x: number): readonly [number, number] {
   const sums: [number, number] = [1, 0];
   let term = 1;
   for (let k = 1; Math.abs(term) > Number.EPSILON / 8; k += 1) {
-    term *= (fourSquares - (2 * k - 1) ** 2) / (8 * k * x);
+    term *= (square - (k - 1 / 2) ** 2) / (2 * k * x);
     // The signs run + + − −.
     if (k % 2 === 0) sums[0] += k % 4 === 0 ? term : -term;
     else sums[1] += k % 4 === 1 ? term : -term;

@@ -10,8 +10,8 @@ export interface MonotoneCurve {
 /**
  * Piecewise cubic through points that rise in x and y, with the slopes of Fritsch and Butland.
  *
- * An end takes the slope of the parabola through three points, held between a quarter of and three times the slope of
- * its last stretch: the upper bound keeps the curve monotone, the lower one keeps a continuation beyond the end rising.
+ * An end takes the slope of the parabola through three points. That is less than twice the slope of its last stretch, so
+ * the curve stays monotone; it is held above a quarter of it, so that a continuation beyond the end rises.
  *
  * @source fritsch-butland-1984 from memory
  */
@@ -22,7 +22,7 @@ export function monotoneCurve(x: readonly number[], y: readonly number[]): Monot
   const end = (at: number, next: number): number => {
     if (last === 0) return rise(0);
     const parabola = rise(at) + ((rise(at) - rise(next)) * width(at)) / (width(at) + width(next));
-    return Math.min(3 * rise(at), Math.max(rise(at) / 4, parabola));
+    return Math.max(rise(at) / 4, parabola);
   };
   const slope = x.map((_, k) => {
     if (k === 0) return end(0, 1);

@@ -14,13 +14,15 @@ const resolution = 1e-10;
 const resolutionSmooth = 1e-6;
 const halvingsMax = 500;
 
-/** By number of nodes, four numbers a node of the positive half: place, weight, part in each of the two last coefficients. */
+/** Numbers kept of each node of the positive half: place, weight, part in each of the two last coefficients; and of each function. */
+const row = 4;
+/** Rows of nodes, by number of nodes. */
 const rules: Float64Array[] = [];
 
 function gaussLegendre(order: number): Float64Array {
-  const table = new Float64Array(2 * order);
-  for (let at = 0; at < table.length; at += 4) {
-    let x = Math.cos((Math.PI * (at / 4 + 0.75)) / (order + 0.5));
+  const table = new Float64Array((order / 2) * row);
+  for (let at = 0; at < table.length; at += row) {
+    let x = Math.cos((Math.PI * (at / row + 0.75)) / (order + 0.5));
     let [last, before, earlier, slope] = [1, 0, 0, 1];
     for (let newton = 0; newton < 6; newton += 1) {
       [last, before, earlier] = [1, 0, 0];
@@ -54,18 +56,18 @@ function measure(
 ): Panel {
   const middle = (from + to) / 2;
   const half = (to - from) / 2;
-  const sums = new Float64Array(4 * left.length);
-  for (let at = 0; at < rule.length; at += 4) {
+  const sums = new Float64Array(row * left.length);
+  for (let at = 0; at < rule.length; at += row) {
     const offset = half * (rule[at] as number);
     integrand(middle - offset, left);
     integrand(middle + offset, right);
     for (let k = 0; k < left.length; k += 1) {
       const low = half * (left[k] as number);
       const high = half * (right[k] as number);
-      (sums[4 * k] as number) += (low + high) * (rule[at + 1] as number);
-      (sums[4 * k + 1] as number) += (Math.abs(low) + Math.abs(high)) * (rule[at + 1] as number);
-      (sums[4 * k + 2] as number) += (low + high) * (rule[at + 2] as number);
-      (sums[4 * k + 3] as number) += (high - low) * (rule[at + 3] as number);
+      (sums[row * k] as number) += (low + high) * (rule[at + 1] as number);
+      (sums[row * k + 1] as number) += (Math.abs(low) + Math.abs(high)) * (rule[at + 1] as number);
+      (sums[row * k + 2] as number) += (low + high) * (rule[at + 2] as number);
+      (sums[row * k + 3] as number) += (high - low) * (rule[at + 3] as number);
     }
   }
   return { from, to, sums };
@@ -104,7 +106,7 @@ export function integrate(
   const passed = new Float64Array(count);
   const scale = new Float64Array(count);
   for (const { sums } of ahead)
-    for (let k = 0; k < count; k += 1) (scale[k] as number) += Math.abs(sums[4 * k + 1] as number);
+    for (let k = 0; k < count; k += 1) (scale[k] as number) += Math.abs(sums[row * k + 1] as number);
   ahead.reverse();
   let halvings = 0;
   let edge = 1;
@@ -113,14 +115,14 @@ export function integrate(
     let resolved = true;
     for (let k = 0; k < count; k += 1) {
       // What halving has brought to light counts too.
-      scale[k] = Math.max(scale[k] as number, (passed[k] as number) + Math.abs(sums[4 * k + 1] as number));
-      const doubt = Math.abs(sums[4 * k + 2] as number) + Math.abs(sums[4 * k + 3] as number);
+      scale[k] = Math.max(scale[k] as number, (passed[k] as number) + Math.abs(sums[row * k + 1] as number));
+      const doubt = Math.abs(sums[row * k + 2] as number) + Math.abs(sums[row * k + 3] as number);
       if (doubt > finest * (scale[k] as number)) resolved = false;
     }
     if (resolved) {
       for (let k = 0; k < count; k += 1) {
-        (total[k] as number) += sums[4 * k] as number;
-        (passed[k] as number) += Math.abs(sums[4 * k + 1] as number);
+        (total[k] as number) += sums[row * k] as number;
+        (passed[k] as number) += Math.abs(sums[row * k + 1] as number);
       }
       if (passedAt && to === edges[edge]) {
         passedAt[edge] = total[0] as number;

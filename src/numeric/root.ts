@@ -1,5 +1,8 @@
 import { refuse } from "../guards.js";
 
+/** The share of the bracket that bisection goes. */
+const half = 0.5;
+
 /**
  * Where a continuous function passes through zero between `low` and `high`, at whose ends it has opposite signs.
  *
@@ -28,7 +31,7 @@ export function root(
   if (valueHere === 0) return high;
   if (!(valueFar < 0 ? valueHere > 0 : valueHere < 0))
     refuse("not-converged", path, `${valueFar} at ${low} and ${valueHere} at ${high}`, "opposite signs at both ends");
-  let share = 0.5;
+  let share = half;
   for (let step = 0; step < 400; step += 1) {
     const next = here + share * (far - here);
     const valueNext = valueAt(next);
@@ -50,12 +53,12 @@ export function root(
     }
     const along = (here - far) / (third - far);
     const up = (valueHere - valueFar) / (valueThird - valueFar);
-    share = 0.5;
+    share = half;
     if (up * up < along && (1 - up) * (1 - up) < 1 - along) {
       const interpolated =
         (valueHere / (valueFar - valueHere)) * (valueThird / (valueFar - valueThird)) +
         ((third - here) / (far - here)) * (valueHere / (valueThird - valueHere)) * (valueFar / (valueThird - valueFar));
-      share = Math.min(1 - min, Math.max(min, interpolated)) || 0.5;
+      share = Math.min(1 - min, Math.max(min, interpolated)) || half;
     }
   }
   return refuse("not-converged", path, `${valueHere} at ${here}`, "a function that passes through zero");

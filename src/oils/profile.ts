@@ -49,8 +49,8 @@ export function sharesOf(
   const entries = entriesOf(percentages, path, faults, (value) =>
     typeof value === "number" && value >= 0 && value <= 100 ? undefined : "a percentage from 0 to 100",
   );
-  const sum = faults.length ? 100 : entries.reduce((total, { value }) => total + value, 0);
-  if (!(sum > 0 && Math.abs(sum - 100) <= tolerance + 1e-9))
+  const sum = entries.reduce((total, { value }) => total + value, 0);
+  if (!faults.length && !(sum > 0 && Math.abs(sum - 100) <= tolerance + 1e-9))
     faults.push({
       path,
       found: `a sum of ${Number(sum.toPrecision(9))} %`,

@@ -3,7 +3,7 @@ import { compileDensity, type DensityLaw } from "../laws/density.js";
 import * as known from "./known.js";
 
 /** A nominal volume refers to 20 °C, whatever the temperature of filling. */
-const temperatureNominal = 20;
+export const temperatureNominal = 20;
 
 /**
  * The mass that a nominal volume stands for: volume times density at 20 °C, whatever the temperature of filling.

@@ -18,6 +18,9 @@ export interface CompiledDrag {
   readonly name: string;
 }
 
+/** Up to where Haider and Levenspiel fitted their law. */
+const reynoldsHaiderLevenspiel = 2.6e4;
+
 const stokesLaw: CompiledDrag = { ...stokes, creeping: 1 };
 
 /** A number above 0 and up to 1, not below `min` unless the law is to be extended. */
@@ -48,7 +51,7 @@ export function compileDrag(drag: DragLaw, extended: boolean): CompiledDrag {
       if (drag.sphericity === undefined)
         return {
           name,
-          limit: 2.6e4,
+          limit: reynoldsHaiderLevenspiel,
           creeping: 1,
           factorAt: (reynolds) =>
             1 + 0.1806 * reynolds ** 0.6459 + ((0.4251 * reynolds) / 24) * (reynolds / (reynolds + 6880.95)),
@@ -60,7 +63,7 @@ export function compileDrag(drag: DragLaw, extended: boolean): CompiledDrag {
       const d = Math.exp(1.4681 + 12.2584 * s - 20.7322 * s ** 2 + 15.8855 * s ** 3);
       return {
         name,
-        limit: 2.6e4,
+        limit: reynoldsHaiderLevenspiel,
         creeping: 1,
         factorAt: (reynolds) => 1 + a * reynolds ** b + ((c * reynolds) / 24) * (reynolds / (reynolds + d)),
       };
@@ -83,12 +86,12 @@ export function compileDrag(drag: DragLaw, extended: boolean): CompiledDrag {
     case "disc": {
       const ratio = shape(drag.aspectRatio, "drag.aspectRatio", 0, 0.1, extended);
       const creeping = oriented(thinDisc, drag.orientation, "drag.orientation") / Math.cbrt(1.5 * ratio);
-      return { name, limit: 0.1, creeping };
+      return { name, limit: stokes.limit, creeping };
     }
     case "spheroid": {
       const ratio = shape(drag.aspectRatio, "drag.aspectRatio", 0, 1, extended);
       const creeping = oriented(flattenedSpheroid(ratio), drag.orientation, "drag.orientation") / Math.cbrt(ratio);
-      return { name, limit: 0.1, creeping };
+      return { name, limit: stokes.limit, creeping };
     }
     default:
       return refuse("input", "drag.law", show((drag as { law: unknown }).law), "a drag law");

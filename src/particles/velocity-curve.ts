@@ -48,10 +48,12 @@ export function velocityCurve(input: Suspension, beyond: Beyond | undefined): Ve
   const hinderedAt = compileHindrance(volumeFraction);
   const creeping = hinderedAt(0);
   const { factorAt } = resistance;
+  const stokesOf = (fluid: number, thickness: number): number =>
+    (gravity * width * width * (particle - fluid)) / (18 * thickness);
   const velocityAt = (at: number): number => {
     const fluid = densityOf(at);
     const thickness = viscosityOf(at);
-    const stokes = result((gravity * width * width * (particle - fluid)) / (18 * thickness), "velocity");
+    const stokes = result(stokesOf(fluid, thickness), "velocity");
     const reynolds = (fluid * Math.abs(stokes) * width) / thickness;
     const share = shareOfStokes(resistance, reynolds, extended);
     // A law of creeping flow keeps the exponent of creeping flow, even where it is extended.
@@ -60,8 +62,7 @@ export function velocityCurve(input: Suspension, beyond: Beyond | undefined): Ve
   const reynoldsAt = (at: number): number => {
     const fluid = densityOf(at);
     const thickness = viscosityOf(at);
-    const stokes = Math.abs(gravity * width * width * (particle - fluid)) / (18 * thickness);
-    const reynolds = result((fluid * stokes * width) / thickness, "reynolds");
+    const reynolds = result((fluid * Math.abs(stokesOf(fluid, thickness)) * width) / thickness, "reynolds");
     return shareOfStokes(resistance, reynolds, extended) * reynolds;
   };
   return { velocityAt, reynoldsAt, breakpoints };
