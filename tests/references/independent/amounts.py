@@ -1,6 +1,7 @@
 """Balances of amounts, torques and viscosities."""
 
 import math
+from decimal import Decimal
 
 import numpy as np
 from scipy import integrate, optimize, stats
@@ -75,3 +76,37 @@ def within_the_scatter():
 def beyond_the_scatter():
     spread = spread_of_newton(0.1712484217896033)
     return "refused" if spread > RARELY else {"best": {"model": "newton", "standardDeviation": spread}}
+
+
+@route("mixing/power-number/points/as-power")
+def power_of_points():
+    """Between two points of a measured curve the power law that passes through both, from two equations."""
+    slope, height = np.linalg.solve([[math.log10(4), 1], [math.log10(250), 1]], [math.log10(30), math.log10(1.2)])
+    return 10**height * 60**slope
+
+
+@route("mixing/flow-curve-at-oil/as-power")
+def flow_curve():
+    """From 4 to 25 Pa·s over 0.10 of oil: the factor of a hundredth, taken so often; the index along its chord."""
+    viscosity = 4 * (25 / 4) ** (0.1 * 3)
+    index = np.interp(0.73, [0.70, 0.80], [0.6, 0.35])
+    return {"law": "power-law", "consistency": 20 * viscosity / 20**index, "flowIndex": index}
+
+
+@route("mixing/addition-schedule/in-whole-grams")
+def schedule():
+    """Every addition the largest multiple of 20 g within an eighth of what is in the vessel, in decimal fractions."""
+    vessel, left, masses = Decimal("10"), Decimal("6.31"), []
+    while left > 0:
+        most = vessel / 8
+        mass = left if left <= most else most // Decimal("0.02") * Decimal("0.02")
+        masses.append(mass)
+        vessel, left = vessel + mass, left - mass
+    return [{"mass": mass} for mass in masses]
+
+
+@route("batch/materials-to-buy/in-whole-grams")
+def to_buy():
+    """Three lots of 3.337 kg, counted in decimal fractions, less 1.7 kg."""
+    needed = 3 * Decimal("3.337")
+    return {"materials": [{"needed": needed, "inStock": Decimal("1.7"), "toBuy": needed - Decimal("1.7")}]}

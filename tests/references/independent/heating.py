@@ -3,9 +3,9 @@
 import math
 
 import numpy as np
-from scipy import integrate, optimize
+from scipy import constants, integrate, optimize
 
-from routes import route, until
+from routes import KELVIN, route, until
 
 
 @route("heat/heating-time/by-steps")
@@ -94,3 +94,33 @@ def moles():
     """Of a kilogram: 20 g of the light part, 980 g of the heavy one."""
     light, heavy = 0.02 / 0.136234, 0.98 / 0.88
     return light / (light + heavy)
+
+
+@route("heat/plate-heating-time/net-flow-to-a-fifth")
+def plate_to_a_fifth():
+    """A plate at 150 °C heats a charge that loses heat, until the net flow is a fifth of what it was: stepped."""
+    found = integrate.solve_ivp(
+        lambda t, y: [(6 * (150 - y[0]) - 1.5 * (y[0] - 20)) / 3000], (0, 1e5), [20.0], events=until(0, 103.2), rtol=1e-12, atol=1e-12
+    )
+    return {"duration": found.t_events[0][0]}
+
+
+@route("heat/conduction-root/nearly-insulated")
+def nearly_insulated():
+    """λ tan λ = 9e-9, to fifty digits."""
+    import mpmath
+
+    mpmath.mp.dps = 50
+    found = mpmath.findroot(lambda x: x * mpmath.tan(x) - mpmath.mpf(9e-9), mpmath.mpf("9.4e-5"))
+    return {"root": found}
+
+
+@route("laws/temperature-at-viscosity/setting/by-search")
+def setting():
+    """Where a melt that thickens below 62 °C by a factor of e^0.4 a kelvin has 150 Pa·s: bracketed, in plain viscosity."""
+
+    def thick(celsius):
+        melt = 2.0e-6 * math.exp(31000 / (constants.R * (celsius + KELVIN)))
+        return melt * math.exp(0.4 * (62 - celsius)) - 150
+
+    return optimize.brentq(thick, 0, 62, xtol=1e-13)

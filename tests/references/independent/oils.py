@@ -41,3 +41,20 @@ def index_slopes():
 def squalane_slope():
     """The density falls by 0.6413 a kelvin (Dubey and Sharma 2008) from 811.5 at 15 °C, where the index is 1.4530."""
     return {"perKelvin": index_per_kelvin(1.453, lambda t: 811.5 - 0.6413 * (t - 15), 15)}
+
+
+@route("oils/profile-of-blend/by-moles")
+def blend_by_moles():
+    """The acids of 2 kg of one oil and 3 kg of another, counted in moles: three of them leave their water to one of glycerol."""
+    carbon, hydrogen, oxygen = 0.012011, 0.001008, 0.015999
+    acid = lambda carbons, bonds: carbons * carbon + 2 * (carbons - bonds) * hydrogen + 2 * oxygen
+    glycerol, water = 3 * carbon + 8 * hydrogen + 3 * oxygen, 2 * hydrogen + oxygen
+    molar = {"8:0": acid(8, 0), "10:0": acid(10, 0), "18:1": acid(18, 1), "18:2": acid(18, 2)}
+    oils = [(2.0, {"8:0": 58.0, "10:0": 42.0}), (3.0, {"10:0": 5.0, "18:1": 75.0, "18:2": 20.0})]
+    grams = dict.fromkeys(molar, 0.0)
+    for mass, shares in oils:
+        moles = {name: share / molar[name] for name, share in shares.items()}
+        whole = sum(shares.values()) + sum(moles.values()) * (glycerol / 3 - water)
+        for name, share in shares.items():
+            grams[name] += mass * share / whole
+    return {name: 100 * some / sum(grams.values()) for name, some in grams.items()}
