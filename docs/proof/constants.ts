@@ -141,7 +141,7 @@ export function constantsSection(): readonly string[] {
     "",
     "A setting is where a search begins, how finely it goes, or a limit of ours beyond which a law is refused: 1 % more moves no figure. A judgement is a band, a tolerance or a default of ours: no source prints it, and the checks that hold it repeat what the pages state. Both stand in the first rows and are left out of the last ones. The end of a range that a source states is a figure: a check just beyond it must be refused.",
     "",
-    "Rows of tables that are from memory were written down a second time, which finds a slip but not a wrong memory. Their sources were searched for again, by several words and figures, in several languages; the [Bibliography](bibliography.md) says for each source what was searched for and what was found: `codex-210-1999`, `nist-hb-133`, `oiml-r-87-2004`, `sccs-1647-22`.",
+    "Rows of tables that are from memory were written down a second time, which finds a slip but not a wrong memory. Their sources were searched for again, by several words and figures, in several languages; the [Bibliography](bibliography.md) says for each source what was searched for and what was found: `codex-210-1999`, `codex-33-1981`, `ph-eur-mct`, `nist-hb-133`, `oiml-r-87-2004`, `sccs-1647-22`.",
     "",
     ...shares(all),
     "",

@@ -3,6 +3,7 @@ import { join } from "./document.js";
 import type { MaterialDocument } from "./material-document.js";
 import { checkProperties, propertiesOf } from "./properties.js";
 import type { Read } from "./read-type.js";
+import { percent } from "./shares.js";
 import type { Material, Particle } from "./types.js";
 
 /** A material that was read, with its laws in place of figures, and the defaults for what it leaves out. */
@@ -98,5 +99,5 @@ function checkWhole(
   if (!parts || findings.holds(path)) return;
   const whole = parts.reduce((sum, part) => sum + (part?.share ?? 0), 0);
   if (Math.abs(whole - 1) > 1e-3)
-    findings.note(path, `shares of ${whole * 100} % in all`, "shares that add up to 100 %");
+    findings.note(path, `shares of ${percent(whole)} % in all`, "shares that add up to 100 %");
 }

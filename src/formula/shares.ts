@@ -94,6 +94,7 @@ export function shares(
   };
 }
 
-function percent(fraction: number): string {
+/** A share as per cent, without the noise of doubles. */
+export function percent(fraction: number): string {
   return String(Number((fraction * 100).toPrecision(10)));
 }

@@ -27,9 +27,12 @@ export function indexOfGlycerinWater(share: number, warmth: number): number {
   return curveAt(curve, share) + perKelvin * (warmth - 20);
 }
 
+/** How far either law may be carried on [°C]. */
+const carriedOn: readonly [min: number, max: number] = [0, 60];
+
 /** Where the change with temperature was measured, and how far it may be carried on. */
 export function indexRange(beyond: Beyond | undefined): readonly [min: number, max: number] {
-  return extending(beyond) ? [0, 60] : [20, 30];
+  return extending(beyond) ? carriedOn : [20, 30];
 }
 
 /**
@@ -97,7 +100,7 @@ export function densityGlycerinWater(input: {
   const { massFractionGlycerin, temperature: warmth, beyond } = record(input, "input", known.densityGlycerinWater);
   const share = fraction(massFractionGlycerin, "massFractionGlycerin");
   const at = temperature(warmth, "temperature");
-  const [min, max] = extending(beyond) ? [0, 60] : [15, 30];
+  const [min, max] = extending(beyond) ? carriedOn : [15, 30];
   if (at < min || at > max)
     refuse("range", "temperature", at, `${min} to ${max} °C${min ? ', or beyond: "extend"' : ""}`);
   const glycerin = 1273.3 - 0.6121 * at;

@@ -57,7 +57,8 @@ export function bends(places: readonly number[], values: readonly number[], conf
   const length = square.reduce((sum, own) => sum + own * own, 0);
   const coefficient = square.reduce((sum, own, i) => sum + own * (left[i] as number), 0) / length;
   const rest = left.reduce((sum, value, i) => sum + (value - coefficient * (square[i] as number)) ** 2, 0);
-  const doubt = studentT(confidence, places.length - 3) * Math.sqrt(rest / (places.length - 3) / length);
+  const degrees = places.length - 3;
+  const doubt = studentT(confidence, degrees) * Math.sqrt(rest / degrees / length);
   const rounding = (1e-12 * maxOf(values.map(Math.abs))) / Math.sqrt(length);
   return Math.abs(coefficient) > doubt + rounding;
 }

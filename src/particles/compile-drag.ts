@@ -18,9 +18,6 @@ export interface CompiledDrag {
   readonly name: string;
 }
 
-/** Up to where Haider and Levenspiel fitted their law. */
-const reynoldsHaiderLevenspiel = 2.6e4;
-
 const stokesLaw: CompiledDrag = { ...stokes, creeping: 1 };
 
 /** A number above 0 and up to 1, not below `min` unless the law is to be extended. */
@@ -51,7 +48,7 @@ export function compileDrag(drag: DragLaw, extended: boolean): CompiledDrag {
       if (drag.sphericity === undefined)
         return {
           name,
-          limit: reynoldsHaiderLevenspiel,
+          limit: 2e5,
           creeping: 1,
           factorAt: (reynolds) =>
             1 + 0.1806 * reynolds ** 0.6459 + ((0.4251 * reynolds) / 24) * (reynolds / (reynolds + 6880.95)),
@@ -63,7 +60,7 @@ export function compileDrag(drag: DragLaw, extended: boolean): CompiledDrag {
       const d = Math.exp(1.4681 + 12.2584 * s - 20.7322 * s ** 2 + 15.8855 * s ** 3);
       return {
         name,
-        limit: reynoldsHaiderLevenspiel,
+        limit: 2.6e4,
         creeping: 1,
         factorAt: (reynolds) => 1 + a * reynolds ** b + ((c * reynolds) / 24) * (reynolds / (reynolds + d)),
       };

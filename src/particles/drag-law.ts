@@ -23,7 +23,7 @@ export type DragLaw =
       readonly law: "cheng";
     }
   | {
-      /** A grain of any shape, Re below 26 000. */
+      /** A grain of any shape, Re below 26 000, or a sphere, Re below 200 000. */
       readonly law: "haider-levenspiel";
       /** Surface of the sphere of equal volume over its own, 0.026 to 1; left out: the authors' fit for spheres. */
       readonly sphericity?: number;

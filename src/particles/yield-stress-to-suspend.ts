@@ -34,7 +34,7 @@ export interface YieldStressToSuspend {
  * @param input.densityFluid - Density of the gel [kg/m³], above 0.
  * @returns The band [Pa]; all 0 where the densities are equal.
  * @throws CalculationError `input` where an argument is out of range.
- * @source beris-1985 critical yield parameter 0.143; definition and spread of the experiments from memory
+ * @source beris-1985 critical yield parameter 0.143 and its definition second-hand; spread of the experiments from memory
  * @example
  * ```ts
  * import { yieldStressToSuspend } from "gelwright/particles";

@@ -35,6 +35,9 @@ export interface FlowForm {
 
 type Numbers = readonly number[];
 
+/** Shapes that a fit of one shape starts from. */
+const starts = 16;
+
 const nothing = (): number => 0;
 const noShape = (): readonly Numbers[] => [[]];
 
@@ -48,7 +51,7 @@ function sum(names: readonly string[], yields: boolean, index: boolean, curve: F
   const before = yields ? [1] : [];
   return {
     names,
-    shapes: index ? () => ladder(0.05, 4, 16).map((one) => [one]) : noShape,
+    shapes: index ? () => ladder(0.05, 4, starts).map((one) => [one]) : noShape,
     columns: ([flowIndex = 1], rate) => [...before, rate ** flowIndex],
     known: nothing,
     parameters: (coefficients, shape) => [...coefficients, ...shape],
@@ -70,7 +73,7 @@ function sum(names: readonly string[], yields: boolean, index: boolean, curve: F
 const casson: FlowForm = {
   names: ["yieldStress", "plasticViscosity"],
   // The shape is b/a.
-  shapes: (min, max) => ladder(0.03 / Math.sqrt(max), 30 / Math.sqrt(min), 16).map((one) => [one]),
+  shapes: (min, max) => ladder(0.03 / Math.sqrt(max), 30 / Math.sqrt(min), starts).map((one) => [one]),
   columns: ([shape = 0], rate) => [(1 + shape * Math.sqrt(rate)) ** 2],
   known: nothing,
   parameters: ([yieldStress = 0], [shape = 0]) => [Math.sqrt(yieldStress), Math.sqrt(yieldStress) * shape],
@@ -108,8 +111,9 @@ function carreau(sharpness: number | undefined, held: number | undefined): FlowF
     shapes: (min, max) => {
       // A bend takes more than a decade of rates: two times a decade miss none. No rheometer spans twenty decades.
       const times = Math.min(Math.ceil(2 * (Math.log10(max) - Math.log10(min))), 40) + 5;
+      const indices = Array.from({ length: 5 }, (_, k) => (2 * k + 1) / 10);
       return ladder(0.1 / max, 10 / min, times).flatMap((time) =>
-        [0.1, 0.3, 0.5, 0.7, 0.9].flatMap((index) => bends.map((one) => [time, index, one])),
+        indices.flatMap((index) => bends.map((one) => [time, index, one])),
       );
     },
     columns: ([time = 0, index = 0, sharp = 0], rate) => {

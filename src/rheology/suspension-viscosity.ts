@@ -53,7 +53,7 @@ export function einsteinViscosity(input: { readonly volumeFraction: number; read
  * @param input.beyond - Above 0.1: `"throw"` (default) or `"extend"`.
  * @returns Viscosity over that of the liquid [-].
  * @throws CalculationError `input` where an argument is out of range, `range` above 0.1.
- * @source batchelor-1977 from memory
+ * @source batchelor-1977 second-hand
  * @example
  * ```ts
  * import { batchelorViscosity } from "gelwright/rheology";

@@ -55,7 +55,7 @@ def spheroid(ratio, orientation):
     return 24 / 0.01 * share
 
 
-for _ratio in (0.3, 0.9):
+for _ratio in (0.3, 0.9, 0.99):
     for _orientation in ("broadside", "edgewise", "random"):
         ROUTES[f"particles/drag/spheroid/point-forces/{_ratio}/{_orientation}"] = lambda r=_ratio, o=_orientation: spheroid(r, o)
 
