@@ -1,3 +1,4 @@
+import { Script } from "node:vm";
 import ts from "typescript";
 
 /** A block of example code, and where it stands. */
@@ -56,8 +57,12 @@ function wholeValue(rest: string, start: string): string {
   return value;
 }
 
-/** Whether a text reads as one expression. */
+/** Whether a text reads as one expression of JavaScript: it is compiled and not run. */
 export function isExpression(text: string): boolean {
-  const { diagnostics = [] } = ts.transpileModule(`(${text}\n);`, { reportDiagnostics: true });
-  return diagnostics.length === 0;
+  try {
+    new Script(`(${text}\n);`);
+    return true;
+  } catch {
+    return false;
+  }
 }
