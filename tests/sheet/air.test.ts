@@ -14,7 +14,11 @@ describe("what would clear the melt in time", () => {
   test.each([
     ["warmth alone", { temperature: 71.3 }, `${start}kept at 71.3 °C or warmer.`],
     ["a vacuum alone", { pressure: 20_000 }, `${start}under 200 mbar or less.`],
-    ["either", { temperature: 71.3, pressure: 20_000 }, `${start}kept at 71.3 °C or warmer, or under 200 mbar or less.`],
+    [
+      "either",
+      { temperature: 71.3, pressure: 20_000 },
+      `${start}kept at 71.3 °C or warmer, or under 200 mbar or less.`,
+    ],
     ["warmth, where no vacuum is needed", { temperature: 71.3, pressure: 2e5 }, `${start}kept at 71.3 °C or warmer.`],
     [
       "no more than waiting",
