@@ -68,7 +68,7 @@ function sharesOf(
   const shares = new Map<string, number>();
   scaling.lines.forEach(({ material }, i) => {
     const there = stock.get(material);
-    const taken = lots * (lines[i]?.mass ?? 0);
+    const taken = lots * (lines[i] as { readonly mass: number }).mass;
     if (there !== undefined) shares.set(material, (shares.get(material) ?? 0) + taken / there);
   });
   return shares;

@@ -170,8 +170,8 @@ function holdsOf(placed: readonly Placed[], after: ReadonlyMap<string, number>) 
   const keys = new Set(placed.flatMap(({ needs }) => needs));
   return [...keys].map((key) => {
     const using = placed.filter(({ needs }) => needs.includes(key));
-    const from = using[0]?.from ?? 0;
-    return { key, from, to: (using.at(-1)?.to ?? 0) + (after.get(key) ?? 0) };
+    const [first, last] = [using[0], using.at(-1)] as [Placed, Placed];
+    return { key, from: first.from, to: last.to + (after.get(key) ?? 0) };
   });
 }
 
@@ -185,10 +185,10 @@ function firstFit(
 ): number {
   const isFree = (begin: number): boolean =>
     holds.every(({ key, from, to }) => {
-      const overlapping = (taken.get(key) ?? []).filter(
+      const overlapping = (taken.get(key) as readonly Occupied[]).filter(
         (one) => one.from < begin + to - hair && one.to > begin + from + hair,
       );
-      return busiest(overlapping, begin + from, begin + to) < (counts.get(key) ?? 0);
+      return busiest(overlapping, begin + from, begin + to) < (counts.get(key) as number);
     });
   const inDay = (begin: number): number => {
     if (!Number.isFinite(day)) return begin;
@@ -199,7 +199,7 @@ function firstFit(
   let begin = inDay(earliest);
   while (!isFree(begin)) {
     const now = begin;
-    const frees = holds.flatMap(({ key, from }) => (taken.get(key) ?? []).map((one) => one.to - from));
+    const frees = holds.flatMap(({ key, from }) => (taken.get(key) as readonly Occupied[]).map((one) => one.to - from));
     const next = frees
       .filter((time) => time > now + hair)
       .reduce((min, time) => Math.min(min, time), Number.POSITIVE_INFINITY);

@@ -13,7 +13,7 @@ import {
 } from "../formula/entry.js";
 import type { AllowanceDocument, BalanceDocument, BatchDocument, StockDocument, TargetDocument } from "./types.js";
 
-const above = { above: 0 };
+const above = { above: 0 } as const;
 const mass = quantity("mass", above);
 const volume = quantity("volume", above);
 const names = maybe("process", listOf(text, 1));

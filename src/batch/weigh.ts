@@ -73,7 +73,7 @@ export function weigh(
   const { rounded, arrived } = reaching(planned, charge.total, allowances, massTarget);
   return {
     lines: planned.map(({ line, mass: massExact, balance, increment, portions, massMax }, i) => {
-      const mass = rounded.lines[i]?.mass ?? Number.NaN;
+      const mass = (rounded.lines[i] as { readonly mass: number }).mass;
       return {
         material: line.material,
         phase: line.phase,

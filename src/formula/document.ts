@@ -66,7 +66,7 @@ export class Findings {
   #take(fault: Fault): void {
     this.#keep(fault);
     this.#taken.add(fault.path);
-    const [, list = "", field] = /^(.*?)(?:\[\d+\](?:\.(name|lines))?)?$/s.exec(fault.path) ?? [];
+    const [, list = "", field] = /^(.*?)(?:\[\d+\](?:\.(name|lines))?)?$/s.exec(fault.path) as RegExpExecArray;
     for (const of of ["name", "lines"] as const) if (field === undefined || field === of) this.#lost[of].add(list);
   }
 
@@ -195,11 +195,11 @@ function faultOf(issue: Issue, path: string, name: string, near: typeof nearest)
   if (received === "undefined")
     return { path, found: "nothing", expected: `a value: the field ${name} is required`, rule: "missing" };
   const found = show(input);
-  if (type === "picklist" || type === "literal" || type === "variant") return notOneOf(path, input, expected ?? "");
+  if (type === "picklist" || type === "literal" || type === "variant") return notOneOf(path, input, String(expected));
   if (type === "integer" || type === "finite" || type.endsWith("_value") || type.endsWith("_length"))
     return { path, found, expected: message, rule: "out-of-range", ...numbersOf(issue) };
   const words = { string: "text", boolean: "true or false", Object: "an object with named fields", Array: "a list" };
-  const wanted = message.startsWith("Invalid") ? (words[expected as keyof typeof words] ?? expected ?? "") : message;
+  const wanted = message.startsWith("Invalid") ? (words[expected as keyof typeof words] ?? String(expected)) : message;
   return { path, found, expected: wanted, rule: "wrong-type" };
 }
 

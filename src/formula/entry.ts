@@ -60,6 +60,14 @@ interface Bounds {
   readonly below?: number;
 }
 
+/** Those of a quantity, for which there are words. */
+interface QuantityBounds extends Bounds {
+  readonly min?: 0 | 60;
+  readonly max?: 1;
+  readonly above?: 0;
+  readonly below?: 1;
+}
+
 /** A field that may be left out: the class of what it holds, and what reads it. */
 export function maybe<T>(holds: FieldClass, entry: Entry<T>): Optional<T> {
   return Object.assign(exactOptional(entry), { holds });
@@ -155,7 +163,7 @@ function formOf<T>(value: unknown, field: string, members: readonly Form<T>[]): 
 }
 
 /** A quantity as text, read into the base unit of its dimension. Bounds are in that unit. */
-export function quantity<D extends Dimension>(dimension: D, bounds: Bounds = {}): Entry<Quantity<D>> {
+export function quantity<D extends Dimension>(dimension: D, bounds: QuantityBounds = {}): Entry<Quantity<D>> {
   const { min, max, above, below } = bounds;
   const ends = { ...withKey("min", min ?? above), ...withKey("max", max ?? below) };
   const read = (written: string): number => {
@@ -189,12 +197,13 @@ function parsed<T>(parse: (written: string) => T, expected: string): GenericSche
 }
 
 /** Which bound a value is out of, in words. */
-function outOf(value: number, { min, max, above, below }: Bounds): string | undefined {
-  if (above !== undefined && value <= above) return above === 0 ? "a quantity above zero" : `a quantity above ${above}`;
-  if (min !== undefined && value < min)
+function outOf(value: number, { min, max, above, below }: QuantityBounds): string | undefined {
+  if (above !== undefined && value <= above) return "a quantity above zero";
+  if (min !== undefined && value < min) {
     return min === 0 ? "a quantity that is not negative" : `a quantity of at least ${min}`;
-  if (max !== undefined && value > max) return max === 1 ? "a share of 100 % at most" : `a quantity of at most ${max}`;
-  if (below !== undefined && value >= below) return below === 1 ? "less than 100 %" : `a quantity below ${below}`;
+  }
+  if (max !== undefined && value > max) return "a share of 100 % at most";
+  if (below !== undefined && value >= below) return "less than 100 %";
   return undefined;
 }
 

@@ -42,7 +42,7 @@ export function materialOf(key: string, read: Read<MaterialDocument>): Material 
 function particleOf({ sizes, diameter, width, ...figures }: NonNullable<Read<MaterialDocument>["particle"]>): Particle {
   return {
     ...figures,
-    diameter: diameter ?? diameterOfFlake(width ?? 0, figures.thickness ?? 0),
+    diameter: diameter ?? diameterOfFlake(width as number, figures.thickness as number),
     ...(sizes && { sizes: sizes.map(({ diameter, share: massFraction }) => ({ diameter, massFraction })) }),
   };
 }

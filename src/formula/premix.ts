@@ -32,7 +32,7 @@ export function endlessWay(premixes: ReadonlyMap<string, Premix>): readonly stri
     return depth;
   };
   for (const key of premixes.keys())
-    if (depthOf(key) === undefined) return trail.slice(Math.max(0, trail.indexOf(trail.at(-1) ?? "")));
+    if (depthOf(key) === undefined) return trail.slice(Math.max(0, trail.indexOf(trail.at(-1) as string)));
   return undefined;
 }
 
@@ -77,7 +77,7 @@ export function premixesOf(
 ): readonly FormulaPremix[] {
   const openedOf = byPhase(opened);
   return [...byPhase(lines)].flatMap(([phase, own]) => {
-    const wholes = new Map((openedOf.get(phase) ?? []).map((line) => [line.material, line]));
+    const wholes = new Map((openedOf.get(phase) as readonly FormulaLine[]).map((line) => [line.material, line]));
     // Each premix once, those that hold others first.
     const visited = new Set<string>();
     const visit = (key: string): void => {
@@ -91,13 +91,13 @@ export function premixesOf(
     const shares = new Map<string, number>();
     for (const { material, massFraction } of own) shares.set(material, (shares.get(material) ?? 0) + massFraction);
     for (const key of [...order].reverse())
-      for (const { material, massFraction } of premixes.get(key)?.lines ?? [])
+      for (const { material, massFraction } of (premixes.get(key) as Premix).lines)
         if (premixes.has(material))
-          shares.set(material, (shares.get(material) ?? 0) + (shares.get(key) ?? 0) * massFraction);
+          shares.set(material, (shares.get(material) ?? 0) + (shares.get(key) as number) * massFraction);
     return order.flatMap((key): readonly FormulaPremix[] => {
-      const share = shares.get(key) ?? 0;
-      const premix = premixes.get(key);
-      if (!premix || !(share > 0)) return [];
+      const share = shares.get(key) as number;
+      const premix = premixes.get(key) as Premix;
+      if (!(share > 0)) return [];
       const parts = premix.lines.filter(({ massFraction }) => massFraction > 0);
       return [
         {

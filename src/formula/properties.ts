@@ -73,7 +73,8 @@ function ageingKineticsOf({
   reference: temperatureReference,
 }: NonNullable<ReadMaterial["ageingKinetics"]>): Material["ageingKinetics"] {
   if (activationEnergy !== undefined) return { law: "arrhenius", activationEnergy, temperatureReference };
-  return q10 === undefined ? undefined : { law: "q10", q10, temperatureReference };
+  // One of the two is there, else the document was refused.
+  return { law: "q10", q10: q10 as number, temperatureReference };
 }
 
 function volatileOf({

@@ -72,7 +72,7 @@ export function formulaFrom(draft: Draft<Read<FormulaDocument>>, at: string, fin
   const known = new Set([...Object.keys(draft.materials ?? {}), ...Object.keys(draft.premixes ?? {})]);
   const strengthOf = (line: Draft<LineDocument>): number =>
     line.as === "active" && line.material !== undefined && Object.hasOwn(materials, line.material)
-      ? (materials[line.material]?.strength ?? 1)
+      ? (materials[line.material] as Material).strength
       : 1;
   const premixes = new Map<string, Premix>();
   for (const [key, premix] of Object.entries(draft.premixes ?? {})) {
@@ -84,7 +84,10 @@ export function formulaFrom(draft: Draft<Read<FormulaDocument>>, at: string, fin
     const { massFractions } = shares(entries, join(path, "lines"), strengthOf, findings);
     premixes.set(key, {
       name: premix?.name ?? key,
-      lines: entries.map(({ line }, i) => ({ material: line?.material ?? "", massFraction: massFractions[i] ?? 0 })),
+      lines: entries.map(({ line }, i) => ({
+        material: line?.material ?? "",
+        massFraction: massFractions[i] as number,
+      })),
     });
   }
   const endless = endlessWay(premixes);
@@ -110,7 +113,7 @@ export function formulaFrom(draft: Draft<Read<FormulaDocument>>, at: string, fin
   const lines = entries.map(({ line, phase }, i) => ({
     material: line?.material ?? "",
     phase,
-    massFraction: massFractions[i] ?? 0,
+    massFraction: massFractions[i] as number,
     carrier: i === carrier,
   }));
   const opened = endless ? [] : open(lines, premixes);

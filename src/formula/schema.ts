@@ -27,7 +27,7 @@ import type {
 } from "./material-document.js";
 import type { FormulaDocument, LineDocument, PremixDocument } from "./types.js";
 
-const above = { above: 0 };
+const above = { above: 0 } as const;
 const share = quantity("massFraction", { min: 0, max: 1 });
 const temperature = quantity("temperature");
 const density = quantity("density", above);

@@ -71,7 +71,7 @@ export function shares(
       findings.note(path, `lines that sum to ${total}`, "lines that sum to 100 %, or one q.s. line");
     if (rests.length > 0 && left < -sumTolerance)
       findings.note(
-        rests[0]?.path ?? path,
+        (rests[0] as ReadLine).path,
         `a q.s. line below zero: the other lines sum to ${total}`,
         "other lines that sum to 100 % at most",
       );

@@ -65,7 +65,11 @@ export function flowCurveAtOil(input: {
   const index = needed(read(flowIndex, "flowIndex", "value"), "flowIndex");
   const yields = yieldStress && read(yieldStress, "yieldStress", "logarithm");
   // Below the first reading it has none yet; above the last it was not measured.
-  if (yieldStress && yields === undefined && oil > (yieldStress.at(-1)?.volumeFractionOil ?? 1))
+  if (
+    yieldStress &&
+    yields === undefined &&
+    oil > (yieldStress.at(-1) as (typeof yieldStress)[number]).volumeFractionOil
+  )
     needed(yields, "yieldStress");
   const flowing = stress - (yields ?? 0);
   if (!(flowing > 0))

@@ -52,7 +52,7 @@ export function compilePower(curve: PowerCurve, path: string, extended: boolean)
     }
     case "points": {
       const numberAt = compilePoints(curve, path);
-      const [first, last] = [curve.points[0]?.reynolds ?? 0, curve.points.at(-1)?.reynolds ?? 0];
+      const [first, last] = [curve.points[0]?.reynolds, curve.points.at(-1)?.reynolds] as [number, number];
       return (reynolds) => numberAt(within(reynolds, first, last, extended));
     }
     case "kamei-hiraoka":

@@ -57,7 +57,8 @@ export function scheduleAtScale(input: {
   const { bench, massGelFormer, massToAdd, increment, ...rest } = record(input, "input", known.scheduleAtScale);
   const steps = readBench(bench);
   const ratio = positive(massGelFormer, "massGelFormer") / bench.massGelFormer;
-  const max = result(ratio * (steps.at(-1)?.oil ?? 0), "oil to add");
+  const final = steps.at(-1) as (typeof steps)[number];
+  const max = result(ratio * final.oil, "oil to add");
   const whole = massToAdd === undefined ? max : positive(massToAdd, "massToAdd");
   if (whole > max * (1 + tried))
     refuse("unreachable", "massToAdd", whole, `at most ${max} kg, as much oil to the gel former as at the bench`);
@@ -79,7 +80,7 @@ export function scheduleAtScale(input: {
       refuse("unreachable", "increment", `an addition of less than ${mass(step)} kg`, "a balance with smaller steps");
     if (done < total) add(of(ratio * target) - done, share);
   }
-  const last = steps.at(-1)?.share ?? 0;
+  const last = final.share;
   while (done < total) {
     const before = done;
     if (additions.length < additionsMax) add(total - done, last);

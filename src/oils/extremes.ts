@@ -35,7 +35,7 @@ function filled(entries: readonly Entry<Range>[], weights: readonly number[]): r
   let rest = 100 - amounts.reduce((sum, amount) => sum + amount, 0);
   const order = entries.map((_, i) => i).sort((a, b) => (weights[b] as number) - (weights[a] as number));
   for (const i of order) {
-    const [min, max] = entries[i]?.value ?? [0, 0];
+    const [min, max] = (entries[i] as Entry<Range>).value;
     const more = Math.min(Math.max(rest, 0), max - min);
     amounts[i] = min + more;
     rest -= more;

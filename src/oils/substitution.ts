@@ -163,7 +163,7 @@ function checked(part: PhasePart, path: string): PhasePart {
 
 function allergensOf(parts: readonly PhasePart[]): readonly string[] | undefined {
   const all = parts.map(({ oil }) => oil.allergens);
-  return all.includes(undefined) ? undefined : [...new Set(all.flatMap((names) => names ?? []))].sort();
+  return all.includes(undefined) ? undefined : [...new Set(all.flatMap((names) => names as readonly string[]))].sort();
 }
 
 /** The quantity of the whole phase, or undefined where an oil lacks what its rule needs. */

@@ -85,7 +85,7 @@ const preparedJobs: WeakMap<object, string> = new WeakMap();
 
 /** The fingerprint of a prepared job, with the changes that are made to it. */
 export function fingerprintOfRun({ prepared, changes = [] }: RunInput): string {
-  const own = preparedJobs.get(prepared) ?? "";
+  const own = preparedJobs.get(prepared) as string;
   return changes.length === 0 ? own : fingerprint({ fingerprint: own, changes });
 }
 

@@ -162,7 +162,7 @@ function benchLinesOf({ formula: own }: Draft<Bench>, formula: Formula, findings
   return entries.map(({ line, phase }, i) => ({
     material: line?.material ?? "",
     phase,
-    massFraction: massFractions[i] ?? 0,
+    massFraction: massFractions[i] as number,
     carrier: i === rest,
   }));
 }

@@ -68,7 +68,7 @@ export function checkSamples(batch: Draft<Batch>, stability: Draft<Stability> | 
     // The plan finds the mass of the samples by the name of their allowance.
     if (name !== undefined && batch.allowances?.findIndex((other) => other?.name === name) !== i)
       findings.note(at("name"), name, "a name that no allowance before it has", "duplicate");
-    if (stabilityTest === true && !stability)
+    if (stabilityTest === true && !stability && !findings.holds("stability"))
       findings.note(at("stabilityTest"), "no stability test", "a job with a stability test", "missing");
     if (batch.packs !== undefined || findings.holds(join("batch", "target"))) return;
     const expected = "a batch that is asked for in packs";

@@ -29,7 +29,7 @@ function seriesOf({ moments }: Run): PlanSeries {
     if (before.inPacks) break;
     const start = otherwise(before.time, () => null);
     if (start === null) break;
-    const mass = (before.inPacks ? before : after).charge.mass;
+    const { mass } = after.charge;
     const at = (time: number, temperature: number | null): void => {
       const viscosity =
         temperature === null
@@ -60,7 +60,7 @@ function seriesOf({ moments }: Run): PlanSeries {
     let time = start;
     for (const segment of found) {
       for (const [elapsed, temperature] of pointsOf(segment)) at(time + elapsed, temperature);
-      time = rows.at(-1)?.time ?? time;
+      time = (rows.at(-1) as (typeof rows)[number]).time;
     }
   }
   return {
@@ -94,7 +94,7 @@ function pointsOf(segment: Segment): readonly (readonly [number, number])[] {
     });
   }
   return parts.map((part) => {
-    const elapsed = (duration ?? 0) * part;
+    const elapsed = (duration as number) * part;
     return [
       elapsed,
       part === 0 ? vessel.temperatureStart : vesselSegment({ ...vessel, duration: elapsed }).temperatureEnd,

@@ -118,7 +118,7 @@ export const viscosityLawOf: (readings: ViscosityReadings) => ViscosityLaw = rem
     if (!law)
       return {
         law: "readings",
-        points: (readings ?? []).map(({ at, viscosity }) => ({ temperature: at, viscosity })),
+        points: (readings as NonNullable<typeof readings>).map(({ at, viscosity }) => ({ temperature: at, viscosity })),
       };
     if (law.law === "andrade") return law;
     const { factor, coefficient, temperatureVogel } = law;
@@ -136,7 +136,7 @@ const compiledOf: (reading: ViscosityReadings) => (lines: Job["benchLines"]) => 
   (reading: ViscosityReadings) =>
     remembered((benchLines: Job["benchLines"]): Readings => {
       const { direction, taken, flowIndex } = reading;
-      const shearRate = taken ? shearRateTaken(taken) : (reading.shearRate ?? 0);
+      const shearRate = taken ? shearRateTaken(taken) : (reading.shearRate as number);
       const shares = sharesOf(reading, benchLines);
       return { direction, shearRate, flowIndex, shares, ...alongLaw(viscosityLawOf(reading)) };
     }),

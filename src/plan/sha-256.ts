@@ -69,7 +69,7 @@ function padded(text: string): DataView {
 function writeUtf8(text: string, bytes: Uint8Array): number {
   let length = 0;
   for (const letter of text) {
-    const code = letter.codePointAt(0) ?? 0;
+    const code = letter.codePointAt(0) as number;
     const point = code >= 0xd800 && code <= 0xdfff ? 0xfffd : code;
     const following = point < 0x80 ? 0 : point < 0x800 ? 1 : point < 0x10000 ? 2 : 3;
     bytes[length++] = following === 0 ? point : ((0xff00 >> (following + 1)) & 0xff) | (point >> (6 * following));

@@ -176,11 +176,10 @@ export function where<Name extends string, T>(name: Name, find: () => T): { read
 
 /** `viscosity.points[0]` as a code: the last name of the path, in lower case with hyphens. */
 function kebab(path: string): string {
-  const name =
-    path
-      .replace(/\[\d+\]/g, "")
-      .split(".")
-      .at(-1) ?? path;
+  const name = path
+    .replace(/\[\d+\]/g, "")
+    .split(".")
+    .at(-1) as string;
   return name
     .replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)
     .replace(/[^a-z0-9]+/g, "-")

@@ -67,7 +67,7 @@ export function sweepYieldStresses(input: { readonly points: readonly SweepReadi
     .sort((one, other) => one.stress - other.stress);
   const twice = readings.find(({ stress }, i) => stress === readings[i + 1]?.stress);
   if (twice) refuse("input", "points", `two readings at ${twice.stress} Pa`, "one reading at each stress");
-  const plateau = readings[0]?.storageModulus ?? 0;
+  const plateau = (readings[0] as (typeof readings)[number]).storageModulus;
   return {
     yieldPoint: firstFall(
       readings,

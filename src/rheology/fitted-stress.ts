@@ -65,7 +65,10 @@ export function fittedStressAt(input: {
   let variance = 0;
   for (const [j, one] of slopes.entries())
     for (const [k, other] of slopes.entries())
-      variance += one * other * finite(list(rows[j] ?? [], `fit.covariance[${j}]`)[k], `fit.covariance[${j}][${k}]`);
+      variance +=
+        one *
+        other *
+        finite(list(rows[j] as readonly number[], `fit.covariance[${j}]`)[k], `fit.covariance[${j}][${k}]`);
   // Rounding may leave a variance of nothing a little below nothing.
   const standardError = result(Math.sqrt(Math.max(0, result(variance, "variance"))), "standard error");
   const reach = limits * standardError;

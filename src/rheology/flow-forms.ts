@@ -97,8 +97,8 @@ function carreau(sharpness: number | undefined, held: number | undefined): FlowF
   const fitsInfinite = held === undefined;
   const split = (parameters: Numbers) => {
     const [zero = 0, time = 0, index = 0, ...rest] = parameters;
-    const infinite = held ?? rest.shift() ?? 0;
-    return { zero, time, index, infinite, sharp: sharpness ?? rest[0] ?? 0 };
+    const infinite = (held ?? rest.shift()) as number;
+    return { zero, time, index, infinite, sharp: (sharpness ?? rest[0]) as number };
   };
   return {
     names: [
@@ -121,7 +121,7 @@ function carreau(sharpness: number | undefined, held: number | undefined): FlowF
       return fitsInfinite ? [rate * share, rate] : [rate * share];
     },
     known: (rate) => (held ?? 0) * rate,
-    parameters: ([drop = 0, infinite = held ?? 0], [time = 0, index = 0, sharp = 0]) => [
+    parameters: ([drop = 0, infinite = held as number], [time = 0, index = 0, sharp = 0]) => [
       drop + infinite,
       time,
       index,

@@ -62,7 +62,7 @@ export function streamTable(sheet: Sheet, of: PlanSchedule): Table {
     rows: of.rows.map((row, i) => [
       String(i + 1),
       at(row.timeStart),
-      say.massRate(row.rate ?? 0),
+      say.massRate(row.rate),
       oilIn(sheet, of, i),
       say.percent(row.volumeFractionOil, 3),
       ...more.cells(row),

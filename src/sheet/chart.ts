@@ -122,7 +122,7 @@ export function roundTicks(min: number, max: number, count = 5): readonly number
   const rough = (max - min) / count;
   if (!(rough > 0)) return [min];
   const power = 10 ** Math.floor(Math.log10(rough));
-  const step = ([1, 2, 5, 10].find((factor) => factor * power >= rough) ?? 10) * power;
+  const step = ([1, 2, 5].find((factor) => factor * power >= rough) ?? 10) * power;
   return multiples(min, max, step);
 }
 

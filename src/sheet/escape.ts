@@ -29,7 +29,7 @@ export function markdownLine(text: string): string {
     .replace(/^(\d+)([.)])(?=\s|$)/, "$1\\$2");
 }
 
-const entities: Readonly<Record<string, string>> = {
+const entities = {
   "&": "&amp;",
   "<": "&lt;",
   ">": "&gt;",
@@ -40,7 +40,7 @@ const entities: Readonly<Record<string, string>> = {
 /** Text that HTML shows as it is, in an element or in an attribute; a number stays on one line with its unit. */
 export function htmlText(text: string): string {
   return oneLine(text)
-    .replace(/[&<>"']/g, (letter) => entities[letter] ?? letter)
+    .replace(/[&<>"']/g, (letter) => entities[letter as keyof typeof entities])
     .replace(/([\d)]) (?=[\p{Lu}°%µ]|(?:k?g|mg|m?L|mm|rpm|h|min|s|kW)\b)/gu, "$1\u00a0");
 }
 

@@ -88,7 +88,7 @@ function additions(sheet: Sheet, of: PlanSchedule): readonly Block[] {
   const begins = plan.timeline[of.step - 1]?.timeStart;
   const ends = rows.map(({ timeEnd, timeStart }) => timeEnd ?? timeStart);
   const isTimed = begins !== undefined && ends.every((time) => time !== undefined);
-  const at = (i: number): number => (isTimed ? begins + (ends[i] ?? 0) : i + 1);
+  const at = (i: number): number => (isTimed ? begins + (ends[i] as number) : i + 1);
   const start = isTimed ? begins : 0;
   const last = at(rows.length - 1);
   const numbers: Axis = {
@@ -105,7 +105,8 @@ function additions(sheet: Sheet, of: PlanSchedule): readonly Block[] {
     caption,
   });
   const oil = rows.map((row, i) => [at(i), row.massOil] as const);
-  const first = (rows[0]?.massOil ?? 0) - (rows[0]?.mass ?? 0);
+  const { massOil, mass } = rows[0] as AdditionRow;
+  const first = massOil - mass;
   const torque = torqueOf(rows, at);
   return [
     draw(

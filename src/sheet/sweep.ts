@@ -69,24 +69,26 @@ function tableOf(how: Written, { rows, columns }: Sweep): Table {
   };
 }
 
+/** A figure of a run that has a row. */
+type Figure = Exclude<keyof SweepFigures, "stirredNotKnown">;
+
 /** The figures that are not the same in all runs, each as it is written in the table of scales. */
 function figureRows(how: Written, rows: readonly SweepRow[]): readonly (readonly string[])[] {
   const { words, say } = how;
   const { scales, sweep } = words.lines;
   const { mass, ...others } = figuresOf(how);
-  const writers: { readonly [Key in keyof SweepFigures]?: (figures: SweepFigures) => string } = {
+  const writers = {
     lots: ({ lots }) => say.count(lots),
     mass: (figures) => say.kilograms(figures.mass),
     massDelivered: ({ massDelivered }) => say.kilograms(massDelivered),
     durationUntilFilled: ({ durationUntilFilled }) => say.duration(durationUntilFilled),
     ...(others as object),
-  };
-  const heads = { ...scales.heads, ...sweep.heads } as Readonly<Record<string, string>>;
-  return (Object.keys(writers) as (keyof SweepFigures)[]).flatMap((key) => {
+  } as { readonly [Key in Figure]: (figures: SweepFigures) => string };
+  const heads: { readonly [Key in Figure]: string } = { ...scales.heads, ...sweep.heads };
+  return (Object.keys(writers) as Figure[]).flatMap((key) => {
     if (rows.every((row) => "impossible" in row || row.figures[key] === undefined)) return [];
-    const write = (row: SweepRow): string =>
-      "figures" in row ? (writers[key]?.(row.figures) ?? "") : sweep.impossible();
-    return differing(rows, [heads[key] ?? "", ...rows.map(write)]);
+    const write = (row: SweepRow): string => ("figures" in row ? writers[key](row.figures) : sweep.impossible());
+    return differing(rows, [heads[key], ...rows.map(write)]);
   });
 }
 
@@ -122,8 +124,8 @@ function flipLine(how: Written, { rows }: Sweep, flip: Flip): string {
     question: questionOf(how, flip),
     before: words.verdicts[before],
     after: words.verdicts[after],
-    from: rows[row]?.label ?? "",
-    to: rows[row + 1]?.label ?? "",
+    from: (rows[row] as SweepRow).label,
+    to: (rows[row + 1] as SweepRow).label,
     change: say.given(change, (one) => words.lines.sweep.change(one, say)),
   });
 }

@@ -104,7 +104,7 @@ export function runSegment<Name extends string>(input: SegmentInput<Name>, until
 /** When a segment passes each of several temperatures [s since its start], which run from its start to its end. */
 export function timesOfPassing(input: SegmentInput<never>, temperatures: readonly number[]): readonly number[] {
   const start = temperature(input.temperatureStart, "temperatureStart");
-  const end = temperatures[temperatures.length - 1] ?? start;
+  const end = temperatures[temperatures.length - 1] as number;
   const sense = Math.sign(end - start);
   const track = layTrack(input, start, end, sense);
   let at = start;

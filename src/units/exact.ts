@@ -26,7 +26,7 @@ export function exactQuantity(text: string, dimension: "massFraction" | "mass", 
   const { sign, digits, exponent } = numberIn(text.trim());
   const size = times(
     parseRational(`${digits.replace(/^\./, "0.")}e${exponent}`),
-    parseRational(factorsOf(dimension)[unit] ?? "1"),
+    parseRational(factorsOf(dimension)[unit] as string),
   );
   return sign === "-" ? minus(nought, size) : size;
 }

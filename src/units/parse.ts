@@ -116,7 +116,7 @@ function refuseUnit(text: string, written: string, dimension: Dimension, path: s
 
 /** The text without its comma: as a point where it parts decimals, as nothing where it parts thousands. */
 function corrected(text: string): string {
-  const written = /[\d.,]*\d/.exec(text)?.[0] ?? "";
+  const [written] = /[\d.,]*\d/.exec(text) as RegExpExecArray;
   const rewritten = (digits: string): string => show(text.replace(written, digits));
   const [comma, point] = [written.indexOf(","), written.indexOf(".")];
   if (comma !== written.lastIndexOf(",") || point > comma) return rewritten(written.replaceAll(",", ""));

@@ -7,6 +7,7 @@ import {
   type ScaledBatch,
   scaleFormula,
 } from "gelwright/batch";
+import { CalculationError } from "gelwright/error";
 import { readFormula } from "gelwright/formula";
 import { describe, expect, test } from "vitest";
 import { between } from "../support/between.js";
@@ -246,5 +247,38 @@ describe("what to buy", () => {
     // 9 % of 10 kg with hold-up and film, and what the sample of the melt takes: 0.95308 kg.
     expect(former?.needed).toBe(0.953);
     expect(former?.toBuy).toBe(0.453);
+  });
+});
+
+describe("the largest batch of a vessel that has to be nearly full", () => {
+  const narrow = { ...vessel, volumeMin: 0.048 };
+  const plenty = { oil: 1000, former: 1000, ester: 1000 };
+  const massOfLot = largestBatch({ formula, batch: batchOf({ ...plenty, pigment: 0.9 }, { lots: 1 }), vessel: narrow });
+  const oneLot = taken(massOfLot.scaled, "pigment");
+
+  test("is whole lots: what is left over for less than another one stays, and then the vessel is the limit", () => {
+    for (const lots of [1, 2, 3])
+      for (const more of [0.02, 0.5]) {
+        const full = 0.05 / 0.048;
+        const batch = batchOf({ ...plenty, pigment: oneLot * (lots + more) });
+        const { scaled, limitedBy } = largestBatch({ formula, batch, vessel: narrow });
+        expect(scaled.lots).toBeGreaterThanOrEqual(1);
+        expect(scaled.charge.total / 905).toBeGreaterThanOrEqual(0.048 * (1 - 1e-9));
+        expect(scaled.charge.total / 905).toBeLessThanOrEqual(0.05 * (1 + 1e-3));
+        expect(taken(scaled, "pigment")).toBeLessThanOrEqual(oneLot * (lots + more) * hair);
+        // Nothing runs out if the rest would fill a smaller lot, yet none that the vessel takes.
+        const isUsedUp = oneLot * (lots + more) - taken(scaled, "pigment") < 2 * digit(scaled, "pigment");
+        expect(limitedBy.length > 0 || !isUsedUp || full < 1).toBe(true);
+      }
+  });
+
+  test("is refused where the stock does not make one lot, or less than the losses", () => {
+    const batch = batchOf({ ...plenty, pigment: oneLot * 0.5 });
+    expect(() => largestBatch({ formula, batch, vessel: narrow })).toThrow(
+      /a batch that fills 0\.048 m³ of the vessel/,
+    );
+    expect(() => largestBatch({ formula, batch: batchOf({ ...plenty, pigment: 1e-4 }), vessel: narrow })).toThrow(
+      CalculationError,
+    );
   });
 });

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { incompleteBeta } from "../../src/numeric/incomplete-beta.js";
 import { logGamma } from "../../src/numeric/log-gamma.js";
+import { momentsOf } from "../../src/numeric/moments.js";
 import { normalBelow, normalQuantile } from "../../src/numeric/normal.js";
 import { studentT } from "../../src/numeric/student.js";
 import { fisherAbove, studentBeyond, studentTOf } from "../../src/numeric/tails.js";
@@ -43,4 +44,16 @@ test("for whole degrees of freedom both ways to Student's t agree", () => {
   for (const degrees of [1, 2, 5, 30, 121])
     for (const confidence of [0.1, 0.5, 0.9, 0.99])
       near(studentTOf(confidence, degrees), studentT(confidence, degrees), 1e-11);
+});
+
+test("nothing lies beyond what a double cannot hold", () => {
+  expect(studentBeyond(1e200, 3)).toBe(0);
+  expect(fisherAbove(Number.POSITIVE_INFINITY, 3, 4)).toBe(0);
+  expect(fisherAbove(1e308, 1e3, 4)).toBe(0);
+  expect(fisherAbove(1e12, 3, 4)).toBeGreaterThan(0);
+});
+
+test("a single reading has a mean and no variance", () => {
+  expect(momentsOf([3])).toEqual({ mean: 3, variance: 0, count: 1 });
+  expect(momentsOf([3, 5])).toEqual({ mean: 4, variance: 2, count: 2 });
 });

@@ -181,3 +181,21 @@ test("the packers' rules hold for a batch at their target, and none of them for 
     }),
   );
 });
+
+test("a first sample that no second one could save is as good as rejected", () => {
+  const of = (rejectedFrom: number): BatchTest => ({
+    sampleSize: 30,
+    defectivesMax: 1,
+    second: { rejectedFrom, sampleSize: 30, defectivesMax: 3 },
+    mean: { sampleSize: 30, factor: 0.503 },
+    noneBeyondTwo: true,
+  });
+  fc.assert(
+    fc.property(between(0.048, 0.053), between(5e-4, 4e-3), (massFill, spread) => {
+      const at = (test: BatchTest) => shareRejected({ ...pack, test, massFill, spread });
+      // Four short packs of the first sample are more than both samples may have.
+      expect(at(of(6))).toBe(at(of(4)));
+      expect(at(of(2))).toBeGreaterThanOrEqual(at(of(4)) - 1e-12);
+    }),
+  );
+});

@@ -78,3 +78,9 @@ describe("the fingerprint of a plan", () => {
     expect(runPrepared({ prepared }).fingerprint).toBe(fingerprint(job));
   });
 });
+
+test("half a letter counts as the replacement character, as UTF-8 has it", () => {
+  for (const half of ["\ud83d", "\udca7", "a\ud83db"])
+    expect(sha256(half)).toBe(createHash("sha256").update(half).digest("hex"));
+  expect(sha256("\ud83d")).toBe(sha256("\ufffd"));
+});

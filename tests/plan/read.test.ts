@@ -1,7 +1,7 @@
 import { CalculationError, type Fault } from "gelwright/error";
 import { prepareJob, runPlan } from "gelwright/plan";
 import { describe, expect, test } from "vitest";
-import { changed, coldJob, exampleJob } from "../support/example.js";
+import { changed, coldJob, type Draft, exampleJob } from "../support/example.js";
 
 /** The faults of a document; fails if there are none. */
 function faultsOf(document: unknown): readonly Fault[] {
@@ -176,5 +176,40 @@ describe("indices of a material", () => {
   test("that contradict one another are a fault of the document", () => {
     expect(pathsOf(withNatural(0.7001))).toEqual(["formula.materials.gelFormer.indices"]);
     expect(runPlan(withNatural(0.7)).naturalOrigin.withFormulationWater.max).toBeLessThan(1);
+  });
+});
+
+/** The same of a job with something changed; none if it is read. */
+function pathsOfChange(change: (draft: Draft) => void, job = exampleJob()): readonly string[] {
+  try {
+    prepareJob(changed(job, change));
+    return [];
+  } catch (error) {
+    if (error instanceof CalculationError) return error.faults.map(({ path }) => path);
+    throw error;
+  }
+}
+
+describe("what of the bench needs several fields", () => {
+  test("is told at its place", () => {
+    expect(
+      pathsOfChange(({ bench }) => Object.assign(bench.viscosities[0], { flowIndex: 0.8, shearRate: "0 1/s" })),
+    ).toEqual(["bench.viscosities[0].shearRate"]);
+    expect(
+      pathsOfChange(({ bench }) => Object.assign(bench.emulsion, { volumeFractionOilMax: "100 % v/v" }), coldJob()),
+    ).toEqual(["bench.emulsion.volumeFractionOilMax"]);
+  });
+
+  test("another formula than the job's has materials of the job, of which a line may be given by its active part", () => {
+    const bench = (material: string, more: object) => (draft: Draft) => {
+      const phases = structuredClone(draft.formula.phases);
+      const line = phases[0].lines.findIndex(({ amount }: Draft) => amount !== "q.s.");
+      Object.assign(phases[0].lines[line], more, { material });
+      draft.bench.formula = { name: "on the bench", phases };
+    };
+    expect(pathsOfChange(bench("gelFormer", { as: "active" }))).toEqual([]);
+    expect(pathsOfChange(bench("nobody", {}))).toEqual([
+      expect.stringMatching(/^bench\.formula\.phases\[0\]\.lines\[\d\]\.material$/),
+    ]);
   });
 });

@@ -42,7 +42,7 @@ describe("the course of an emulsion", () => {
   const whole = schedule as PlanSchedule;
   const drawn = (change: Partial<PlanSchedule>, plan: Plan = cold) =>
     courseFigures(
-      sheetOf({ ...plan, emulsion: { ...plan.emulsion, schedules: [{ ...whole, ...change }] } as Plan["emulsion"] }),
+      sheetOf({ ...plan, emulsion: { ...plan.emulsion, schedules: [{ ...whole, ...change }] } } as Plan),
     ).map((block) => (block.kind === "figure" ? block : undefined));
 
   test("is drawn as oil and torque, and as no more than oil where no torque is known", () => {
@@ -87,7 +87,7 @@ describe("the course of temperature", () => {
 
   test("shows a window whose times are not known over the whole of it", () => {
     const untimed = hot.particles.map(({ window, ...particle }) => {
-      const { timeMin: _min, timeMax: _max, ...open } = window as Extract<typeof window, { isOpen: true }>;
+      const { timeMin: _min, timeMax: _max, ...open } = window as { timeMin?: number; timeMax?: number };
       return { ...particle, window: open };
     });
     const corners = (plan: Plan): readonly number[] => {

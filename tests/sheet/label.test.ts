@@ -6,7 +6,7 @@ import { exampleJob } from "../support/example.js";
 const prepared = prepareJob(exampleJob());
 const label = labelFor({ prepared });
 const exposure = exposureFor({ prepared });
-const notKnown = { code: "not-stated", field: "material-listing-name", of: "almond" } as const;
+const notKnown = { code: "not-stated", field: "material-density", of: "almond" } as const;
 const caution = "responsible-person-decides";
 
 /** What a sheet says that the other does not. */

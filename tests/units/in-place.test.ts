@@ -38,3 +38,14 @@ test("arrays that could not hold a fraction are refused", () => {
       "expected a Float64Array or a Float32",
     );
 });
+
+test("a value whose way there overflows has its result all the same, where a double holds it", () => {
+  const values = [1.7e308, 1e308];
+  const converted = convertInPlace(new Float64Array(values), "°F", "°C");
+  expect([...converted]).toEqual(values.map((value) => convert(value, "°F", "°C")));
+  expect(converted[0]).toBeCloseTo(1.7e308 / 1.8, -295);
+});
+
+test("a pair of units of which there is neither is refused with what a unit is", () => {
+  expect(() => convert(1, "furlong per fortnight" as never, "smoot" as never)).toThrow("a unit such as kg or Pa·s");
+});

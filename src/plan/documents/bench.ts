@@ -126,7 +126,7 @@ export interface IdealSolubilityDocument {
   readonly molarMassOil: Quantity<"molarMass">;
 }
 
-const above = { above: 0 };
+const above = { above: 0 } as const;
 const dose = quantity("massFraction", { above: 0, max: 1 });
 const temperature = quantity("temperature");
 const viscosity = quantity("dynamicViscosity", above);

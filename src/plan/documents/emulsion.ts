@@ -73,7 +73,7 @@ export interface ThicknessDocument {
   }[];
 }
 
-const above = { above: 0 };
+const above = { above: 0 } as const;
 const oil = quantity("volumeFraction", { min: 0, max: 1 });
 const viscosity = quantity("dynamicViscosity", above);
 

@@ -25,7 +25,7 @@ export interface InUseDocument {
   };
 }
 
-const above = { above: 0 };
+const above = { above: 0 } as const;
 const length = quantity("length", above);
 const temperature = quantity("temperature");
 

@@ -67,7 +67,7 @@ export interface AssessedDocument {
   readonly marginMin?: number;
 }
 
-const above = { above: 0 };
+const above = { above: 0 } as const;
 const dated = { jurisdiction: text, date: text };
 
 /** Reads what a label is drafted for. */

@@ -67,7 +67,7 @@ export interface AverageQuantityDocument {
   readonly shareBeyondTwoMax?: number;
 }
 
-const above = { above: 0 };
+const above = { above: 0 } as const;
 const share = plain({ above: 0, max: 0.5 });
 const source = {
   jurisdiction: text,

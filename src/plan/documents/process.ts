@@ -47,7 +47,7 @@ export interface AirDocument {
   };
 }
 
-const above = { above: 0 };
+const above = { above: 0 } as const;
 
 /** Reads what a process states beside its steps. */
 export const processFigures: Entries<ProcessFigures> = {

@@ -70,7 +70,7 @@ export type AgeingDocument =
       readonly reference: Quantity<"temperature">;
     };
 
-const above = { above: 0 };
+const above = { above: 0 } as const;
 const temperature = quantity("temperature");
 const energy = quantity("molarEnergy", above);
 const factor = plain(above);

@@ -95,7 +95,7 @@ export interface JacketDocument {
   readonly source?: string;
 }
 
-const above = { above: 0 };
+const above = { above: 0 } as const;
 const coefficient = quantity("heatTransferCoefficient", above);
 const conductance = quantity("thermalConductance", above);
 const length = quantity("length", above);

@@ -26,7 +26,7 @@ export interface TakenDocument {
   }[];
 }
 
-const above = { above: 0 };
+const above = { above: 0 } as const;
 const length = quantity("length", above);
 
 /** Reads what a viscometer gave. */

@@ -1,5 +1,5 @@
 import type { WeighedLot } from "../../batch/index.js";
-import type { MaterialFunction } from "../../formula/index.js";
+import type { Material, MaterialFunction } from "../../formula/index.js";
 import { increment, multiple } from "../../numeric/decimal.js";
 import { massOf } from "../contents.js";
 import { stepsBetween } from "../portions.js";
@@ -124,7 +124,7 @@ export function weighingOf({ job, scaled, moments }: Run): Weighing {
   const { lot, charge } = scaled;
   const lines = lot.lines.map((line): WeighingLine => {
     const { phase, material: key, massExact, mass, balance, increment, portions, tolerance } = line;
-    const { listingName, function: purpose = "other" } = formula.materials[key] ?? {};
+    const { listingName, function: purpose = "other" } = formula.materials[key] as Material;
     const massFraction = formula.lines
       .filter((one) => one.phase === phase && one.material === key)
       .reduce((sum, one) => sum + one.massFraction, 0);
@@ -209,7 +209,11 @@ export function costOfBatch({ job: { formula }, scaled: { lot, cost } }: Run): C
   );
   const [first] = prices;
   const another = prices.findIndex(({ currency }) => currency !== first?.currency);
-  if (another >= 0) unknown("contradiction", { field: "material-price", of: lot.lines[another]?.material ?? "" });
+  if (another >= 0)
+    unknown("contradiction", {
+      field: "material-price",
+      of: (lot.lines[another] as (typeof lot.lines)[number]).material,
+    });
   if ("notKnown" in cost) return unknown("not-stated", { field: "material-price" });
   const { currency, batch, perKilogram, perPack } = cost;
   return { currency, batch, perKilogram, ...(perPack !== undefined && { perPack }) };

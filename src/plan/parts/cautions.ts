@@ -29,7 +29,7 @@ const airPressure = 100_000;
 export function cautionsOf(run: Run): readonly Caution[] {
   const { formula, bench, vessel, pack } = run.job;
   const used = [...new Set(formula.lines.map(({ material }) => material))].flatMap(
-    (key) => formula.materials[key] ?? [],
+    (key) => formula.materials[key] as Material,
   );
   const those = (holds: (material: Material) => unknown): readonly string[] => used.filter(holds).map(({ key }) => key);
   const dusts = those(

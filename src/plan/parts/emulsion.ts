@@ -1,3 +1,4 @@
+import type { Material } from "../../formula/index.js";
 import { surfactantForDroplets, waterActivity, waterActivityBand } from "../../gel/index.js";
 import { bandAround } from "../../laws/index.js";
 import { ofOuterPhase } from "../composition.js";
@@ -82,7 +83,7 @@ export function surfactantNeeded(run: Run): { readonly min: number; readonly val
   const { diameter: value, min, max } = dropletsOf(charge);
   const oil = charge.oil();
   const volume = volumeOf(oil, job.process.room);
-  const strength = job.formula.materials[material]?.strength ?? 1;
+  const strength = (job.formula.materials[material] as Material).strength;
   const around = (diameter: number, volumeOil: number): number =>
     by("surfactant-coverage", () =>
       // One gram on so many square metres.

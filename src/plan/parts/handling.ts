@@ -47,7 +47,7 @@ function waitFor(run: Run, temperature: number, basis: readonly Basis[], place?:
   const [first, last] = (["first-pack", "last-pack"] as const).map((which) =>
     coolingUntil(run, filledAt(run, which), temperature, place),
   ) as [Figure, Figure];
-  const [firstPack, lastPack] = [first.value ?? 0, last.value ?? 0];
+  const [firstPack, lastPack] = [first.value, last.value] as [number, number];
   const assumptions = unique([
     ...takenForGranted(run, filling).assumptions,
     ...(first.assumptions ?? []),

@@ -1,3 +1,4 @@
+import type { Material } from "../../formula/index.js";
 import type { Job } from "../job.js";
 
 /** Fragrance allergens in the product, by the caller's names. Which are to be named, and from how much on, `labelFor` says by the caller's table. */
@@ -17,7 +18,7 @@ export function allergensOf({ formula: { lines, materials } }: Job): PlanAllerge
   const found = new Map<string, { massFraction: number; materials: string[] }>();
   const notStated = new Set<string>();
   for (const { material: key, massFraction } of lines) {
-    const { allergens = [], allergensStated = false } = materials[key] ?? {};
+    const { allergens = [], allergensStated = false } = materials[key] as Material;
     if (!allergensStated) notStated.add(key);
     for (const { name, massFraction: share } of allergens) {
       const one = found.get(name) ?? { massFraction: 0, materials: [] };

@@ -1,4 +1,4 @@
-import type { Formula } from "../../formula/index.js";
+import type { Formula, Material } from "../../formula/index.js";
 import {
   type ContentBounds,
   type Ingredient,
@@ -36,9 +36,7 @@ interface Listed {
  */
 function listed({ materials, lines }: Formula): readonly Listed[] {
   return lines.flatMap(({ material: key, massFraction: mass }): readonly Listed[] => {
-    const material = materials[key];
-    if (!material) return [];
-    const { indices, formulationWater, strength } = material;
+    const { indices, formulationWater, strength } = materials[key] as Material;
     const { of, ...known } = indices ?? { of: "material as supplied" };
     if (formulationWater) return [{ material: key, ingredient: { mass, formulationWater } }];
     if (of === "material as supplied" || strength === 1) return [{ material: key, ingredient: { mass, ...known } }];
@@ -70,9 +68,9 @@ export function naturalOriginOf(job: Job): NaturalOrigin {
   const former = claimOn(job, lines);
   return {
     ...contentOf(lines),
-    shortfalls: by("iso-16128-2", () => shortfalls({ ingredients })).flatMap(({ position, min, max }) => {
-      const { material, part } = lines[position] ?? {};
-      return material === undefined ? [] : [{ material, ...(part && { part }), min, max }];
+    shortfalls: by("iso-16128-2", () => shortfalls({ ingredients })).map(({ position, min, max }) => {
+      const { material, part } = lines[position] as Listed;
+      return { material, ...(part && { part }), min, max };
     }),
     // If the claim fails even without this gel former, the question says so: there is no share to give.
     ...(former && where("largestGelFormer", former)),

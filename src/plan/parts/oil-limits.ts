@@ -1,3 +1,4 @@
+import type { Material } from "../../formula/index.js";
 import { hlbOfBlend, type InductionTime, inductionTime, requiredHlb } from "../../oils/index.js";
 import { type Content, massOf } from "../contents.js";
 import type { NotKnown } from "../figure.js";
@@ -43,7 +44,7 @@ function hlbThere(outer: readonly Content[]): number {
 export function oilLimitsOf(run: Run): { readonly oilLimits?: PlanOilLimits } {
   const { formula, process } = run.job;
   const used = [...new Set(formula.lines.map(({ material }) => material))].flatMap(
-    (key) => formula.materials[key] ?? [],
+    (key) => formula.materials[key] as Material,
   );
   const asksHlb =
     withOil(run).length > 0 && used.some(({ hlb, requiredHlb: wanted }) => hlb !== undefined || wanted !== undefined);

@@ -58,7 +58,7 @@ export function traceOf(
   const temperatures: number[] = [];
   let time = 0;
   const add = (duration: number, temperature: number): void => {
-    if (times.length > 0 && time + duration <= (times.at(-1) ?? 0)) return;
+    if (times.length > 0 && time + duration <= (times.at(-1) as number)) return;
     times.push(time + duration);
     temperatures.push(temperature);
   };
@@ -79,10 +79,10 @@ export function traceOf(
       const vessel = { temperatureStart: start, temperatureAmbient, heatCapacity, heatLoss, heatSource, breakpoints };
       const points = Array.from({ length: pointsOfTrace }, (_, i) => start + ((end - start) * (i + 1)) / pointsOfTrace);
       by("heat-balance", () => vesselTimes({ ...vessel, temperatures: points })).forEach((after, i) => {
-        add(after, points[i] ?? end);
+        add(after, points[i] as number);
       });
     }
-    time = times.at(-1) ?? 0;
+    time = times.at(-1) as number;
   }
   return { times, temperatures };
 }

@@ -14,7 +14,7 @@ export function samplesIn({ job, scaled }: Run): readonly PlanSamples[] {
   return job.batch.allowances.flatMap((allowance): readonly PlanSamples[] => {
     if (allowance.kind !== "samples") return [];
     const { name } = allowance;
-    const mass = scaled.lot.allowances.find((one) => one.name === name)?.mass ?? 0;
+    const mass = scaled.lot.allowances.find((one) => one.name === name)?.mass as number;
     return [{ name, ...takenBy(allowance, job), mass }];
   });
 }

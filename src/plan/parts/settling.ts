@@ -155,7 +155,7 @@ function alongTrace(suspension: Suspension, trace: TemperatureHistory): readonly
     by("settling", () => settlingOverCurve({ ...suspension, diameter, beyond: "extend", ...part })).distances;
   // A search for the warmest melt asks for the same diameter from many temperatures.
   const wholeOf = along((diameter) => settled(diameter, trace));
-  const at = (list: readonly number[], i: number): number => list[i] ?? 0;
+  const at = (list: readonly number[], i: number): number => list[i] as number;
   const straightTo = along((next) =>
     along((diameter) => {
       const duration = at(times, next) - at(times, next - 1);
