@@ -36,10 +36,10 @@ export function rejected(
     rules === "single packs"
       ? () => 1
       : meanPasses({ size, factor, short, all, rest }, excess, (d) => countShare(size, d, all.share, rest.share));
-  // What the second sample lets pass, by the short packs of the first.
+  // What the second sample lets pass, by the short packs of the first, which are fewer than reject it at once.
   const afterwards = (count: number): number => {
     if (count <= defectivesMax) return 1;
-    if (!second || count >= second.rejectedFrom || count > second.defectivesMax) return 0;
+    if (!second || count > second.defectivesMax) return 0;
     return countUpTo(second.sampleSize, second.defectivesMax - count, short.share, rest.share);
   };
   const others = sampleSize - size;

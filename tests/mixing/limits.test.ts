@@ -1,4 +1,6 @@
 import {
+  additionSchedule,
+  bladePowerBand,
   blendTime,
   cavern,
   circulation,
@@ -6,9 +8,13 @@ import {
   feedAt,
   feedDuration,
   flowCurveAtOil,
+  gelAlongAdditions,
   interpolateAtOilFraction,
+  powerBandOf,
   ribbonPowerConstant,
+  scheduleAtScale,
   speedToMoveGelAtWall,
+  wideBladePowerBand,
 } from "gelwright/mixing";
 import { expect, test } from "vitest";
 import { portionsOf } from "../../src/mixing/portions.js";
@@ -191,4 +197,85 @@ test("portions are whole increments, and a mass that is a bit off one lies on it
   expect(mass(75)).toBe(0.075);
   const free = portionsOf(1, undefined);
   expect([free.total, free.step, free.mass(0.3), free.down(0.3), free.of(0.3)]).toEqual([1, 0, 0.3, 0.3, 0.3]);
+});
+
+const doubling = {
+  massGelFormer: 1,
+  densityOil: 915,
+  densityGelFormer: 1250,
+  share: { law: "constant", value: 1 },
+} as const;
+
+test("additions of all that is in the vessel double it; equal ones are as large as the first may be", () => {
+  const masses = (of: object) =>
+    additionSchedule({ ...doubling, massToAdd: 7, ...of } as never).map(({ mass }) => mass);
+  expect(masses({})).toEqual([1, 2, 4]);
+  expect(masses({ massToAdd: 6 })).toEqual([1, 2, 3]);
+  expect(masses({ massToAdd: 7.5 })).toEqual([1, 2, 4, 0.5]);
+  expect(masses({ form: "geometric" })).toEqual([1, 2, 4].map((mass) => expect.closeTo(mass, 12)));
+  expect(masses({ form: "equal" })).toEqual(Array.from({ length: 7 }, () => expect.closeTo(1, 12)));
+  expect(masses({ increment: 0.4 })).toEqual([0.8, 1.6, 3.2, 1.4]);
+  expect(masses({ massOil: 1 })).toEqual([2, 4, 1]);
+  expect(() => masses({ increment: 1.5 })).toThrow("less than one step");
+  expect(() => masses({ share: { law: "constant", value: 1e-5 } })).toThrow("more than 10000 additions");
+  expect(() => masses({ form: "halved" })).toThrow('"geometric"');
+  const [first] = additionSchedule({ ...doubling, massToAdd: 7 });
+  expect(first).toMatchObject({ share: 1, shareMax: 1, massInVessel: 2, massOil: 1 });
+});
+
+test("oil may come to its limit by volume and no further", () => {
+  // A kilogram of 1250 kg/m³ has the volume of 0.732 kg of 915 kg/m³: with that it is half oil.
+  const asked = (massToAdd: number, more: object = {}) =>
+    additionSchedule({ ...doubling, massToAdd, volumeFractionOilMax: 0.5, ...more });
+  expect(asked(0.732).at(-1)?.volumeFractionOil).toBeCloseTo(0.5, 12);
+  expect(() => asked(0.7321)).toThrow(code("unreachable"));
+  expect(() => asked(0.7, { massOil: 0.1 })).toThrow("at most 0.632 kg more");
+  for (const volumeFractionOilMax of [0, 1])
+    expect(() => asked(0.1, { volumeFractionOilMax })).toThrow("volumeFractionOilMax");
+});
+
+test("a plant repeats the bench by its shares, to one per cent more than was tried", () => {
+  const bench = { massGelFormer: 1, additions: [1, 2] };
+  const masses = (more: object = {}) =>
+    scheduleAtScale({ bench, massGelFormer: 10, densityOil: 915, densityGelFormer: 1250, ...more }).map(
+      ({ mass }) => mass,
+    );
+  expect(masses()).toEqual([10, 20]);
+  expect(masses({ massToAdd: 15 })).toEqual([10, 5]);
+  expect(masses({ massToAdd: 30.3 })).toEqual([10, 20, expect.closeTo(0.3, 9)]);
+  expect(() => masses({ massToAdd: 30.31 })).toThrow(code("unreachable"));
+  expect(masses({ increment: 0.7 })).toEqual([9.8, 19.6, expect.closeTo(0.6, 9)]);
+  expect(() => masses({ increment: 11 })).toThrow("an addition of less than");
+});
+
+test("what is known of a gel is given with each addition, and what is not is left out", () => {
+  const readings = points([0.6, 1], [0.8, 16]);
+  const along = (more: object) =>
+    gelAlongAdditions({ additions: [0.5, 0.7, 0.8].map((volumeFractionOil) => ({ volumeFractionOil })), ...more });
+  expect(along({})).toEqual([{}, {}, {}]);
+  expect(along({ viscosity: readings })).toEqual([
+    {},
+    { viscosity: expect.closeTo(4, 12) },
+    { viscosity: expect.closeTo(16, 9) },
+  ]);
+  expect(along({ viscosity: readings, torquePerViscosity: 0.5 })[1]).toEqual({
+    ...{ viscosity: expect.closeTo(4, 12), torque: expect.closeTo(2, 12) },
+  });
+  expect(along({ yieldStress: readings })[1]).toEqual({ yieldStress: expect.closeTo(4, 12) });
+  expect(along({ torquePerViscosity: 0.5 })).toEqual([{}, {}, {}]);
+  for (const rows of [points([0.6, 1], [0.6, 2]), points([0.6, 1], [0.8, 2], [0.7, 3])])
+    expect(() => along({ viscosity: rows })).toThrow("more oil than the reading before");
+  expect(along({ viscosity: points([0, 1], [0.5, 2]) })[0]).toEqual({ viscosity: expect.closeTo(2, 12) });
+});
+
+test("a blade of nine tenths of its vessel is a wide one", () => {
+  const vessel = { diameter: 1, level: 1, baffles: 0, baffleWidth: 0.1 } as const;
+  const band = (diameter: number) =>
+    powerBandOf({
+      impeller: { kind: "flat-blade", diameter, blades: 2, bladeWidth: 0.3 },
+      vessel,
+      reynolds: 100,
+    } as never);
+  expect(band(0.899)).toEqual(bladePowerBand);
+  expect(band(0.9)).toEqual(wideBladePowerBand);
 });

@@ -101,6 +101,14 @@ test("as many short packs as are allowed accept, one more asks for a second samp
   expect(() => verdict(2, [0.05])).toThrow("found 1 packs, expected 2");
 });
 
+test("packs that are all short for certain reject every batch, and packs of which none is short none of them", () => {
+  const own = { ...plan, defectivesMax: 3, mean: { sampleSize: 3, factor: 0 } };
+  for (const test of [own, { ...own, defectivesMax: 0 }]) {
+    expect(shareRejected({ ...pack, test, massFill: 0.04, spread: 1e-5 })).toBe(1);
+    expect(shareRejected({ ...pack, test, massFill: 0.05 + 1e-4, spread: 1e-5 })).toBeCloseTo(0, 12);
+  }
+});
+
 /** Of a normal distribution: the share below z, as tables print it. */
 const below = { "-0.5": 0.308537538725987, "-1": 0.158655253931457, "-1.5": 0.0668072012688581 } as const;
 
