@@ -1,4 +1,13 @@
-import { orderLots, readBatch, roundToBalances } from "gelwright/batch";
+import {
+  filmAllowances,
+  filmMass,
+  filmThickness,
+  orderLots,
+  readBatch,
+  roundToBalances,
+  splitIntoLots,
+  weighingTolerance,
+} from "gelwright/batch";
 import { CalculationError } from "gelwright/error";
 import { expect, test } from "vitest";
 
@@ -188,4 +197,69 @@ test("a line stays within its limit, and the carrier takes what the others leave
       [1, 0.1],
     ]),
   ).toEqual([0, 1]);
+});
+
+test("a tolerance is a share of the mass, one step at least, on the display and within the limit", () => {
+  const of = (mass: number, increment: number, relative: number, massMax?: number) =>
+    weighingTolerance({ mass, increment, relative, ...(massMax !== undefined && { massMax }) });
+  expect(of(100, 0.1, 0.005)).toEqual({ min: 99.5, max: 100.5 });
+  expect(of(100, 0.1, 0.00549)).toEqual({ min: 99.5, max: 100.5 });
+  expect(of(100, 1, 0.005)).toEqual({ min: 99, max: 101 });
+  expect(of(100, 0.1, 0.005, 100.2)).toEqual({ min: 99.5, max: 100.2 });
+  expect(of(100, 0.1, 0.005, 100)).toEqual({ min: 99.5, max: 100 });
+  expect(() => of(100, 0.1, 0.005, 99.9)).toThrow("massMax");
+  // Nothing less than one step is weighed.
+  expect(of(1.5, 1, 0.9)).toEqual({ min: 1, max: 2 });
+  expect(() => of(1, 1, 0.005)).toThrow("increment");
+  for (const relative of [0, 1]) expect(() => of(100, 0.1, relative)).toThrow("relative");
+});
+
+test("lots are as few as the vessel takes, each filled enough to be stirred", () => {
+  const of = (volume: number, volumeMin = 0.04, volumeMax = 0.1) => splitIntoLots({ volume, volumeMin, volumeMax });
+  expect(of(0.1)).toEqual({ lots: 1, volume: 0.1 });
+  expect(of(0.04)).toEqual({ lots: 1, volume: 0.04 });
+  expect(of(0.3)).toEqual({ lots: 3, volume: expect.closeTo(0.1, 15) });
+  expect(of(0.301)).toMatchObject({ lots: 4 });
+  expect(splitIntoLots({ mass: 90, density: 900, volumeMin: 0.05, volumeMax: 0.1 })).toMatchObject({ lots: 1 });
+  expect(() => of(0.039)).toThrow("from 0.04 m³ in lots of equal size: 1");
+  expect(() => of(0.11, 0.06)).toThrow("up to 0.1 m³ in 1, or from 0.12 m³ in lots of equal size: 2");
+  expect(of(0.1, 0.1)).toMatchObject({ lots: 1 });
+  expect(() => of(0.1, 0.11)).toThrow("volumeMin");
+  expect(() => splitIntoLots({ volume: 1, mass: 1, density: 900, volumeMin: 0.1, volumeMax: 1 } as never)).toThrow(
+    "either",
+  );
+});
+
+test("a film is as thick as its yield stress holds against its weight, on the wall and below it", () => {
+  expect(filmThickness({ yieldStress: 9.80665, density: 1000 })).toBeCloseTo(1e-3, 15);
+  expect(filmMass({ thickness: 1e-3, density: 1000, area: 2 })).toBeCloseTo(2, 12);
+  const film = { thickness: 1e-3, density: 1000, diameter: 0.4, name: "kettle" };
+  // Of a cylinder the film takes 4 t/D; its flat bottom is π/4 D².
+  expect(filmAllowances(film)).toEqual([
+    { kind: "proportional", name: "kettle", part: "wall", fraction: expect.closeTo(0.01, 15) },
+    { kind: "fixed", name: "kettle", part: "bottom", mass: expect.closeTo((Math.PI / 4) * 0.16, 12) },
+  ]);
+  expect(() => filmAllowances({ ...film, thickness: 0.1 })).toThrow("a quarter of the diameter");
+  expect(filmAllowances({ ...film, thickness: 0.0999 })).toHaveLength(2);
+  for (const name of ["", "  "]) expect(() => filmAllowances({ ...film, name })).toThrow("name");
+});
+
+test("a thing that some lots hold at different times is free in between, and counted where they overlap", () => {
+  // Weighing holds the scale, melting the kettle: the scale is free while the kettle is not.
+  const both = [
+    { name: "weigh", duration: 600, needs: ["scale"] },
+    { name: "melt", duration: 1800, needs: ["kettle"] },
+    { name: "check", duration: 300, needs: ["lab"] },
+  ];
+  const resources = { scale: 1, kettle: 1, lab: 1 };
+  expect(starts(4, { stages: both, resources }).map(([, start]) => start)).toEqual([0, 1800, 3600, 5400]);
+  expect(starts(4, { stages: both, resources: { ...resources, kettle: 3 } }).map(([, start]) => start)).toEqual([
+    0, 600, 1200, 1800,
+  ]);
+  expect(starts(4, { stages: both, resources: { ...resources, kettle: 2 } }).map(([, start]) => start)).toEqual([
+    0, 600, 1800, 2400,
+  ]);
+  expect(starts(3, { stages: both, resources, turnover: { scale: 2000 } }).map(([, start]) => start)).toEqual([
+    0, 2600, 5200,
+  ]);
 });
