@@ -142,8 +142,19 @@ describe("clarity where the gel is used", () => {
   });
 
   it("is not known there where an index is known at one temperature alone", () => {
-    const still = changed(warm, ({ formula }) => delete formula.materials.triglyceride.refractiveIndex.perKelvin);
-    expect(answerOf(still, "clarity-match").verdict).toBe("not-known");
+    const read = (at: string, job: JobDocument) =>
+      changed(job, ({ formula: { materials } }) => {
+        materials.triglyceride.refractiveIndex = { value: 1.446, at };
+      });
+    const asked = (job: JobDocument) => {
+      const { figure, notKnown } = answerOf(job, "clarity-match");
+      return [figure.value !== undefined, notKnown[0]?.field];
+    };
+    // Read at the temperature of the room it is known there, and not at 30 °C.
+    expect(asked(read("21 °C", cold))).toEqual([true, undefined]);
+    expect(asked(read("21 °C", warm))).toEqual([false, "material-refractive-index"]);
+    expect(asked(read("30 °C", warm))).toEqual([false, "material-refractive-index"]);
+    expect(answerOf(read("21 °C", warm), "clarity-match").verdict).not.toBe("met");
   });
 
   it("has a haze between its uncertainties, more of it on a longer way", () => {

@@ -29,7 +29,7 @@ describe("the ceiling of oil", () => {
   test.each([
     ["just above the figure and its margin", 1e-6, "met"],
     ["just below", -1e-6, "not-met"],
-  ] as const)("%s is %s", (_side, by, verdict) => {
+  ] as const)("%s, by %d of the volume: it is %s", (_side, by, verdict) => {
     expect(answerOf(job({ max: worst + 0.01 + by }), "maximum-oil-fraction").verdict).toBe(verdict);
     expect(answerOf(job({ max: worst + 0.03 + by, margin: "3 % v/v" }), "maximum-oil-fraction").verdict).toBe(verdict);
   });
