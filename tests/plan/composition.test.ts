@@ -1,4 +1,4 @@
-import { type Answer, type JobDocument, type Plan, runPlan } from "gelwright/plan";
+import { type Answer, type JobDocument, type Plan, prepareJob, runPlan, sweep } from "gelwright/plan";
 import { toMarkdown } from "gelwright/sheet";
 import { describe, expect, it, test } from "vitest";
 import { readJob } from "../../src/plan/read.js";
@@ -182,6 +182,18 @@ describe("another oil in a melt", () => {
       if (verdict === "not-known") expect(answer.notKnown[0]).toMatchObject({ code: "not-read", field: "bench-doses" });
     },
   );
+});
+
+test("a sweep over the dose knows how far particles settle at doses that the bench read, and at no other", () => {
+  const { columns } = sweep({
+    prepared: prepareJob(kettle),
+    rows: [0.07, 0.0945, 0.0955, 0.11].map((value) => ({
+      label: `${value}`,
+      changes: [{ change: "dose", material: "gelFormer", value }],
+    })),
+    questions: ["particles-settle"],
+  });
+  expect(columns.map(({ verdicts }) => verdicts)).toEqual([["not-known", "met", "not-known", "not-known"]]);
 });
 
 describe("how thick a melt is", () => {
