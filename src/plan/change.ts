@@ -1,7 +1,7 @@
 import type { Formula } from "../formula/index.js";
 import { finite, fraction, notNegative, positive, record, refuse, show, temperature, wholeNumber } from "../guards.js";
-import type { ReadJob } from "./read.js";
-import type { Step } from "./steps/index.js";
+import type { ReadJob } from "./job.js";
+import type { Step } from "./step-documents.js";
 
 /** Figures of a step that a change may set. */
 export type StepField =

@@ -60,7 +60,7 @@ export type { Basis, Figure, Limit, NotKnown, Side, Verdict } from "./figure.js"
 export type { FindingWay } from "./finding-ways.js";
 export { fingerprint } from "./fingerprint.js";
 export type { Flip } from "./flips.js";
-export type { JobFigures } from "./job.js";
+export type { JobFigures, ReadJob } from "./job.js";
 export type { Judgement, Margin } from "./judge.js";
 export { labelFor, type PlanLabel } from "./label-for.js";
 export {
@@ -109,23 +109,30 @@ export type { Plan } from "./plan.js";
 export { type PreparedJob, prepareJob, type RunInput } from "./prepare.js";
 export type { ProcessDocument } from "./process.js";
 export type { Answer, Place, PlaceCode, QuantityCode, Subject } from "./questions/question.js";
-export type { JobDocument, ReadJob } from "./read.js";
+export type { JobDocument } from "./read.js";
 export { type Remedy, remedies } from "./remedies.js";
 export { runPlan, runPrepared } from "./run-plan.js";
 export type { SamplesTaken } from "./samples.js";
 export { type PlanSeries, planSeries } from "./series.js";
 export type { AdditionRow } from "./state.js";
+export type {
+  AddDocument,
+  ChargeDocument,
+  CheckDocument,
+  CoolDocument,
+  DeaerateDocument,
+  FillDocument,
+  HeatDocument,
+  HoldDocument,
+  MatchDocument,
+  OffDocument,
+  RestDocument,
+  SpeedFrom,
+  Step,
+  StepDocument,
+  StirDocument,
+} from "./step-documents.js";
 export type { StepLimits } from "./step-limits.js";
-export type { AddDocument } from "./steps/add.js";
-export type { ChargeDocument } from "./steps/charge.js";
-export type { CheckDocument } from "./steps/check.js";
-export type { CoolDocument } from "./steps/cool.js";
-export type { FillDocument, RestDocument } from "./steps/fill.js";
-export type { HeatDocument } from "./steps/heat.js";
-export type { HoldDocument, MatchDocument, OffDocument } from "./steps/hold.js";
-export type { Step, StepDocument } from "./steps/index.js";
-export type { SpeedFrom } from "./steps/oil-speeds.js";
-export type { DeaerateDocument, StirDocument } from "./steps/stir.js";
 export {
   type Sweep,
   type SweepColumn,

@@ -6,6 +6,7 @@ import type { ExposureDocument, LabelDocument } from "./documents/label.js";
 import type { PackDocument, ProcessFigures } from "./documents/process.js";
 import type { StabilityDocument } from "./documents/stability.js";
 import type { VesselDocument } from "./documents/vessel.js";
+import type { Step } from "./step-documents.js";
 
 /** What was found at the bench, as it was read. */
 export type Bench = Read<BenchDocument>;
@@ -55,4 +56,10 @@ export interface JobFigures {
 /** Name of each material, by its key. */
 export function namesOf({ formula }: Job): Readonly<Record<string, string>> {
   return Object.fromEntries(Object.values(formula.materials).map(({ key, name }) => [key, name]));
+}
+
+/** A job that was read, with its steps. */
+export interface ReadJob {
+  readonly job: Job;
+  readonly steps: readonly Step[];
 }

@@ -2,16 +2,16 @@ import type { ScaledBatch } from "../batch/index.js";
 import { list, record, refuse, show } from "../guards.js";
 import { type Change, changed } from "./change.js";
 import { fingerprint } from "./fingerprint.js";
-import type { Job } from "./job.js";
+import type { Job, ReadJob } from "./job.js";
 import { afterChanges, inDocument } from "./masses.js";
 import { leavesFilmOpen, yieldStressOfFilm } from "./parts/films.js";
 import { yieldStressOf } from "./parts/yield-stress.js";
 import { fitPortions } from "./portions.js";
-import { type ReadJob, readJob } from "./read.js";
+import { readJob } from "./read.js";
 import { type Begun, runSteps, weighedOf } from "./run.js";
 import { scaledBatch } from "./setting.js";
 import type { Run } from "./state.js";
-import type { Step } from "./steps/index.js";
+import type { Step } from "./step-documents.js";
 import { otherwise, remembered } from "./unknown.js";
 
 /** A job that was read and is ready to be run. It holds functions: a worker prepares from text. */

@@ -1,6 +1,7 @@
 import { type Entry, fields, listOf } from "../formula/entry.js";
 import { type ProcessFigures, processFigures } from "./documents/process.js";
-import { type StepDocument, step } from "./steps/index.js";
+import type { StepDocument } from "./step-documents.js";
+import { step } from "./steps/index.js";
 
 /** A process as data. */
 export interface ProcessDocument extends ProcessFigures {

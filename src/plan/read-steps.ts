@@ -3,7 +3,8 @@ import type { Formula } from "../formula/index.js";
 import type { Read } from "../formula/read-type.js";
 import { checkPortions } from "./portions.js";
 import type { ProcessDocument } from "./process.js";
-import { kindOf, type Step } from "./steps/index.js";
+import type { Step } from "./step-documents.js";
+import { kindOf } from "./steps/index.js";
 import type { Need } from "./steps/kind.js";
 
 /** Where the names of phases are given. */

@@ -14,23 +14,16 @@ import { checkPack } from "./documents/packing.js";
 import { pack } from "./documents/process.js";
 import { checkStability, stability } from "./documents/stability.js";
 import { vessel } from "./documents/vessel.js";
-import type { Bench, Job, JobFigures, Vessel } from "./job.js";
+import type { Bench, Job, JobFigures, ReadJob, Vessel } from "./job.js";
 import { type ProcessDocument, process } from "./process.js";
 import { checkBench } from "./read-bench.js";
 import { checkProcess } from "./read-steps.js";
 import { checkVessel } from "./read-vessel.js";
 import { checkSamples } from "./samples.js";
-import type { Step } from "./steps/index.js";
 
 /** One job: everything that a batch sheet is made from. */
 export interface JobDocument extends JobFigures {
   readonly process: ProcessDocument;
-}
-
-/** A job that was read, with its steps. */
-export interface ReadJob {
-  readonly job: Job;
-  readonly steps: readonly Step[];
 }
 
 /**

@@ -3,12 +3,12 @@ import { questionOf } from "./answer-questions.js";
 import { type Change, changed } from "./change.js";
 import type { LeverCode } from "./codes/answers.js";
 import { copied } from "./copied.js";
+import type { ReadJob } from "./job.js";
 import * as known from "./known.js";
 import { possibly } from "./masses.js";
 import { nearest, partThatHolds } from "./nearest.js";
 import { changedJob, type RunInput, runOf } from "./prepare.js";
 import { type Answer, answersTo, type Question, type Subject, sameSubject } from "./questions/question.js";
-import type { ReadJob } from "./read.js";
 
 /** A change that makes an answer met, and the answer that it then gets. */
 export interface Remedy {

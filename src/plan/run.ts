@@ -4,7 +4,8 @@ import { type Content, massOf } from "./contents.js";
 import type { Job } from "./job.js";
 import { type Portion, portionsOf } from "./portions.js";
 import type { Moment, Outcome, Run, State, Turn } from "./state.js";
-import { kindOf, type Step } from "./steps/index.js";
+import type { Step } from "./step-documents.js";
+import { kindOf } from "./steps/index.js";
 import { cell, known, otherwise, stated, withAssumed } from "./unknown.js";
 
 /** What was weighed of every line. */
@@ -51,7 +52,7 @@ export function runSteps(job: Job, steps: readonly Step[], { scaled, weighed, mo
   const { stirrer } = job.vessel;
   const portions = portionsOf(steps, scaled);
   const usual = stirrer && (() => stated(stirrer.speed, "stirrer-speed", { of: stirrer.kind }));
-  const added = steps.slice(begun.length).map((step, i): Moment<Step> => {
+  const added = steps.slice(begun.length).map((step, i): Moment => {
     const before = state;
     const kind = kindOf(step);
     const speed = kind.speed(step, usual);

@@ -6,6 +6,7 @@ import type { Content } from "./contents.js";
 import type { Basis } from "./figure.js";
 import type { Job } from "./job.js";
 import type { Portion } from "./portions.js";
+import type { Step } from "./step-documents.js";
 import type { Cell } from "./unknown.js";
 
 /** The vessel, or the packs, between two steps. */
@@ -123,8 +124,8 @@ export interface Outcome {
 }
 
 /** One step that was run. */
-export interface Moment<Step = { readonly do: string }> extends Outcome {
-  readonly step: Step;
+export interface Moment<Own extends Step = Step> extends Outcome {
+  readonly step: Own;
   /** From 1. */
   readonly number: number;
   readonly before: State;

@@ -2,7 +2,7 @@ import type { Regime } from "../mixing/index.js";
 import type { AssumptionCode } from "./codes/assumptions.js";
 import type { Basis } from "./figure.js";
 import type { Moment, Run } from "./state.js";
-import type { Step } from "./steps/index.js";
+import type { Step } from "./step-documents.js";
 import { stirredIn } from "./stirred.js";
 import { unique } from "./unique.js";
 import { otherwise, type Reason, stated, unknown, where, withAssumed } from "./unknown.js";
@@ -77,11 +77,11 @@ export function timelineOf(run: Run): readonly PlanStep[] {
     const { assumed } = withAssumed(() => [where("time", after.time), where("temperature", after.temperature)]);
     return {
       number,
-      step: step as Step,
+      step,
       ...(charges && { massCharged: charge.mass - before.charge.mass }),
       ...(portion && portion.count > 1 && { part: { number: portion.number, count: portion.count } }),
       ...(speed && where("speed", speed)),
-      ...(isJacketed(step as Step) &&
+      ...(isJacketed(step) &&
         where("temperatureCoolant", () => stated(run.job.vessel.jacket, "vessel-jacket").coolant)),
       ...where("timeStart", before.time),
       ...where("timeEnd", after.time),

@@ -1,6 +1,6 @@
 import type { Charge } from "../charge.js";
 import type { Moment, Run, State } from "../state.js";
-import type { Step } from "../steps/index.js";
+import type { Step } from "../step-documents.js";
 import { otherwise, unknown } from "../unknown.js";
 
 /** A moment of one kind of step. */

@@ -5,7 +5,7 @@ import type { NotKnown } from "../figure.js";
 import { runSteps } from "../run.js";
 import { settingMarginOf } from "../setting.js";
 import type { Moment, Run } from "../state.js";
-import type { Step } from "../steps/index.js";
+import type { Step } from "../step-documents.js";
 import { by, either, otherwise, type Reason, Unknown, unknown, where } from "../unknown.js";
 import { isHeated, massOfMaterial, untilFilled } from "./in-vessel.js";
 import { equivalentOf } from "./thermal-exposure.js";
@@ -112,7 +112,7 @@ function oxidisabilityOf({ key, fattyAcids }: Material): number {
 
 /** What it would go through if it were charged after the heat is off: with the first phase that is, else by itself at once. */
 function offHeat(run: Run, material: Material): Pick<Heated, "equivalentTimeOffHeat" | "setsIfOffHeat"> {
-  const steps = run.moments.map(({ step }) => step as Step);
+  const steps = run.moments.map(({ step }) => step);
   const off = steps.map((step) => step.do).lastIndexOf("take off the heat");
   if (off < 0) unknown("not-done", { of: material.key });
   const own = run.weighed.filter((content) => content.material === material).map(({ phase }) => phase);

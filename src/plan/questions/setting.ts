@@ -7,7 +7,7 @@ import { takenForGranted } from "../parts/taken-for-granted.js";
 import { coolestIn, temperatureFigure, warmestIn } from "../parts/warmth.js";
 import { settingMarginOf } from "../setting.js";
 import type { Moment, Run, State } from "../state.js";
-import type { Step } from "../steps/index.js";
+import type { Step } from "../step-documents.js";
 import { otherwise, type Reason, stated, unknown } from "../unknown.js";
 import { coldWall } from "../walls.js";
 import { moreHeat, nearerEnd, warmerMelt } from "./levers.js";

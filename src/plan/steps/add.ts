@@ -1,39 +1,14 @@
 import { fields, listOf, maybe, quantity, text, word } from "../../formula/entry.js";
 import { additionSchedule, scheduleAtScale } from "../../mixing/index.js";
-import type { Quantity } from "../../units/index.js";
 import { type Content, massOf, portionOf } from "../contents.js";
 import { oilLawsOf } from "../setting.js";
 import type { Schedule, State, Work } from "../state.js";
+import type { AddDocument } from "../step-documents.js";
 import { by, cell, stated, unknown, where } from "../unknown.js";
 import { streamed, type Timed, timed, type Way } from "./incorporation.js";
 import { atItsSpeed, type StepKind } from "./kind.js";
-import { oilIn, type SpeedAt, type SpeedFrom, speedFrom, speedsBy } from "./oil-speeds.js";
+import { oilIn, type SpeedAt, speedFrom, speedsBy } from "./oil-speeds.js";
 import { stirIn } from "./stirred-in.js";
-
-/** Stirs a phase of oil into the gel former by a schedule. */
-export interface AddDocument {
-  readonly do: "add";
-  readonly phase: string;
-  /** Of the phase, if it goes in in parts; default all of it, or what earlier parts leave. */
-  readonly share?: Quantity<"massFraction">;
-  /** The same as a mass of one lot. */
-  readonly mass?: Quantity<"mass">;
-  /** How the additions grow; `"as at the bench"` takes the bench's own. Default `"largest"` if the bench states shares. */
-  readonly additions?: "largest" | "equal" | "geometric" | "as at the bench" | "stream";
-  /** What is kept from the bench while an addition is incorporated; default `"time"`. */
-  readonly keeps?: "time" | "revolutions" | "tip travel" | "energy per volume" | "strain";
-  /** Default the stirrer's usual speed. */
-  readonly speed?: Quantity<"rotationalSpeed">;
-  /** Speeds from an oil fraction in the vessel on, rising in oil, for a start that is slow; before the first the usual speed counts. */
-  readonly speeds?: readonly SpeedFrom[];
-  /** The most that pump or hand delivers. */
-  readonly pump?: { readonly mass: Quantity<"mass">; readonly in: Quantity<"time"> };
-  /** Smallest step to which an addition can be read; default that of the balance for the phase. */
-  readonly increment?: Quantity<"mass">;
-  /** What the operator sees before the next addition goes in. */
-  readonly proceedWhen?: string;
-  readonly note?: string;
-}
 
 /** Oil goes in by the schedule of the bench, and each addition is stirred in before the next. */
 export const add: StepKind<AddDocument> = {

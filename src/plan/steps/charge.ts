@@ -1,31 +1,12 @@
 import { fields, maybe, quantity, text, whole, word } from "../../formula/entry.js";
 import { mixingTemperature } from "../../heat/index.js";
-import type { Quantity } from "../../units/index.js";
 import { wait } from "../balance.js";
 import { Charge } from "../charge.js";
 import type { Content } from "../contents.js";
 import type { State } from "../state.js";
+import type { ChargeDocument } from "../step-documents.js";
 import { by, cell, known } from "../unknown.js";
 import { atItsSpeed, type StepKind } from "./kind.js";
-
-/** Charges a phase, or a part of it, into the empty vessel, or stirs it in. */
-export interface ChargeDocument {
-  readonly do: "charge";
-  readonly phase: string;
-  /** Of the phase, if it goes in in parts; default all of it, or what earlier parts leave. */
-  readonly share?: Quantity<"massFraction">;
-  /** The same as a mass of one lot. */
-  readonly mass?: Quantity<"mass">;
-  /** Default the room's temperature. */
-  readonly at?: Quantity<"temperature">;
-  /** Default all at once. */
-  readonly for?: Quantity<"time">;
-  /** So many equal additions in which oil goes into a gel that is there, each stirred in before the next; default one. */
-  readonly equalAdditions?: number;
-  /** Of the stirrer meanwhile; default its usual speed. */
-  readonly speed?: Quantity<"rotationalSpeed">;
-  readonly note?: string;
-}
 
 /** The mix comes to one temperature at once, and then stands for as long as the charging takes. */
 export const charge: StepKind<ChargeDocument> = {

@@ -1,37 +1,16 @@
 import { fields, maybe, quantity, text, word } from "../../formula/entry.js";
 import type { HeatSource } from "../../heat/index.js";
 import { temperatureAtViscosity } from "../../laws/index.js";
-import type { Quantity } from "../../units/index.js";
 import { type Balance, balanceOf, durationEnds, lossTo, noSource, until, withStirring } from "../balance.js";
 import type { AssumptionCode } from "../codes/assumptions.js";
 import type { Basis } from "../figure.js";
 import { jacketConducts } from "../jacket.js";
 import { lossOf } from "../setting.js";
 import type { State } from "../state.js";
+import type { CoolDocument } from "../step-documents.js";
 import { asAsked, by, cell, otherwise } from "../unknown.js";
 import { type End, jacketOf } from "../walls.js";
 import { asUsual, type StepKind } from "./kind.js";
-
-/** Lets the charge cool to a temperature or a viscosity, by itself or through the jacket. */
-export type CoolDocument =
-  | {
-      readonly do: "cool";
-      readonly to: Quantity<"temperature">;
-      /** `"jacket"` if the vessel's jacket is turned on; default it cools by itself. */
-      readonly with?: "jacket";
-      /** The time that it may take: the plan says whether it does, and what coolant would do. */
-      readonly within?: Quantity<"time">;
-      readonly note?: string;
-    }
-  | {
-      readonly do: "cool";
-      readonly toViscosity: Quantity<"dynamicViscosity">;
-      /** As to a temperature. */
-      readonly with?: "jacket";
-      /** As to a temperature. */
-      readonly within?: Quantity<"time">;
-      readonly note?: string;
-    };
 
 type ToTemperature = Extract<CoolDocument, { readonly to: unknown }>;
 type ToViscosity = Extract<CoolDocument, { readonly toViscosity: unknown }>;

@@ -1,29 +1,13 @@
 import { fields, maybe, plain, quantity, text, word } from "../../formula/entry.js";
-import type { Quantity } from "../../units/index.js";
 import { wait } from "../balance.js";
 import { longerWhileDrained, packCooling, packsIn } from "../pack.js";
 import type { State, Turn } from "../state.js";
+import type { FillDocument, RestDocument } from "../step-documents.js";
 import { stirringPower } from "../stirred.js";
 import { motorPower } from "../stirrer.js";
 import { type Cell, cell, known, otherwise } from "../unknown.js";
 import { warmJacket } from "../warm-jacket.js";
 import { atItsSpeed, type StepKind, unstirred } from "./kind.js";
-
-/** Fills the packs. */
-export interface FillDocument {
-  readonly do: "fill";
-  /** Default no time of its own; or `packsPerMinute`. */
-  readonly for?: Quantity<"time">;
-  /** Packs that are filled in a minute: the packs of a lot then set the time. */
-  readonly packsPerMinute?: number;
-  /** Held at its temperature by the heater meanwhile; default it cools. */
-  readonly held?: "on the heat";
-  /** Temperature of the medium in the jacket, if that keeps it warm meanwhile. */
-  readonly jacketAt?: Quantity<"temperature">;
-  /** Of the stirrer meanwhile; default it does not turn. */
-  readonly speed?: Quantity<"rotationalSpeed">;
-  readonly note?: string;
-}
 
 /** The vessel cools meanwhile or is kept warm, counted as full to the end, and what arrives in the packs is the charge less every allowance. */
 export const fill: StepKind<FillDocument> = {
@@ -107,13 +91,6 @@ function warmedByStirring(state: State, temperatureEnd: number, speed: Cell<numb
   return (
     (power * duration()) / (charge.mass * Math.min(...ends.map((temperature) => charge.specificHeat(temperature))))
   );
-}
-
-/** Lets the packs rest, or the charge stand in the vessel without stirring. */
-export interface RestDocument {
-  readonly do: "rest";
-  readonly for: Quantity<"time">;
-  readonly note?: string;
 }
 
 /** Packs cool by conduction, or as the lump that a cooling curve of theirs describes. */

@@ -1,22 +1,13 @@
 import { fields, maybe, quantity, text, word } from "../../formula/entry.js";
 import { type HeatSource, steadyTemperature } from "../../heat/index.js";
-import type { Quantity } from "../../units/index.js";
 import { type Balance, balanceOf, durationEnds, until, withStirring } from "../balance.js";
 import type { AssumptionCode } from "../codes/assumptions.js";
 import type { Basis } from "../figure.js";
 import type { State } from "../state.js";
+import type { HeatDocument } from "../step-documents.js";
 import { asAsked, by, type Cell, cell, otherwise, stated, unknown } from "../unknown.js";
 import { atReadingsEnd, type End, insideOf } from "../walls.js";
 import { asUsual, type StepKind } from "./kind.js";
-
-/** Heats the charge. */
-export interface HeatDocument {
-  readonly do: "heat";
-  readonly to: Quantity<"temperature">;
-  /** The time that it may take: the plan says whether it does, and what heater would do. */
-  readonly within?: Quantity<"time">;
-  readonly note?: string;
-}
 
 /** Heats with all that the heater gives, against the loss, through whatever melts. */
 export const heat: StepKind<HeatDocument> = {

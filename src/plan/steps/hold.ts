@@ -1,21 +1,10 @@
 import { fields, maybe, quantity, text, word } from "../../formula/entry.js";
-import type { Quantity } from "../../units/index.js";
 import { balanceOf, heldAt, noSource, until, wait } from "../balance.js";
 import type { Outcome, State } from "../state.js";
+import type { HoldDocument, MatchDocument, OffDocument } from "../step-documents.js";
 import { cell, known, otherwise } from "../unknown.js";
 import { warmJacket } from "../warm-jacket.js";
 import { type StepKind, unstirred } from "./kind.js";
-
-/** Holds the charge: on the heat, or off it at a temperature or on a warm jacket. */
-export interface HoldDocument {
-  readonly do: "hold";
-  readonly for: Quantity<"time">;
-  /** The temperature at which it is kept off the heat, once it has cooled to it. Without it and without `jacketAt` the heater holds it. */
-  readonly at?: Quantity<"temperature">;
-  /** Temperature of the medium in the jacket, if that keeps it warm off the heat. */
-  readonly jacketAt?: Quantity<"temperature">;
-  readonly note?: string;
-}
 
 /** Held by the heater, at a stated temperature, or by what a warm jacket passes against the loss. */
 export const hold: StepKind<HoldDocument> = {
@@ -80,12 +69,6 @@ function keptAt(state: State, at: number, duration: number): Outcome {
   };
 }
 
-/** Takes the vessel off the heat. */
-export interface OffDocument {
-  readonly do: "take off the heat";
-  readonly note?: string;
-}
-
 /** Takes no time of its own. */
 export const off: StepKind<OffDocument> = {
   entries: [fields<OffDocument>({ do: word("take off the heat"), note: maybe("identity", text) })],
@@ -94,12 +77,6 @@ export const off: StepKind<OffDocument> = {
   speed: unstirred,
   run: (_step, { temperature }) => ({ onHeat: false, duration: () => 0, temperature, segments: () => [] }),
 };
-
-/** Compares oil and gel former through the gel. */
-export interface MatchDocument {
-  readonly do: "match clarity";
-  readonly note?: string;
-}
 
 /** Takes no time of its own. */
 export const match: StepKind<MatchDocument> = {

@@ -1,14 +1,8 @@
 import { type Entry, fields, quantity } from "../../formula/entry.js";
 import type { Read } from "../../formula/read-type.js";
-import type { Quantity } from "../../units/index.js";
 import type { State, Work } from "../state.js";
+import type { SpeedFrom } from "../step-documents.js";
 import { type Cell, known } from "../unknown.js";
-
-/** A speed of the stirrer, for every addition that meets so much oil or more. */
-export interface SpeedFrom {
-  readonly fromOil: Quantity<"volumeFraction">;
-  readonly speed: Quantity<"rotationalSpeed">;
-}
 
 /** What reads one. */
 export const speedFrom: Entry<SpeedFrom> = fields<SpeedFrom>({
