@@ -2,7 +2,7 @@ import { type HeatedVessel, type HeatSource, type Segment, vesselSegment } from 
 import type { HeatLossLaw } from "../laws/index.js";
 import type { AssumptionCode } from "./codes/assumptions.js";
 import type { Basis } from "./figure.js";
-import { lossOf } from "./setting.js";
+import { lossOf } from "./loss.js";
 import type { Outcome, State } from "./state.js";
 import { stirringPower } from "./stirred.js";
 import { by, type Cell, cell, otherwise, remembered, stated, unknown, withAssumed } from "./unknown.js";

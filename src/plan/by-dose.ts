@@ -1,6 +1,6 @@
 import { dissolvingTemperature, temperatureAtDose } from "../gel/index.js";
+import type { Bench } from "./documents/bench.js";
 import type { Basis } from "./figure.js";
-import type { Bench } from "./job.js";
 import { by, unknown } from "./unknown.js";
 
 /** A temperature by the dose of gel former, and how it was found. */

@@ -14,11 +14,11 @@ import {
   portionOf,
   volumeOf,
 } from "./contents.js";
-import { emulsionCurveOf } from "./emulsion-curve.js";
 import { heatParts, meltingInOil } from "./heat-parts.js";
 import type { Job } from "./job.js";
 import { type Near, nearestReadings } from "./nearest-readings.js";
-import type { Readings } from "./setting.js";
+import { emulsionCurveOf } from "./oil-laws.js";
+import type { Readings } from "./readings.js";
 import { type Shift, shifted } from "./shifted-readings.js";
 import { along, assume, type Cell, cell, otherwise, stated, unknown } from "./unknown.js";
 

@@ -1,6 +1,7 @@
 import type { FieldCode } from "./codes/reasons.js";
 import { isGlycerin, isWater } from "./contents.js";
-import type { Bench, Job } from "./job.js";
+import type { Bench } from "./documents/bench.js";
+import type { Job } from "./job.js";
 import { remembered, stated, unknown } from "./unknown.js";
 
 /** How far the share of a material may be from the bench's, unless the bench states it: common practice, no source. */

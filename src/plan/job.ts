@@ -1,21 +1,12 @@
 import type { Batch, BatchDocument } from "../batch/index.js";
 import type { Formula, FormulaDocument, FormulaLine } from "../formula/index.js";
 import type { Read } from "../formula/read-type.js";
-import type { BenchDocument } from "./documents/bench.js";
+import type { Bench, BenchDocument } from "./documents/bench.js";
 import type { ExposureDocument, LabelDocument } from "./documents/label.js";
 import type { PackDocument, ProcessFigures } from "./documents/process.js";
 import type { StabilityDocument } from "./documents/stability.js";
-import type { VesselDocument } from "./documents/vessel.js";
+import type { Vessel, VesselDocument } from "./documents/vessel.js";
 import type { Step } from "./step-documents.js";
-
-/** What was found at the bench, as it was read. */
-export type Bench = Read<BenchDocument>;
-
-/** A vessel, as it was read. */
-export type Vessel = Read<VesselDocument>;
-
-/** A stirrer, as it was read. */
-export type Stirrer = NonNullable<Vessel["stirrer"]>;
 
 /** What the gel is filled into, as it was read. */
 export type Pack = Read<PackDocument>;
@@ -62,4 +53,12 @@ export function namesOf({ formula }: Job): Readonly<Record<string, string>> {
 export interface ReadJob {
   readonly job: Job;
   readonly steps: readonly Step[];
+}
+
+/** Distance that the mix keeps above its setting temperature [K], where the process names none: common practice, no source. */
+const usualSettingMargin = 2;
+
+/** How far a melt, or a store, keeps away from where the gel sets [K]. */
+export function settingMarginOf({ process }: Job): number {
+  return process.settingMargin ?? usualSettingMargin;
 }

@@ -1,8 +1,8 @@
 import { levelOfVolume } from "../mixing/index.js";
 import type { Charge } from "./charge.js";
 import type { Ends } from "./contents.js";
-import { shapeOf } from "./setting.js";
 import { along, by, remembered } from "./unknown.js";
+import { shapeOf } from "./vessel-shape.js";
 
 /** How high a charge stands above the lowest point of the vessel at a temperature [m]. */
 export function levelAt(charge: Charge, temperature: number): number {

@@ -1,5 +1,5 @@
 import type { Job } from "./job.js";
-import { doseKey, type Readings, readingsOf } from "./setting.js";
+import { doseKey, type Readings, readingsOf } from "./readings.js";
 
 /** What is in a vessel, as compositions are compared. */
 export interface Composition {

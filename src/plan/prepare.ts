@@ -9,7 +9,7 @@ import { yieldStressOf } from "./parts/yield-stress.js";
 import { fitPortions } from "./portions.js";
 import { readJob } from "./read.js";
 import { type Begun, runSteps, weighedOf } from "./run.js";
-import { scaledBatch } from "./setting.js";
+import { scaledBatch } from "./scaling.js";
 import type { Run } from "./state.js";
 import type { Step } from "./step-documents.js";
 import { otherwise, remembered } from "./unknown.js";

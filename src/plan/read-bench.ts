@@ -2,9 +2,9 @@ import { type Draft, type Findings, join } from "../formula/document.js";
 import type { Formula, FormulaLine } from "../formula/index.js";
 import { shares } from "../formula/shares.js";
 import { viscosityFunction } from "../laws/index.js";
-import type { Bench } from "./job.js";
+import type { Bench } from "./documents/bench.js";
 import { checkStirrer } from "./read-stirrer.js";
-import { viscosityLawOf } from "./setting.js";
+import { viscosityLawOf } from "./readings.js";
 import { cylinderReadings, type Taken } from "./taken.js";
 
 /** What of the bench needs several fields; and the lines of the formula that was on it. */

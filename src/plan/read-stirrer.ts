@@ -1,5 +1,5 @@
 import { type Draft, type Findings, join } from "../formula/document.js";
-import type { Stirrer, Vessel } from "./job.js";
+import type { Stirrer, Vessel } from "./documents/vessel.js";
 
 /** Lengths of its shape, and which kinds of stirrer have them. */
 const shapeFields: { readonly [Kind in Stirrer["kind"]]?: readonly string[] } = {

@@ -1,8 +1,8 @@
 import { type Draft, type Findings, join } from "../formula/document.js";
 import { volumeAtLevel } from "../mixing/index.js";
-import type { Vessel } from "./job.js";
+import type { Vessel } from "./documents/vessel.js";
+import { lossOf } from "./loss.js";
 import { checkStirrer } from "./read-stirrer.js";
-import { lossOf } from "./setting.js";
 
 /** What of a vessel needs several fields. */
 export function checkVessel(draft: Draft<Vessel>, findings: Findings): void {

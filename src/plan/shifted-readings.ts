@@ -1,8 +1,8 @@
 import type { Formula } from "../formula/index.js";
 import type { ViscosityLaw } from "../laws/index.js";
 import { temperatureByDose } from "./by-dose.js";
-import type { Bench } from "./job.js";
-import { alongLaw, doseKey, type Readings } from "./setting.js";
+import type { Bench } from "./documents/bench.js";
+import { alongLaw, doseKey, type Readings } from "./readings.js";
 
 /** Readings of another composition, shifted along the temperature. */
 export interface Shift {

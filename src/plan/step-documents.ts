@@ -1,5 +1,6 @@
 import type { Read } from "../formula/read-type.js";
 import type { Quantity } from "../units/index.js";
+
 /** Charges a phase, or a part of it, into the empty vessel, or stirs it in. */
 export interface ChargeDocument {
   readonly do: "charge";

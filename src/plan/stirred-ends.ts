@@ -1,6 +1,6 @@
 import { impellerConstants, powerBandOf } from "../mixing/index.js";
 import type { Charge } from "./charge.js";
-import type { Stirrer } from "./job.js";
+import type { Stirrer } from "./documents/vessel.js";
 import { levelAt } from "./level.js";
 import type { Turn } from "./state.js";
 import { type Stirred, stirredAt, stirredIn, temperatureOfStirring, wayOf } from "./stirred.js";

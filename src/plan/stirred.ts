@@ -9,9 +9,10 @@ import {
 } from "../mixing/index.js";
 import type { AlongTemperature, Charge } from "./charge.js";
 import type { Ends } from "./contents.js";
-import type { Job, Stirrer } from "./job.js";
+import type { Stirrer } from "./documents/vessel.js";
+import type { Job } from "./job.js";
 import { levelAt, levelsAt } from "./level.js";
-import type { Readings } from "./setting.js";
+import type { Readings } from "./readings.js";
 import type { State, Turn } from "./state.js";
 import { impellerOf, stirrerOf, vesselAround, viscosityAtStirrer } from "./stirrer.js";
 import { by, remembered, unknown } from "./unknown.js";

@@ -1,7 +1,8 @@
 import { type Impeller, type StirredVessel, stirringShearRate } from "../mixing/index.js";
 import type { Ends } from "./contents.js";
-import type { Job, Stirrer, Vessel } from "./job.js";
-import type { Readings } from "./setting.js";
+import type { Stirrer, Vessel } from "./documents/vessel.js";
+import type { Job } from "./job.js";
+import type { Readings } from "./readings.js";
 import { by, remembered, stated } from "./unknown.js";
 
 /** The stirrer of a job. */

@@ -1,8 +1,9 @@
+import type { Read } from "../formula/read-type.js";
 import { type CylinderReading, cylinderReading } from "../rheology/index.js";
-import type { Bench } from "./job.js";
+import type { TakenDocument } from "./documents/viscometer.js";
 
 /** Readings of a viscometer as it gave them. */
-export type Taken = NonNullable<NonNullable<Bench["viscosities"]>[number]["taken"]>;
+export type Taken = Read<TakenDocument>;
 
 /** What readings as they were taken stand for: each with its temperature [°C]. */
 export function cylinderReadings({ cylinder, speed, readings }: Taken): readonly (CylinderReading & {

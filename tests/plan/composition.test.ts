@@ -2,7 +2,7 @@ import { type Answer, type JobDocument, type Plan, prepareJob, runPlan, sweep } 
 import { toMarkdown } from "gelwright/sheet";
 import { describe, expect, it, test } from "vitest";
 import { readJob } from "../../src/plan/read.js";
-import { readingsOf } from "../../src/plan/setting.js";
+import { readingsOf } from "../../src/plan/readings.js";
 import { shifted } from "../../src/plan/shifted-readings.js";
 import { answerOf, answersOf, known } from "../support/answers.js";
 import { changed, coldJob, type Draft, exampleJob } from "../support/example.js";

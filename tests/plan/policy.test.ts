@@ -2,7 +2,7 @@ import { type JobDocument, runPlan } from "gelwright/plan";
 import { describe, expect, it } from "vitest";
 import { temperatureByDose } from "../../src/plan/by-dose.js";
 import { densityOf } from "../../src/plan/contents.js";
-import { thickenedBy } from "../../src/plan/emulsion-curve.js";
+import { thickenedBy } from "../../src/plan/oil-laws.js";
 import { isBeyondShares } from "../../src/plan/parts/bench-additions.js";
 import { readJob } from "../../src/plan/read.js";
 import { otherwise } from "../../src/plan/unknown.js";

@@ -1,5 +1,6 @@
 import { type Entry, fields, kinds, listOf, maybe, plain, quantity, text, word } from "../../formula/entry.js";
 import type { LineDocument } from "../../formula/index.js";
+import type { Read } from "../../formula/read-type.js";
 import { line } from "../../formula/schema.js";
 import type { YieldConvention } from "../../rheology/index.js";
 import type { Quantity } from "../../units/index.js";
@@ -239,3 +240,6 @@ export const bench: Entry<BenchDocument> = fields<BenchDocument>({
   emulsion: maybe("identity", emulsion),
   inUse: maybe("wish", inUse),
 });
+
+/** What was found at the bench, as it was read. */
+export type Bench = Read<BenchDocument>;

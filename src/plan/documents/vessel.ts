@@ -1,4 +1,5 @@
 import { type Entry, fields, kinds, listOf, maybe, plain, quantity, text, whole, word } from "../../formula/entry.js";
+import type { Read } from "../../formula/read-type.js";
 import type { Quantity } from "../../units/index.js";
 import { type StirrerDocument, stirrer } from "./stirrer.js";
 
@@ -191,3 +192,9 @@ export const vessel: Entry<VesselDocument> = fields<VesselDocument>({
     }),
   ),
 });
+
+/** A vessel, as it was read. */
+export type Vessel = Read<VesselDocument>;
+
+/** A stirrer, as it was read. */
+export type Stirrer = NonNullable<Vessel["stirrer"]>;

@@ -1,7 +1,7 @@
 import { volumeFractionOfOil } from "../../gel/index.js";
 import { interpolateAtOilFraction } from "../../mixing/index.js";
 import type { Job } from "../job.js";
-import { oilLawsOf } from "../setting.js";
+import { oilLawsOf } from "../oil-laws.js";
 import type { Run } from "../state.js";
 import { by, otherwise, stated } from "../unknown.js";
 import { gelOf } from "./droplets.js";

@@ -1,7 +1,7 @@
 import type { Material } from "../../formula/index.js";
 import { steadyTemperature } from "../../heat/index.js";
 import type { CautionCode } from "../codes/notes.js";
-import { lossOf } from "../setting.js";
+import { lossOf } from "../loss.js";
 import type { Run } from "../state.js";
 import { by, stated, where } from "../unknown.js";
 import { isHeated, untilFilled, warmestIn } from "./in-vessel.js";

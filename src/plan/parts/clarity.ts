@@ -6,12 +6,12 @@ import type { FieldCode } from "../codes/reasons.js";
 import { moreOilThanBench, ofOuterPhase, ofSight } from "../composition.js";
 import { type Content, densityOf, expansionLeftOut, isGlycerin, isWater, massOf } from "../contents.js";
 import { type Basis, between, exactly, type Figure } from "../figure.js";
-import type { Bench, Job } from "../job.js";
+import type { Job } from "../job.js";
 import type { Run } from "../state.js";
 import { unique } from "../unique.js";
 import { by, otherwise, type Reason, stated, Unknown, unknown } from "../unknown.js";
 
-type GelFormerIndex = NonNullable<NonNullable<Bench["emulsion"]>["gelFormerIndex"]>;
+type GelFormerIndex = NonNullable<NonNullable<Job["bench"]["emulsion"]>["gelFormerIndex"]>;
 
 /** What lacks an index may be so much of its phase: antioxidant and preservative do not decide it. Common practice, no source. */
 const traces = 0.02;

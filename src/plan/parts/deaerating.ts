@@ -1,10 +1,10 @@
 import { clearingTime } from "../../particles/index.js";
-import { depthsIn } from "../bowl.js";
 import { ofGel } from "../composition.js";
 import { type Basis, between, exactly, type Figure } from "../figure.js";
 import { levelAt } from "../level.js";
 import type { Run, Turn } from "../state.js";
 import { by, unknown } from "../unknown.js";
+import { depthsIn } from "../vessel-shape.js";
 import { airAsked, bubbleOf } from "./bubble.js";
 import { heldBubbles } from "./bubbles.js";
 import { byReadings } from "./melt.js";

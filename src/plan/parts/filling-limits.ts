@@ -1,6 +1,6 @@
 import { temperatureAtViscosity } from "../../laws/index.js";
+import { settingMarginOf } from "../job.js";
 import { longerWhileDrained } from "../pack.js";
-import { settingMarginOf } from "../setting.js";
 import type { Run } from "../state.js";
 import { by, cell, otherwise, stated, unknown, where } from "../unknown.js";
 import { fillingOf, isMelt } from "./moments.js";

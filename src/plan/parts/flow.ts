@@ -14,10 +14,10 @@ import {
 import type { UseCode } from "../codes/words.js";
 import { holdsFor, sharesOf } from "../composition.js";
 import type { NotKnown } from "../figure.js";
-import type { Bench, Job } from "../job.js";
+import type { Job } from "../job.js";
 import { by, orNotKnown, remembered, stated, unknown, where } from "../unknown.js";
 
-type FlowPoints = NonNullable<Bench["flowCurve"]>;
+type FlowPoints = NonNullable<Job["bench"]["flowCurve"]>;
 
 /** The viscosity of the set gel in one use. */
 export interface PlanUse {

@@ -2,12 +2,12 @@ import { type Estimate, fitGelPoint, type GelPointLine, gelPointAtDose } from ".
 import type { ByDose } from "../by-dose.js";
 import type { Charge } from "../charge.js";
 import type { Basis } from "../figure.js";
-import type { Bench } from "../job.js";
+import type { Job } from "../job.js";
 import type { Run } from "../state.js";
 import { by, type Cell, cell, otherwise, remembered, where } from "../unknown.js";
 import { gelOf } from "./droplets.js";
 
-type Doses = NonNullable<Bench["doses"]>;
+type Doses = NonNullable<Job["bench"]["doses"]>;
 
 /** A temperature at which the finished gel sets or dissolves, by its dose. */
 export interface PlanGelPoint {

@@ -1,7 +1,7 @@
 import type { AssumptionCode } from "../codes/assumptions.js";
 import { type Basis, exactly, type Figure, type NotKnown } from "../figure.js";
+import { settingMarginOf } from "../job.js";
 import { type PackCooling, packCooling } from "../pack.js";
-import { settingMarginOf } from "../setting.js";
 import type { Run } from "../state.js";
 import { unique } from "../unique.js";
 import { orNotKnown, where } from "../unknown.js";

@@ -1,7 +1,7 @@
 import type { DensityLaw, HeatLossLaw, ViscosityLaw } from "../../laws/index.js";
 import type { Charge } from "../charge.js";
 import type { Figure } from "../figure.js";
-import { lossOf } from "../setting.js";
+import { lossOf } from "../loss.js";
 import { otherwise, remembered, stated } from "../unknown.js";
 
 /** Density of the air in bubbles, near the temperature and pressure of a room [kg/m³]. */

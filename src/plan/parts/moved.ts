@@ -2,10 +2,8 @@ import type { FlowCurve } from "../../laws/index.js";
 import { type Cavern, cavernHeightToDiameter } from "../../mixing/index.js";
 import type { Charge } from "../charge.js";
 import { toleranceOf } from "../composition.js";
-import { thickenedBy } from "../emulsion-curve.js";
 import { exactly, type Figure } from "../figure.js";
-import type { Stirrer } from "../job.js";
-import { oilLawsOf } from "../setting.js";
+import { oilLawsOf, thickenedBy } from "../oil-laws.js";
 import type { Run, Turn } from "../state.js";
 import { levelsIn, movedBy, stirredIn, stirredWith, temperatureOfStirring } from "../stirred.js";
 import { everyEnd, stirredEnds } from "../stirred-ends.js";
@@ -115,13 +113,13 @@ const cavernsAlong = remembered((turn: Turn) => along((yieldStress) => cavernsOf
 function cavernsOf(turn: Turn, yieldStress: number): readonly Cavern[] {
   const { charge } = turn.state;
   const { job } = charge;
-  const curve = (stirrer: Stirrer): FlowCurve => {
+  const curve = (stirrer: ReturnType<typeof stirrerOf>): FlowCurve => {
     if (charge.isEmulsion()) return withYield(charge, yieldStress);
     // A set gel of which the yield stress alone counts, at the mean shear rate of the stirrer: with its viscosity it is moved further.
     return { law: "newton", viscosity: yieldStress / shearRateOf(stirrer, turn.speed()) };
   };
   const temperature = temperatureOfStirring(turn.state);
-  const stirredAs = (stirrer: Stirrer, level: number) =>
+  const stirredAs = (stirrer: ReturnType<typeof stirrerOf>, level: number) =>
     stirredWith(charge, temperature, curve(stirrer), turn.speed(), stirrer, level);
   const ends = !charge.isEmulsion() && isRead(turn) ? stirredEnds(turn) : everyEnd(charge, temperature, stirredAs);
   const { min, max } = cavernHeightToDiameter;

@@ -1,9 +1,9 @@
 import { tipSpeed, vesselFilling } from "../../mixing/index.js";
-import { shapeOf } from "../setting.js";
 import type { Moment, Run, Schedule } from "../state.js";
 import { type Stirred, stirredIn } from "../stirred.js";
 import { impellerOf, stirrerOf } from "../stirrer.js";
 import { by, cell, otherwise, stated, unknown, where } from "../unknown.js";
+import { shapeOf } from "../vessel-shape.js";
 import { volumeOfLot } from "./batch.js";
 import { untilFilled, warmestIn } from "./in-vessel.js";
 import { timeToSet } from "./time-to-set.js";

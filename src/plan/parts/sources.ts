@@ -1,6 +1,6 @@
 import type { SourceCode } from "../codes/bases.js";
 import type { Job } from "../job.js";
-import { type Loss, lossOf } from "../setting.js";
+import { type Loss, lossOf } from "../loss.js";
 import { stated, where } from "../unknown.js";
 
 /** Where figures of the documents come from. */

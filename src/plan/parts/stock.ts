@@ -1,7 +1,7 @@
 import { largestBatch, type StockUse } from "../../batch/index.js";
 import { stockOf, usesOf } from "../../batch/stock.js";
 import type { NotKnown } from "../figure.js";
-import { scalingInput } from "../setting.js";
+import { scalingInput } from "../scaling.js";
 import type { Run } from "../state.js";
 import { by, orNotKnown, otherwise } from "../unknown.js";
 import { leavesFilmOpen, yieldStressOfFilm } from "./films.js";

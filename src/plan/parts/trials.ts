@@ -1,10 +1,10 @@
 import { type DoseResponse, doseForStrength, type Estimate, fitDoseResponse, strengthAtDose } from "../../gel/index.js";
 import { holdsAlongDose, sharesOf } from "../composition.js";
 import type { Basis, Figure, NotKnown } from "../figure.js";
-import type { Bench, Job } from "../job.js";
+import type { Job } from "../job.js";
 import { by, orNotKnown, remembered, stated, unknown } from "../unknown.js";
 
-type StrengthTrials = NonNullable<Bench["strengthTrials"]>;
+type StrengthTrials = NonNullable<Job["bench"]["strengthTrials"]>;
 
 /** Gel former in the product [0 to 1]. */
 export function doseOfProduct({ formula }: Job): number {

@@ -1,5 +1,5 @@
 import type { Basis, NotKnown } from "../figure.js";
-import { lossOf } from "../setting.js";
+import { lossOf } from "../loss.js";
 import type { Moment, Run } from "../state.js";
 import { stirredIn } from "../stirred.js";
 import { otherwise, type Reason, stated, unknown } from "../unknown.js";

@@ -6,7 +6,7 @@ import type { Charge } from "../charge.js";
 import { holdsFor, holdsForEmulsion, sharesOf } from "../composition.js";
 import type { Basis } from "../figure.js";
 import type { Job } from "../job.js";
-import { oilLawsOf } from "../setting.js";
+import { oilLawsOf } from "../oil-laws.js";
 import type { Run } from "../state.js";
 import { by, otherwise, type Reason, remembered, stated, unknown } from "../unknown.js";
 import { gelOf, yieldStressByTheory } from "./droplets.js";

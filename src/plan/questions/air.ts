@@ -1,4 +1,3 @@
-import { depthsIn } from "../bowl.js";
 import type { LawCode } from "../codes/bases.js";
 import type { Ends } from "../contents.js";
 import { atMost, between, exactly, type Figure } from "../figure.js";
@@ -16,6 +15,7 @@ import { type MomentOf, makesMelt, momentsOf } from "../parts/moments.js";
 import { type Boiling, boilingIn, boilsBelow, foamUnderVacuum, vacuumAsked, vacuumState } from "../parts/vacuum.js";
 import type { Run } from "../state.js";
 import { otherwise, unknown, where } from "../unknown.js";
+import { depthsIn } from "../vessel-shape.js";
 import { longer } from "./levers.js";
 import { asks, type Question } from "./question.js";
 

@@ -2,12 +2,12 @@ import { minimumWorkingVolume, vortexDepthMax } from "../../mixing/index.js";
 import type { AssumptionCode } from "../codes/assumptions.js";
 import { atLeast, atMost, between, exactly, type Limit } from "../figure.js";
 import { placeOf, stirring, turnsOf } from "../parts/turning.js";
-import { shapeOf } from "../setting.js";
 import type { Run, Turn } from "../state.js";
 import { levelIn, stirredIn } from "../stirred.js";
 import { reynoldsMax } from "../stirred-ends.js";
 import { stirrerOf } from "../stirrer.js";
 import { by, otherwise, stated, unknown, withAssumed } from "../unknown.js";
+import { shapeOf } from "../vessel-shape.js";
 import { asks, type Question } from "./question.js";
 
 /** Below this Reynolds number no vortex forms: Ludwig 1995, after Rushton. */

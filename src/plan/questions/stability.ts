@@ -1,9 +1,9 @@
 import type { BatchAllowance } from "../../batch/index.js";
 import { atMost, exactly, type Limit } from "../figure.js";
+import { settingMarginOf } from "../job.js";
 import { makesMelt } from "../parts/moments.js";
 import { massOfSamples, stabilityIn, transitionsOf } from "../parts/stability.js";
 import { samplesOf } from "../samples.js";
-import { settingMarginOf } from "../setting.js";
 import type { Run } from "../state.js";
 import { stated, unknown } from "../unknown.js";
 import { asks, type Question } from "./question.js";

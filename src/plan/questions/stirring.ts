@@ -1,6 +1,5 @@
 import { bandAround } from "../../laws/index.js";
 import { blendTime, blendTimeBands, blendTimeByRevolutions } from "../../mixing/index.js";
-import { depthsIn } from "../bowl.js";
 import { atLeast, atMost, between, exactly, type Figure } from "../figure.js";
 import { heightMoved, movesAll, widthMoved } from "../parts/moved.js";
 import { maySet, placeOf, stirring } from "../parts/turning.js";
@@ -9,6 +8,7 @@ import { levelsIn, type Stirred, stirredIn } from "../stirred.js";
 import { stirredEnds } from "../stirred-ends.js";
 import { stirrerOf } from "../stirrer.js";
 import { by, either, otherwise, stated, unknown } from "../unknown.js";
+import { depthsIn } from "../vessel-shape.js";
 import { asks, type Question } from "./question.js";
 
 /** Diameters of stirrer over vessel between which the blend time was measured (grenville-1992). */

@@ -1,12 +1,12 @@
 import { atLeast, type Figure } from "../figure.js";
-import type { Bench } from "../job.js";
+import type { Job } from "../job.js";
 import { doseForTarget, doseOfProduct, strengthByTrials } from "../parts/trials.js";
 import { yieldStressFigure } from "../parts/yield-stress.js";
 import { otherwise } from "../unknown.js";
 import { moreGelFormer } from "./levers.js";
 import { asks, type Question } from "./question.js";
 
-type Target = NonNullable<Bench["strengthTrials"]> & { readonly target: number };
+type Target = NonNullable<Job["bench"]["strengthTrials"]> & { readonly target: number };
 
 /** Questions about the strength of the set gel. */
 export const strengthQuestions: readonly Question[] = [

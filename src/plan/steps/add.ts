@@ -1,7 +1,7 @@
 import { fields, listOf, maybe, quantity, text, word } from "../../formula/entry.js";
 import { additionSchedule, scheduleAtScale } from "../../mixing/index.js";
 import { type Content, massOf, portionOf } from "../contents.js";
-import { oilLawsOf } from "../setting.js";
+import { oilLawsOf } from "../oil-laws.js";
 import type { Schedule, State, Work } from "../state.js";
 import type { AddDocument } from "../step-documents.js";
 import { by, cell, stated, unknown, where } from "../unknown.js";

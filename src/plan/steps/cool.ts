@@ -5,7 +5,7 @@ import { type Balance, balanceOf, durationEnds, lossTo, noSource, until, withSti
 import type { AssumptionCode } from "../codes/assumptions.js";
 import type { Basis } from "../figure.js";
 import { jacketConducts } from "../jacket.js";
-import { lossOf } from "../setting.js";
+import { lossOf } from "../loss.js";
 import type { State } from "../state.js";
 import type { CoolDocument } from "../step-documents.js";
 import { asAsked, by, cell, otherwise } from "../unknown.js";

@@ -15,7 +15,7 @@ import { Charge } from "../charge.js";
 import { holdsForEmulsion, ofEmulsion } from "../composition.js";
 import { massOf, portionOf } from "../contents.js";
 import type { Job } from "../job.js";
-import { oilLawsOf } from "../setting.js";
+import { oilLawsOf } from "../oil-laws.js";
 import type { AdditionRow, Schedule } from "../state.js";
 import { powerPerVolumeOf, stirredAt } from "../stirred.js";
 import { shearRateOf, stirrerOf } from "../stirrer.js";

@@ -1,9 +1,44 @@
 import type { FlowCurve } from "../laws/index.js";
+import type { OilLaw, OilPoint } from "../mixing/index.js";
 import { flowCurveAtOil } from "../mixing/index.js";
 import { kriegerDoughertyViscosity } from "../rheology/index.js";
-import type { Bench } from "./job.js";
-import { oilLawsOf } from "./setting.js";
-import { by, stated, unknown } from "./unknown.js";
+import type { Bench } from "./documents/bench.js";
+import { by, remembered, stated, unknown } from "./unknown.js";
+
+/** What the bench found of an emulsion, as laws along the oil fraction. */
+export interface OilLaws {
+  readonly share: OilLaw | undefined;
+  readonly incorporation: OilLaw | undefined;
+  readonly viscosity: readonly OilPoint[];
+  readonly flowIndex: readonly OilPoint[];
+  readonly yieldStress: readonly OilPoint[];
+}
+
+/** What the bench found of an emulsion, along the oil fraction. */
+export const oilLawsOf: (bench: Bench) => OilLaws = remembered(({ emulsion }: Bench): OilLaws => {
+  const readings = emulsion?.thickness?.readings ?? [];
+  type Reading = (typeof readings)[number];
+  const along = (key: "viscosity" | "flowIndex" | "yieldStress"): readonly OilPoint[] =>
+    readings.flatMap((reading: Reading) => {
+      const { [key]: value } = reading;
+      return value === undefined ? [] : [{ volumeFractionOil: reading.oil, value }];
+    });
+  const lawOf = (points: readonly OilPoint[]): OilLaw | undefined => {
+    const [first, second] = points;
+    return second ? { law: "table", points } : first && { law: "constant", value: first.value };
+  };
+  return {
+    share: lawOf(
+      (emulsion?.additionShareMax ?? []).map(({ oil, share }) => ({ volumeFractionOil: oil, value: share })),
+    ),
+    incorporation: lawOf(
+      (emulsion?.incorporationTime ?? []).map(({ oil, time }) => ({ volumeFractionOil: oil, value: time })),
+    ),
+    viscosity: along("viscosity"),
+    flowIndex: along("flowIndex"),
+    yieldStress: along("yieldStress"),
+  };
+});
 
 /** By volume, packed grains of one size in disorder: common practice, no source. */
 const packedGrains = 0.64;
