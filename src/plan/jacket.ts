@@ -1,8 +1,9 @@
-import { jacketConductance, jacketedWall } from "../heat/index.js";
+import { type HeatSource, jacketConductance, jacketedWall } from "../heat/index.js";
 import type { Charge } from "./charge.js";
 import type { AssumptionCode } from "./codes/assumptions.js";
 import type { Basis } from "./figure.js";
-import { by, stated } from "./unknown.js";
+import type { State } from "./state.js";
+import { by, type Cell, stated } from "./unknown.js";
 import { atReadingsEnd, beside, type End, insideOf, jacketOf } from "./walls.js";
 
 /** What a jacket conducts over the whole wall [W/K]: one figure, or a function of the charge's temperature [°C]. */
@@ -78,4 +79,30 @@ export function jacketConducts(
       assumptions: isBeyond ? [atReadingsEnd] : inside.assumptions,
     };
   });
+}
+
+/** What keeps a vessel warm, and what that rests on. */
+export interface Warmth {
+  readonly source: HeatSource;
+  /** Where what it conducts has a breakpoint [°C]. */
+  readonly breakpoints: readonly number[];
+  readonly basis: readonly Basis[];
+  readonly assumptions: readonly AssumptionCode[];
+}
+
+/**
+ * A jacket that keeps the charge warm with a medium of a temperature [°C]. A correlation counts at its lower end, so that
+ * nothing is kept warmer than it will be; without stirring none holds, and a figure has to be stated.
+ */
+export function warmJacket(state: State, temperature: number, speed: Cell<number> | undefined): Warmth {
+  const { charge } = state;
+  const { conductance: measured, insideCoefficient } = jacketOf(charge.job);
+  if (speed === undefined) stated(measured ?? insideCoefficient, "vessel-jacket-conductance");
+  const between = [state.temperature(), temperature] as const;
+  const { conductance, basis, ...others } = jacketConducts(charge, between, "min", temperature);
+  return {
+    source: { kind: "medium", temperature, conductance },
+    basis: [{ kind: "law", key: "jacket" }, ...basis],
+    ...others,
+  };
 }

@@ -1,5 +1,6 @@
 import { type HeatedVessel, type Segment, vesselSegment, vesselTimes } from "../../heat/index.js";
-import { balanceOf, endOf, noSource, type VesselSegment } from "../balance.js";
+import { balanceOf, noSource } from "../balance.js";
+import { endOf, type VesselSegment } from "../segments.js";
 import type { Run } from "../state.js";
 import { by, unknown } from "../unknown.js";
 

@@ -2,7 +2,7 @@ import { type HeatedVessel, vesselSegment } from "../../heat/index.js";
 import { densityFunction } from "../../laws/index.js";
 import { root } from "../../numeric/root.js";
 import { bubbleRise } from "../../particles/index.js";
-import { endOf } from "../balance.js";
+import { endOf } from "../segments.js";
 import type { Moment, Run } from "../state.js";
 import { by } from "../unknown.js";
 import { airAsked, bubbleOf } from "./bubble.js";

@@ -1,7 +1,7 @@
 import { type Segment, vesselSegment } from "../../heat/index.js";
 import { densityFunction, viscosityBreakpoints, viscosityFunction } from "../../laws/index.js";
 import { hinderedFactor, type Suspension, terminalVelocity } from "../../particles/index.js";
-import { endOf } from "../balance.js";
+import { endOf } from "../segments.js";
 import { along, by } from "../unknown.js";
 
 /** The way of a particle of a diameter in one stretch [m], from a temperature on down. */

@@ -1,11 +1,8 @@
 import { fields, maybe, quantity, text, whole, word } from "../../formula/entry.js";
-import { mixingTemperature } from "../../heat/index.js";
-import { wait } from "../balance.js";
-import { Charge } from "../charge.js";
-import type { Content } from "../contents.js";
-import type { State } from "../state.js";
+import { meet } from "../meeting-temperature.js";
 import type { ChargeDocument } from "../step-documents.js";
-import { by, cell, known } from "../unknown.js";
+import { wait } from "../stretch.js";
+import { known } from "../unknown.js";
 import { atItsSpeed, type StepKind } from "./kind.js";
 
 /** The mix comes to one temperature at once, and then stands for as long as the charging takes. */
@@ -45,18 +42,3 @@ export const charge: StepKind<ChargeDocument> = {
     };
   },
 };
-
-/** The temperature at which an addition and what is in the vessel meet, with whatever melts as they do [°C]. */
-export function meet(state: State, added: readonly Content[], at: number): () => number {
-  const { charge: inside } = state;
-  return cell(() => {
-    const temperature = inside.contents.length === 0 ? inside.job.process.room : state.temperature();
-    if (temperature === at) return temperature;
-    const more = new Charge(inside.job, added, inside.molten, inside.heated);
-    const charges = [
-      ...inside.partsWithWall().map((part) => ({ ...part, temperature })),
-      ...more.parts().map((part) => ({ ...part, temperature: at })),
-    ];
-    return by("mixing-temperature", () => mixingTemperature({ charges }));
-  });
-}

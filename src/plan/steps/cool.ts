@@ -1,13 +1,14 @@
 import { fields, maybe, quantity, text, word } from "../../formula/entry.js";
 import type { HeatSource } from "../../heat/index.js";
 import { temperatureAtViscosity } from "../../laws/index.js";
-import { type Balance, balanceOf, durationEnds, lossTo, noSource, until, withStirring } from "../balance.js";
+import { type Balance, balanceOf, lossTo, noSource } from "../balance.js";
 import type { AssumptionCode } from "../codes/assumptions.js";
 import type { Basis } from "../figure.js";
 import { jacketConducts } from "../jacket.js";
 import { lossOf } from "../loss.js";
 import type { State } from "../state.js";
 import type { CoolDocument } from "../step-documents.js";
+import { durationEnds, until, withStirring } from "../stretch.js";
 import { asAsked, by, cell, otherwise } from "../unknown.js";
 import { type End, jacketOf } from "../walls.js";
 import { asUsual, type StepKind } from "./kind.js";

@@ -1,12 +1,12 @@
 import { fields, maybe, plain, quantity, text, word } from "../../formula/entry.js";
-import { wait } from "../balance.js";
+import { warmJacket } from "../jacket.js";
 import { longerWhileDrained, packCooling, packsIn } from "../pack.js";
 import type { State, Turn } from "../state.js";
 import type { FillDocument, RestDocument } from "../step-documents.js";
 import { stirringPower } from "../stirred.js";
 import { motorPower } from "../stirrer.js";
+import { wait } from "../stretch.js";
 import { type Cell, cell, known, otherwise } from "../unknown.js";
-import { warmJacket } from "../warm-jacket.js";
 import { atItsSpeed, type StepKind, unstirred } from "./kind.js";
 
 /** The vessel cools meanwhile or is kept warm, counted as full to the end, and what arrives in the packs is the charge less every allowance. */

@@ -1,10 +1,11 @@
 import { fields, maybe, quantity, text, word } from "../../formula/entry.js";
 import { type HeatSource, steadyTemperature } from "../../heat/index.js";
-import { type Balance, balanceOf, durationEnds, until, withStirring } from "../balance.js";
+import { type Balance, balanceOf } from "../balance.js";
 import type { AssumptionCode } from "../codes/assumptions.js";
 import type { Basis } from "../figure.js";
 import type { State } from "../state.js";
 import type { HeatDocument } from "../step-documents.js";
+import { durationEnds, until, withStirring } from "../stretch.js";
 import { asAsked, by, type Cell, cell, otherwise, stated, unknown } from "../unknown.js";
 import { atReadingsEnd, type End, insideOf } from "../walls.js";
 import { asUsual, type StepKind } from "./kind.js";

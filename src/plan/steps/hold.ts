@@ -1,9 +1,11 @@
 import { fields, maybe, quantity, text, word } from "../../formula/entry.js";
-import { balanceOf, heldAt, noSource, until, wait } from "../balance.js";
+import { balanceOf, noSource } from "../balance.js";
+import { warmJacket } from "../jacket.js";
+import { heldAt } from "../segments.js";
 import type { Outcome, State } from "../state.js";
 import type { HoldDocument, MatchDocument, OffDocument } from "../step-documents.js";
+import { until, wait } from "../stretch.js";
 import { cell, known, otherwise } from "../unknown.js";
-import { warmJacket } from "../warm-jacket.js";
 import { type StepKind, unstirred } from "./kind.js";
 
 /** Held by the heater, at a stated temperature, or by what a warm jacket passes against the loss. */

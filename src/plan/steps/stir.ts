@@ -1,6 +1,6 @@
 import { fields, maybe, quantity, text, word } from "../../formula/entry.js";
-import { wait } from "../balance.js";
 import type { DeaerateDocument, StirDocument } from "../step-documents.js";
+import { wait } from "../stretch.js";
 import { known } from "../unknown.js";
 import { atItsSpeed, type StepKind } from "./kind.js";
 

@@ -2,10 +2,10 @@ import { vesselSegment } from "../../heat/index.js";
 import { type Balance, balanceOf } from "../balance.js";
 import type { AssumptionCode } from "../codes/assumptions.js";
 import { type Content, portionOf } from "../contents.js";
+import { meet } from "../meeting-temperature.js";
 import type { AdditionRow, State, Turn, Work } from "../state.js";
 import { stirredIn, torqueBand } from "../stirred.js";
 import { by, cell, otherwise, stated, unknown, where } from "../unknown.js";
-import { meet } from "./charge.js";
 import { oilIn, type SpeedAt } from "./oil-speeds.js";
 
 /** A schedule that was stirred in. */
