@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
-import { prepareJob, runOf } from "../../src/plan/prepare.js";
+import { prepareJob } from "../../src/plan/prepare.js";
+import { runOf } from "../../src/plan/prepared-run.js";
 import { questions } from "../../src/plan/questions/index.js";
 import { answersTo, erringEitherWay, opens, type Question } from "../../src/plan/questions/question.js";
 import { english } from "../../src/sheet/index.js";

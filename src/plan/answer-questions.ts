@@ -1,9 +1,9 @@
-import { list, record, refuse, show } from "../guards.js";
+import { list, record } from "../guards.js";
 import { copied } from "./copied.js";
 import * as known from "./known.js";
-import { preparedRun, type RunInput } from "./prepare.js";
-import { questions } from "./questions/index.js";
-import { type Answer, answersTo, type Question } from "./questions/question.js";
+import { preparedRun, type RunInput } from "./prepared-run.js";
+import { questionOf, questions } from "./questions/index.js";
+import { type Answer, answersTo } from "./questions/question.js";
 
 /**
  * Answers some questions of a prepared job, and computes nothing that they do not need.
@@ -64,9 +64,4 @@ export function answerQuestions(input: RunInput & { readonly questions?: readonl
     wanted === undefined ? questions : list(wanted, "questions").map((id, i) => questionOf(id, `questions[${i}]`));
   const run = preparedRun(input);
   return copied(asked.flatMap((question) => answersTo(question, run)));
-}
-
-/** A question by its id. */
-export function questionOf(id: string, path: string): Question {
-  return questions.find((one) => one.id === id) ?? refuse("input", path, show(id), "the id of a question");
 }

@@ -12,7 +12,7 @@ import type { NotKnown } from "./figure.js";
 import { type Job, namesOf } from "./job.js";
 import * as known from "./known.js";
 import { linesOf, listingNameOf, shareText } from "./label-lines.js";
-import { changedJob, fingerprintOfRun, type RunInput } from "./prepare.js";
+import { changedJob, fingerprintOfRun, type RunInput } from "./prepared-run.js";
 import { by, orNotKnown, otherwise, where } from "./unknown.js";
 
 /** The exposure to one material. It is arithmetic for a qualified assessor. */

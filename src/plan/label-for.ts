@@ -15,7 +15,7 @@ import type { NotKnown } from "./figure.js";
 import { type Job, namesOf } from "./job.js";
 import * as known from "./known.js";
 import { certifiedLines, claimLines, labelLines, linesOf, particlesIn } from "./label-lines.js";
-import { changedJob, fingerprintOfRun, type RunInput } from "./prepare.js";
+import { changedJob, fingerprintOfRun, type RunInput } from "./prepared-run.js";
 import { by, orNotKnown, stated } from "./unknown.js";
 
 /** The draft of a label: what the arithmetic gives, for the person who answers for the product to decide on. */

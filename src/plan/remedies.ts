@@ -1,5 +1,4 @@
 import { record, refuse, show } from "../guards.js";
-import { questionOf } from "./answer-questions.js";
 import { type Change, changed } from "./change.js";
 import type { LeverCode } from "./codes/answers.js";
 import { copied } from "./copied.js";
@@ -7,7 +6,8 @@ import type { ReadJob } from "./job.js";
 import * as known from "./known.js";
 import { possibly } from "./masses.js";
 import { nearest, partThatHolds } from "./nearest.js";
-import { changedJob, type RunInput, runOf } from "./prepare.js";
+import { changedJob, type RunInput, runOf } from "./prepared-run.js";
+import { questionOf } from "./questions/index.js";
 import { type Answer, answersTo, type Question, type Subject, sameSubject } from "./questions/question.js";
 
 /** A change that makes an answer met, and the answer that it then gets. */

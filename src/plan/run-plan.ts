@@ -3,7 +3,7 @@ import { fingerprint } from "./fingerprint.js";
 import * as known from "./known.js";
 import { inDocument } from "./masses.js";
 import { type Plan, planOf } from "./plan.js";
-import { fingerprintOfRun, preparedRun, type RunInput, runOf } from "./prepare.js";
+import { fingerprintOfRun, preparedRun, type RunInput, runOf } from "./prepared-run.js";
 import { readJob } from "./read.js";
 
 /**

@@ -1,7 +1,7 @@
 import { record } from "../guards.js";
 import { type Segment, vesselSegment } from "../heat/index.js";
 import * as known from "./known.js";
-import { preparedRun, type RunInput } from "./prepare.js";
+import { preparedRun, type RunInput } from "./prepared-run.js";
 import type { Run } from "./state.js";
 import { otherwise } from "./unknown.js";
 

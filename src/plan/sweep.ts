@@ -1,6 +1,5 @@
 import { CalculationError } from "../error.js";
 import { list, record, refuse, show } from "../guards.js";
-import { questionOf } from "./answer-questions.js";
 import type { Change } from "./change.js";
 import { copied } from "./copied.js";
 import { type Flip, flipsOf } from "./flips.js";
@@ -9,8 +8,8 @@ import * as known from "./known.js";
 import { possibly } from "./masses.js";
 import { costOfBatch, lotsOf } from "./parts/batch.js";
 import { type ScaleMetrics, scaleMetricsOf } from "./parts/scale.js";
-import { type PreparedJob, preparedRun } from "./prepare.js";
-import { questions as allQuestions } from "./questions/index.js";
+import { type PreparedJob, preparedRun } from "./prepared-run.js";
+import { questions as allQuestions, questionOf } from "./questions/index.js";
 import { type Answer, answersTo, type Question, sameSubject } from "./questions/question.js";
 import type { Run } from "./state.js";
 import { where } from "./unknown.js";

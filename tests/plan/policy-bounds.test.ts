@@ -1,7 +1,7 @@
 import { type JobDocument, type Plan, prepareJob, runPlan, runPrepared } from "gelwright/plan";
 import { describe, expect, it, test } from "vitest";
 import { dragOf } from "../../src/plan/parts/entering.js";
-import { runOf } from "../../src/plan/prepare.js";
+import { runOf } from "../../src/plan/prepared-run.js";
 import { questions } from "../../src/plan/questions/index.js";
 import { readJob } from "../../src/plan/read.js";
 import { answerOf, known } from "../support/answers.js";

@@ -1,3 +1,4 @@
+import { refuse, show } from "../../guards.js";
 import { additionQuestions } from "./additions.js";
 import { airQuestions } from "./air.js";
 import { batchQuestions } from "./batch.js";
@@ -33,3 +34,8 @@ export const questions: readonly Question[] = [
   ...strengthQuestions,
   ...airQuestions,
 ];
+
+/** A question by its id. */
+export function questionOf(id: string, path: string): Question {
+  return questions.find((one) => one.id === id) ?? refuse("input", path, show(id), "the id of a question");
+}

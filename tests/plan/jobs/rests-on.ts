@@ -1,5 +1,5 @@
 import { type Answer, type JobDocument, prepareJob } from "gelwright/plan";
-import { runOf } from "../../../src/plan/prepare.js";
+import { runOf } from "../../../src/plan/prepared-run.js";
 import { questions } from "../../../src/plan/questions/index.js";
 import { answersTo, type Lever, type Question, sameSubject } from "../../../src/plan/questions/question.js";
 import type { Run } from "../../../src/plan/state.js";

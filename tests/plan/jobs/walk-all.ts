@@ -7,7 +7,7 @@
 import { isDeepStrictEqual } from "node:util";
 import { type Answer, runPlan } from "gelwright/plan";
 import { inDocument } from "../../../src/plan/masses.js";
-import { runOf } from "../../../src/plan/prepare.js";
+import { runOf } from "../../../src/plan/prepared-run.js";
 import { questions } from "../../../src/plan/questions/index.js";
 import { answersTo } from "../../../src/plan/questions/question.js";
 import { readJob } from "../../../src/plan/read.js";
