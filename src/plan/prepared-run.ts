@@ -23,6 +23,9 @@ export interface RunInput {
   readonly changes?: readonly Change[];
 }
 
+/** The jobs that were prepared, with the fingerprint of their documents: what only looks like one may lack anything. */
+export const preparedJobs: WeakMap<object, string> = new WeakMap();
+
 /** The run of a prepared job with its changes. */
 export function preparedRun(input: RunInput): Run {
   const job = changedJob(input);
@@ -48,9 +51,6 @@ export function fingerprintOfRun({ prepared, changes = [] }: RunInput): string {
 export function runOf({ job, steps }: ReadJob): Run {
   return runsOf(job)(steps);
 }
-
-/** The jobs that were prepared, with the fingerprint of their documents: what only looks like one may lack anything. */
-export const preparedJobs: WeakMap<object, string> = new WeakMap();
 
 /** The batch of a job, with the film that its yield stress leaves on the walls. */
 export function scaledOf(job: Job): ScaledBatch {

@@ -6,7 +6,7 @@ import type { Outcome, State } from "./state.js";
 import { stirringPower } from "./stirred.js";
 import { by, type Cell, cell, otherwise, unknown, withAssumed } from "./unknown.js";
 
-/** The same with the heat of the stirrer between two temperatures; where its power is not known it is left out, and said to be. */
+/** A balance with the heat of the stirrer between two temperatures; where its power is not known it is left out, and said to be. */
 export function withStirring(
   balance: Balance,
   state: State,
