@@ -11,10 +11,10 @@ import type { Moment, Run, State } from "../state.js";
 import { by, otherwise, stated, unknown } from "../unknown.js";
 import { depthsIn } from "../vessel-shape.js";
 import { airAsked, bubbleOf } from "./bubble.js";
-import { waterActivityOf } from "./emulsion.js";
 import { molarMassOfOil } from "./evaporation.js";
 import { lastState, momentsOf } from "./moments.js";
 import { temperatureEnds } from "./warmth.js";
+import { waterActivityOf } from "./water-activity.js";
 
 type Vacuum = NonNullable<NonNullable<Job["process"]["air"]>["vacuum"]>;
 
