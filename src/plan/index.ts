@@ -108,7 +108,6 @@ export type { LeftOut, PlanWarming } from "./parts/warming.js";
 export type { Plan } from "./plan.js";
 export { prepareJob } from "./prepare.js";
 export type { PreparedJob, RunInput } from "./prepared-run.js";
-export type { ProcessDocument } from "./process.js";
 export type { Answer, Place, PlaceCode, QuantityCode, Subject } from "./questions/question.js";
 export type { JobDocument } from "./read.js";
 export { type Remedy, remedies } from "./remedies.js";
@@ -127,6 +126,7 @@ export type {
   HoldDocument,
   MatchDocument,
   OffDocument,
+  ProcessDocument,
   RestDocument,
   SpeedFrom,
   Step,

@@ -1,11 +1,21 @@
 import { type Draft, type Findings, join } from "../formula/document.js";
+import { type Entry, fields, listOf } from "../formula/entry.js";
 import type { Formula } from "../formula/index.js";
 import type { Read } from "../formula/read-type.js";
+import { processFigures } from "./documents/process.js";
 import { checkPortions } from "./portions.js";
-import type { ProcessDocument } from "./process.js";
-import type { Step } from "./step-documents.js";
-import { kindOf } from "./steps/index.js";
+import type { ProcessDocument, Step } from "./step-documents.js";
+import { kindOf, step } from "./steps/index.js";
 import type { Need } from "./steps/kind.js";
+
+/** No batch is made in more steps: common practice, no source. Some figures of a step are found from all steps before it, so that many more would take long. */
+const stepsMax = 200;
+
+/** Reads a process. */
+export const process: Entry<ProcessDocument> = fields<ProcessDocument>({
+  ...processFigures,
+  steps: listOf(step, 1, stepsMax),
+});
 
 /** Where the names of phases are given. */
 const homeOfPhases = "formula.phases";

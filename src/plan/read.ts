@@ -17,11 +17,11 @@ import { checkStability, stability } from "./documents/stability.js";
 import type { Vessel } from "./documents/vessel.js";
 import { vessel } from "./documents/vessel.js";
 import type { Job, JobFigures, ReadJob } from "./job.js";
-import { type ProcessDocument, process } from "./process.js";
 import { checkBench } from "./read-bench.js";
-import { checkProcess } from "./read-steps.js";
+import { checkProcess, process } from "./read-steps.js";
 import { checkVessel } from "./read-vessel.js";
 import { checkSamples } from "./samples.js";
+import type { ProcessDocument } from "./step-documents.js";
 
 /** One job: everything that a batch sheet is made from. */
 export interface JobDocument extends JobFigures {

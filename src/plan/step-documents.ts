@@ -1,5 +1,6 @@
 import type { Read } from "../formula/read-type.js";
 import type { Quantity } from "../units/index.js";
+import type { ProcessFigures } from "./documents/process.js";
 
 /** Charges a phase, or a part of it, into the empty vessel, or stirs it in. */
 export interface ChargeDocument {
@@ -176,3 +177,8 @@ export type StepDocument =
 
 /** A step that was read. */
 export type Step = Read<StepDocument>;
+
+/** A process as data. */
+export interface ProcessDocument extends ProcessFigures {
+  readonly steps: readonly StepDocument[];
+}
