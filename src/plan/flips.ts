@@ -42,8 +42,8 @@ function flipBetween(
   if (another !== undefined || !from || !to || from.value === to.value) return undefined;
   const withValue = (value: number): readonly Change[] =>
     other.map((change, i) => (i === place ? { ...change, value } : change));
-  // There is no half of a lot.
-  const whole = to.change === "lots";
+  // There is no half of a lot, and none of an addition.
+  const whole = to.change === "lots" || (to.change === "step" && to.field === "equalAdditions");
   const value = nearest({ from: from.value, to: to.value, whole }, (between) => holds(withValue(between)));
   return { ...to, value };
 }

@@ -1,7 +1,7 @@
 import { CalculationError } from "gelwright/error";
 import { answerQuestions, type Change, prepareJob, runPrepared, type SweepRow, sweep } from "gelwright/plan";
 import { describe, expect, test } from "vitest";
-import { exampleJob } from "../support/example.js";
+import { changed, coldJob, exampleJob } from "../support/example.js";
 
 const prepared = prepareJob(exampleJob());
 const room = (value: number): Change => ({ change: "room", value });
@@ -76,6 +76,34 @@ describe("a sweep", () => {
     });
     expect(two.flips).toHaveLength(1);
     expect(two.flips[0]).not.toHaveProperty("change");
+  });
+
+  test("finds whole lots and whole additions, on the side of the later row", () => {
+    const poured = changed(coldJob(), ({ bench, process }) => {
+      bench.emulsion.additionShareMax = [{ oil: "0 % v/v", share: "10 %" }];
+      process.steps[2] = { do: "charge", phase: "B", equalAdditions: 5 };
+    });
+    const flip = (from: number, to: number) => {
+      const { flips } = sweep({
+        prepared: prepareJob(poured),
+        rows: [from, to].map((value) => ({
+          label: `${value}`,
+          changes: [{ change: "step", step: 3, field: "equalAdditions", value }],
+        })),
+        questions: ["additions-within-share"],
+      });
+      expect(flips).toHaveLength(1);
+      return flips[0]?.change?.value;
+    };
+    // Some 3.8 times the gel former, of which it takes up a tenth at once: 39 additions are the fewest that are small enough.
+    expect([flip(5, 100), flip(100, 5)]).toEqual([39, 38]);
+    const small = changed(exampleJob(), ({ vessel }) => (vessel.workingVolume = { min: "2 L", max: "20 L" }));
+    const lots = sweep({
+      prepared: prepareJob(small),
+      rows: [1, 9].map((value) => ({ label: `${value}`, changes: [{ change: "lots", value }] })),
+      questions: ["working-volume"],
+    });
+    expect(lots.flips.map(({ change }) => change?.value)).toEqual([2]);
   });
 
   test("is plain data", () => {
