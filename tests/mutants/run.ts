@@ -1,7 +1,7 @@
 // Changes the sources one place at a time and asks whether a test fails: `npm run mutants -- src/plan/judge.ts 5`.
 import { parseArgs } from "node:util";
 import { filesIn, testsOf } from "./files.js";
-import { instrument } from "./instrumented.js";
+import { instrument, type Mutant } from "./instrumented.js";
 import { keysOf, readReasons, readScores, type Score, shareOf, writeScores } from "./records.js";
 import { shuffled } from "./shuffled.js";
 import { prepareTrial } from "./trial.js";
@@ -18,6 +18,7 @@ const {
     test: { type: "string", default: "30" },
     tests: { type: "string" },
     mutators: { type: "string" },
+    first: { type: "string", default: "" },
     look: { type: "boolean", default: false },
     texts: { type: "boolean", default: false },
   },
@@ -49,8 +50,12 @@ const wanted = library.mutants.filter(({ index, file, mutator }) => {
 if (!values.again)
   for (const { file, mutator } of library.mutants) if (mutator !== "StringLiteral") scoreOf(file).mutants += 1;
 say(`${library.mutants.length} mutants, ${wanted.length} to try on ${trial.tests} tests`);
+const first = values.first.split(",");
+const isFirst = ({ mutator }: Mutant): boolean => first.includes(mutator);
+const order = [...shuffled(wanted, Number(values.seed))].sort((a, b) => Number(isFirst(b)) - Number(isFirst(a)));
+const byMutator = new Map<string, { tried: number; killed: number }>();
 let tried = 0;
-for (const mutant of shuffled(wanted, Number(values.seed))) {
+for (const mutant of order) {
   if (performance.now() > end) break;
   const score = scoreOf(mutant.file);
   const key = keyOf(mutant.index);
@@ -58,6 +63,8 @@ for (const mutant of shuffled(wanted, Number(values.seed))) {
   tried += 1;
   if (tried % 100 === 0) say(`${tried} tried`);
   const isKilled = typeof outcome === "object";
+  const counts = byMutator.get(mutant.mutator) ?? { tried: 0, killed: 0 };
+  byMutator.set(mutant.mutator, { tried: counts.tried + 1, killed: counts.killed + Number(isKilled) });
   const isText = mutant.mutator === "StringLiteral";
   if (!values.again) score[isText ? "stringsTried" : "tried"] += 1;
   if (isKilled) {
@@ -73,6 +80,7 @@ const broken = await trial.broken();
 if (broken.length > 0) throw new Error(`these fail without a mutant by now, so nothing is kept: ${broken.join(", ")}`);
 if (!values.look) writeScores({ ...readScores(), ...Object.fromEntries(found) });
 const { value, min, line } = shareOf(target, { ...scores, ...Object.fromEntries(found) }, reasons);
+for (const [mutator, counts] of byMutator) console.log(`${mutator}: ${counts.killed} of ${counts.tried} killed`);
 console.log(`${tried} tried. ${line}`);
 if (value < min) {
   console.log(`below the ${100 * min} % that is asked for`);

@@ -110,7 +110,7 @@ const additionsMax = 1000;
 /** What is poured into a gel, in more additions. */
 function moreAdditions({ moments }: Run, { step }: Place): readonly Lever[] {
   const moment = moments.find(({ number }) => number === step);
-  if (!moment || moment.schedule || moment.step.do !== "charge" || !moment.before.charge.isEmulsion()) return [];
+  if (!moment || moment.schedule || !moment.before.charge.isEmulsion()) return [];
   const { number } = moment;
   return [
     {

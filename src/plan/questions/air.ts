@@ -106,11 +106,7 @@ export const airQuestions: readonly Question[] = [
     subjects: runsWithVacuum,
     of: (run) => ({ phase: vacuumAsked(run).afterPhase }),
     states: (run) => [run],
-    at: (run) =>
-      otherwise(
-        () => ({ step: vacuumState(run).number, place: "vessel" as const }),
-        () => ({}),
-      ),
+    at: (run) => ({ step: vacuumState(run).number, place: "vessel" }),
     figure: (run) => overEnds(foamUnderVacuum(run), "foam-head"),
     limit: (run) => atMost(vacuumAsked(run).rim, [{ kind: "stated", key: "process-air" }]),
     beside: (run) => ({ pressure: vacuumAsked(run).pressure }),

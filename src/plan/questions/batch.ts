@@ -12,7 +12,7 @@ import { stockUsesOf } from "../parts/stock.js";
 import { volumeFigure } from "../parts/warmth.js";
 import type { Moment, Run, State } from "../state.js";
 import { either, stated, unknown } from "../unknown.js";
-import { lessOf } from "./levers.js";
+import { lessOf, moreOf } from "./levers.js";
 import { asks, type Lever, type Question } from "./question.js";
 
 /** What of a lot fills the vessel: all of it at 20 °C, or what is in it at its temperature between two steps. */
@@ -50,21 +50,14 @@ function massFractionOf(lines: readonly FormulaLine[]): number {
   return lines.reduce((sum, { massFraction }) => sum + massFraction, 0);
 }
 
-/** Another dose of the gel former, if it is one line that the carrier can give way to. */
-function doses({ job }: Run, direction: "more" | "less"): readonly Lever[] {
-  const { lines } = job.formula;
+/** The material that counts as gel former, if it is one line. */
+function onlyFormer({ job }: Run): string | undefined {
   const [former, another] = ratioLines(job).former;
-  const carrier = lines.find((line) => line.carrier);
-  if (!former || another || !carrier || carrier.material === former.material) return [];
-  const { material, massFraction } = former;
-  if (lines.filter((line) => line.material === material).length > 1) return [];
-  return [
-    {
-      id: direction === "more" ? "more-gel-former" : "less-gel-former",
-      change: (value) => ({ change: "dose", material, value }),
-      bracket: [massFraction, direction === "more" ? massFraction + carrier.massFraction : 0],
-    },
-  ];
+  return another ? undefined : former?.material;
+}
+
+function lessGelFormer(run: Run): readonly Lever[] {
+  return lessOf(run, onlyFormer(run), "less-gel-former");
 }
 
 /** Mass of a material as weighed, as a share of the charge [0 to 1]. What evaporates is not counted off. */
@@ -106,7 +99,7 @@ function workingVolume(filling: Filling, { vessel }: Job): Limit {
 function moreLots(run: Run): readonly Lever[] {
   const { lots, packs = Number.POSITIVE_INFINITY } = run.scaled;
   const { min } = run.job.vessel.workingVolume;
-  const covering = min > 0 ? Math.floor((lots * volumeOfLot(run)) / min) : Number.POSITIVE_INFINITY;
+  const covering = Math.floor((lots * volumeOfLot(run)) / min);
   const max = Math.min(packs, covering, lots * lotsFactor);
   if (max <= lots) return [];
   return [{ id: "more-lots", whole: true, change: (value) => ({ change: "lots", value }), bracket: [lots, max] }];
@@ -139,7 +132,7 @@ export const batchQuestions: readonly Question[] = [
       const basis = [{ kind: "reading", key: "bench-oil-per-gel-former", source: bench.source }] as const;
       return { ...atLeast(min, basis), ...atMost(max, basis) };
     },
-    levers: (_subject, run) => [...doses(run, "more"), ...doses(run, "less")],
+    levers: (_subject, run) => [...moreOf(run, onlyFormer(run), "more-gel-former"), ...lessGelFormer(run)],
   }),
   asks<Run, Job>({
     id: "natural-origin-claim",
@@ -156,7 +149,7 @@ export const batchQuestions: readonly Question[] = [
       atLeast(twelveDigits(stated(formula.claimNaturalOrigin, "formula-claim")), [
         { kind: "stated", key: "formula-claim" },
       ]),
-    levers: (_subject, run) => doses(run, "less"),
+    levers: (_subject, run) => lessGelFormer(run),
   }),
   asks<Run, Run>({
     id: "delivered",
@@ -192,7 +185,7 @@ export const batchQuestions: readonly Question[] = [
       ),
     of: ({ key }) => ({ material: key }),
     states: (_material, run) => [run],
-    levers: ({ key }, run) => lessOf(run, key),
+    levers: ({ key }, run) => lessOf(run, key, "lower-share"),
     figure: (run, { key }) => exactly(twelveDigits(shareWeighed(key, run)), [{ kind: "law", key: "mass-balance" }]),
     limit: (_run, { key, massFractionMax, sources }) => {
       const { limits: source } = sources;
@@ -229,7 +222,7 @@ export const batchQuestions: readonly Question[] = [
     id: "lot-fits-the-day",
     quantity: "duration",
     quantifier: "every",
-    subjects: (run) => (run.job.process.workingDay && attendedMoments(run).length > 0 ? [run] : []),
+    subjects: (run) => (run.job.process.workingDay ? [run] : []),
     of: ofBatch,
     // The end of any step that lies beyond the day decides, whatever is not known of a later one.
     states: attendedMoments,

@@ -91,8 +91,8 @@ export function moreOf(run: Run, material: string | undefined, id: LeverCode): r
 }
 
 /** Less of a material, down to none. */
-export function lessOf(run: Run, material: string): readonly Lever[] {
-  return doseOf(run, material, "lower-share", () => 0);
+export function lessOf(run: Run, material: string | undefined, id: LeverCode): readonly Lever[] {
+  return doseOf(run, material, id, () => 0);
 }
 
 /** More of the gel former, if it is one material. */

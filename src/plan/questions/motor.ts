@@ -24,12 +24,11 @@ function motorTorque(run: Run, turn: Turn): Figure {
 }
 
 /** Slower stirring in the step that asks most of the motor. */
-function slower(run: Run, _run: Run, { step }: Place): readonly Lever[] {
+function slower(run: Run, _run: Run, { step = 0 }: Place): readonly Lever[] {
   const turn = run.turns.find((one) => one.step === step);
   const moment = run.moments.find(({ number }) => number === step);
   // A step that heats or cools is stirred at the usual speed, and has none of its own.
-  if (!turn || !moment || step === undefined || !mayHave(moment.step as Parameters<typeof mayHave>[0], "speed"))
-    return [];
+  if (!turn || !moment || !mayHave(moment.step as Parameters<typeof mayHave>[0], "speed")) return [];
   return otherwise(
     () => slowerThan(turn.speed(), step),
     (): readonly Lever[] => [],

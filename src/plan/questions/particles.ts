@@ -54,8 +54,7 @@ export const particleQuestions: readonly Question[] = [
         max: isLower ? between(null, temperatureMax, basis) : exactly(temperatureMax, basis),
       };
     },
-    levers: (_material, run, { step }) =>
-      step === undefined ? [] : [...coolerMelt(run, step), ...warmerMelt(run, step)],
+    levers: (_material, run, { step = 0 }) => [...coolerMelt(run, step), ...warmerMelt(run, step)],
     beside: (entering) => {
       const { openBy, packLacks: lacking } = windowOf(entering);
       return { lacks: lacking?.field ?? lacking?.code ?? openBy, lacksOf: lacking?.of };
@@ -77,7 +76,7 @@ export const particleQuestions: readonly Question[] = [
       atMost(stated(bench.settlingAllowed, "bench-settling-max"), [
         { kind: "stated", key: "bench-settling-max", source: bench.source },
       ]),
-    levers: (_material, run, { step }) => (step === undefined ? [] : coolerMelt(run, step)),
+    levers: (_material, run, { step = 0 }) => coolerMelt(run, step),
     beside: ({ entering, pack }) => {
       const reason = packLacks(entering, pack);
       return {

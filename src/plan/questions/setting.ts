@@ -31,11 +31,6 @@ function settingOf({ charge }: State): { readonly value: number; readonly basis:
   return { value: temperature, basis: [basis] };
 }
 
-/** The step before that sets how warm the charge is. */
-function warmedBy(moment: Moment, { moments }: Run): Moment | undefined {
-  return moments.filter(({ number, step }) => number < moment.number && "to" in step).at(-1);
-}
-
 /** The gel formers that melt into the oil: each has to dissolve, whenever it is charged. */
 function meltingFormers({ job, weighed }: Run): readonly Material[] {
   const outer = job.bench.emulsion?.outerPhase;
@@ -166,26 +161,15 @@ export const settingQuestions: readonly Question[] = [
       return atLeast(value, basis);
     },
     margin: settingMargin,
-    levers: (moment, run) => {
-      const { at = run.job.process.room } = moment.step as { readonly at?: number };
-      const before = warmedBy(moment, run);
-      const { to } = (before?.step ?? {}) as { readonly to?: number };
-      const { number: step } = moment;
+    levers: ({ step: charging, number: step }, run) => {
+      const { at = run.job.process.room } = charging as { readonly at?: number };
       return [
         {
           id: "warmer-addition",
           change: (value) => ({ change: "step", step, field: "at", value }),
           bracket: [at, at + 80],
         },
-        ...(before && to !== undefined
-          ? [
-              {
-                id: "hotter-melt",
-                change: (value: number) => ({ change: "step", step: before.number, field: "to", value }) as const,
-                bracket: [to, to + 60],
-              } as const,
-            ]
-          : []),
+        ...warmerMelt(run, step),
       ];
     },
     beside: ({ after }) => ({ dose: after.charge.dose(), by: after.charge.setting().by }),

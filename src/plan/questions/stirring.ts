@@ -9,6 +9,7 @@ import { stirredEnds } from "../stirred-ends.js";
 import { stirrerOf } from "../stirrer.js";
 import { by, either, otherwise, stated, unknown } from "../unknown.js";
 import { depthsIn } from "../vessel-shape.js";
+import { longer } from "./levers.js";
 import { asks, type Question } from "./question.js";
 
 /** Diameters of stirrer over vessel between which the blend time was measured (grenville-1992). */
@@ -52,9 +53,11 @@ function blendedAfter(turn: Turn, run: Run): Figure {
 
 /** The steps in which a gel that may have a yield stress is stirred. A stirrer that is moved by hand reaches all of it. */
 function mayYield(run: Run): readonly Moment[] {
-  if (run.job.vessel.stirrer?.byHand || stirring(run).length === 0) return [];
-  return run.moments.filter(({ number }) =>
-    run.turns.some((turn) => turn.step === number && (turn.state.charge.isEmulsion() || maySet(turn, true))),
+  if (run.job.vessel.stirrer?.byHand) return [];
+  return stirring(run).flatMap(({ moments, turns }) =>
+    moments.filter(({ number }) =>
+      turns.some((turn) => turn.step === number && (turn.state.charge.isEmulsion() || maySet(turn, true))),
+    ),
   );
 }
 
@@ -65,27 +68,18 @@ export const stirringQuestions: readonly Question[] = [
     quantity: "duration",
     quantifier: "every",
     subjects: (run) =>
-      stirring(run).length === 0
-        ? []
-        : run.moments.filter(
-            ({ step, number }) =>
-              step.do === "stir" && run.turns.some((turn) => turn.step === number && !maySet(turn, false)),
-          ),
+      stirring(run).flatMap(({ moments, turns }) =>
+        moments.filter(
+          ({ step, number }) =>
+            step.do === "stir" && turns.some((turn) => turn.step === number && !maySet(turn, false)),
+        ),
+      ),
     of: ({ number }) => ({ step: number }),
     states: ({ number }, run) => run.turns.filter(({ step }) => step === number),
     at: placeOf,
     figure: (turn, _moment, run) => blendedAfter(turn, run),
     limit: (_turn, { step }) => atMost((step as { readonly for: number } & typeof step).for),
-    levers: ({ number, step }) => {
-      const { for: duration } = step as { readonly for: number } & typeof step;
-      return [
-        {
-          id: "longer-stirring",
-          change: (value) => ({ change: "step", step: number, field: "for", value }),
-          bracket: [duration, 100 * duration],
-        },
-      ];
-    },
+    levers: (moment) => longer(moment, "longer-stirring"),
     beside: (turn, _moment, { job }) => ({
       reynolds: stirredIn(turn).reynolds,
       // Where the correlation gives a bound, a counted number would give the time.
@@ -117,11 +111,11 @@ export const stirringQuestions: readonly Question[] = [
     limit: (turn, _moment, { job: { vessel } }) => {
       const { min, max } = levelsIn(turn);
       const basis = [{ kind: "law", key: "level" }] as const;
-      // What states no expansion may stand higher too.
-      const assumptions = min === max ? [] : (["expansion-up-to-the-usual"] as const);
       const { max: highest } = depthsIn(vessel, max);
       if (min === highest) return { min: exactly(min, basis) };
-      return { min: { ...between(min, highest, basis), ...(assumptions.length > 0 && { assumptions }) } };
+      // What states no expansion may stand higher too.
+      const assumptions = ["expansion-up-to-the-usual"] as const;
+      return { min: { ...between(min, highest, basis), ...(min !== max && { assumptions }) } };
     },
   }),
 ];
