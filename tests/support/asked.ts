@@ -9,6 +9,19 @@ import {
 import { runOf } from "../../src/plan/prepare.js";
 import { questions } from "../../src/plan/questions/index.js";
 import { answersTo, sameSubject } from "../../src/plan/questions/question.js";
+import type { Moment } from "../../src/plan/state.js";
+
+/** The steps of a job as they were run; nothing of them is found before it is asked for. */
+export function stepsOf(job: JobDocument): readonly Moment[] {
+  return runOf(prepareJob(job)).moments;
+}
+
+/** One step of a job as it was run, by its number from 1. */
+export function stepOf(job: JobDocument, number: number): Moment {
+  const found = stepsOf(job)[number - 1];
+  if (!found) throw new Error(`no step ${number}`);
+  return found;
+}
 
 /** The answers to one question of a job; nothing else of the plan is found. */
 export function asked(job: JobDocument, id: QuestionId): readonly Answer[] {

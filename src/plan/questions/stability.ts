@@ -25,7 +25,12 @@ function samplesFrom(run: Run): { readonly name: string; readonly mass: number }
   return unknown("not-stated", { field: "stability-allowance" });
 }
 
-/** Storages that have a temperature of their own, of a product that changes its state at some. */
+/** Whether the product changes its state at some temperature: a melt that sets does. */
+function changesState(run: Run): boolean {
+  return makesMelt(run) || Boolean(run.job.stability?.transitions?.length);
+}
+
+/** Storages that have a temperature of their own. */
 function storagesWithTemperature({ job: { stability } }: Run): readonly Condition[] {
   return (stability?.conditions ?? []).filter(({ at }) => at !== undefined);
 }
@@ -63,9 +68,9 @@ export const stabilityQuestions: readonly Question[] = [
     id: "stored-below-transition",
     quantity: "temperature",
     quantifier: "every",
-    subjects: (run) => (makesMelt(run) || run.job.stability?.transitions?.length ? [run] : []),
+    subjects: (run) => (changesState(run) && storagesWithTemperature(run).length > 0 ? [run] : []),
     of: ofBatch,
-    states: (run) => storagesWithTemperature(run),
+    states: storagesWithTemperature,
     figure: ({ at }) => exactly(stated(at, "stability")),
     limit: (_condition, run) => aroundUse(run),
     margin: ({ job }) => ({ min: settingMarginOf(job), max: settingMarginOf(job) }),

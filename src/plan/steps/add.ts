@@ -7,7 +7,7 @@ import type { AddDocument } from "../step-documents.js";
 import { by, cell, stated, unknown, where } from "../unknown.js";
 import { streamed, type Timed, timed, type Way } from "./incorporation.js";
 import { atItsSpeed, type StepKind } from "./kind.js";
-import { oilIn, type SpeedAt, speedFrom, speedsBy } from "./oil-speeds.js";
+import { type SpeedAt, speedFrom, speedsBy } from "./oil-speeds.js";
 import { stirIn } from "./stirred-in.js";
 
 /** Oil goes in by the schedule of the bench, and each addition is stirred in before the next. */
@@ -40,9 +40,9 @@ export const add: StepKind<AddDocument> = {
     ["speed", "speeds"],
   ],
   check: ({ speeds = [] }, note) => {
-    const falls = speeds.findIndex(({ fromOil }, i) => i > 0 && fromOil <= (speeds[i - 1]?.fromOil ?? 0));
-    if (falls > 0)
-      note(`speeds[${falls}].fromOil`, "no more oil than the one before it", "speeds in rising order of oil");
+    for (const [i, { fromOil }] of speeds.entries())
+      if (fromOil <= (speeds[i - 1]?.fromOil ?? -1))
+        note(`speeds[${i}].fromOil`, "no more oil than the one before it", "speeds in rising order of oil");
   },
   speed: atItsSpeed,
   run: (step, state, work) => {
@@ -111,7 +111,7 @@ function scheduleOf(step: Step, state: State, oil: readonly Content[], work: Wor
     charge: charge.with(portionOf(oil, mass)),
     speed: speedAt(meets),
   });
-  const how = { keeps: step.keeps ?? "time", meets: oilIn(state), speedFrom: from, rateMax, way, job } as const;
+  const how = { keeps: step.keeps ?? "time", meets: charge.oilFraction(), speedFrom: from, rateMax, way, job } as const;
   const common = {
     phase: step.phase,
     form,

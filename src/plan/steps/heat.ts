@@ -25,6 +25,7 @@ export const heat: StepKind<HeatDocument> = {
   speed: asUsual,
   run: ({ to }, before, { speed }) => {
     const charge = before.charge.as(before.charge.molten, true);
+    const { temperatureMax } = charge.job.vessel.heater ?? {};
     const state: State = { ...before, charge, onHeat: true };
     // A charge that is already that warm stays as it is.
     const there = cell(() => before.temperature() >= to);
@@ -36,7 +37,8 @@ export const heat: StepKind<HeatDocument> = {
       charge,
       onHeat: true,
       duration: cell(() => (isThere(there) ? 0 : run.duration())),
-      ...(isHeldByWall(state) && {
+      // The temperature of the heater limits what its wall passes.
+      ...(temperatureMax !== undefined && {
         durationEnds: durationEnds(
           () => isThere(there),
           () => to,
@@ -46,7 +48,6 @@ export const heat: StepKind<HeatDocument> = {
       temperature: cell(() => {
         if (isThere(there)) return before.temperature();
         // What takes a time that is not known gets that warm all the same; what a heater does not reach, does not.
-        const { temperatureMax } = before.charge.job.vessel.heater ?? {};
         return asAsked(
           () => {
             const short = otherwise(
@@ -88,12 +89,6 @@ function heating(state: State, to: number, speed: Cell<number> | undefined, sure
     basis: [...basis, ...stirred.basis],
     assumptions: [...assumptions, ...stirred.assumptions, ...(state.charge.meltsBy() ? [] : [unstatedMelting])],
   };
-}
-
-/** Whether the temperature of the heater limits what its wall passes. */
-function isHeldByWall({ charge }: State): boolean {
-  const { heater, heatedWall } = charge.job.vessel;
-  return heater?.temperatureMax !== undefined && heatedWall !== undefined;
 }
 
 /**

@@ -1,6 +1,6 @@
 import { type Entry, fields, quantity } from "../../formula/entry.js";
 import type { Read } from "../../formula/read-type.js";
-import type { State, Work } from "../state.js";
+import type { Work } from "../state.js";
 import type { SpeedFrom } from "../step-documents.js";
 import { type Cell, known } from "../unknown.js";
 
@@ -20,11 +20,6 @@ export function speedsBy({ speeds }: { readonly speeds?: readonly Read<SpeedFrom
     const from = speeds.filter(({ fromOil }) => fromOil <= oil * (1 + slack)).at(-1);
     return from ? known(from.speed) : speed;
   };
-}
-
-/** Volume fraction of oil in oil and gel former of a state, none of which may be in yet. */
-export function oilIn({ charge }: State): number {
-  return charge.oil().length > 0 ? charge.oilFraction() : 0;
 }
 
 /** Oil fractions carry the noise of doubles. */

@@ -6,7 +6,7 @@ import { meet } from "../meeting-temperature.js";
 import type { AdditionRow, State, Turn, Work } from "../state.js";
 import { stirredIn, torqueBand } from "../stirred.js";
 import { by, cell, otherwise, stated, unknown, where } from "../unknown.js";
-import { oilIn, type SpeedAt } from "./oil-speeds.js";
+import type { SpeedAt } from "./oil-speeds.js";
 
 /** A schedule that was stirred in. */
 export interface Stirred {
@@ -38,7 +38,8 @@ export function stirIn(
     const mixed: State = { ...state, charge, temperature: met };
     // What goes in portion by portion meets the oil of those before it, a stream what is in by then.
     const isStream = row.rate !== undefined;
-    const speed = speedAt(isStream ? row.volumeFractionOil : (additions[i - 1]?.volumeFractionOil ?? oilIn(before)));
+    const previous = additions[i - 1]?.volumeFractionOil ?? before.charge.oilFraction();
+    const speed = speedAt(isStream ? row.volumeFractionOil : previous);
     const turn: Turn | undefined = speed && { step: number, addition: i + 1, speed, state: mixed };
     if (turn) turns.push(turn);
     const stirred =

@@ -41,6 +41,26 @@ describe("oil that goes in by a schedule", () => {
   });
 });
 
+describe("the additions of the bench", () => {
+  /** The job that repeats them, on a bench that also states a share that was taken up without oil. */
+  const repeated = (share?: string): JobDocument =>
+    changed(allJobsByName()["additions-as-at-the-bench"] as JobDocument, ({ bench }) => {
+      if (share) bench.emulsion.additionShareMax = [{ oil: "0 % v/v", share }];
+    });
+
+  test("are the shares that were taken up, where the bench states no others", () => {
+    expect(answered(repeated(), id)).toMatchObject({ verdict: "met", notKnown: [] });
+  });
+
+  test("are not known to be taken up where the bench states that so much is too much", () => {
+    // 2.5 g into 60 g are 4.2 %.
+    const { notKnown, states } = answered(repeated("4 %"), id);
+    expect(notKnown).toEqual([{ code: "contradiction", field: "emulsion-share-max" }]);
+    expect(states.met).toBeLessThan(15);
+    expect(answered(repeated("50 %"), id)).toMatchObject({ verdict: "met", notKnown: [] });
+  });
+});
+
 describe("oil that is charged", () => {
   test("at once is one addition, and has no number", () => {
     const { at, beside, figure } = answered(poured(), id);

@@ -2,6 +2,7 @@ import { type JobDocument, runPlan } from "gelwright/plan";
 import { describe, expect, test } from "vitest";
 import { answered, asked, leversOf } from "../../support/asked.js";
 import { changed, coldJob, type Draft, exampleJob } from "../../support/example.js";
+import { allJobsByName } from "../jobs/jobs.js";
 
 const kettle = (change: (draft: Draft) => void): JobDocument => changed(exampleJob(), change);
 
@@ -54,6 +55,27 @@ describe("whether the centre of the packs has set", () => {
     expect(at.place).toBe("last-pack");
     expect(figure.value).toBeGreaterThan(0);
     expect(runPlan(slow).afterFilling?.durationToSet).toBeCloseTo(figure.value ?? Number.NaN, 6);
+  });
+});
+
+describe("the time until the centre of a pack has set", () => {
+  const id = "set-at-centre";
+  const figure = (job: JobDocument) => answered(job, id).figure;
+
+  test("is shorter for what may be filled cooler, of what is left in the vessel, and never nothing for that", () => {
+    const { min, value } = figure(kettle(({ process }) => (process.steps[9].for = "5 min")));
+    expect(min).toBeGreaterThan(0);
+    expect(min).toBeLessThan(value ?? Number.NaN);
+    // In no time nothing is left to cool.
+    const atOnce = figure(kettle(({ process }) => delete process.steps[9].for));
+    expect(atOnce.min).toBe(atOnce.value);
+  });
+
+  test("may be nothing where nobody knows how cool the last pack was filled", () => {
+    const job = changed(allJobsByName()["jacket-by-conductance"] as JobDocument, ({ process }) =>
+      process.steps.push({ do: "rest", for: "12 h" }),
+    );
+    expect(figure(job).min).toBe(0);
   });
 });
 

@@ -34,6 +34,11 @@ describe("how thick the melt is as it is filled", () => {
     expect(filledAt("60 °C").figure.value).toBeGreaterThan(0.74);
   });
 
+  test("says what is taken for granted of how warm it is, and nothing where nothing is", () => {
+    expect(filledAt("60 °C").figure).not.toHaveProperty("assumptions");
+    expect(answered(exampleJob(), "pours-into-the-pack").figure.assumptions).toContain("vessel-full-while-filling");
+  });
+
   test("is at most what was read warmest where it is warmer, down to nothing", () => {
     const { min, max, value } = filledAt("70.5 °C").figure;
     expect([min, value]).toEqual([0, undefined]);

@@ -1,0 +1,31 @@
+import { prepareJob } from "gelwright/plan";
+import { describe, expect, test } from "vitest";
+import { runOf } from "../../../src/plan/prepare.js";
+import { questions } from "../../../src/plan/questions/index.js";
+import { answersTo, sameSubject } from "../../../src/plan/questions/question.js";
+import { allJobsByName } from "../jobs/jobs.js";
+
+describe.each(Object.entries(allJobsByName()))("every question that %s raises", (_name, job) => {
+  const run = runOf(prepareJob(job));
+
+  test("has a state and an answer for each subject, and no two subjects alike", () => {
+    for (const question of questions) {
+      const subjects = question.subjects(run).map((subject) => ({ subject, of: question.of(subject) }));
+      const states = subjects.map(({ subject }) => question.states(subject, run).length);
+      expect([question.id, states.filter((count) => count === 0)]).toEqual([question.id, []]);
+      expect(answersTo(question, run).map(({ of }) => of)).toEqual(subjects.map(({ of }) => of));
+      for (const { of } of subjects)
+        expect(subjects.filter((other) => sameSubject(of, other.of)).map((other) => other.of)).toEqual([of]);
+    }
+  });
+
+  test("counts each of its states once, and names one of them as the one that decides", () => {
+    for (const question of questions)
+      for (const [i, { states, verdict }] of answersTo(question, run).entries()) {
+        const all = question.states(question.subjects(run)[i], run).length;
+        expect([question.id, states.met + states.notMet + states.notKnown]).toEqual([question.id, all]);
+        const own = { met: states.met, "not-met": states.notMet, "not-known": states.notKnown }[verdict];
+        expect([question.id, own > 0]).toEqual([question.id, true]);
+      }
+  });
+});

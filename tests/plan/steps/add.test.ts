@@ -1,0 +1,152 @@
+import type { JobDocument } from "gelwright/plan";
+import { describe, expect, test } from "vitest";
+import { otherwise, type Reason } from "../../../src/plan/unknown.js";
+import { stepOf, stepsOf } from "../../support/asked.js";
+import { changed, coldJob, type Draft } from "../../support/example.js";
+
+/** A figure, or why it is not known. */
+const or = <T>(find: () => T): T | Reason => otherwise<T, Reason>(find, (reason) => reason);
+
+const vessel = (change: (draft: Draft) => void): JobDocument => changed(coldJob(), change);
+
+describe("oil that is added by a schedule", () => {
+  const added = (change: (step: Draft, draft: Draft) => void = () => {}) =>
+    vessel((draft) => change(draft.process.steps[2], draft));
+  const schedule = (job: JobDocument) => {
+    const found = stepOf(job, 3).schedule?.();
+    if (!found) throw new Error("a schedule");
+    return found;
+  };
+
+  test("names the speed that it is stirred at, or each addition's where that follows the oil", () => {
+    expect(schedule(added()).speed).toBe(1);
+    expect(schedule(added()).rows.every(({ speed }) => speed === undefined)).toBe(true);
+    const rising = added((step) => {
+      delete step.speed;
+      step.speeds = [
+        { fromOil: "0 % v/v", speed: "30 rpm" },
+        { fromOil: "50 % v/v", speed: "60 rpm" },
+      ];
+    });
+    expect(schedule(rising).speed).toBeUndefined();
+    const speeds = schedule(rising).rows.map(({ speed }) => speed);
+    expect([speeds[0], speeds.at(-1)]).toEqual([0.5, 1]);
+    expect(stepOf(rising, 3).speed?.()).toBe(1);
+  });
+
+  test("refuses speeds that do not rise with the oil, each of them by its place", () => {
+    const speeds =
+      (...from: readonly number[]) =>
+      () =>
+        stepsOf(
+          added((step) => {
+            delete step.speed;
+            step.speeds = from.map((oil) => ({ fromOil: `${oil} % v/v`, speed: "30 rpm" }));
+          }),
+        );
+    expect(speeds(0, 10, 20)).not.toThrow();
+    expect(speeds(0, 0)).toThrow(/speeds\[1\]\.fromOil/);
+    expect(speeds(0, 20, 10)).toThrow(/speeds\[2\]\.fromOil/);
+    expect(speeds(30, 20, 40, 40)).toThrow(/speeds\[1\]\.fromOil[\s\S]*speeds\[3\]\.fromOil/);
+  });
+
+  test("carries what is seen before the next addition, and the most that the pump gives, where they are stated", () => {
+    const { rateMax, proceedWhen, keeps, form } = schedule(added());
+    expect([rateMax, keeps, form]).toEqual([0.1, "revolutions", "largest"]);
+    expect(proceedWhen).toMatch(/^uniform/);
+    const plain = schedule(
+      added((step) => {
+        for (const key of ["pump", "proceedWhen", "keeps"]) delete step[key];
+      }),
+    );
+    expect(Object.keys(plain)).not.toContain("rateMax");
+    expect(Object.keys(plain)).not.toContain("proceedWhen");
+    expect(plain.keeps).toBe("time");
+  });
+
+  test("goes in steps of the coarsest balance of its phase where no increment is stated", () => {
+    const plain = added((step) => delete step.increment);
+    expect(schedule(plain).increment).toBeCloseTo(0.02, 12);
+    expect(schedule(added((step) => (step.increment = "50 g"))).increment).toBe(0.05);
+  });
+
+  test("as at the bench needs a gel former without oil, since the bench's began so", () => {
+    const bench = { gelFormer: "60 g", oil: ["2 g", "2 g", "4 g", "8 g", "16 g", "32 g", "64 g", "64 g", "64 g"] };
+    const asThere = (change: (draft: Draft) => void = () => {}) =>
+      added((step, draft) => {
+        step.additions = "as at the bench";
+        draft.bench.emulsion.additions = bench;
+        change(draft);
+      });
+    expect(schedule(asThere()).rows.length).toBeGreaterThan(1);
+    const begun = asThere(({ process }) => {
+      process.steps.splice(2, 0, { do: "charge", phase: "B", share: "1 %" });
+    });
+    expect(or(() => stepOf(begun, 4).schedule?.())).toMatchObject({ code: "not-read", field: "emulsion-additions" });
+  });
+
+  test("ends warmer where stirring warms it, at the room's temperature where nothing stirs", () => {
+    expect(stepOf(added(), 3).after.temperature()).toBeGreaterThan(21);
+    const still = added((_step, draft) => {
+      delete draft.vessel.stirrer;
+      draft.process.steps[2].keeps = "time";
+    });
+    expect(stepOf(still, 3).after.temperature()).toBe(21);
+  });
+
+  test("of which no time is known has no known temperature in a stream that is stirred, and the room's in one that is not", () => {
+    const stream = (change: (draft: Draft) => void = () => {}) =>
+      added((step, draft) => {
+        step.additions = "stream";
+        delete draft.bench.emulsion.incorporationTime;
+        change(draft);
+      });
+    expect(or(stepOf(stream(), 3).after.temperature)).toMatchObject({ field: "emulsion-incorporation-time" });
+    expect(or(stepOf(stream(), 3).duration)).toHaveProperty("code");
+    const still = stream(({ vessel: own, process }) => {
+      delete own.stirrer;
+      for (const one of process.steps) delete one.speed;
+      process.steps[2].keeps = "time";
+    });
+    expect(or(stepOf(still, 3).after.temperature)).toBe(21);
+  });
+
+  test("in a stream is raised evenly to its end, in eleven rows of which each has its rate", () => {
+    const { rows } = schedule(added((step) => (step.additions = "stream")));
+    expect(rows).toHaveLength(11);
+    const mass = rows.reduce((sum, row) => sum + row.mass, 0);
+    expect(mass).toBeCloseTo(rows.at(-1)?.massOil ?? Number.NaN, 9);
+    const starts = rows.map(({ timeStart = Number.NaN }) => timeStart);
+    for (const [i, start] of starts.entries()) expect(start).toBeCloseTo((i / 10) * Number(starts.at(-1)), 6);
+    for (const { rate } of rows) expect(rate).toBeGreaterThan(0);
+  });
+
+  test.each([
+    ["time", 1],
+    ["revolutions", 4],
+    ["tip travel", (4 * 78) / 490],
+  ])("keeps %s of the bench: each takes %d times as long as there", (keeps, factor) => {
+    const found = schedule(added((step) => (step.keeps = keeps))).factor();
+    expect(found.first).toBeCloseTo(factor, 9);
+    expect(found.last).toBeCloseTo(factor, 9);
+  });
+
+  test("keeps energy per volume by a factor that changes with the oil, and strain by one that does not", () => {
+    const energy = schedule(added((step) => (step.keeps = "energy per volume"))).factor();
+    expect(energy.last / energy.first).not.toBeCloseTo(1, 3);
+    const strain = schedule(added((step) => (step.keeps = "strain"))).factor();
+    expect(strain.last).toBe(strain.first);
+    expect(strain.first).toBeCloseTo(4, 1);
+  });
+
+  test("says how thick the gel is on the way within the readings, by two of them at least", () => {
+    const thick = (count: number) =>
+      schedule(
+        added((_step, { bench }) => {
+          bench.emulsion.thickness.readings = bench.emulsion.thickness.readings.slice(-count);
+        }),
+      ).rows.filter(({ viscosity, yieldStress }) => viscosity !== undefined && yieldStress !== undefined);
+    expect(thick(2).length).toBeGreaterThan(0);
+    expect(thick(1)).toEqual([]);
+  });
+});
