@@ -26,6 +26,13 @@ test("what was found is of files that there are, and every reason of a change th
   expect(Object.keys(reasons).filter((key) => !left.has(key))).toEqual([]);
 });
 
+test("no change of a comparison in a question of a plan is left without a reason", () => {
+  const files = Object.entries(scores).filter(([file]) => file.startsWith("src/plan/questions/"));
+  const left = files.flatMap(([, score]) => score.left).filter((key) => key.includes(": EqualityOperator: "));
+  expect(files.length).toBeGreaterThan(15);
+  expect(left.filter((key) => reasons[key] === undefined)).toEqual([]);
+});
+
 test.each(Object.entries(minShares))("of the mutants of %s at least a share of %s was killed", (target, min) => {
   expect(shareOf(target, scores, reasons).value).toBeGreaterThanOrEqual(min);
 });

@@ -24,6 +24,7 @@ export type Reasons = Readonly<Record<string, string>>;
 export const minShares: Readonly<Record<string, number>> = {
   "src/particles": 0.88,
   "src/plan/judge.ts": 0.9,
+  "src/plan/questions": 0.9,
 };
 
 const path = `${root}tests/mutants/scores.json`;

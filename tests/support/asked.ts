@@ -42,8 +42,8 @@ export function leversOf(job: JobDocument, id: QuestionId, subject?: Subject): r
   const own = question?.subjects(run).find((one) => subject === undefined || sameSubject(question.of(one), subject));
   if (!question || own === undefined) throw new Error(`no answer ${id}`);
   const at = answersTo(question, run).find(({ of }) => sameSubject(of, question.of(own)))?.at ?? {};
-  return (question.levers?.(own, run, at) ?? []).map(({ id: lever, bracket, change }) => {
+  return (question.levers?.(own, run, at) ?? []).map(({ id: lever, bracket, change, whole }) => {
     const { change: _, value: __, ...what } = change(bracket[1]);
-    return [lever, ...bracket, what];
+    return [lever, ...bracket, what, ...(whole ? ["in whole numbers"] : [])];
   });
 }

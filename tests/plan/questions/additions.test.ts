@@ -106,13 +106,13 @@ describe("oil that is charged", () => {
 
   test("can go in in up to a thousand additions, from as many as there are", () => {
     const what = { step: 3, field: "equalAdditions" };
-    expect(leversOf(poured(), id)).toEqual([["more-additions", 1, 1000, what]]);
+    expect(leversOf(poured(), id)).toEqual([["more-additions", 1, 1000, what, "in whole numbers"]]);
     expect(
       leversOf(
         poured((step) => (step.equalAdditions = 5)),
         id,
       ),
-    ).toEqual([["more-additions", 5, 1000, what]]);
+    ).toEqual([["more-additions", 5, 1000, what, "in whole numbers"]]);
   });
 
   test("before the gel former meets it all at once, by the share that the bench allows without oil, and more additions do not help", () => {

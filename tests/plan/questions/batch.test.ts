@@ -96,7 +96,9 @@ describe("the working volume", () => {
       batch.density = "940 kg/m³";
     });
     // Between the charge of that oil and that of the last phase nothing says how much it takes up.
-    expect(answered(job, "working-volume").states).toEqual({ met: 8, notMet: 0, notKnown: 2 });
+    const { states, verdict, at } = answered(job, "working-volume");
+    expect(states).toEqual({ met: 8, notMet: 0, notKnown: 2 });
+    expect([verdict, at.step]).toEqual(["not-known", 6]);
   });
 });
 
@@ -105,17 +107,21 @@ describe("more and smaller lots", () => {
 
   test("are looked for while each still covers the stirrer", () => {
     // About 37 L in one lot: two of 18 L, but no third.
-    expect(lots(({ vessel: { workingVolume } }) => (workingVolume.min = "17 L"))).toEqual([["more-lots", 1, 2, {}]]);
+    expect(lots(({ vessel: { workingVolume } }) => (workingVolume.min = "17 L"))).toEqual([
+      ["more-lots", 1, 2, {}, "in whole numbers"],
+    ]);
     expect(lots(({ vessel: { workingVolume } }) => (workingVolume.min = "20 L"))).toEqual([]);
   });
 
   test("are looked for up to four times as many, and never more than there are packs", () => {
-    expect(lots(({ vessel: { workingVolume } }) => (workingVolume.min = "0 L"))).toEqual([["more-lots", 1, 4, {}]]);
+    expect(lots(({ vessel: { workingVolume } }) => (workingVolume.min = "0 L"))).toEqual([
+      ["more-lots", 1, 4, {}, "in whole numbers"],
+    ]);
     const few = kettle(({ vessel: { workingVolume }, batch }) => {
       workingVolume.min = "0 L";
       batch.target = { packs: 3, fillVolume: "10 L" };
     });
-    expect(leversOf(few, "working-volume")).toEqual([["more-lots", 1, 3, {}]]);
+    expect(leversOf(few, "working-volume")).toEqual([["more-lots", 1, 3, {}, "in whole numbers"]]);
   });
 });
 

@@ -33,6 +33,30 @@ describe("the largest oil fraction", () => {
   });
 });
 
+test("the largest oil fraction takes each line at its own tolerance", () => {
+  // Both oils on a scale that shows half a kilogram: of the smaller one that is a larger share.
+  const job = vessel(({ batch, formula, process }) => {
+    Object.assign(batch.balances[2], { increment: "500 g", minimumWeight: "8 kg" });
+    process.steps[2].increment = "500 g";
+    for (const { density } of Object.values<Draft>(formula.materials)) if (density) density.fallPerKelvin = "0.6 kg/m³";
+  });
+  const densities: Readonly<Record<string, number>> = {
+    ...{ triglyceride: 944.4, sunflower: 917.4, tocopherols: 934.4 },
+    ...{ glycerin: 1260, water: 998, surfactant: 1249.4, preservative: 1099.4 },
+  };
+  const { lines } = runPlan(job).weighing;
+  /** Volume of a phase with its lines by some of their masses. */
+  const volume = (name: string, massOf: (line: (typeof lines)[number]) => number): number =>
+    lines
+      .filter(({ phase }) => phase === name)
+      .reduce((sum, line) => sum + massOf(line) / (densities[line.material] ?? Number.NaN), 0);
+  const { figure, beside } = answered(job, "maximum-oil-fraction");
+  const planned = Number(beside?.["planned"]);
+  const [oil, more] = [volume("B", ({ mass }) => mass), volume("B", ({ tolerance }) => tolerance.max)];
+  const less = (oil * (1 - planned)) / planned - volume("A", ({ mass, tolerance }) => mass - tolerance.min);
+  expect(Math.abs(Number(figure.value) - more / (more + less))).toBeLessThan(2e-5);
+});
+
 describe("the gel former", () => {
   test("has to cover the impeller once, in the first step that leaves it alone in the vessel", () => {
     // Charged in step 1 and stirred in step 2.

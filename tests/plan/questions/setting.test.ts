@@ -2,6 +2,7 @@ import type { Answer, JobDocument } from "gelwright/plan";
 import { describe, expect, test } from "vitest";
 import { answered, asked, leversOf } from "../../support/asked.js";
 import { changed, coldJob, type Draft, exampleJob } from "../../support/example.js";
+import { allJobsByName } from "../jobs/jobs.js";
 
 const kettle = (change: (draft: Draft) => void): JobDocument => changed(exampleJob(), change);
 
@@ -49,6 +50,28 @@ describe("how thick the melt is as it is filled", () => {
     const { min, max, value } = filledAt("53.5 °C").figure;
     expect([max, value]).toEqual([null, undefined]);
     expect(min).toBeCloseTo(36, 9);
+  });
+});
+
+describe("a melt that is filled over a while", () => {
+  const places = (job: JobDocument) =>
+    (["filled-before-it-sets", "pours-into-the-pack"] as const).map((id) => answered(job, id).at);
+
+  test("is coolest in the last pack where it cools, and in the first where a jacket warms it", () => {
+    const [at] = places(exampleJob());
+    expect(places(exampleJob())).toEqual([at, at]);
+    expect(at).toEqual({ step: 10, place: "last-pack" });
+    const warmed = kettle(({ process, vessel }) => {
+      vessel.jacket = { coolant: "15 °C", conductance: "30 W/K" };
+      process.steps[9].jacketAt = "80 °C";
+    });
+    expect(places(warmed)[0]).toEqual({ step: 10, place: "first-pack" });
+  });
+
+  test("keeps the margin that the process states", () => {
+    const margin = (job: JobDocument) => answered(job, "filled-before-it-sets").margin;
+    expect(margin(exampleJob())).toEqual({ min: 2 });
+    expect(margin(kettle(({ process }) => (process.settingMargin = "4 K")))).toEqual({ min: 4 });
   });
 });
 
@@ -138,6 +161,13 @@ describe("whether a skin of gel sets on a cooled wall", () => {
       vessel.jacket = { coolant: "15 °C", conductance: "30 W/K" };
       process.steps[4] = step;
     });
+
+  test("says where its wall is colder than was read", () => {
+    const skin = allJobsByName()["jacket-with-skin"] as JobDocument;
+    expect(answered(skin, "skin-on-the-wall").figure.assumptions).toEqual(["wall-as-thick-as-read"]);
+    const stated = allJobsByName()["jacket-by-conductance"] as JobDocument;
+    expect(answered(stated, "skin-on-the-wall").figure).not.toHaveProperty("assumptions");
+  });
 
   test("is asked of a step that cools by the jacket, and of no other", () => {
     const by = asked(jacketed({ do: "cool", to: "75 °C", with: "jacket" }), "skin-on-the-wall");

@@ -67,6 +67,12 @@ describe("storage below a transition", () => {
     expect([verdict, beside?.["condition"]]).toEqual(["met", "40 °C"]);
   });
 
+  test("keeps the margin of the setting temperature on either side", () => {
+    expect(answered(exampleJob(), id).margin).toEqual({ min: 2, max: 2 });
+    const wide = kettle(({ process }) => (process.settingMargin = "5 K"));
+    expect(answered(wide, id).margin).toEqual({ min: 5, max: 5 });
+  });
+
   test("is not known where no transition is", () => {
     const unread = kettle(({ bench }) => delete bench.doses);
     expect(answered(unread, id)).toMatchObject({ verdict: "not-known", notKnown: [{ field: "bench-doses" }] });

@@ -150,6 +150,12 @@ describe("whether a gel moves at the wall and at the surface", () => {
     const limit = asked(stated, "gel-moves-at-surface")[0]?.limit.min;
     expect(limit?.value).toBe(limit?.min);
     expect(limit?.assumptions).toBeUndefined();
+    const open = asked(
+      changed(stated, (draft) => delete draft.vessel.bottom),
+      "gel-moves-at-surface",
+    )[0]?.limit.min;
+    expect(open?.max).toBeGreaterThan(open?.min ?? Number.NaN);
+    expect(open).not.toHaveProperty("assumptions");
   });
 });
 
@@ -204,6 +210,29 @@ describe("a vortex", () => {
     expect(limitAt((level ?? Number.NaN) - 1e-6)?.value).toBeCloseTo(1e-6, 9);
     expect(limitAt(level ?? Number.NaN)).toEqual({ min: 0, max: null });
     expect(limitAt((level ?? Number.NaN) + 1e-6)).toEqual({ min: 0, max: null });
+  });
+
+  test("may form however slowly a melt is stirred of which the thickness is shifted from another's", () => {
+    const slow = (change: (draft: Draft) => void) =>
+      answered(
+        stirredOnce(
+          exampleJob(),
+          (draft) => {
+            draft.process.steps[3].speed = "1 rpm";
+            change(draft);
+          },
+          "66 °C",
+        ),
+        id,
+      ).figure;
+    expect(slow(() => {})).toMatchObject({ min: 0, max: 0, value: 0 });
+    const shifted = slow(({ bench, formula }) => {
+      bench.formula = structuredClone({ name: formula.name, phases: formula.phases });
+      bench.viscosityShift = "with the setting temperature";
+      formula.phases[0].lines[1].amount = "10.5 %";
+    });
+    expect(shifted).not.toHaveProperty("value");
+    expect(shifted.max).toBeGreaterThan(0);
   });
 
   test("does not form below a Reynolds number of 300, and may from there on", () => {
