@@ -67,6 +67,12 @@ describe("oil that is added by a schedule", () => {
   test("goes in steps of the coarsest balance of its phase where no increment is stated", () => {
     const plain = added((step) => delete step.increment);
     expect(schedule(plain).increment).toBeCloseTo(0.02, 12);
+    // The gel former on a finer scale than the oil: it is the oil's that counts.
+    const finer = changed(plain, ({ batch }) => {
+      batch.balances[1].capacity = "30 kg";
+      batch.balances[2].increment = "50 g";
+    });
+    expect(schedule(finer).increment).toBeCloseTo(0.05, 12);
     expect(schedule(added((step) => (step.increment = "50 g"))).increment).toBe(0.05);
   });
 
@@ -109,6 +115,74 @@ describe("oil that is added by a schedule", () => {
       process.steps[2].keeps = "time";
     });
     expect(or(stepOf(still, 3).after.temperature)).toBe(21);
+  });
+
+  test("is in as fast as the pump delivers it, or at once where no pump is stated", () => {
+    const timeIn = (job: JobDocument) => {
+      const [{ mass = 0, timeStart = Number.NaN, timeIn: end = Number.NaN } = {}] = schedule(job).rows;
+      return [end - timeStart, mass] as const;
+    };
+    const [pumped, mass] = timeIn(added());
+    // 6 kg in a minute.
+    expect(pumped).toBeCloseTo(mass / 0.1, 9);
+    expect(timeIn(added((step) => delete step.pump))[0]).toBe(0);
+  });
+
+  test("without a stirrer stays as warm as the room, however long that takes, and cools from above it", () => {
+    const still = (change: (draft: Draft) => void) =>
+      stepOf(
+        added((step, draft) => {
+          delete draft.vessel.stirrer;
+          for (const one of draft.process.steps) delete one.speed;
+          step.keeps = "time";
+          change(draft);
+        }),
+        3,
+      );
+    const untimed = still(({ bench }) => delete bench.emulsion.incorporationTime);
+    expect(or(untimed.after.temperature)).toBe(21);
+    expect(or(untimed.duration)).toHaveProperty("field", "emulsion-incorporation-time");
+    const warm = (heatLoss: string) =>
+      still(({ process, vessel: own }) => {
+        process.steps[0].at = "50 °C";
+        own.heatLoss = heatLoss;
+      }).after.temperature();
+    expect(warm("60 W/K")).toBeLessThan(warm("6 W/K") - 1);
+  });
+
+  test("in a stream goes in faster from the very oil fraction on at which the stirrer is turned up", () => {
+    const duration = (from: number) =>
+      stepOf(
+        added((step) => {
+          step.additions = "stream";
+          delete step.speed;
+          step.speeds = [
+            { fromOil: "0 % v/v", speed: "30 rpm" },
+            { fromOil: `${from} % v/v`, speed: "60 rpm" },
+          ];
+        }),
+        3,
+      ).duration();
+    const durations = [52, 54, 56, 58].map(duration);
+    for (const [i, one] of durations.slice(1).entries()) expect(one).toBeGreaterThan((durations[i] ?? 0) * 1.0001);
+  });
+
+  test("beyond the largest oil fraction of the bench has no schedule", () => {
+    const upTo = (share: string) => added((_step, { bench }) => (bench.emulsion.volumeFractionOilMax = share));
+    expect(or(() => stepOf(upTo("70 % v/v"), 3).schedule?.())).toMatchObject({ law: "addition-schedule" });
+    expect(schedule(upTo("90 % v/v")).rows.length).toBeGreaterThan(1);
+  });
+
+  test("loads the shaft between two ends in each addition, by how sure the power of the stirrer is", () => {
+    for (const { torque = Number.NaN, torqueMin, torqueMax, power, speed = 1 } of schedule(added()).rows) {
+      expect(torqueMin).toBeLessThan(torque);
+      expect(torqueMax).toBeGreaterThan(torque);
+      expect(power).toBeCloseTo(2 * Math.PI * speed * torque, 6);
+    }
+  });
+
+  test("says nothing of how warm each part of it was on the way", () => {
+    expect(or(stepOf(added(), 3).segments)).toMatchObject({ code: "no-method", step: 3 });
   });
 
   test("in a stream is raised evenly to its end, in eleven rows of which each has its rate", () => {

@@ -29,6 +29,15 @@ describe("a phase that is charged", () => {
     expect(at("40 °C").after.temperature()).toBeLessThan(80);
   });
 
+  test("on the heat is held there once it is in, and loses nothing", () => {
+    const early = kettle(({ process }) => process.steps.splice(3, 0, ...process.steps.splice(5, 1)));
+    const step = stepOf(early, 4);
+    expect(step.before.onHeat).toBe(true);
+    expect(step.assumptions?.()).toEqual(["no-loss-while-charging"]);
+    expect(step.basis?.().map(({ key }) => key)).toEqual(["mixing-temperature", "held-by-the-heater"]);
+    expect(step.duration()).toBe(300);
+  });
+
   test("leaves the wall out where none is stated and something was in the vessel", () => {
     const open = kettle(({ vessel: own }) => delete own.wall);
     expect(stepOf(open, 1).assumptions?.()).not.toContain("vessel-wall-left-out");

@@ -52,6 +52,31 @@ describe("filling", () => {
     expect(step.after.temperature()).toBeGreaterThan(filled({ for: "20 min" }).after.temperature());
   });
 
+  test("may get warmer than it is only where a jacket or stirring warms it, and not in no time", () => {
+    expect(filled({ for: "20 min" }).warmest).toBeUndefined();
+    const jacketed = filled({ for: "20 min", jacketAt: "80 °C" });
+    expect(jacketed.warmest?.()).toBe(80);
+    const atOnce = filled({ jacketAt: "80 °C" });
+    expect(atOnce.warmest?.()).toBe(atOnce.after.temperature());
+    const cooler = filled({ for: "20 min", jacketAt: "30 °C" });
+    expect(cooler.warmest?.()).toBe(cooler.after.temperature());
+  });
+
+  test("is warmed by all that the motor gives where nobody knows how thick it is: once more where a jacket holds it anyway", () => {
+    const unread = ({ bench, process }: Draft): void => {
+      delete bench.viscosities;
+      process.steps[6] = { do: "cool", to: "64 °C" };
+    };
+    const speed = "40 rpm";
+    const alone = filled({ for: "20 min", speed }, unread);
+    const warmed = filled({ for: "20 min", speed, jacketAt: "80 °C" }, unread);
+    const [byStirring, beyondJacket] = [alone.warmest?.() ?? Number.NaN, warmed.warmest?.() ?? Number.NaN];
+    const part = (byStirring - alone.after.temperature()) / (beyondJacket - 80);
+    // What is left is warmed for so much longer than a full vessel, which was warmed as it was run.
+    expect(part).toBeGreaterThan(0.7);
+    expect(part).toBeLessThan(0.95);
+  });
+
   test("is stirred in its first state and its last where it says so", () => {
     const turns = filled({ for: "20 min", speed: "10 rpm" }).turns?.() ?? [];
     const step = filled({ for: "20 min", speed: "10 rpm" });

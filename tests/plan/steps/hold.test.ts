@@ -49,6 +49,25 @@ describe("a melt that is held off the heat", () => {
     expect(or(() => step.reaches?.reached())).toMatchObject({ field: "vessel-heat-loss" });
   });
 
+  test("on a warm jacket goes towards its temperature, and names it", () => {
+    const warmed = stepOf(
+      kettle(({ process, vessel: own }) => {
+        own.jacket = { coolant: "15 °C", conductance: "30 W/K" };
+        process.steps[4] = { do: "hold", for: "1 h", jacketAt: "90 °C" };
+      }),
+      5,
+    );
+    const left = stepOf(
+      kettle(({ process }) => (process.steps[4] = { do: "rest", for: "1 h" })),
+      5,
+    );
+    expect([warmed.warmedBy, left.warmedBy, warmed.duration()]).toEqual([90, undefined, 3600]);
+    expect(warmed.after.temperature()).toBeGreaterThan(left.after.temperature() + 1);
+    expect(warmed.after.temperature()).toBeLessThan(90);
+    expect(stepOf(exampleJob(), 3).warmedBy).toBeUndefined();
+    expect(stepOf(exampleJob(), 3).after.temperature()).toBe(85);
+  });
+
   test("is to state a temperature or a jacket off the heat, and neither of them on it", () => {
     const steps = (change: (steps: Draft[]) => void) => () =>
       stepsOf(
