@@ -6,7 +6,7 @@ import {
   type QuestionId,
   type Subject,
 } from "gelwright/plan";
-import { runOf } from "../../src/plan/prepare.js";
+import { runOf } from "../../src/plan/prepared-run.js";
 import { questions } from "../../src/plan/questions/index.js";
 import { answersTo, sameSubject } from "../../src/plan/questions/question.js";
 import type { Moment } from "../../src/plan/state.js";

@@ -1,6 +1,6 @@
 import { prepareJob } from "gelwright/plan";
 import { describe, expect, test } from "vitest";
-import { runOf } from "../../../src/plan/prepare.js";
+import { runOf } from "../../../src/plan/prepared-run.js";
 import { questions } from "../../../src/plan/questions/index.js";
 import { answersTo, opened, sameSubject } from "../../../src/plan/questions/question.js";
 import { allJobsByName } from "../jobs/jobs.js";
