@@ -52,6 +52,15 @@ describe("a remedy is looked for", () => {
     expect(bracketsOf(jacketed, "skin-on-the-wall", 5)).toEqual([["warmer-coolant", 15, 105]]);
   });
 
+  test("in filling up to a hundred times as fast, and not in no time at all", () => {
+    const [[lever, duration, shortest] = []] = bracketsOf(kettle, "filled-before-it-sets", 10) as [
+      string,
+      number,
+      number,
+    ][];
+    expect([lever, known(duration) / known(shortest)]).toEqual(["shorter-filling", 100]);
+  });
+
   test("in up to twenty times the heater, and in coolant down to -20 °C", () => {
     const cooled = changed(kettle, ({ process, vessel }: Draft) => {
       vessel.jacket = { coolant: "15 °C", conductance: "30 W/K" };

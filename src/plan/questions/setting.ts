@@ -67,6 +67,9 @@ function packOf(state: State, { number, before }: Moment): Place {
   return { step: number, place: state === before ? "first-pack" : "last-pack" };
 }
 
+/** Nobody fills so many times as fast: common practice, no source. */
+const fasterMax = 100;
+
 function shorterFilling({ number: step, step: filling }: Moment): readonly Lever[] {
   const { for: duration = 0, packsPerMinute } = filling as Extract<Step, { readonly do: "fill" }>;
   if (packsPerMinute !== undefined)
@@ -74,14 +77,14 @@ function shorterFilling({ number: step, step: filling }: Moment): readonly Lever
       {
         id: "faster-filling",
         change: (value) => ({ change: "step", step, field: "packsPerMinute", value }),
-        bracket: [packsPerMinute, 100 * packsPerMinute],
+        bracket: [packsPerMinute, fasterMax * packsPerMinute],
       },
     ];
   return [
     {
       id: "shorter-filling",
       change: (value) => ({ change: "step", step, field: "for", value }),
-      bracket: [duration, 0],
+      bracket: [duration, duration / fasterMax],
     },
   ];
 }
