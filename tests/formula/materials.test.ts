@@ -1,5 +1,5 @@
 import { CalculationError } from "gelwright/error";
-import { readFormula } from "gelwright/formula";
+import { readFormula, replaceMaterial } from "gelwright/formula";
 import { choiOkosFat, liquidGlycerin, liquidWater } from "gelwright/laws";
 import { describe, expect, test } from "vitest";
 
@@ -303,4 +303,70 @@ describe("premixes", () => {
     const { lines } = readFormula(of({}, line("oil", "30 %"), line("wax", "45 %"), line("scent", "25 %")));
     expect(lines.map(({ carrier }) => carrier)).toEqual([false, true, false]);
   });
+});
+
+describe("faults say what was found and what the ends are, also as numbers", () => {
+  const fault = (material: object) => faultsOf(document({ oil: { ...plain, ...material } }))[0];
+  test("of a figure out of its range", () => {
+    expect(fault({ hlb: -1 })).toMatchObject({ rule: "out-of-range", found: "-1", parameters: { value: -1, min: 0 } });
+    expect(fault({ indices: { of: "active part", natural: 1.1 } })?.parameters).toEqual({ value: 1.1, max: 1 });
+    expect(fault({ refractiveIndex: { value: 0.9, at: "20 °C" } })?.parameters).toEqual({ value: 0.9, min: 1 });
+    expect(fault({ refractiveIndex: { value: 3.1, at: "20 °C" } })?.parameters).toEqual({ value: 3.1, max: 3 });
+    expect(fault({ inductionTimes: [] })?.parameters).toEqual({ value: 0, min: 1 });
+    expect(fault({ ageingKinetics: { reference: "20 °C", q10: 0 } })?.parameters).toEqual({ value: 0, min: 0 });
+  });
+
+  test("of a word that is none of a list, with the nearest", () => {
+    expect(fault({ function: "oill" })).toMatchObject({
+      ...{ rule: "not-one-of", found: '"oill"', expected: expect.stringContaining("did you mean oil?") },
+      parameters: { nearest: "oil", allowed: expect.arrayContaining(["oil", "gel former", "other"]) },
+    });
+    expect(fault({ function: "something else" })?.parameters).not.toHaveProperty("nearest");
+    expect(fault({ function: 5 })).toMatchObject({ path: "materials.oil.function", found: "5" });
+    expect(fault({ functoin: "oil" })).toMatchObject({ found: "the field functoin" });
+  });
+
+  test("of parts that make no whole, in per cent", () => {
+    expect(fault({ ingredients: [{ name: "a", share: "50 %" }] })?.found).toBe("shares of 50 % in all");
+  });
+
+  test("of a price with something behind or before it", () => {
+    expect(read({ price: " 5 EUR/kg " })?.price).toEqual({ perKilogram: 5, currency: "EUR" });
+    for (const price of ["5 EUR/kg net", "about 5 EUR/kg", "5. EUR/kg", "5 EURO/kg"])
+      expect(fault({ price })?.path).toContain("price");
+  });
+});
+
+test("of a premix a line that takes what is left of nothing brings nothing", () => {
+  const materials = { oil: plain, wax: { ...plain, name: "wax" } };
+  const whole = {
+    name: "whole",
+    lines: [
+      { material: "wax", amount: "100 %" },
+      { material: "oil", amount: "q.s." },
+    ],
+  };
+  const phases = [
+    {
+      name: "A",
+      lines: [
+        { material: "whole", amount: "50 %" },
+        { material: "oil", amount: "q.s." },
+      ],
+    },
+  ];
+  const { premixes } = readFormula(document(materials, { premixes: { whole }, phases }));
+  expect(premixes?.[0]?.lines).toEqual([{ material: "wax", shareOfLine: 1 }]);
+});
+
+test("lines that are none are no lines to replace a material in", () => {
+  const formula = readFormula(document({ oil: plain, wax: { ...plain, name: "wax" } }));
+  const swap = (line: object) => () =>
+    replaceMaterial({ formula: { ...formula, lines: [line] } as never, material: "oil", by: "wax", at: "equal share" });
+  const line = { material: "oil", phase: "A", massFraction: 1, carrier: true };
+  expect(swap(line)()).toEqual([{ ...line, material: "wax" }]);
+  for (const wrong of [{ material: 5 }, { phase: 5 }, { carrier: 1 }, { massFraction: 1.1 }])
+    expect(swap({ ...line, ...wrong })).toThrow("formula.lines[0]");
+  expect(() => replaceMaterial({ formula, material: "wax", by: "oil", at: "equal share" })).toThrow("stands in a line");
+  expect(() => replaceMaterial({ formula, material: "oil", by: "wax", at: "same" as never })).toThrow('"equal active"');
 });

@@ -104,3 +104,8 @@ test("allergens that nobody states are reported by material, and others by subst
   });
   expect(found).toMatchObject({ toName: [], notAbove: [], notStated: ["Oil", "Wax"], notInTable: ["Musk"] });
 });
+
+test("what is not stated is reported in the order of the names", () => {
+  const lines = ["Zinc", "Almond", "Mica"].map((name, i) => ({ name, amount: ["50 %", "30 %", "20 %"][i] ?? "" }));
+  expect(claimFigure({ lines, basis: "whole product" }).notStated).toEqual(["Almond", "Mica", "Zinc"]);
+});
