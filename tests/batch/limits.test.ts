@@ -1,7 +1,9 @@
 import {
+  chooseBalance,
   filmAllowances,
   filmMass,
   filmThickness,
+  minimumWeight,
   orderLots,
   readBatch,
   roundToBalances,
@@ -262,4 +264,42 @@ test("a thing that some lots hold at different times is free in between, and cou
   expect(starts(3, { stages: both, resources, turnover: { scale: 2000 } }).map(([, start]) => start)).toEqual([
     0, 2600, 5200,
   ]);
+});
+
+test("a mass goes on the balance that takes it in fewest portions, of those on the finest, within its ends", () => {
+  const balances = [
+    { name: "fine", increment: 0.0001, capacity: 0.6, minimumWeight: 0.001 },
+    { name: "bench", increment: 0.001, capacity: 12, minimumWeight: 0.2 },
+    { name: "floor", increment: 0.02, capacity: 150, minimumWeight: 5 },
+  ];
+  const of = (mass: number, tare = 0) => {
+    const { balance, portions } = chooseBalance({ name: "oil", mass, balances, tare });
+    return [balance.name, portions];
+  };
+  expect([of(0.001), of(0.6), of(0.61), of(12), of(12.1), of(150), of(151)]).toEqual([
+    ...[
+      ["fine", 1],
+      ["fine", 1],
+      ["bench", 1],
+      ["bench", 1],
+    ],
+    ...[
+      ["floor", 1],
+      ["floor", 1],
+      ["floor", 2],
+    ],
+  ]);
+  // A container takes its part of the capacity, and all of it leaves no room.
+  expect([of(0.5, 0.1), of(0.5, 0.11), of(0.5, 0.6)]).toEqual([
+    ["fine", 1],
+    ["bench", 1],
+    ["bench", 1],
+  ]);
+  expect(() => of(0.0009)).toThrow("which no balance can weigh");
+  expect(() => of(5, 150)).toThrow("which no balance can weigh");
+  // Twice the spread over the share, with 0.41 of a step where the balance repeats better than it shows.
+  expect(minimumWeight({ standardDeviation: 1e-4, increment: 1e-4 })).toBeCloseTo(0.2, 12);
+  expect(minimumWeight({ standardDeviation: 0, increment: 1e-4 })).toBeCloseTo(0.082, 12);
+  expect(minimumWeight({ standardDeviation: 1e-4, increment: 1e-4, uncertainty: 1 })).toBeCloseTo(2e-4, 15);
+  expect(() => minimumWeight({ standardDeviation: 1e-4, increment: 1e-4, uncertainty: 1.1 })).toThrow("uncertainty");
 });

@@ -370,3 +370,81 @@ test("lines that are none are no lines to replace a material in", () => {
   expect(() => replaceMaterial({ formula, material: "wax", by: "oil", at: "equal share" })).toThrow("stands in a line");
   expect(() => replaceMaterial({ formula, material: "oil", by: "wax", at: "same" as never })).toThrow('"equal active"');
 });
+
+describe("one fault breeds no other", () => {
+  const materials = { oil: plain, wax: { ...plain, name: "wax" } };
+  const lines = [
+    { material: "wax", amount: "20 %" },
+    { material: "oil", amount: "q.s." },
+  ];
+  const only = (of: object, path: string) => expect(faultsOf(of).map((fault) => fault.path)).toEqual([path]);
+
+  test("of a material or a premix that is at fault, of which a line speaks", () => {
+    const phases = [{ name: "A", lines }];
+    only(document({ ...materials, wax: { ...plain, name: 5 } }, { phases }), "materials.wax.name");
+    only(document({ ...materials, wax: "wax" }, { phases }), "materials.wax");
+    only(
+      document({ ...materials, wax: { ...plain, name: "wax", ingredients: [] } }, { phases }),
+      "materials.wax.ingredients",
+    );
+    only(document({ oil: plain }, { phases, premixes: { wax: 5 } }), "premixes.wax");
+    only(document({ oil: plain }, { phases, premixes: 5 }), "premixes");
+    only({ ...document(materials, { phases }), materials: 5 }, "materials");
+    only(document({ oil: plain }, { phases }), "phases[0].lines[0].material");
+  });
+
+  test("of a line, a list of lines or a phase that is at fault, of which a sum would be judged", () => {
+    const of = (own: unknown, name: unknown = "A") => document(materials, { phases: [{ name, lines: own }] });
+    only(of([lines[0], 5]), "phases[0].lines[1]");
+    only(of(5), "phases[0].lines");
+    only(of([{ material: "wax", amount: 20 }, lines[1]]), "phases[0].lines[0].amount");
+    only(of([{ amount: "20 %" }, lines[1]]), "phases[0].lines[0].material");
+    only(of(lines, 5), "phases[0].name");
+    only(document(materials, { phases: 5 }), "phases");
+    only(document(materials, { phases: [5] }), "phases[0]");
+    only(of([{ material: "wax", amount: "20 %", as: "dry" }, lines[1]]), "phases[0].lines[0].as");
+  });
+
+  test("of names that the language keeps, which are told with all of their way", () => {
+    const own = document({ ...materials, wax: { ...plain, sources: JSON.parse('{"constructor":"a book"}') } });
+    expect(faultsOf(own)[0]?.path).toBe("materials.wax.sources.constructor");
+  });
+
+  test("of premixes that go round, of which the way in is no part", () => {
+    const one = (material: string) => ({ name: "p", lines: [{ material, amount: "100 %" }] });
+    const premixes = { p: one("a"), a: one("b"), b: one("a") };
+    const found = faultsOf(
+      document(materials, { premixes, phases: [{ name: "A", lines: [{ material: "p", amount: "100 %" }] }] }),
+    );
+    expect(found.map((fault) => fault.found)).toEqual(["a → b → a"]);
+  });
+});
+
+test("a q.s. line may give all that it has to a weaker material, and no more", () => {
+  const materials = {
+    strong: { ...plain, strength: "50 %" },
+    weak: { ...plain, strength: "25 %" },
+    oil: plain,
+  };
+  const formula = (amount: string) =>
+    readFormula(
+      document(materials, {
+        phases: [
+          {
+            name: "A",
+            lines: [
+              { material: "strong", amount },
+              { material: "oil", amount: "q.s." },
+            ],
+          },
+        ],
+      }),
+    );
+  const swap = (amount: string) =>
+    replaceMaterial({ formula: formula(amount), material: "strong", by: "weak", at: "equal active" }).map(
+      ({ massFraction }) => massFraction,
+    );
+  expect(swap("30 %")).toEqual([0.6, expect.closeTo(0.4, 12)]);
+  expect(swap("50 %")).toEqual([1, 0]);
+  expect(() => swap("50.1 %")).toThrow(expect.objectContaining({ code: "unreachable" }));
+});
