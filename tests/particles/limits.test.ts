@@ -57,7 +57,7 @@ test("each drag law holds below its Reynolds number and no longer at it", () => 
     [{ law: "spheroid", aspectRatio: 0.5, orientation: "random" }, 0.1],
     [{ law: "schiller-naumann" }, 1000],
     [{ law: "cheng" }, 2e5],
-    [{ law: "haider-levenspiel" }, 2.6e4],
+    [{ law: "haider-levenspiel" }, 2e5],
     [{ law: "haider-levenspiel", sphericity }, 2.6e4],
     [{ law: "ganser", sphericity: 1 }, 1e5],
   ] as const;
