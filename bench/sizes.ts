@@ -82,7 +82,7 @@ const restated: Readonly<Record<string, { readonly bytes: number; readonly why: 
     why: "its English: a sentence for every answer, reason, remedy, mark and step of a plan; the part for the kettle, the sheet as HTML with drawings, the record of changes",
   },
   everything: {
-    bytes: 256_500,
+    bytes: 257_000,
     why: "seventeen rooms, for both routes, and the words of the sheet; the aim was set for the hot route's first slice, which weighed 43 kB",
   },
 };

@@ -17,7 +17,7 @@ export type StepField =
   | "equalAdditions";
 
 /** Properties of a material that a change may set, with their unit. */
-export type MaterialField = "temperatureFlash" | "temperatureMax" | "massFractionMax" | "strength";
+export type MaterialField = "temperatureFlash" | "temperatureMax" | "massFractionMax";
 
 /** One change of a job that was prepared: numbers in the units of the kernels. */
 export type Change =
@@ -120,7 +120,8 @@ function changedBy({ job, steps }: ReadJob, change: Change, path: string): ReadJ
       const { material, field } = change;
       const one = job.formula.materials[material];
       if (!one) return refuse("input", `${path}.material`, show(material), "the key of a material of the formula");
-      (field === "temperatureFlash" || field === "temperatureMax" ? temperature : fraction)(value, `${path}.value`);
+      if (!limits.includes(field)) return refuse("input", `${path}.field`, show(field), `one of ${limits.join(", ")}`);
+      (field === "massFractionMax" ? fraction : temperature)(value, `${path}.value`);
       const materials = { ...job.formula.materials, [material]: { ...one, [field]: value } };
       return { steps, job: { ...job, formula: { ...job.formula, materials } } };
     }
@@ -133,6 +134,9 @@ function changedBy({ job, steps }: ReadJob, change: Change, path: string): ReadJ
       );
   }
 }
+
+/** What the strength of a material changes has been divided by it while the formula was read: that takes another document. */
+const limits: readonly MaterialField[] = ["temperatureFlash", "temperatureMax", "massFractionMax"];
 
 /** What holds a figure of a step to its bounds, as the documents do; a step may take no time. */
 function boundOf(field: StepField): (value: number, path: string) => number {

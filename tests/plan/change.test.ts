@@ -107,8 +107,15 @@ describe("a change", () => {
     [{ change: "step", step: 99, field: "to", value: 80 }, /^changes\[0\]: found "to" of step 99/],
     [{ change: "step", step: 1, field: "pressure", value: 80 }, /^changes\[0\]: found "pressure" of step 1/],
     [{ change: "step", step: 10, field: "for", value: -1 }, /^changes\[0\]\.value: found -1/],
-    [{ change: "material", material: "gold", field: "strength", value: 1 }, /^changes\[0\]\.material: found "gold"/],
-    [{ change: "material", material: "almond", field: "strength", value: 2 }, /^changes\[0\]\.value: found 2/],
+    [
+      { change: "material", material: "gold", field: "massFractionMax", value: 1 },
+      /^changes\[0\]\.material: found "gold"/,
+    ],
+    [{ change: "material", material: "almond", field: "massFractionMax", value: 2 }, /^changes\[0\]\.value: found 2/],
+    [
+      { change: "material", material: "almond", field: "strength" as "massFractionMax", value: 0.5 },
+      /^changes\[0\]\.field: found "strength", expected one of temperatureFlash/,
+    ],
     [{ change: "dose", material: "gold", value: 0.1 }, /^changes\[0\]\.material: found "gold"/],
     [{ change: "dose", material: "gelFormer", value: 1.5 }, /^changes\[0\]\.value: found 1\.5, expected a share/],
     [null, /^changes\[0\]/],
