@@ -49,14 +49,16 @@ export function sharesOf(
   const entries = entriesOf(percentages, path, faults, (value) =>
     typeof value === "number" && value >= 0 && value <= 100 ? undefined : "a percentage from 0 to 100",
   );
-  const sum = entries.reduce((total, { value }) => total + value, 0);
-  if (!faults.length && !(sum > 0 && Math.abs(sum - 100) <= tolerance + 1e-9))
-    faults.push({
-      path,
-      found: `a sum of ${Number(sum.toPrecision(9))} %`,
-      expected: `100 % within ${tolerance}, or a greater sumTolerance`,
-    });
   if (faults.length) throw new CalculationError("input", faults);
+  // Only now is each value a number.
+  const sum = entries.reduce((total, { value }) => total + value, 0);
+  if (!(sum > 0 && Math.abs(sum - 100) <= tolerance + 1e-9))
+    refuse(
+      "input",
+      path,
+      `a sum of ${Number(sum.toPrecision(9))} %`,
+      `100 % within ${tolerance}, or a greater sumTolerance`,
+    );
   return entries;
 }
 

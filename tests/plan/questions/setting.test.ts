@@ -102,7 +102,7 @@ describe("what can be turned", () => {
     const fill = { step: 10, field: "for" };
     const melt = ["hotter-melt", 80, 140, { step: 5, field: "to" }];
     for (const id of ["filled-before-it-sets", "pours-into-the-pack"] as const) {
-      expect(leversOf(exampleJob(), id)).toEqual([["shorter-filling", 1200, 0, fill], melt]);
+      expect(leversOf(exampleJob(), id)).toEqual([["shorter-filling", 1200, 12, fill], melt]);
       const byRate = kettle(({ process }) => (process.steps[9] = { do: "fill", packsPerMinute: 30 }));
       expect(leversOf(byRate, id)).toEqual([["faster-filling", 30, 3000, { step: 10, field: "packsPerMinute" }], melt]);
       const atOnce = kettle(({ process }) => (process.steps[9] = { do: "fill" }));
