@@ -50,7 +50,7 @@ function sortOf(entry: Entry): Reason["sort"] {
 function shares(all: readonly Entry[]): string[] {
   const row = (name: string, some: readonly Entry[]) => {
     const held = some.filter((entry) => (rank(entry) ?? 2) < 2).length;
-    return [name, String(held), String(some.length), `${Math.floor((1000 * held) / some.length) / 10} %`];
+    return [name, String(held), String(some.length), `${Math.floor((1000 * held) / some.length) / 10}\u00a0%`];
   };
   const rest = all.filter(({ file }) => !isTable(file));
   return table(

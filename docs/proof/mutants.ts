@@ -16,7 +16,7 @@ function row(place: string, some: readonly Score[]): string[] {
   const [tried, killed] = [sum((one) => one.tried), sum((one) => one.killed)];
   const explained = sum((score) => explainedIn(score, reasons));
   const numbers = [sum((one) => one.mutants), tried, killed].map(String);
-  return [`\`${place}\``, ...numbers, `${Math.floor((1000 * killed) / tried) / 10} %`, String(explained)];
+  return [`\`${place}\``, ...numbers, `${Math.floor((1000 * killed) / tried) / 10}\u00a0%`, String(explained)];
 }
 
 function reached(name: string, { lines, branches }: { readonly lines: Reached; readonly branches: Reached }): string[] {

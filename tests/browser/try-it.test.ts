@@ -335,7 +335,8 @@ browserTest("form and JSON stand beside one another where there is room, and eac
     await settled(page);
     expect(await fields.getAttribute("inert")).toBe(null);
     await page.setViewportSize({ width: 390, height: 844 });
-    expect(await page.locator("#text-view").isVisible()).toBe(false);
+    // The page hears of its new width after the browser.
+    await page.locator("#text-view").waitFor({ state: "hidden" });
     expect(await page.getByLabel("both, side by side").isVisible()).toBe(false);
   });
 });
