@@ -1,7 +1,7 @@
 import { densityOfMixture, type Formula, type FormulaLine } from "../formula/index.js";
 import { list, notNegative, positive, record, refuse, result, wholeNumber } from "../guards.js";
 import { densityAt } from "../laws/index.js";
-import { temperatureNominal } from "../packing/fill.js";
+import { temperatureNominal } from "../laws/nominal-temperature.js";
 import type { Allowance } from "./allowance.js";
 import { allowancesOf, type BatchVessel, nameOf } from "./allowances-of.js";
 import { type BatchCharge, chargeFor } from "./charge.js";

@@ -1,9 +1,7 @@
 import { positive, record, result, temperature } from "../guards.js";
 import { compileDensity, type DensityLaw } from "../laws/density.js";
+import { temperatureNominal } from "../laws/nominal-temperature.js";
 import * as known from "./known.js";
-
-/** A nominal volume refers to 20 °C, whatever the temperature of filling. */
-export const temperatureNominal = 20;
 
 /**
  * The mass that a nominal volume stands for: volume times density at 20 °C, whatever the temperature of filling.
