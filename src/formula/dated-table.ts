@@ -8,18 +8,19 @@ export interface DatedTable {
   readonly date: string;
 }
 
+/** To the 28th in every month, the 29th and 30th in all but February, the 31st in seven. */
+const ofEveryYear =
+  /^\d{4}-(?:(?:0[1-9]|1[0-2])-(?:0[1-9]|1\d|2[0-8])|(?:0[13-9]|1[0-2])-(?:29|30)|(?:0[13578]|1[02])-31)$/;
+
 /** A day as `"2027-10-17"`: two of them compare as texts do. */
 export function readDate(text: string, path: string): string {
-  const [, year, month, day] = (typeof text === "string" && /^(\d{4})-(\d\d)-(\d\d)$/.exec(text)) || [];
-  if (isDay(Number(year), Number(month), Number(day))) return text;
+  if (typeof text === "string" && (ofEveryYear.test(text) || isLeapDay(text))) return text;
   return refuse("input", path, text, 'a day of the calendar, such as "2027-10-17"');
 }
 
-/** Whether there is such a day: long and short months take turns, and begin anew with August. */
-function isDay(year: number, month: number, day: number): boolean {
-  if (!(month >= 1 && month <= 12 && day >= 1)) return false;
-  const isLeap = year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
-  return day <= (month === 2 ? (isLeap ? 29 : 28) : 30 + ((month + (month >> 3)) % 2));
+function isLeapDay(text: string): boolean {
+  const [, year] = /^(\d{4})-02-29$/.exec(text) ?? [];
+  return Number(year) % 4 === 0 && (Number(year) % 100 !== 0 || Number(year) % 400 === 0);
 }
 
 /** A text that says something. */

@@ -135,7 +135,7 @@ function changedBy({ job, steps }: ReadJob, change: Change, path: string): ReadJ
   }
 }
 
-/** What the strength of a material changes has been divided by it while the formula was read: that takes another document. */
+/** A strength is not among them: amounts of an active part were divided by it when the formula was read. */
 const limits: readonly MaterialField[] = ["temperatureFlash", "temperatureMax", "massFractionMax"];
 
 /** What holds a figure of a step to its bounds, as the documents do; a step may take no time. */

@@ -111,6 +111,7 @@ function carreau(sharpness: number | undefined, held: number | undefined): FlowF
     shapes: (min, max) => {
       // A bend takes more than a decade of rates: two times a decade miss none. No rheometer spans twenty decades.
       const times = Math.min(Math.ceil(2 * (Math.log10(max) - Math.log10(min))), 40) + 5;
+      // The middles of five equal parts of 0 to 1.
       const indices = Array.from({ length: 5 }, (_, k) => (2 * k + 1) / 10);
       return ladder(0.1 / max, 10 / min, times).flatMap((time) =>
         indices.flatMap((index) => bends.map((one) => [time, index, one])),

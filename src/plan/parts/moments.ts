@@ -25,7 +25,7 @@ export function filledAt(run: Run, which: WhichPack): number {
   return (which === "first-pack" ? before : after).temperature();
 }
 
-/** The moment that a pack is filled at the end of: the first as soon as filling begins. */
+/** The moment at whose end a pack is filled: of the first pack, the one before the filling. */
 export function filledAfter(run: Run, which: WhichPack): Moment {
   const filling = fillingOf(run);
   return (which === "first-pack" && run.moments[run.moments.indexOf(filling) - 1]) || filling;

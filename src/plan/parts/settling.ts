@@ -49,12 +49,7 @@ export function settlingOf(entering: Entering, which: WhichPack): Settling {
 
 /** The same, if a vessel that is warmed while it is drained warms what is left for the last pack as much as it can. */
 export function settlingAtWarmest(entering: Entering, which: WhichPack): Settling {
-  const isWarmed =
-    which === "last-pack" &&
-    otherwise(
-      () => fillingOf(entering.run).warmest !== undefined,
-      () => false,
-    );
+  const isWarmed = which === "last-pack" && entering.run.moments.some(({ warmest }) => warmest);
   return isWarmed ? settlingsOf(entering).warmest() : settlingOf(entering, which);
 }
 

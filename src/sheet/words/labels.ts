@@ -187,7 +187,7 @@ export const labels = {
   all: "all",
   throughTheNozzle: "through the nozzle of the pack",
   sparedOilsNote:
-    "Counted from charging to the last full pack, at the temperature of the mix, as a time at that of the room. The figures compare processes; they do not predict shelf life.",
+    "Counted from charging to the last full pack, at the temperature of the mix, and converted to a time at room temperature. The figures compare processes; they do not predict shelf life.",
   chargeOffTheHeatNote:
     "Ranked by Cox value × share × equivalent time that is saved by charging the oil off the heat. The maker decides from which figure on an oil has to wait.",
   speedsNote:
