@@ -16,10 +16,8 @@ import {
 } from "./contents.js";
 import { heatParts, meltingInOil } from "./heat-parts.js";
 import type { Job } from "./job.js";
-import { type Near, nearestReadings } from "./nearest-readings.js";
 import { emulsionCurveOf } from "./oil-laws.js";
-import type { Readings } from "./readings.js";
-import { type Shift, shifted } from "./shifted-readings.js";
+import { doseRead, type Near, nearestReadings, type Readings, type Shift, shifted } from "./readings.js";
 import { along, assume, type Cell, cell, otherwise, stated, unknown } from "./unknown.js";
 
 /** A law of temperature, and where it has a breakpoint [°C]. */
@@ -227,9 +225,11 @@ export class Charge {
       const { bench, formula } = this.job;
       const nearest = this.nearestReadings(direction);
       if (!nearest || !bench.viscosityShift || nearest.apart <= toleranceOf(bench)) return unknown("nothing-there");
-      const own = temperatureByDose(bench, this.dose(), direction === "cooling" ? "setsAt" : "dissolvesAt");
+      const which = direction === "cooling" ? "setsAt" : "dissolvesAt";
+      const own = temperatureByDose(bench, this.dose(), which);
       assume("viscosity-shifted-with-setting");
-      return shifted(nearest.reading, own.temperature, bench, formula.materials);
+      const read = temperatureByDose(bench, doseRead(nearest.reading, formula.materials), which);
+      return shifted(nearest.reading, read.temperature, own.temperature);
     });
   }
 

@@ -1,41 +1,34 @@
 import type { WeighedLot } from "../batch/index.js";
-import { copied } from "./copied.js";
 import type { NotKnown } from "./figure.js";
-import { namesOf } from "./job.js";
-import { notesOf } from "./notes/index.js";
-import { afterFillingOf, type PlanAfterFilling } from "./parts/after-filling.js";
-import { airOf, type PlanAir } from "./parts/air.js";
-import { allowancesOf, type Cost, costOfBatch, type Lots, lotsOf, type Weighing, weighingOf } from "./parts/batch.js";
-import { type Caution, cautionsOf } from "./parts/cautions.js";
-import { emulsionOf, type PlanEmulsion } from "./parts/emulsion.js";
-import { type Evaporation, evaporationOf } from "./parts/evaporation.js";
-import { fillingLimitsOf, type PlanFillingLimits } from "./parts/filling-limits.js";
-import { filmsOf, type PlanFilms } from "./parts/films.js";
-import { flowOf, type PlanFlow } from "./parts/flow.js";
-import { gelPointsOf, type PlanGelPoint } from "./parts/gel-points.js";
-import { allergensOf, listingNamesOf, type PlanAllergens } from "./parts/listed.js";
-import { type LotOrder, lotOrderOf } from "./parts/lot-order.js";
-import { type NaturalOrigin, naturalOriginOf } from "./parts/natural-origin.js";
+import type { PlanAfterFilling } from "./parts/after-filling.js";
+import type { PlanAir } from "./parts/air.js";
+import type { Cost, Lots, Weighing } from "./parts/batch.js";
+import type { Caution } from "./parts/cautions.js";
+import type { PlanEmulsion } from "./parts/emulsion.js";
+import type { Evaporation } from "./parts/evaporation.js";
+import type { PlanFillingLimits } from "./parts/filling-limits.js";
+import type { PlanFilms } from "./parts/films.js";
+import type { PlanFlow } from "./parts/flow.js";
+import type { PlanGelPoint } from "./parts/gel-points.js";
+import type { PlanAllergens } from "./parts/listed.js";
+import type { LotOrder } from "./parts/lot-order.js";
+import type { NaturalOrigin } from "./parts/natural-origin.js";
 import type { Note } from "./parts/note.js";
-import { oilLimitsOf, type PlanOilLimits } from "./parts/oil-limits.js";
-import { oxidationRankingOf, type RankedOil } from "./parts/oxidation-ranking.js";
-import { type PlanPacks, packsOf } from "./parts/packs.js";
-import { type PlanParticle, particlesOf } from "./parts/particles.js";
-import { pastesOf, type WeighingPaste } from "./parts/pastes.js";
-import { type PlanSamples, samplesIn } from "./parts/samples.js";
-import { type ScaleMetrics, scaleMetricsOf } from "./parts/scale.js";
-import { type Source, sourcesOf } from "./parts/sources.js";
-import { type PlanStability, stabilityOf } from "./parts/stability.js";
-import { type PlanStock, stockIn } from "./parts/stock.js";
-import { type MaterialExposure, thermalExposuresOf } from "./parts/thermal-exposure.js";
-import { type PlanStrength, type PlanYieldStress, strengthOf } from "./parts/trials.js";
-import { yieldStressFigure } from "./parts/yield-stress.js";
-import { questions } from "./questions/index.js";
-import { type Answer, answersTo } from "./questions/question.js";
-import type { Run } from "./state.js";
-import { keptWarmMax, type StepLimits, stepLimitsOf } from "./step-limits.js";
-import { type PlanStep, timelineOf } from "./timeline.js";
-import { orNotKnown, remembered, where } from "./unknown.js";
+import type { PlanOilLimits } from "./parts/oil-limits.js";
+import type { RankedOil } from "./parts/oxidation-ranking.js";
+import type { PlanPacks } from "./parts/packs.js";
+import type { PlanParticle } from "./parts/particles.js";
+import type { WeighingPaste } from "./parts/pastes.js";
+import type { PlanSamples } from "./parts/samples.js";
+import type { ScaleMetrics } from "./parts/scale.js";
+import type { Source } from "./parts/sources.js";
+import type { PlanStability } from "./parts/stability.js";
+import type { PlanStock } from "./parts/stock.js";
+import type { MaterialExposure } from "./parts/thermal-exposure.js";
+import type { PlanStrength, PlanYieldStress } from "./parts/trials.js";
+import type { Answer } from "./questions/question.js";
+import type { StepLimits } from "./step-limits.js";
+import type { PlanStep } from "./timeline.js";
 
 /** The run of a job: everything that stands on the batch sheet, in the units of the kernels, as numbers and codes. */
 export interface Plan {
@@ -114,62 +107,3 @@ export interface Plan {
   /** Where the figures of the documents come from. */
   readonly sources: readonly Source[];
 }
-
-/** The plan of a run. */
-export function planOf(run: Run, fingerprint: string): Plan {
-  return copied({ version: 1, fingerprint, ...foundIn(run) });
-}
-
-/** A run that nothing changes is planned once. */
-const foundIn = remembered((run: Run): Omit<Plan, "version" | "fingerprint"> => {
-  const { job } = run;
-  const { formula, process, vessel, pack, bench } = job;
-  const lotOrder = lotOrderOf(run);
-  const samples = samplesIn(run);
-  const pastes = pastesOf(run);
-  const [timeline, weighing] = [timelineOf(run), weighingOf(run)];
-  const answers = questions.flatMap((question) => answersTo(question, run));
-  return {
-    names: {
-      formula: formula.name,
-      process: process.name,
-      vessel: vessel.name,
-      ...(pack && { pack: pack.name }),
-      materials: namesOf(job),
-      listing: listingNamesOf(job),
-    },
-    lots: lotsOf(run),
-    weighing,
-    ...(pastes.length > 0 && { pastes }),
-    allowances: allowancesOf(run),
-    ...(samples.length > 0 && { samples }),
-    timeline,
-    stepLimits: stepLimitsOf({ timeline, weighing, answers }),
-    scale: scaleMetricsOf(run),
-    ...(lotOrder && { lotOrder }),
-    ...where("fillingLimits", () => fillingLimitsOf(run, keptWarmMax(answers))),
-    afterFilling: afterFillingOf(run),
-    ...(pack?.nominal && { packs: packsOf(run, pack.nominal) }),
-    ...(job.batch.stock && { stock: stockIn(run) }),
-    ...(job.stability && { stability: stabilityOf(run, job.stability) }),
-    particles: particlesOf(run),
-    gelPoints: gelPointsOf(run),
-    ...where("yieldStress", () => yieldStressFigure(run)),
-    ...(bench.strengthTrials && { strength: strengthOf(job) }),
-    ...(bench.flowCurve && { flow: flowOf(job) }),
-    films: filmsOf(run),
-    ...(process.air && { air: airOf(run) }),
-    thermalExposures: thermalExposuresOf(run),
-    oxidationRanking: oxidationRankingOf(run),
-    evaporation: evaporationOf(run),
-    ...oilLimitsOf(run),
-    allergens: allergensOf(job),
-    naturalOrigin: naturalOriginOf(job),
-    ...emulsionOf(run),
-    cost: orNotKnown(() => costOfBatch(run)),
-    answers,
-    notes: notesOf(run),
-    cautions: cautionsOf(run),
-    sources: sourcesOf(job),
-  };
-});

@@ -1,4 +1,4 @@
-import type { FormulaLine } from "../formula/index.js";
+import type { Formula, FormulaLine } from "../formula/index.js";
 import { type ViscosityLaw, viscosityBreakpoints, viscosityFunction } from "../laws/index.js";
 import { maxOf, minOf } from "../numeric/extremes.js";
 import type { Bench } from "./documents/bench.js";
@@ -39,19 +39,19 @@ export const viscosityLawOf: (readings: ViscosityReadings) => ViscosityLaw = rem
   },
 );
 
-/** All viscosity readings of the bench, ready to be asked. */
-export function readingsOf({
-  bench,
-  benchLines,
-}: {
+/** The bench's readings, and the formula that was on it. */
+interface OnBench {
   readonly bench: Bench;
   readonly benchLines: readonly FormulaLine[];
-}): readonly Readings[] {
+}
+
+/** All viscosity readings of the bench, ready to be asked. */
+export function readingsOf({ bench, benchLines }: OnBench): readonly Readings[] {
   return (bench.viscosities ?? []).map((reading) => compiledOf(reading)(benchLines));
 }
 
 /** What follows from the law of some readings. */
-export function alongLaw(
+function alongLaw(
   law: ViscosityLaw,
 ): Pick<Readings, "law" | "breakpoints" | "temperatureMin" | "temperatureMax" | "at"> {
   const temperatures = law.law === "readings" ? law.points.map((point) => point.temperature) : [];
@@ -65,7 +65,7 @@ export function alongLaw(
 }
 
 /** Stands among the shares of a reading for the gel former that it states, whichever material that is. */
-export const doseKey = "\u0000dose";
+const doseKey = "\u0000dose";
 
 /** One set of readings, ready to be asked: compiled once, whatever the formula of the run. */
 const compiledOf: (reading: ViscosityReadings) => (lines: readonly FormulaLine[]) => Readings = remembered(
@@ -91,4 +91,88 @@ function sharesOf(
   // The dose that a reading states goes by material when it is compared with a charge.
   if (gelFormer !== undefined) shares.set(doseKey, gelFormer);
   return shares;
+}
+
+/** What is in a vessel, as compositions are compared. */
+export interface Composition {
+  /** Share of each material [0 to 1]. */
+  readonly shares: ReadonlyMap<string, number>;
+  /** Share that is gel former [0 to 1]. */
+  readonly dose: number;
+}
+
+/** Readings, and by how much their composition differs from another. */
+export interface Near {
+  readonly reading: Readings;
+  /** Largest difference in the share of any material. */
+  readonly apart: number;
+}
+
+/** Of the viscosity readings in a direction those whose composition is nearest; none where nothing was read. */
+export function nearestReadings(
+  job: OnBench,
+  composition: Composition,
+  direction: Readings["direction"],
+): Near | undefined {
+  return readingsOf(job)
+    .filter((reading) => reading.direction === direction)
+    .map((reading) => ({ reading, apart: apart(composition, reading.shares) }))
+    .sort((one, other) => one.apart - other.apart)[0];
+}
+
+function apart({ shares: own, dose }: Composition, shares: ReadonlyMap<string, number>): number {
+  const read = shares.get(doseKey);
+  // A reading that states its own dose is not of the bench's formula: there its dose alone counts.
+  if (read !== undefined) return Math.abs(read - dose);
+  const keys = new Set([...own.keys(), ...shares.keys()]);
+  return Math.max(0, ...[...keys].map((key) => Math.abs((own.get(key) ?? 0) - (shares.get(key) ?? 0))));
+}
+
+/** Readings of another composition, shifted along the temperature. */
+export interface Shift {
+  readonly readings: Readings;
+  /** [K]. */
+  readonly by: number;
+  /** Where the composition that was read sets, or on heating dissolves [°C]. */
+  readonly from: number;
+}
+
+/** Molar gas constant [J/(mol·K)], exact since 2019; absolute zero [°C]. */
+const gasConstant = 8.31446261815324;
+const absoluteZero = -273.15;
+
+/** Gel former in the beaker of some readings [0 to 1]. */
+export function doseRead({ shares }: Readings, materials: Formula["materials"]): number {
+  const stated = shares.get(doseKey);
+  if (stated !== undefined) return stated;
+  return [...shares].reduce((sum, [key, share]) => (materials[key]?.function === "gel former" ? sum + share : sum), 0);
+}
+
+/** The same curve at temperatures that are so much higher. */
+function shiftedLaw(law: ViscosityLaw, by: number): ViscosityLaw {
+  switch (law.law) {
+    case "readings":
+      return {
+        law: "readings",
+        points: law.points.map(({ temperature, viscosity }) => ({ temperature: temperature + by, viscosity })),
+      };
+    // Andrade's law with another zero of temperature is that of Vogel, Fulcher and Tammann.
+    case "andrade":
+      return {
+        law: "vogel-fulcher-tammann",
+        lnFactor: Math.log(law.factor),
+        coefficient: law.activationEnergy / gasConstant,
+        temperatureVogel: absoluteZero + by,
+      };
+    case "vogel-fulcher-tammann":
+      return { ...law, temperatureVogel: law.temperatureVogel + by };
+    default:
+      return law;
+  }
+}
+
+/** Readings shifted from where their composition sets, or on heating dissolves, to where another does [°C]. */
+export function shifted(readings: Readings, from: number, to: number): Shift {
+  const by = to - from;
+  return { readings: { ...readings, ...alongLaw(shiftedLaw(readings.law, by)) }, by, from };
 }

@@ -1,10 +1,45 @@
 import { record } from "../guards.js";
+import { copied } from "./copied.js";
 import { fingerprint } from "./fingerprint.js";
+import { namesOf } from "./job.js";
 import * as known from "./known.js";
 import { inDocument } from "./masses.js";
-import { type Plan, planOf } from "./plan.js";
+import { notesOf } from "./notes/index.js";
+import { afterFillingOf } from "./parts/after-filling.js";
+import { airOf } from "./parts/air.js";
+import { allowancesOf, costOfBatch, lotsOf, weighingOf } from "./parts/batch.js";
+import { cautionsOf } from "./parts/cautions.js";
+import { emulsionOf } from "./parts/emulsion.js";
+import { evaporationOf } from "./parts/evaporation.js";
+import { fillingLimitsOf } from "./parts/filling-limits.js";
+import { filmsOf } from "./parts/films.js";
+import { flowOf } from "./parts/flow.js";
+import { gelPointsOf } from "./parts/gel-points.js";
+import { allergensOf, listingNamesOf } from "./parts/listed.js";
+import { lotOrderOf } from "./parts/lot-order.js";
+import { naturalOriginOf } from "./parts/natural-origin.js";
+import { oilLimitsOf } from "./parts/oil-limits.js";
+import { oxidationRankingOf } from "./parts/oxidation-ranking.js";
+import { packsOf } from "./parts/packs.js";
+import { particlesOf } from "./parts/particles.js";
+import { pastesOf } from "./parts/pastes.js";
+import { samplesIn } from "./parts/samples.js";
+import { scaleMetricsOf } from "./parts/scale.js";
+import { sourcesOf } from "./parts/sources.js";
+import { stabilityOf } from "./parts/stability.js";
+import { stockIn } from "./parts/stock.js";
+import { thermalExposuresOf } from "./parts/thermal-exposure.js";
+import { strengthOf } from "./parts/trials.js";
+import { yieldStressFigure } from "./parts/yield-stress.js";
+import type { Plan } from "./plan.js";
 import { fingerprintOfRun, preparedRun, type RunInput, runOf } from "./prepared-run.js";
+import { questions } from "./questions/index.js";
+import { answersTo } from "./questions/question.js";
 import { readJob } from "./read.js";
+import type { Run } from "./state.js";
+import { keptWarmMax, stepLimitsOf } from "./step-limits.js";
+import { timelineOf } from "./timeline.js";
+import { orNotKnown, remembered, where } from "./unknown.js";
 
 /**
  * Runs a job: formula, bench, batch, vessel, process and pack, from documents to everything that stands on the batch sheet.
@@ -121,3 +156,62 @@ export function runPrepared(input: RunInput): Plan {
   record(input, "input", known.runPrepared);
   return planOf(preparedRun(input), fingerprintOfRun(input));
 }
+
+/** The plan of a run. */
+function planOf(run: Run, fingerprint: string): Plan {
+  return copied({ version: 1, fingerprint, ...foundIn(run) });
+}
+
+/** A run that nothing changes is planned once. */
+const foundIn = remembered((run: Run): Omit<Plan, "version" | "fingerprint"> => {
+  const { job } = run;
+  const { formula, process, vessel, pack, bench } = job;
+  const lotOrder = lotOrderOf(run);
+  const samples = samplesIn(run);
+  const pastes = pastesOf(run);
+  const [timeline, weighing] = [timelineOf(run), weighingOf(run)];
+  const answers = questions.flatMap((question) => answersTo(question, run));
+  return {
+    names: {
+      formula: formula.name,
+      process: process.name,
+      vessel: vessel.name,
+      ...(pack && { pack: pack.name }),
+      materials: namesOf(job),
+      listing: listingNamesOf(job),
+    },
+    lots: lotsOf(run),
+    weighing,
+    ...(pastes.length > 0 && { pastes }),
+    allowances: allowancesOf(run),
+    ...(samples.length > 0 && { samples }),
+    timeline,
+    stepLimits: stepLimitsOf({ timeline, weighing, answers }),
+    scale: scaleMetricsOf(run),
+    ...(lotOrder && { lotOrder }),
+    ...where("fillingLimits", () => fillingLimitsOf(run, keptWarmMax(answers))),
+    afterFilling: afterFillingOf(run),
+    ...(pack?.nominal && { packs: packsOf(run, pack.nominal) }),
+    ...(job.batch.stock && { stock: stockIn(run) }),
+    ...(job.stability && { stability: stabilityOf(run, job.stability) }),
+    particles: particlesOf(run),
+    gelPoints: gelPointsOf(run),
+    ...where("yieldStress", () => yieldStressFigure(run)),
+    ...(bench.strengthTrials && { strength: strengthOf(job) }),
+    ...(bench.flowCurve && { flow: flowOf(job) }),
+    films: filmsOf(run),
+    ...(process.air && { air: airOf(run) }),
+    thermalExposures: thermalExposuresOf(run),
+    oxidationRanking: oxidationRankingOf(run),
+    evaporation: evaporationOf(run),
+    ...oilLimitsOf(run),
+    allergens: allergensOf(job),
+    naturalOrigin: naturalOriginOf(job),
+    ...emulsionOf(run),
+    cost: orNotKnown(() => costOfBatch(run)),
+    answers,
+    notes: notesOf(run),
+    cautions: cautionsOf(run),
+    sources: sourcesOf(job),
+  };
+});

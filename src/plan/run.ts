@@ -91,6 +91,7 @@ export function runSteps(job: Job, steps: readonly Step[], { scaled, weighed, mo
     get turns() {
       return turns();
     },
+    again: (others, own) => runSteps(job, others, { scaled, weighed: own, moments: [] }),
   };
 }
 

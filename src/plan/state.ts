@@ -156,4 +156,6 @@ export interface Run {
   readonly moments: readonly Moment[];
   /** Every stirred state, in order. */
   readonly turns: readonly Turn[];
+  /** Runs other steps over the same lot from an empty vessel, with what was weighed in other phases. */
+  readonly again: (steps: readonly Step[], weighed: readonly Content[]) => Run;
 }

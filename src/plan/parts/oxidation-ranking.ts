@@ -3,7 +3,6 @@ import { oxidationRanking, profileValues } from "../../oils/index.js";
 import type { Content } from "../contents.js";
 import type { NotKnown } from "../figure.js";
 import { settingMarginOf } from "../job.js";
-import { runSteps } from "../run.js";
 import type { Moment, Run } from "../state.js";
 import type { Step } from "../step-documents.js";
 import { by, either, otherwise, type Reason, Unknown, unknown, where } from "../unknown.js";
@@ -128,15 +127,13 @@ function offHeat(run: Run, material: Material): Pick<Heated, "equivalentTimeOffH
 }
 
 /** Runs the steps again with a material moved to a phase. */
-function waited(
-  { job, scaled, weighed: planned }: Run,
-  material: Material,
-  steps: readonly Step[],
-  phase: string,
-): ReturnType<typeof offHeat> {
-  const weighed = planned.map((content): Content => (content.material === material ? { ...content, phase } : content));
+function waited(planned: Run, material: Material, steps: readonly Step[], phase: string): ReturnType<typeof offHeat> {
+  const { job } = planned;
+  const weighed = planned.weighed.map(
+    (content): Content => (content.material === material ? { ...content, phase } : content),
+  );
   const charges = steps.filter((step) => !("phase" in step) || weighed.some((content) => content.phase === step.phase));
-  const run = runSteps(job, charges, { scaled, weighed, moments: [] });
+  const run = planned.again(charges, weighed);
   return inPhasesOf(job.formula.phases, () => ({
     equivalentTimeOffHeat: equivalentOf(run, material),
     ...where("setsIfOffHeat", () => sets(run, material)),

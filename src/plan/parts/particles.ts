@@ -1,15 +1,15 @@
 import type { Particle } from "../../formula/index.js";
 import { flakeOfVolume } from "../../particles/index.js";
-import { kriegerDoughertyViscosity, packedFraction, wettingOil } from "../../rheology/index.js";
+import { kriegerDoughertyViscosity, packedFraction } from "../../rheology/index.js";
 import type { AssumptionCode } from "../codes/assumptions.js";
 import type { LawCode } from "../codes/bases.js";
 import type { FieldCode } from "../codes/reasons.js";
-import { massOf } from "../contents.js";
 import type { Run } from "../state.js";
 import { by, otherwise, type Reason, where, withAssumed } from "../unknown.js";
 import { dragOf, type Entering, enteringIn } from "./entering.js";
 import { fillingTakesTime, heatOff, makesMelt, type WhichPack } from "./moments.js";
 import { timeOfPassing } from "./passing.js";
+import { wettingOilOf } from "./pastes.js";
 import { largestOf, massFractionBeyond, settlingOf } from "./settling.js";
 import { type LargestSuspended, largestSuspendedOf, yieldStressNeeded } from "./suspended.js";
 import { windowOf } from "./window.js";
@@ -27,12 +27,6 @@ function sizeOf({ diameter, thickness }: Particle): PlanParticle["size"] {
 function settledInto(entering: Entering, which: WhichPack): NonNullable<PlanParticle["settles"]> {
   const { inVessel, inPack } = settlingOf(entering, which)(largestOf(entering.particle));
   return { inVessel, ...where("inPack", inPack) };
-}
-
-/** Oil that wets a pigment, by its oil absorption [kg]. */
-export function wettingOilOf({ material, after }: Entering, oilAbsorption: number): number {
-  const massPigment = massOf(after.charge.contents.filter((content) => content.material === material));
-  return by("suspension-viscosity", () => wettingOil({ massPigment, oilAbsorption }), { of: material.key });
 }
 
 /** How many times thicker all particles make the melt, packed as the oil absorption of this one has it. */

@@ -1,9 +1,10 @@
 import { increment as decimal, multiple, stepsUp } from "../../numeric/decimal.js";
+import { wettingOil } from "../../rheology/index.js";
+import { massOf } from "../contents.js";
 import type { Moment, Run } from "../state.js";
-import { otherwise } from "../unknown.js";
+import { by, otherwise } from "../unknown.js";
 import { type Entering, enteringIn } from "./entering.js";
 import { type PartWeighing, weighedApart, weighedOn } from "./part-weighing.js";
-import { wettingOilOf } from "./particles.js";
 
 type LotLine = Run["scaled"]["lot"]["lines"][number];
 
@@ -40,6 +41,12 @@ export function pastesOf(run: Run): readonly WeighingPaste[] {
       ),
     );
   return made;
+}
+
+/** Oil that wets a pigment, by its oil absorption [kg]. */
+export function wettingOilOf({ material, after }: Entering, oilAbsorption: number): number {
+  const massPigment = massOf(after.charge.contents.filter((content) => content.material === material));
+  return by("suspension-viscosity", () => wettingOil({ massPigment, oilAbsorption }), { of: material.key });
 }
 
 /** The paste of one kind of particle, if it is made into one. */
