@@ -29,8 +29,10 @@ function figuresOf(formula: Formula): Readonly<Record<string, number>> {
   return figures;
 }
 
+const before = figuresOf(readFormula(own));
+
 function expectSame(document: FormulaDocument): void {
-  const [before, after] = [figuresOf(readFormula(own)), figuresOf(readFormula(document))];
+  const after = figuresOf(readFormula(document));
   expect(Object.keys(before).length).toBeGreaterThan(10);
   expect(Object.keys(after).sort()).toEqual(Object.keys(before).sort());
   for (const [name, figure] of Object.entries(before))
@@ -48,7 +50,7 @@ test("lines and phases in another order are the same formula", () => {
   );
   fc.assert(
     fc.property(phases.chain(shuffled), (order) => expectSame({ ...own, phases: order })),
-    { numRuns: 30 },
+    { numRuns: 10 },
   );
 });
 

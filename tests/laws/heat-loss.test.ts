@@ -60,6 +60,7 @@ test("every law loses nothing at the room's temperature, more the hotter it is, 
       expect(loss(25 + excess + more)).toBeGreaterThan(loss(25 + excess));
       expect(loss(25 - excess / 2)).toBeLessThan(0);
     }),
+    { numRuns: 100 },
   );
 });
 
@@ -118,7 +119,7 @@ test("a segment that cools by convection and radiation is what an ODE solver mak
       const [end] = march((_, [at]) => [(-duration * loss(at as number)) / heatCapacity], [85], 1, 1e-10);
       expect(Math.abs((end as number) - 40)).toBeLessThan(1e-6);
     }),
-    { numRuns: 40 },
+    { numRuns: 20 },
   );
 });
 

@@ -112,6 +112,7 @@ test("over a segment of cooling the heat lost is the heat given off, to 1e-10", 
       const given = mass * enthalpyBetween({ law, temperatureStart: 25, temperatureEnd: temperatureStart });
       expect(Math.abs(totals.heat / given - 1)).toBeLessThan(1e-10);
     }),
+    { numRuns: 60 },
   );
 });
 

@@ -71,6 +71,7 @@ test("a curve passes through all its readings, whatever their order, and finds t
         expect(Math.abs(temperatureAtViscosity({ law: of, viscosity }) - temperature)).toBeLessThan(1e-9);
       }
     }),
+    { numRuns: 50 },
   );
 });
 

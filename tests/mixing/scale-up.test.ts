@@ -5,6 +5,7 @@ import { describe, expect, test } from "vitest";
 import { between } from "../support/between.js";
 
 const off = (actual: number, expected: number) => Math.abs(actual / expected - 1);
+const few = { numRuns: 50 };
 const scales = between(1.5, 20);
 const vessel = { diameter: 0.15, level: 0.15 };
 
@@ -45,6 +46,7 @@ test("constant power per volume: speed goes as s to the −2/3 in turbulent flow
         1e-12,
       );
     }),
+    few,
   );
 });
 
@@ -67,6 +69,7 @@ test("constant Reynolds number: s to the −2, and −2/(2 − n) in a power-law
         off(kept("reynolds", s, { power: creeping, viscosity: 20, flowIndex: n }), s ** (-2 / (2 - n))),
       ).toBeLessThan(1e-11);
     }),
+    few,
   );
 });
 
@@ -79,6 +82,7 @@ test("tip speed goes as 1/s, shear rate and blend time stay with the speed, the 
       expect(off(kept("blend-time", s, { power: whirling, viscosity: 1e-3 }), 1)).toBeLessThan(1e-12);
       expect(kept("blend-time", 1.5, { power: creeping, viscosity: 50 })).toBe(1);
     }),
+    few,
   );
 });
 
@@ -111,6 +115,7 @@ test("a row keeps what it says, whatever it does to the rest", () => {
       }
       expect(plant.map((row) => row.criterion)).toContain("reynolds");
     }),
+    few,
   );
 });
 
@@ -192,6 +197,7 @@ test("a plant of the bench's shape is the same plant whichever way it is told", 
           expect(off(ratio, rows[i]?.ratios[name as keyof typeof row.ratios] ?? Number.NaN)).toBeLessThan(1e-9);
       });
     }),
+    few,
   );
 });
 

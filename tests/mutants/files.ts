@@ -24,7 +24,7 @@ export function testsOf(target: string, named: string | undefined): readonly str
   const rooms = [...new Set(filesIn(target).map((file) => file.split("/")[1] as string))];
   const paths = named?.split(",") ?? [
     ...rooms.map((room) => `tests/${room}`).filter((path) => existsSync(`${root}${path}`)),
-    ...(rooms.includes("plan") ? [] : ["tests/checks.test.ts", "tests/laws/band.test.ts"]),
+    ...(rooms.includes("plan") ? [] : ["tests/checks.test.ts", "tests/bands.test.ts"]),
   ];
   return [...new Set(paths.flatMap(walk))].filter((path) => path.endsWith(".test.ts"));
 }

@@ -1,6 +1,6 @@
 """Figures at extreme ratios and near equal ends, to 50 digits, where doubles lose theirs.
 
-python3 tests/references/extremes.py > tests/numeric/extremes.json (Debian: apt install python3-mpmath)
+python3 tests/references/extremes.py > tests/support/extremes.json (Debian: apt install python3-mpmath)
 
 Every input is a double, taken for exactly what it is. Each case says what could go wrong there, and how far our figure
 may be off, relative to the figure itself.
@@ -94,11 +94,11 @@ for size, ratio, bound, why in [
     (60.0, 1.0009765625, 1e-11, "a large sphere, indices a thousandth apart"),
     (200.0, 1.5, 1e-10, "a large sphere, far from the index outside"),
 ]:
-    case("mieEfficiency", {"size": size, "ratio": ratio}, mie(size, ratio), bound, why)
+    case("gel.mieEfficiency", {"size": size, "ratio": ratio}, mie(size, ratio), bound, why)
 
 # The normal distribution: tails, and both sides of where the form changes.
 for x in [-37.0, -20.0, -3.0000001, -2.9999999, -1e-9, 2.9999999]:
-    case("normalBelow", {"x": x}, ncdf(mpf(x)), 1e-13, "tails, and where the form changes")
+    case("numeric.normalBelow", {"x": x}, ncdf(mpf(x)), 1e-13, "tails, and where the form changes")
 
 # Student's t and F with many degrees of freedom, where logarithms of gamma functions of a million cancel.
 for t, degrees, bound in [(1e-6, 5.0, 1e-13), (40.0, 3.0, 1e-13), (2.0, 1e6, 2e-10), (6.0, 1e5, 2e-10), (1e8, 2.0, 1e-13)]:
@@ -108,11 +108,11 @@ for t, degrees, bound in [(1e-6, 5.0, 1e-13), (40.0, 3.0, 1e-13), (2.0, 1e6, 2e-
         # Integrated: the hypergeometric series of a million terms would not end soon.
         scale = exp(mp.loggamma((v + 1) / 2) - mp.loggamma(v / 2)) / sqrt(pi * v)
         value = 2 * scale * mp.quad(lambda z: exp(-(v + 1) / 2 * log1p(z * z / v)), [mpf(t), t + 4, t + 12, t + 40])
-    case("studentBeyond", {"t": t, "degrees": degrees}, value, bound, "many degrees of freedom, far tails")
+    case("numeric.studentBeyond", {"t": t, "degrees": degrees}, value, bound, "many degrees of freedom, far tails")
 for ratio, above, below in [(50.0, 2.0, 8.0), (1e-8, 4.0, 9.0), (3000.0, 1.0, 40.0)]:
     a, b, r = mpf(above), mpf(below), mpf(ratio)
     value = betainc(b / 2, a / 2, 0, b / (b + a * r), regularized=True)
-    case("fisherAbove", {"ratio": ratio, "above": above, "below": below}, value, 1e-13, "far tails")
+    case("numeric.fisherAbove", {"ratio": ratio, "above": above, "below": below}, value, 1e-13, "far tails")
 
 # The logarithmic mean of differences that all but agree, and that are far apart.
 for one, other, why in [
@@ -122,7 +122,7 @@ for one, other, why in [
     (-3.0, -5.0, "both below 0"),
 ]:
     a, b = mpf(one), mpf(other)
-    case("logMean", {"one": one, "other": other}, (a - b) / log(a / b), 1e-15 * 4, why)
+    case("heat.logMean", {"one": one, "other": other}, (a - b) / log(a / b), 1e-15 * 4, why)
 
 # A part of the normal distribution between places that all but agree, and far out.
 for low, high, bound, why in [
@@ -133,9 +133,9 @@ for low, high, bound, why in [
     a, b = mpf(low), mpf(high)
     density = lambda z: exp(-z * z / 2) / sqrt(2 * pi)
     part = ncdf(-a) - ncdf(-b)
-    case("truncated.share", {"from": low, "to": high}, part, bound, why)
+    case("packing.truncated.share", {"from": low, "to": high}, part, bound, why)
     mean = (density(a) - density(b)) / part
     if abs(low) != abs(high):
-        case("truncated.mean", {"from": low, "to": high}, mean, bound, why)
+        case("packing.truncated.mean", {"from": low, "to": high}, mean, bound, why)
 
 print(json.dumps({"library": "mpmath", "version": mpmath.__version__, "digits": mp.dps, "cases": cases}, indent=2))
