@@ -80,7 +80,7 @@ export function curveFit(fittable: Fittable, start: readonly number[]): CurveFit
       // What the step gained, in parts of what it would have gained had the values been linear.
       const gain = lowered ? (sumOfSquares - there) / (step?.projected ?? 0) ** 2 : 0;
       if (lowered) [parameters, left, sumOfSquares] = [tried, leftThere, there];
-      if (gain > 0.75) damping = damping < 1e-12 ? 0 : damping / 10;
+      if (gain > 0.75) damping /= 10;
       else if (gain < 0.25) damping = Math.max(damping * 4, 1e-9);
       if (damping > 1e14) return plain.projected <= rounding * size ? done : undefined;
     }

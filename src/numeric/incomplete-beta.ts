@@ -39,7 +39,6 @@ function fractionAt(x: number, a: number, b: number): number {
  */
 export function incompleteBeta(x: number, rest: number, a: number, b: number): number {
   if (x <= 0) return 0;
-  if (rest <= 0) return 1;
   const front = Math.exp(a * Math.log(x) + b * Math.log(rest) + logGamma(a + b) - logGamma(a) - logGamma(b));
   // Each side converges fast up to about its mean.
   return x < (a + 1) / (a + b + 2) ? (front * fractionAt(x, a, b)) / a : 1 - (front * fractionAt(rest, b, a)) / b;

@@ -65,7 +65,8 @@ export function leastSquares(columns: readonly Float64Array[], right: Float64Arr
         ((upper[j] as Float64Array)[k] as number) += share * length;
       }
     const kept = lengthOf(own);
-    if (!(kept > independence && length < Number.POSITIVE_INFINITY)) return undefined;
+    // Of a column whose length overflows, or that holds what is no number, nothing is kept or what is none.
+    if (!(kept > independence)) return undefined;
     divide(own, kept);
     basis.push(own);
     (upper[k] as Float64Array)[k] = kept * length;

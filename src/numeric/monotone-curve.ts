@@ -62,6 +62,6 @@ export function curvePlace(curve: MonotoneCurve, height: number): number {
   const last = x.length - 1;
   const near = height > (y[0] as number) ? last : 0;
   const beyond = height - (y[near] as number);
-  if (near === 0 ? beyond <= 0 : beyond >= 0) return (x[near] as number) + beyond / (slope[near] as number);
+  if (near === 0 || beyond >= 0) return (x[near] as number) + beyond / (slope[near] as number);
   return root((place) => curveAt(curve, place) - height, x[0] as number, x[last] as number, "place on the curve");
 }

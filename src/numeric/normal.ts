@@ -14,7 +14,7 @@ function above(x: number): number {
   if (x < 3) {
     let term = x;
     let sum = x;
-    for (let k = 3; Math.abs(term) > 1e-18 * Math.abs(sum); k += 2) {
+    for (let k = 3; term > 1e-18; k += 2) {
       term *= (x * x) / k;
       sum += term;
     }

@@ -105,8 +105,7 @@ export function integrate(
   const total = new Float64Array(count);
   const passed = new Float64Array(count);
   const scale = new Float64Array(count);
-  for (const { sums } of ahead)
-    for (let k = 0; k < count; k += 1) (scale[k] as number) += Math.abs(sums[row * k + 1] as number);
+  for (const { sums } of ahead) for (let k = 0; k < count; k += 1) (scale[k] as number) += sums[row * k + 1] as number;
   ahead.reverse();
   let halvings = 0;
   let edge = 1;
@@ -115,14 +114,14 @@ export function integrate(
     let resolved = true;
     for (let k = 0; k < count; k += 1) {
       // What halving has brought to light counts too.
-      scale[k] = Math.max(scale[k] as number, (passed[k] as number) + Math.abs(sums[row * k + 1] as number));
+      scale[k] = Math.max(scale[k] as number, (passed[k] as number) + (sums[row * k + 1] as number));
       const doubt = Math.abs(sums[row * k + 2] as number) + Math.abs(sums[row * k + 3] as number);
       if (doubt > finest * (scale[k] as number)) resolved = false;
     }
     if (resolved) {
       for (let k = 0; k < count; k += 1) {
         (total[k] as number) += sums[row * k] as number;
-        (passed[k] as number) += Math.abs(sums[row * k + 1] as number);
+        (passed[k] as number) += sums[row * k + 1] as number;
       }
       if (passedAt && to === edges[edge]) {
         passedAt[edge] = total[0] as number;

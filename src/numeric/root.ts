@@ -29,7 +29,7 @@ export function root(
   let valueHere = valueAt(high);
   if (valueFar === 0) return low;
   if (valueHere === 0) return high;
-  if (!(valueFar < 0 ? valueHere > 0 : valueHere < 0))
+  if (Math.sign(valueFar) * Math.sign(valueHere) !== -1)
     refuse("not-converged", path, `${valueFar} at ${low} and ${valueHere} at ${high}`, "opposite signs at both ends");
   let share = half;
   for (let step = 0; step < 400; step += 1) {

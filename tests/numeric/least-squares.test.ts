@@ -81,6 +81,7 @@ test("a curve is found again from a start far off", () => {
       expect(Math.abs((fit?.parameters[0] ?? 0) / a - 1)).toBeLessThan(1e-9);
       expect(Math.abs((fit?.parameters[1] ?? 0) / b - 1)).toBeLessThan(1e-9);
     }),
+    { numRuns: 60 },
   );
 });
 
@@ -96,6 +97,18 @@ test("Rosenbrock's valley is followed to its end", () => {
   expect(fit?.parameters[0]).toBeCloseTo(1, 12);
   expect(fit?.parameters[1]).toBeCloseTo(1, 12);
 });
+
+/** The angle of the place on a circle of radius 1 that lies closest to a point at 0.7 rad, so many radii from the middle. */
+function closest(distance: number, start: number): number | undefined {
+  return curveFit(
+    {
+      target: Float64Array.of(distance * Math.cos(0.7), distance * Math.sin(0.7)),
+      valuesAt: ([angle = 0]) => Float64Array.of(Math.cos(angle), Math.sin(angle)),
+      slopesAt: ([angle = 0]) => [Float64Array.of(-Math.sin(angle), Math.cos(angle))],
+    },
+    [start],
+  )?.parameters[0];
+}
 
 test("a valley without an end is known for one in a few steps, once what the values are linear in is settled", () => {
   // a (1 + (b x)²)^(−0.4) comes ever closer to a power of x as b grows, and never has a best b.
@@ -120,6 +133,65 @@ test("a valley without an end is known for one in a few steps, once what the val
   const straight = looks;
   curveFit(fittable, [1, 1]);
   expect(looks - straight).toBeGreaterThan(2 * straight);
+});
+
+test.each([0.6, 0.9, 1.3])(
+  "the closest place on a circle to a point at %d radii is found to the last digits",
+  (distance) => {
+    for (const start of [0.3, -1, 1.5]) expect(closest(distance, start)).toBeCloseTo(0.7, 12);
+  },
+);
+
+test("where the undamped step overshoots, the closest place is found as far as the sum of squares tells places apart", () => {
+  for (const distance of [1.9, 2.5, 3]) expect(closest(distance, 0.3)).toBeCloseTo(0.7, 6);
+});
+
+test("the unit of a parameter and that of the readings change nothing but the figures' unit", () => {
+  // Units that differ by powers of two, so that no digit is rounded otherwise.
+  const fit = (ofReadings: number, ofRate: number) => {
+    const target = Float64Array.from(rows, (x, i) => ofReadings * (5 * Math.exp(-0.4 * x) + (i % 2) / 8));
+    let looks = 0;
+    const own = decay(target);
+    const found = curveFit(
+      {
+        target,
+        valuesAt: ([a = 0, b = 0]) => {
+          looks += 1;
+          return own.valuesAt([a, b * ofRate]);
+        },
+        slopesAt: ([a = 0, b = 0]) => {
+          const [byFactor, byRate] = own.slopesAt([a, b * ofRate]) as [Float64Array, Float64Array];
+          return [byFactor, byRate.map((slope) => slope * ofRate)];
+        },
+      },
+      [ofReadings, 2 / ofRate],
+    );
+    return [(found?.parameters[0] ?? 0) / ofReadings, (found?.parameters[1] ?? 0) * ofRate, looks];
+  };
+  const plain = fit(1, 1);
+  expect(plain[0]).toBeGreaterThan(4);
+  for (const [ofReadings, ofRate] of [
+    [2 ** 30, 1],
+    [2 ** -30, 1],
+    [1, 2 ** 20],
+    [1, 2 ** -20],
+  ] as const)
+    expect(fit(ofReadings, ofRate)).toEqual(plain);
+});
+
+test("where no step has values a start is the end if it fits to a ten millionth, and else there is none", () => {
+  const alone = (start: number) =>
+    curveFit(
+      {
+        target: column(1),
+        valuesAt: ([a = 0]) => column(1, a === start ? a : Number.NaN),
+        slopesAt: () => [column(1)],
+      },
+      [start],
+    );
+  expect(alone(0.5)).toBeUndefined();
+  expect(alone(1 - 2e-7)).toBeUndefined();
+  expect(alone(1 - 0.5e-7)?.parameters[0]).toBe(1);
 });
 
 test("readings that do not tell the parameters apart, or a start without values, give no answer", () => {

@@ -17,6 +17,11 @@ test("a search in growing strides finds the root up or down, and asks no further
   );
 });
 
+test("a root at the very end of the way is found, up or down", () => {
+  expect(rootBeyond((x) => x - 23, 20, 23, "x", 1e-12)).toBe(23);
+  expect(rootBeyond((x) => 17 - x, 20, 17, "x", 1e-12)).toBe(17);
+});
+
 test("a function that stays below zero as far as it is looked for has no root", () => {
   expect(rootBeyond((x) => x - 2000, 0, 1000, "x", 1e-12)).toBeUndefined();
 });

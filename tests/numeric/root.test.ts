@@ -60,9 +60,18 @@ test("a coarse tolerance is kept and costs fewer steps", () => {
 });
 
 test.each([
-  ["no sign change", (x: number) => x * x + 1],
-  ["no number at an end", () => Number.NaN],
-  ["no number within", (x: number) => (x === 0 || x === 1 ? x - 0.5 : Number.NaN)],
-])("%s is said to be no root", (_name, of) => {
-  expect(() => root(of, 0, 1, "x")).toThrow(CalculationError);
+  ["above zero at both ends", (x: number) => x * x],
+  ["below zero at both ends", (x: number) => -x * x],
+  ["no number at the lower end", (x: number) => (x === 1 ? Number.NaN : x - 1.5)],
+  ["no number at the upper end", (x: number) => (x === 2 ? Number.NaN : x - 1.5)],
+  ["no number within", (x: number) => (x === 1 || x === 2 ? x - 1.5 : Number.NaN)],
+])("a function that is %s has no root, whichever end comes first", (_name, of) => {
+  expect(() => root(of, 1, 2, "x")).toThrow(CalculationError);
+  expect(() => root(of, 2, 1, "x")).toThrow(CalculationError);
+});
+
+test("a jump at all but nought has no last place to be found to, and needs a tolerance", () => {
+  const jump = (x: number) => (x < 1e-250 ? -1 : 1);
+  expect(() => root(jump, -1, 1, "x")).toThrow(expect.objectContaining({ code: "not-converged" }));
+  expect(Math.abs(root(jump, -1, 1, "x", 1e-12))).toBeLessThanOrEqual(1e-12);
 });

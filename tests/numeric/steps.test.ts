@@ -49,6 +49,15 @@ test("flat powers and jumps take no more than some twice the steps of bisection"
     expect(counted(of, 0, 1).calls).toBeLessThanOrEqual(110);
 });
 
+test("a root as flat as a cube's or steeper takes hardly more steps than the 47 of bisection, from either end", () => {
+  for (const [of, low, high] of [
+    [(x: number) => (x - 0.777) ** 3, 0, 1],
+    [(x: number) => x ** 19, -1, 4],
+  ] as const)
+    for (const { calls } of [counted(of, low, high, 1e-14), counted(of, high, low, 1e-14)])
+      expect(calls).toBeLessThanOrEqual(65);
+});
+
 test("the answer lies within the tolerance, of a jump as of a smooth function", () => {
   fc.assert(
     fc.property(between(0.01, 0.99), fc.constantFrom(0.2, 0.05, 1e-3), (place, tolerance) => {
@@ -109,6 +118,52 @@ test("a polynomial below the two highest that a panel sees is resolved at once, 
     expect(power(order - 3, order)).toMatchObject({ looks: order, total: expect.closeTo(0, 13) });
     for (const degree of [order - 2, order - 1]) expect(power(degree, order).looks).toBeGreaterThan(order);
   }
+});
+
+/** Legendre's polynomial of a degree, by its recurrence. */
+function legendre(degree: number, x: number): number {
+  let [own, before] = [1, 0];
+  for (let k = 1; k <= degree; k += 1) [own, before] = [((2 * k - 1) * x * own - (k - 1) * before) / k, own];
+  return own;
+}
+
+test("a panel is resolved once each of its two last Legendre coefficients is a ten thousand millionth of the whole", () => {
+  for (const order of [nodes.slim, nodes.narrow, nodes.wide])
+    for (const degree of [order - 2, order - 1]) {
+      const looksAt = (part: number) => {
+        let looks = 0;
+        integrate(
+          [-1, 1],
+          (x, values) => {
+            looks += 1;
+            values[0] = 0.5 + part * legendre(degree, x);
+          },
+          1,
+          "x",
+          order,
+        );
+        return looks;
+      };
+      expect(looksAt(0.98e-10)).toBe(order);
+      expect(looksAt(1.02e-10)).toBeGreaterThan(order);
+      expect(looksAt(-1.02e-10)).toBeGreaterThan(order);
+    }
+});
+
+test("what halving brings to light counts as part of the whole, beside which a later kink is small", () => {
+  let later = 0;
+  const [total = 0] = integrate(
+    [0, 1, 2],
+    (x, values) => {
+      if (x > 1) later += 1;
+      // A needle that the first look sees the foot of.
+      values[0] = x > 1 ? Math.abs(x - 1.3) : 1e14 * Math.exp(-(((x - 0.3) / 5e-3) ** 2));
+    },
+    1,
+    "x",
+  );
+  expect(total / (5e11 * Math.sqrt(Math.PI))).toBeCloseTo(1, 9);
+  expect(later).toBe(24);
 });
 
 test("what is small beside the whole need not be resolved, wherever in the whole it comes", () => {
