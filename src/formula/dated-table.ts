@@ -19,8 +19,8 @@ export function readDate(text: string, path: string): string {
 }
 
 function isLeapDay(text: string): boolean {
-  const [, year] = /^(\d{4})-02-29$/.exec(text) ?? [];
-  return Number(year) % 4 === 0 && (Number(year) % 100 !== 0 || Number(year) % 400 === 0);
+  const year = Number(text.slice(0, 4));
+  return /^\d{4}-02-29$/.test(text) && year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
 }
 
 /** A text that says something. */

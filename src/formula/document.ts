@@ -129,11 +129,11 @@ export class Findings {
       const path = keys.reduce(join, at) || "document";
       this.#take(faultOf(issue, path, String(keys.at(-1) ?? "document"), (name, known) => this.#nearest(name, known)));
       // An object of an unknown kind was not read: its fields are still the text of the document.
-      const unread = issue.type === "variant" && issue.expected !== "Object" ? keys.slice(0, -1) : keys;
+      const unread = isUnknownKind(issue) ? keys.slice(0, -1) : keys;
       if (unread.length === 0) nothing = true;
       else cut(cuts, unread);
     }
-    return nothing ? undefined : (without(output, cuts) as Draft<Read<T>>);
+    return nothing ? undefined : (without(output as object, cuts) as Draft<Read<T>>);
   }
 
   /** Runs a part of a reading and keeps its faults in place of throwing them; `at` stands in for the kernel's own path. */
@@ -174,6 +174,11 @@ interface Issue {
   readonly issues?: readonly unknown[] | undefined;
 }
 
+/** Whether an object was found to be of no known kind; else what stands in its place is no object at all. */
+function isUnknownKind({ type, expected }: Pick<Issue, "type" | "expected">): boolean {
+  return type === "variant" && expected !== "Object";
+}
+
 /** What an entry found and expected. */
 function faultOf(issue: Issue, path: string, name: string, near: typeof nearest): Fault {
   const { type, message, received, expected, input } = issue;
@@ -195,7 +200,8 @@ function faultOf(issue: Issue, path: string, name: string, near: typeof nearest)
   if (received === "undefined")
     return { path, found: "nothing", expected: `a value: the field ${name} is required`, rule: "missing" };
   const found = show(input);
-  if (type === "picklist" || type === "literal" || type === "variant") return notOneOf(path, input, String(expected));
+  const isWord = type === "picklist" || type === "literal" || isUnknownKind(issue);
+  if (isWord) return notOneOf(path, input, String(expected));
   if (type === "integer" || type === "finite" || type.endsWith("_value") || type.endsWith("_length"))
     return { path, found, expected: message, rule: "out-of-range", ...numbersOf(issue) };
   const words = { string: "text", boolean: "true or false", Object: "an object with named fields", Array: "a list" };
@@ -203,10 +209,10 @@ function faultOf(issue: Issue, path: string, name: string, near: typeof nearest)
   return { path, found, expected: wanted, rule: "wrong-type" };
 }
 
-/** A word that is none of those that are allowed, which the validator gives as `("share" | "mass")`. */
+/** A word that is none of those that are allowed, which the validator gives as `("share" | "mass")`, of kinds as `("share" | ("mass" | "parts"))`. */
 function notOneOf(path: string, input: unknown, expected: string): Fault {
-  const choices = expected.replace(/^\((.*)\)$/, "$1").split(" | ");
-  const allowed = choices.map((choice) => choice.replace(/^"(.*)"$/, "$1"));
+  const choices = [...expected.matchAll(/"[^"]*"|[^\s|()]+/g)].map(([choice]) => choice);
+  const allowed = choices.map((choice) => choice.replaceAll('"', ""));
   const near = typeof input === "string" ? nearest(input, allowed) : undefined;
   return {
     path,
@@ -221,7 +227,7 @@ function numbersOf({ type, input, requirement }: Issue): Pick<Fault, "parameters
   const end = { min_value: "min", gt_value: "min", max_value: "max", min_length: "min", max_length: "max" }[type];
   return {
     parameters: {
-      ...(typeof input === "number" && Number.isFinite(input) && { value: input }),
+      ...(Number.isFinite(input) && { value: input as number }),
       ...(Array.isArray(input) && { value: input.length }),
       ...(end !== undefined && { [end]: requirement }),
     },
@@ -244,11 +250,10 @@ function cut(cuts: Cuts, keys: readonly Key[]): void {
 }
 
 /** A copy without all that is cut, made in one pass. Members of lists leave a gap, so that places keep their number. */
-function without(value: unknown, cuts: Cuts): unknown {
-  if (typeof value !== "object" || value === null) return undefined;
+function without(value: object, cuts: Cuts): unknown {
   const inner = (key: Key, held: unknown): unknown => {
     const own = cuts.get(key);
-    return own === undefined ? held : own === "all" ? undefined : without(held, own);
+    return own === undefined ? held : own === "all" ? undefined : without(held as object, own);
   };
   if (Array.isArray(value)) return value.map((member, i) => inner(i, member));
   return Object.fromEntries(

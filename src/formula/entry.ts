@@ -153,13 +153,14 @@ export function kinds<T extends object>(
 
 type Form<T> = Entry<T> & { readonly entries: Readonly<Record<string, { readonly options?: readonly unknown[] }>> };
 
-/** The form of an object whose kind has several; undefined if it has one or none. */
+/** The form of an object's kind that has most of its fields; undefined if there is no such kind. */
 function formOf<T>(value: unknown, field: string, members: readonly Form<T>[]): Form<T> | undefined {
   if (typeof value !== "object" || value === null) return undefined;
   const kind: unknown = Reflect.get(value, field);
-  const forms = members.filter(({ entries }) => entries?.[field]?.options?.includes(kind));
+  const forms = members.filter(({ entries }) => entries[field]?.options?.includes(kind));
   const knownBy = ({ entries }: Form<T>): number => Object.keys(value).filter((key) => key in entries).length;
-  return forms.length > 1 ? forms.reduce((one, other) => (knownBy(other) > knownBy(one) ? other : one)) : undefined;
+  const [first, ...others] = forms;
+  return first && others.reduce((one, other) => (knownBy(other) > knownBy(one) ? other : one), first);
 }
 
 /** A quantity as text, read into the base unit of its dimension. Bounds are in that unit. */
@@ -197,13 +198,13 @@ function parsed<T>(parse: (written: string) => T, expected: string): GenericSche
 }
 
 /** Which bound a value is out of, in words. */
-function outOf(value: number, { min, max, above, below }: QuantityBounds): string | undefined {
-  if (above !== undefined && value <= above) return "a quantity above zero";
-  if (min !== undefined && value < min) {
-    return min === 0 ? "a quantity that is not negative" : `a quantity of at least ${min}`;
-  }
-  if (max !== undefined && value > max) return "a share of 100 % at most";
-  if (below !== undefined && value >= below) return "less than 100 %";
+function outOf(value: number, bounds: QuantityBounds): string | undefined {
+  const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY } = bounds;
+  const { above = Number.NEGATIVE_INFINITY, below = Number.POSITIVE_INFINITY } = bounds;
+  if (value <= above) return "a quantity above zero";
+  if (value < min) return min === 0 ? "a quantity that is not negative" : `a quantity of at least ${min}`;
+  if (value > max) return "a share of 100 % at most";
+  if (value >= below) return "less than 100 %";
   return undefined;
 }
 

@@ -58,7 +58,7 @@ export function checkMaterial(draft: Draft<Read<MaterialDocument>>, at: string, 
   if (indices) {
     const { of: _of, ...figures } = indices;
     const path = join(at, "indices");
-    if (Object.values(figures).every((value) => value === undefined) && !findings.holds(path))
+    if (Object.keys(figures).length === 0 && !findings.holds(path))
       findings.note(path, "no index", "at least one index; leave the field out where none is known", "missing");
   }
   checkWhole(draft.ingredients, join(at, "ingredients"), findings);
@@ -80,11 +80,12 @@ function checkParticle(
     );
   if (width !== undefined && thickness === undefined && !findings.holds(at))
     findings.note(join(at, "thickness"), undefined, "the thickness of the flake beside its width", "missing");
-  if (width !== undefined && thickness !== undefined && thickness > width)
-    findings.note(join(at, "thickness"), `${thickness} m`, `at most the width, ${width} m`);
+  const thick = thickness ?? 0;
+  if (thick > (width ?? Number.POSITIVE_INFINITY))
+    findings.note(join(at, "thickness"), `${thick} m`, `at most the width, ${width} m`);
   // As thick as wide, a disc is this much of the diameter of its sphere.
-  if (thickness !== undefined && diameter !== undefined && thickness > diameter * Math.cbrt(2 / 3))
-    findings.note(join(at, "thickness"), `${thickness} m`, `at most 0.87 of the diameter, ${diameter} m`);
+  if (thick > (diameter ?? Number.POSITIVE_INFINITY) * Math.cbrt(2 / 3))
+    findings.note(join(at, "thickness"), `${thick} m`, `at most 0.87 of the diameter, ${diameter} m`);
   if (thickness !== undefined && sphericity !== undefined)
     findings.note(join(at, "sphericity"), sphericity, "a flake's thickness or a grain's sphericity, not both");
   checkWhole(sizes, join(at, "sizes"), findings);

@@ -9,7 +9,7 @@ export interface Premix {
 /** Premixes that hold premixes are opened so many deep, which no formula comes near. */
 const depthMax = 100;
 
-/** The way round from a premix back to itself, `["blend", "stock", "blend"]`, or one that goes deeper than any is opened. */
+/** The way round from a premix back to itself, `["blend", "stock", "blend"]`, or one premix alone, which lies deeper than any is opened. */
 export function endlessWay(premixes: ReadonlyMap<string, Premix>): readonly string[] | undefined {
   const depths = new Map<string, number>();
   const trail: string[] = [];
@@ -32,7 +32,7 @@ export function endlessWay(premixes: ReadonlyMap<string, Premix>): readonly stri
     return depth;
   };
   for (const key of premixes.keys())
-    if (depthOf(key) === undefined) return trail.slice(Math.max(0, trail.indexOf(trail.at(-1) as string)));
+    if (depthOf(key) === undefined) return trail.slice(trail.indexOf(trail.at(-1) as string));
   return undefined;
 }
 
@@ -92,8 +92,7 @@ export function premixesOf(
     for (const { material, massFraction } of own) shares.set(material, (shares.get(material) ?? 0) + massFraction);
     for (const key of [...order].reverse())
       for (const { material, massFraction } of (premixes.get(key) as Premix).lines)
-        if (premixes.has(material))
-          shares.set(material, (shares.get(material) ?? 0) + (shares.get(key) as number) * massFraction);
+        shares.set(material, (shares.get(material) ?? 0) + (shares.get(key) as number) * massFraction);
     return order.flatMap((key): readonly FormulaPremix[] => {
       const share = shares.get(key) as number;
       const premix = premixes.get(key) as Premix;

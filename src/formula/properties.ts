@@ -101,8 +101,8 @@ export function checkProperties(draft: Draft<ReadMaterial>, at: string, findings
     else if (activationEnergy !== undefined && q10 !== undefined)
       findings.note(path, "activationEnergy and q10", "one of the two");
   }
-  const { from, to } = volatile?.antoine ?? {};
-  if (from !== undefined && to !== undefined && from >= to)
+  const { from = Number.NEGATIVE_INFINITY, to = Number.POSITIVE_INFINITY } = volatile?.antoine ?? {};
+  if (from >= to)
     findings.note(join(join(join(at, "volatile"), "antoine"), "to"), `${to} °C`, `above ${from} °C`, "contradiction", {
       value: to,
       min: from,

@@ -70,10 +70,8 @@ export function formulaFrom(draft: Draft<Read<FormulaDocument>>, at: string, fin
     }
 
   const known = new Set([...Object.keys(draft.materials ?? {}), ...Object.keys(draft.premixes ?? {})]);
-  const strengthOf = (line: Draft<LineDocument>): number =>
-    line.as === "active" && line.material !== undefined && Object.hasOwn(materials, line.material)
-      ? (materials[line.material] as Material).strength
-      : 1;
+  const strengthOf = ({ as, material = "" }: Draft<LineDocument>): number =>
+    as === "active" && Object.hasOwn(materials, material) ? (materials[material] as Material).strength : 1;
   const premixes = new Map<string, Premix>();
   for (const [key, premix] of Object.entries(draft.premixes ?? {})) {
     const path = join(join(at, "premixes"), key);
@@ -91,7 +89,7 @@ export function formulaFrom(draft: Draft<Read<FormulaDocument>>, at: string, fin
     });
   }
   const endless = endlessWay(premixes);
-  if (endless && endless.length > 1 && endless[0] === endless.at(-1))
+  if (endless && endless.length > 1)
     findings.note(join(at, "premixes"), endless.join(" → "), "premixes that do not contain themselves");
   else if (endless)
     findings.note(join(at, "premixes"), "premixes in premixes, more than 100 deep", "premixes at most 100 deep");

@@ -51,14 +51,15 @@ export function shares(
   const of = (basis: Amount["basis"]): readonly ReadLine[] => known.filter((line) => line.amount.basis === basis);
   const rests = of("rest");
   for (const extra of rests.slice(1))
-    findings.note(extra.path, "q.s.", `one q.s. line only (the first is ${rests[0]?.path})`);
+    findings.note(extra.path, "q.s.", `one q.s. line only (the first is ${(rests[0] as ReadLine).path})`);
   const measured = of("mass").length > 0 ? of("mass") : of("parts");
+  const measure = measured[0]?.amount.basis;
   if (of("mass").length > 0 && of("parts").length > 0)
     findings.note(path, "lines in masses beside lines in parts", "one of the two: nothing says what a part weighs");
   if (measured.length > 0 && rests.length > 0)
     findings.note(
       path,
-      `lines in ${measured[0]?.amount.basis} beside a q.s. line`,
+      `lines in ${measure} beside a q.s. line`,
       "all other lines in % or ppm where one line takes the rest",
     );
 
@@ -78,7 +79,7 @@ export function shares(
     if (measured.length > 0 && left <= 0)
       findings.note(
         path,
-        `shares that sum to ${total} and leave nothing for the lines in ${measured[0]?.amount.basis}`,
+        `shares that sum to ${total} and leave nothing for the lines in ${measure}`,
         "shares below 100 %",
       );
   }

@@ -53,6 +53,6 @@ export function unsoundness(document: unknown, pathOf: (keys: readonly (string |
 
 function keysOf(place: Place): readonly (string | number)[] {
   const keys: (string | number)[] = [];
-  for (let at: Place | undefined = place; at?.key !== undefined; at = at.within) keys.push(at.key);
+  for (let at = place; at.key !== undefined; at = at.within as Place) keys.push(at.key);
   return keys.reverse();
 }

@@ -46,7 +46,7 @@ describe("what is stated of a material is read into the units of the kernels", (
       melting: { temperatureOnset: 57, temperatureEnd: 63, latentHeat: 150_000 },
     });
     expect(read({ density: { value: "918 kg/m³", at: "20 °C" } })?.density).toMatchObject({ slope: 0 });
-    expect(read({ refractiveIndex: { value: 1.47, at: "20 °C" } })?.refractiveIndex).toEqual({
+    expect(read({ refractiveIndex: { value: 1.47, at: "20 °C" } })?.refractiveIndex).toStrictEqual({
       ...{ refractiveIndex: 1.47, temperature: 20 },
     });
     // Where no range is stated a material melts over 4 K.
@@ -125,6 +125,7 @@ describe("what is stated of a material is read into the units of the kernels", (
     const price = (text: string) => read({ price: text })?.price;
     expect(price("3 USD/g")).toEqual({ perKilogram: expect.closeTo(3000, 9), currency: "USD" });
     expect(price("5000 EUR / t")).toEqual({ perKilogram: 5, currency: "EUR" });
+    expect(price("5EUR/kg")).toEqual({ perKilogram: 5, currency: "EUR" });
     for (const wrong of ["12,50 EUR/kg", "12.50 €/kg", "12.50 EUR", "12.50 eur/kg", "EUR 5/kg", "5 EUR/L"])
       expect(faults({ price: wrong })).toHaveLength(1);
   });
@@ -151,6 +152,10 @@ describe("figures that do not fit one another are told where they stand", () => 
     expect(particle({})).toEqual([["particle", "missing"]]);
     expect(particle({ diameter: "1 mm", width: "1 mm", thickness: "0.1 mm" })).toEqual([["particle", "contradiction"]]);
     expect(particle({ width: "1 mm" })).toEqual([["particle.thickness", "missing"]]);
+    const found = (of: object) =>
+      faultsOf(document({ oil: { ...plain, particle: { density: "1.4 g/cm³", ...of } } })).map((fault) => fault.found);
+    expect(found({})).toEqual(["neither diameter nor width"]);
+    expect(found({ diameter: "1 mm", width: "1 mm", thickness: "0.1 mm" })).toEqual(["diameter and width"]);
     expect(particle({ width: "1 mm", thickness: "1 mm" })).toEqual([]);
     expect(particle({ width: "1 mm", thickness: "1.01 mm" })).toEqual([["particle.thickness", "contradiction"]]);
     // As thick as wide, a disc is 0.8736 of the diameter of its ball.
@@ -166,6 +171,7 @@ describe("figures that do not fit one another are told where they stand", () => 
     expect(sizes("50 %", "50.09 %")).toEqual([]);
     expect(sizes("50 %", "50.2 %")).toEqual([["particle.sizes", "contradiction"]]);
     expect(sizes()).toEqual([["particle.sizes", "out-of-range"]]);
+    expect(sizes("110 %", "-10 %")).toEqual([["particle.sizes[1].share", "out-of-range"]]);
     // One fault breeds no other.
     expect(particle({ diameter: "wide" })).toHaveLength(1);
   });
@@ -187,6 +193,8 @@ describe("figures that do not fit one another are told where they stand", () => 
       });
     expect(antoine("0 °C", "0.1 °C")).toEqual([]);
     expect(antoine("5 °C", "5 °C")).toEqual([["volatile.antoine.to", "contradiction"]]);
+    expect(antoine("warm", "5 °C")).toEqual([["volatile.antoine.from", "not-a-quantity"]]);
+    expect(antoine("5 °C", "warm")).toEqual([["volatile.antoine.to", "not-a-quantity"]]);
     expect(faults({ indices: { of: "active part" } })).toEqual([["indices", "missing"]]);
     expect(faults({ indices: { of: "active part", organic: 0 } })).toEqual([]);
     expect(faults({ indices: { of: "active part", organic: 1.1 } })).toEqual([["indices.organic", "out-of-range"]]);
@@ -215,7 +223,7 @@ describe("premixes", () => {
   const line = (material: string, amount: string) => ({ material, amount });
   const of = (premixes: object, ...lines: readonly object[]) =>
     document(materials, { premixes, phases: [{ name: "A", lines }] });
-  const stock = { name: "stock", lines: [line("wax", "1 part"), line("scent", "3 parts")] };
+  const stock = { name: "stock solution", lines: [line("wax", "1 part"), line("scent", "3 parts")] };
   const blend = { name: "blend", lines: [line("stock", "40 %"), line("oil", "60 %")] };
 
   test("are opened, and each says what it brings of a line and what it holds", () => {
@@ -229,7 +237,7 @@ describe("premixes", () => {
     expect(lines.filter(({ carrier }) => carrier).map(({ material }) => material)).toEqual(["oil"]);
     expect(premixes).toEqual([
       {
-        ...{ key: "stock", name: "stock", phase: "A", premixes: [] },
+        ...{ key: "stock", name: "stock solution", phase: "A", premixes: [] },
         lines: [
           { material: "wax", shareOfLine: expect.closeTo(1, 12) },
           { material: "scent", shareOfLine: expect.closeTo(1, 12) },
@@ -255,6 +263,7 @@ describe("premixes", () => {
     });
     const { lines, premixes } = readFormula(two);
     expect(premixes?.map(({ phase }) => phase)).toEqual(["A", "B"]);
+    expect(readFormula(two)).toMatchObject({ name: "trial", phases: ["A", "B"] });
     expect(lines.map(({ phase, material }) => `${phase} ${material}`)).toEqual([
       "A wax",
       "A scent",
@@ -299,9 +308,33 @@ describe("premixes", () => {
     expect(faultsOf(document(materials, { phases }))[0]).toMatchObject({ path: "phases[1].name", rule: "duplicate" });
   });
 
+  test("that take the rest bring no carrier, since none of their materials is one", () => {
+    const { lines } = readFormula(of({ stock }, line("oil", "30 %"), line("stock", "q.s.")));
+    expect(lines.map(({ material, carrier }) => [material, carrier])).toEqual([
+      ["oil", false],
+      ["wax", false],
+      ["scent", false],
+    ]);
+  });
+
+  test("of which nothing is left, or less than a double can hold of their lines, bring none", () => {
+    expect(readFormula(of({ stock }, line("oil", "100 %"), line("stock", "q.s."))).premixes).toEqual([]);
+    const inner = { name: "inner", lines: [line("wax", "1e-250 %"), line("scent", "q.s.")] };
+    const outer = { name: "outer", lines: [line("inner", "1e-250 %"), line("wax", "1e-250 %"), line("oil", "q.s.")] };
+    const { premixes } = readFormula(of({ inner, outer }, line("oil", "q.s."), line("outer", "1e-100 %")));
+    const shares = premixes?.flatMap((one) => [
+      ...one.lines.map(({ shareOfLine }) => shareOfLine),
+      ...one.premixes.map(({ shareOfPremix }) => shareOfPremix),
+    ]);
+    expect(premixes?.map(({ key }) => key)).toEqual(["outer"]);
+    for (const share of shares ?? []) expect(share).toBeGreaterThanOrEqual(0);
+  });
+
   test("without a q.s. line the largest line is the carrier", () => {
     const { lines } = readFormula(of({}, line("oil", "30 %"), line("wax", "45 %"), line("scent", "25 %")));
     expect(lines.map(({ carrier }) => carrier)).toEqual([false, true, false]);
+    const first = readFormula(of({}, line("oil", "q.s."), line("wax", "90 %")));
+    expect(first.lines.map(({ carrier }) => carrier)).toEqual([true, false]);
   });
 });
 
@@ -313,6 +346,10 @@ describe("faults say what was found and what the ends are, also as numbers", () 
     expect(fault({ refractiveIndex: { value: 0.9, at: "20 °C" } })?.parameters).toEqual({ value: 0.9, min: 1 });
     expect(fault({ refractiveIndex: { value: 3.1, at: "20 °C" } })?.parameters).toEqual({ value: 3.1, max: 3 });
     expect(fault({ inductionTimes: [] })?.parameters).toEqual({ value: 0, min: 1 });
+    const antoine = { logarithm: "decimal", a: 10, b: 1500, c: -40, from: "50 °C", to: "20 °C" };
+    expect(fault({ volatile: { molarMass: "18 g/mol", diffusivity: "2.5e-5 m²/s", antoine } })).toMatchObject({
+      ...{ found: "20 °C", expected: "above 50 °C", parameters: { value: 20, min: 50 } },
+    });
     expect(fault({ ageingKinetics: { reference: "20 °C", q10: 0 } })?.parameters).toEqual({ value: 0, min: 0 });
   });
 
@@ -377,7 +414,7 @@ describe("one fault breeds no other", () => {
     { material: "wax", amount: "20 %" },
     { material: "oil", amount: "q.s." },
   ];
-  const only = (of: object, path: string) => expect(faultsOf(of).map((fault) => fault.path)).toEqual([path]);
+  const only = (of: unknown, path: string) => expect(faultsOf(of).map((fault) => fault.path)).toEqual([path]);
 
   test("of a material or a premix that is at fault, of which a line speaks", () => {
     const phases = [{ name: "A", lines }];
@@ -390,6 +427,17 @@ describe("one fault breeds no other", () => {
     only(document({ oil: plain }, { phases, premixes: { wax: 5 } }), "premixes.wax");
     only(document({ oil: plain }, { phases, premixes: 5 }), "premixes");
     only({ ...document(materials, { phases }), materials: 5 }, "materials");
+    only(5, "document");
+    // Its strength still counts where its density is at fault, so that the sum comes out.
+    const weak = { ...plain, name: "wax", strength: "50 %", density: { value: "light", at: "20 °C" } };
+    const active = [
+      { material: "wax", amount: "10 %", as: "active" },
+      { material: "oil", amount: "80 %" },
+    ];
+    only(
+      document({ ...materials, wax: weak }, { phases: [{ name: "A", lines: active }] }),
+      "materials.wax.density.value",
+    );
     only(document({ oil: plain }, { phases }), "phases[0].lines[0].material");
   });
 
@@ -401,6 +449,22 @@ describe("one fault breeds no other", () => {
     only(of([{ amount: "20 %" }, lines[1]]), "phases[0].lines[0].material");
     only(of(lines, 5), "phases[0].name");
     only(document(materials, { phases: 5 }), "phases");
+    const nameless = { name: 5, lines };
+    expect(
+      faultsOf(
+        document(materials, {
+          phases: [
+            { ...nameless, lines: [lines[0]] },
+            { name: 5, lines: [lines[1]] },
+          ],
+        }),
+      ).map((fault) => fault.path),
+    ).toEqual(["phases[0].name", "phases[1].name"]);
+    // A phase without a name has all of its lines, of which the sum is judged.
+    expect(faultsOf(of([{ material: "oil", amount: "99 %" }], 5)).map((fault) => fault.path)).toEqual([
+      "phases[0].name",
+      "phases",
+    ]);
     only(document(materials, { phases: [5] }), "phases[0]");
     only(of([{ material: "wax", amount: "20 %", as: "dry" }, lines[1]]), "phases[0].lines[0].as");
   });

@@ -39,6 +39,12 @@ test("at equal active the active part is kept and the shares still sum to 1", ()
   expect(active).toBeCloseTo(0.2 * 0.012, 14);
 });
 
+test("at equal share every share stays as it was, however strong the materials are", () => {
+  const changed = replaceMaterial({ formula, material: "weak", by: "strong", at: "equal share" });
+  expect(changed.map(({ massFraction }) => massFraction)).toEqual(formula.lines.map((line) => line.massFraction));
+  expect(changed.map(({ material }) => material)).toEqual(["strong", "oil", "strong", "spare"]);
+});
+
 test("there and back again is where it was", () => {
   fc.assert(
     fc.property(fc.constantFrom("equal share" as const, "equal active" as const), (at) => {
