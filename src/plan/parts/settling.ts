@@ -12,7 +12,7 @@ import { byReadings, meltOf } from "./melt.js";
 import { fillingOf, lastState, type WhichPack } from "./moments.js";
 import { traceOf } from "./passing.js";
 import { keepsWarm, takenForGranted } from "./taken-for-granted.js";
-import { type Way, wayAlong } from "./way.js";
+import { coolsByItself, type Way, wayAlong } from "./way.js";
 
 /** How far particles of one size settle before the gel sets, downwards positive [m]; no further than vessel and pack are deep. */
 export interface Settled {
@@ -107,7 +107,11 @@ const waysBeforeOf: (entering: Entering) => readonly Way[] = remembered((enterin
     .slice(off + 1, Math.max(0, place))
     .filter(({ step }) => !stirs.has(step.do))
     .flatMap((moment): readonly Way[] => {
-      const trace = traceOf(moment.segments(), meltOf(after.charge).sets + cooled);
+      const { sets } = meltOf(after.charge);
+      const segments = moment.segments();
+      if (segments.every(coolsByItself))
+        return segments.flatMap((segment) => wayAlong(suspension, sets, segment, cooled));
+      const trace = traceOf(segments, sets + cooled);
       const temperatures = trace.temperatures.map((temperature) => temperature - cooled);
       return alongTrace(suspension, { times: trace.times, temperatures });
     });

@@ -28,7 +28,7 @@ export const tolerances: Readonly<Partial<Record<Answer["id"], Tolerance>>> & { 
   "particles-go-in": {
     relative: 3e-5,
     because:
-      "The way along a step that is stirred goes by 120 points of its cooling, in the script by 1,200: a thousandth of a kelvin.",
+      "The share of the volume that is particles counts at 20 °C here too, as for how far they settle: a thousandth of a kelvin.",
   },
   "particles-settle": {
     relative: 5e-4,
