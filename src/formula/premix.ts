@@ -13,15 +13,17 @@ const depthMax = 100;
 export function endlessWay(premixes: ReadonlyMap<string, Premix>): readonly string[] | undefined {
   const depths = new Map<string, number>();
   const trail: string[] = [];
-  /** How deep a premix goes; undefined, with the way in `trail`, where it has no end. */
+  /** How deep a premix goes, a material 0; undefined, with the way in `trail`, where it has no end. */
   const depthOf = (key: string): number | undefined => {
+    const premix = premixes.get(key);
+    if (!premix) return 0;
     const known = depths.get(key);
     if (known !== undefined) return known;
     const isRound = trail.includes(key);
     trail.push(key);
     if (isRound || trail.length > depthMax) return undefined;
     let depth = 0;
-    for (const part of premixes.get(key)?.lines ?? []) {
+    for (const part of premix.lines) {
       const own = depthOf(part.material);
       if (own === undefined) return undefined;
       depth = Math.max(depth, own + 1);

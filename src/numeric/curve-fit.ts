@@ -78,7 +78,7 @@ export function curveFit(fittable: Fittable, start: readonly number[]): CurveFit
       const there = squares(leftThere);
       lowered = there < sumOfSquares;
       // What the step gained, in parts of what it would have gained had the values been linear.
-      const gain = lowered ? (sumOfSquares - there) / (step?.projected ?? 0) ** 2 : 0;
+      const gain = lowered ? (sumOfSquares - there) / (step as LeastSquares).projected ** 2 : 0;
       if (lowered) [parameters, left, sumOfSquares] = [tried, leftThere, there];
       if (gain > 0.75) damping /= 10;
       else if (gain < 0.25) damping = Math.max(damping * 4, 1e-9);

@@ -48,9 +48,9 @@ test("a quantity is read in the unit of its dimension, and refused on the wrong 
 test("a quantity out of its bounds is told with its value and its bounds as numbers", () => {
   const parameters = (bounds: Parameters<typeof quantity>[1], written: string) =>
     read(quantity("massFraction", bounds), written).faults.map((fault) => [fault.rule, fault.parameters]);
-  expect(parameters({ min: 0, below: 1 }, "120 %")).toEqual([["out-of-range", { value: 1.2, min: 0, max: 1 }]]);
-  expect(parameters({ above: 0 }, "-5 %")).toEqual([["out-of-range", { value: -0.05, min: 0 }]]);
-  expect(parameters({ max: 1 }, "120 %")).toEqual([["out-of-range", { value: 1.2, max: 1 }]]);
+  expect(parameters({ min: 0, below: 1 }, "120 %")).toStrictEqual([["out-of-range", { value: 1.2, min: 0, max: 1 }]]);
+  expect(parameters({ above: 0 }, "-5 %")).toStrictEqual([["out-of-range", { value: -0.05, min: 0 }]]);
+  expect(parameters({ max: 1 }, "120 %")).toStrictEqual([["out-of-range", { value: 1.2, max: 1 }]]);
 });
 
 test("a text that is no quantity or no price is told by what reads it, and a number by what belongs there", () => {

@@ -23,7 +23,7 @@ const chain = (depth: number) => {
 
 test("premixes are opened a hundred deep, and refused where they go deeper", () => {
   expect(readFormula(chain(100)).lines).toMatchObject([{ material: "oil", massFraction: 1 }]);
-  for (const depth of [102, 10_000])
+  for (const depth of [101, 3000])
     expect(refusal(() => readFormula(chain(depth))).message).toContain("premixes at most 100 deep");
 });
 

@@ -251,6 +251,28 @@ describe("premixes", () => {
     ]);
   });
 
+  test("in premixes in premixes bring what each level passes on", () => {
+    const outer = { name: "outer", lines: [line("blend", "50 %"), line("stock", "10 %"), line("oil", "q.s.")] };
+    const { premixes } = readFormula(of({ outer, blend, stock }, line("outer", "50 %"), line("oil", "q.s.")));
+    // Of stock 0.5·0.5·0.4 comes by the blend and 0.5·0.1 by the outer one itself; of oil 0.5·0.5·0.6 and 0.5·0.4 of 0.85.
+    expect(premixes).toMatchObject([
+      { key: "stock", lines: [{ shareOfLine: expect.closeTo(1, 12) }, { shareOfLine: expect.closeTo(1, 12) }] },
+      {
+        key: "blend",
+        lines: [{ material: "oil", shareOfLine: expect.closeTo(0.15 / 0.85, 12) }],
+        premixes: [{ premix: "stock", shareOfPremix: expect.closeTo(2 / 3, 12) }],
+      },
+      {
+        key: "outer",
+        lines: [{ material: "oil", shareOfLine: expect.closeTo(0.2 / 0.85, 12) }],
+        premixes: [
+          { premix: "blend", shareOfPremix: expect.closeTo(1, 12) },
+          { premix: "stock", shareOfPremix: expect.closeTo(1 / 3, 12) },
+        ],
+      },
+    ]);
+  });
+
   test("that nobody uses, or of which nothing goes in, are not among those of a phase", () => {
     expect(readFormula(of({ blend, stock }, line("oil", "100 %"))).premixes).toEqual([]);
     expect(readFormula(document({ oil: plain }))).not.toHaveProperty("premixes");
@@ -284,8 +306,8 @@ describe("premixes", () => {
           { name: "p", lines: [line(i === deep - 1 ? "oil" : `p${i + 1}`, "100 %")] },
         ]),
       );
-    expect(faultsOf(of(nested(99), line("p0", "100 %")))).toEqual([]);
-    expect(faultsOf(of(nested(102), line("p0", "100 %")))[0]).toMatchObject({
+    expect(faultsOf(of(nested(100), line("p0", "100 %")))).toEqual([]);
+    expect(faultsOf(of(nested(101), line("p0", "100 %")))[0]).toMatchObject({
       path: "premixes",
       expected: "premixes at most 100 deep",
     });
@@ -472,6 +494,11 @@ describe("one fault breeds no other", () => {
   test("of names that the language keeps, which are told with all of their way", () => {
     const own = document({ ...materials, wax: { ...plain, sources: JSON.parse('{"constructor":"a book"}') } });
     expect(faultsOf(own)[0]?.path).toBe("materials.wax.sources.constructor");
+    // What else is wrong is told beside it.
+    expect(faultsOf({ ...own, name: 5 }).map((fault) => fault.path)).toEqual([
+      "materials.wax.sources.constructor",
+      "name",
+    ]);
   });
 
   test("of premixes that go round, of which the way in is no part", () => {

@@ -23,12 +23,14 @@ export type Reasons = Readonly<Record<string, string>>;
 /** The share of mutants that has to be killed in what was tried of a folder or file, texts aside. */
 export const minShares: Readonly<Record<string, number>> = {
   "src/exposure": 0.9,
+  "src/formula": 0.9,
   "src/gel": 0.9,
   "src/heat": 0.9,
   "src/labelling": 0.9,
   "src/laws": 0.9,
   "src/mixing": 0.9,
   "src/natural-origin": 0.9,
+  "src/numeric": 0.9,
   "src/oils": 0.9,
   "src/particles": 0.9,
   "src/rheology": 0.9,
