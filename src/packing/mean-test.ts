@@ -20,7 +20,7 @@ function meanFails(size: number, factor: number, excess: number): number {
   const width = 1 / Math.sqrt(2 * degrees);
   const [low, high] = [Math.max(0, 1 - 10 * width), 1 + 14 * width];
   const [share = 0] = integrate(
-    [low, (low + 1) / 2, 1, (1 + high) / 2, high],
+    [low, 1, high],
     (s, values) => {
       const density = Math.exp(log + (degrees - 1) * Math.log(s) - (degrees * s * s) / 2);
       values[0] = density * normalBelow(-scale * (excess + factor * s));
@@ -41,17 +41,14 @@ interface Known {
 
 /** How far z̄ + k s lies above −δ, in its own standard deviations, where so many packs of the sample are short. */
 function marginOf({ size, factor, short, rest }: Known, excess: number, count: number): number {
-  const over = (of: (part: Truncated) => number): number =>
-    (count > 0 ? count * of(short) : 0) + (count < size ? (size - count) * of(rest) : 0);
+  const over = (of: (part: Truncated) => number): number => count * of(short) + (size - count) * of(rest);
   const middle = over(({ powers }) => powers[0]) / size;
   const varianceOfMean = over(({ powers }) => powers[1] - powers[0] ** 2) / size ** 2;
   const square = size > 1 ? (over(({ powers }) => powers[1]) - size * (varianceOfMean + middle ** 2)) / (size - 1) : 1;
   const deviation = Math.sqrt(Math.max(square, 1e-12));
   const beta = size > 1 ? factor / (2 * deviation * (size - 1)) : 0;
   const variance = over((part) => quadraticOf(part, 1 / size, beta, middle).variance);
-  const ofSquare = size > 1 ? over((part) => quadraticOf(part, 0, 1 / (size - 1), middle).variance) : 0;
-  const meanDeviation = deviation - ofSquare / (8 * deviation ** 3);
-  return (middle + factor * meanDeviation + excess) / Math.sqrt(Math.max(variance, 1e-300));
+  return (middle + factor * deviation + excess) / Math.sqrt(Math.max(variance, 1e-300));
 }
 
 /**
@@ -69,9 +66,8 @@ export function meanPasses(
 ): (count: number) => number {
   const { size, factor } = sample;
   const exact = meanFails(size, factor, excess);
-  // Where the mean never or always fails there is nothing to share out; a strong factor of a few packs is far from normal.
+  // Where the mean never fails there is nothing to share out; a strong factor of a few packs is far from normal.
   if (exact < 1e-13) return () => 1;
-  if (exact > 1 - 1e-13) return () => 0;
   const margins: { readonly share: number; readonly margin: number }[] = [];
   for (let count = 0; count <= size; count += 1) {
     const share = shareOf(count);

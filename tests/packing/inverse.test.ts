@@ -21,5 +21,5 @@ undoes(
     return [targetFill({ ...pack, spread, shareRejectedMax }).mass, massFill];
   },
   1e-6,
-  40,
+  15,
 );

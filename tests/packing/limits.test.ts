@@ -109,6 +109,17 @@ test("packs that are all short for certain reject every batch, and packs of whic
   }
 });
 
+test("where all packs may be short and the mean may lie anywhere, a batch of short packs passes; one short pack too many fails", () => {
+  const share = (defectivesMax: number) =>
+    shareRejected({
+      ...{ ...pack, massFill: 0.04, spread: 1e-5 },
+      test: { ...plan, defectivesMax, mean: { sampleSize: 3, factor: 1e6 } },
+    });
+  // Three packs that are a million times closer to one another than usual are all that could fail.
+  expect(share(3)).toBeCloseTo(0, 4);
+  expect(share(2)).toBe(1);
+});
+
 /** Of a normal distribution: the share below z, as tables print it. */
 const below = { "-0.5": 0.308537538725987, "-1": 0.158655253931457, "-1.5": 0.0668072012688581 } as const;
 
@@ -266,6 +277,9 @@ test("a pack that is full to the last drop has no head space left to close or to
   expect(half).toEqual({
     ...{ volumeClosing: 0.5, volumeHot: 0.5, volumeFractionClosing: 0.5, volumeFractionHot: 0.5 },
     ...{ pressureHot: 101325, overpressureHot: 0 },
+  });
+  expect(headSpace({ ...jar, volumePack: 2, mass: 500 })).toMatchObject({
+    ...{ volumeClosing: 1.5, volumeHot: 1.5, volumeFractionClosing: 0.75, volumeFractionHot: 0.75 },
   });
   expect(() => headSpace({ ...jar, mass: 500, temperatureMax: 19 })).toThrow("temperatureMax");
   // All of the closing pressure may be vapour; then none of it is left to be warmed.

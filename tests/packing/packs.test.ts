@@ -138,3 +138,14 @@ test("two pours add up to the content, and the second one fits what the first ha
     ),
   );
 });
+
+test("a content that stands at the mark after one pour is no overflow, whatever the last bit says", () => {
+  fc.assert(
+    fc.property(between(1e-6, 1e-3), between(20, 90), (volumeMark, temperatureFill) => {
+      const massFill = fillMass({ volume: volumeMark, density, temperature: temperatureFill });
+      const pours = topUp({ massFill, volumeMark, density, temperatureFill, temperatureTopUp: temperatureFill });
+      expect(pours.massTopUp).toBe(0);
+      expect(Math.abs(pours.volumeLeft) / volumeMark).toBeLessThan(1e-15);
+    }),
+  );
+});

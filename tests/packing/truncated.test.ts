@@ -45,3 +45,28 @@ test("a quadratic of a standard normal has the mean and the variance of chi squa
     expect(variance).toBeCloseTo((alpha - 2 * beta * m) ** 2 + 2 * beta ** 2, 11);
   }
 });
+
+test("of any part, a quadratic has the mean and the variance that narrow slices of the part add up to", () => {
+  for (const [from, to] of [
+    [-1, 0.5],
+    [0.3, 2],
+    [-6, -1.5],
+  ] as const)
+    for (const [alpha, beta, m] of [
+      [1, 0.5, 0.7],
+      [0.2, -1, -0.4],
+    ] as const) {
+      const slices = Array.from({ length: 20_000 }, (_, i) => from + ((to - from) * (i + 0.5)) / 20_000);
+      const sum = (of: (z: number) => number) =>
+        slices.reduce((total, z) => total + of(z) * Math.exp((-z * z) / 2), 0) /
+        slices.reduce((total, z) => total + Math.exp((-z * z) / 2), 0);
+      const value = (z: number) => alpha * z + beta * (z - m) ** 2;
+      const { mean, variance } = quadraticOf(truncated(from, to), alpha, beta, m);
+      const expected = sum(value);
+      expect(mean).toBeCloseTo(expected, 7);
+      expect(variance).toBeCloseTo(
+        sum((z) => (value(z) - expected) ** 2),
+        7,
+      );
+    }
+});

@@ -36,6 +36,45 @@ def handbook():
     return [*({} for _ in range(11)), *({"test": {"mean": {"factor": student(0.975, n)}}} for n in (12, 24, 48))]
 
 
+def share_rejected(batches, excess, tolerable, size, most, factor, second=None, none_beyond_two=False):
+    """Draws samples and asks them the rules; `second` is from which count it is rejected at once, its size and its limit."""
+    random, rejected, left = np.random.Generator(np.random.SFC64(20261129)), 0, batches
+    upon, more, most_of_both = second or (0, 0, 0)
+    while left > 0:
+        drawn = min(left, 4_000_000 // (size + more))
+        first, then = random.standard_normal((drawn, size)), random.standard_normal((drawn, more))
+        short = (first < -excess - tolerable).sum(axis=1)
+        of_both = short + (then < -excess - tolerable).sum(axis=1)
+        few = (short <= most) | ((short < upon) & (of_both <= most_of_both))
+        mean = first.mean(axis=1) + factor * first.std(axis=1, ddof=1) >= -excess
+        twice = none_beyond_two & (first.min(axis=1) < -excess - 2 * tolerable)
+        rejected += drawn - np.count_nonzero(few & mean & ~twice)
+        left -= drawn
+    return rejected / batches
+
+
+@route("packing/share-rejected/drawn-20-opened")
+def drawn_opened():
+    """Four million samples of 20, of which one may be short; a mean 0.4 deviations below nominal."""
+    return share_rejected(4_000_000, -0.4, 2, 20, 1, 0.64)
+
+
+@route("packing/share-rejected/drawn-12-new-zealand")
+def drawn_new_zealand():
+    return share_rejected(4_000_000, -0.4, 2, 12, 0, 0.746)
+
+
+@route("packing/share-rejected/drawn-two-of-30")
+def drawn_two():
+    return share_rejected(2_000_000, -0.4, 2, 30, 1, 0.503, (3, 30, 4))
+
+
+@route("packing/share-rejected/drawn-strict-50")
+def drawn_strict():
+    """No allowance for the mean, and none short by two errors."""
+    return share_rejected(2_000_000, 0.2, 1.5, 50, 2, 0, none_beyond_two=True)
+
+
 @route("packing/spread-of-fill/by-pairs")
 def spread_of_fill():
     """Variance as the mean square of all differences of pairs, without a mean."""
