@@ -18,7 +18,8 @@ export interface Arrival {
  * Where a segment has come to after `duration`, by Newton's method on the duration, with the slope, which is the pace, taken
  * half-way along the step.
  *
- * Steps that leave the bracket, or that do not halve what is missing, give way to bisection.
+ * Steps that turn back too far, or that do not halve what is missing, give way to bisection; until a time too long is known, to
+ * twice the way so far.
  */
 export function march(track: Track, duration: number): Arrival {
   const { from, forward, limited, between, paceAt, temperatureOf } = track;
@@ -33,8 +34,7 @@ export function march(track: Track, duration: number): Arrival {
     const newton = missing / (paceAt(temperatureOf(position)) * forward);
     // What is left is spent on the spot, once neither a position nor the progress towards it can express it.
     const finest = 2e-16 * Math.max(1, Math.abs(position), progress);
-    if (Math.abs(newton) <= finest || high - low <= 1e-15 * low)
-      return { position, temperature: temperatureOf(position), rest: missing, near: 0 };
+    if (Math.abs(newton) <= finest) return { position, temperature: temperatureOf(position), rest: missing, near: 0 };
     if (progress === max && missing > 0) {
       // Over the exponential a rate that is linear in temperature has the mean of its ends, in these shares.
       const left = Math.exp(-newton);
@@ -44,13 +44,16 @@ export function march(track: Track, duration: number): Arrival {
     // The pace half-way is nearly the mean of the step: that one look saves an integral.
     const halfway = paceAt(temperatureOf(from + forward * Math.min(max, progress + newton / 2)));
     let next = Math.min(max, progress + missing / (halfway * forward));
-    if (high < Number.POSITIVE_INFINITY && (slow || !(next > low && next < high))) next = (low + high) / 2;
-    const spent = between(position, from + forward * next, 1)[0] as number;
-    slow = Math.abs(missing - spent) > Math.abs(missing) / 2;
-    missing -= spent;
-    progress = next;
-    if (missing > 0) low = next;
+    if (slow || next <= low)
+      next = high < Number.POSITIVE_INFINITY ? (low + high) / 2 : Math.max(next, Math.min(max, 2 * progress));
+    const over = (between(position, from + forward * next, 1)[0] as number) - missing;
+    slow = Math.abs(over) > Math.abs(missing) / 2;
+    if (over < 0) low = next;
     else high = next;
+    // The error of an integral goes with what it comes to: a step that is too long by more than the whole time is not taken.
+    if (over > duration) continue;
+    missing = -over;
+    progress = next;
   }
   return refuse("not-converged", "duration", duration, "a segment whose pace does not swing wildly");
 }

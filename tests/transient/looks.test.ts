@@ -1,6 +1,8 @@
+import fc from "fast-check";
 import { transientSegment } from "gelwright/transient";
 import { expect, test } from "vitest";
 import { timesOfPassing } from "../../src/transient/segment.js";
+import { between } from "../support/between.js";
 
 // Over ln|T − limit| a vessel that loses heat in proportion has the same pace everywhere: each panel is resolved as soon as
 // it has been looked at once, so that the looks tell the panels.
@@ -24,6 +26,44 @@ test("a stretch of one law is one panel: of 24 nodes, or of twelve where it is n
   expect(looksAt({ temperatureEnd: 77.9 }).looks).toBe(24);
   expect(looksAt({ temperatureEnd: 78.1 }).looks).toBe(12);
   expect(looksAt({ temperatureEnd: 85 }).looks).toBe(0);
+});
+
+const passing = (
+  temperatures: readonly number[],
+  change: object = {},
+  flow: (at: number) => number = (at) => -12 * (at - 20),
+) => {
+  let looks = 0;
+  const times = timesOfPassing(
+    {
+      temperatureStart: 85,
+      temperatureLimit: 20,
+      heatCapacity: 9e4,
+      heatFlow: (at: number) => {
+        looks += 1;
+        return flow(at);
+      },
+      ...change,
+    },
+    temperatures,
+  );
+  return { times, looks };
+};
+
+test("7 K and 1 K belong to the narrower panels, to the last digit", () => {
+  const straight = (temperatureEnd: number) => {
+    let looks = 0;
+    const heatFlow = () => {
+      looks += 1;
+      return 100;
+    };
+    transientSegment({ temperatureStart: 20, heatCapacity: 1000, heatFlow, temperatureEnd });
+    return looks;
+  };
+  expect([27, 27.001].map(straight)).toEqual([12, 24]);
+  const through = (step: number) =>
+    passing([20 + step, 20 + 2 * step], { temperatureStart: 20, temperatureLimit: undefined }, () => 100).looks;
+  expect([1, 1.001, 7, 7.001].map(through)).toEqual([12, 24, 24, 48]);
 });
 
 test("a breakpoint on the way parts it, one beyond it or at the room does not, and they may come in any order", () => {
@@ -96,6 +136,64 @@ test("a melting range is gone through in its time, from any side of it, up and d
   }
 });
 
+/** A melting range on the way from 110 °C to the room's 0 °C, which takes `factor` times the heat. */
+const ranges = fc.record({
+  from: between(20, 90),
+  width: between(0.1, 10),
+  factor: between(1.1, 1e4),
+  power: between(1.05, 1.8),
+  temperatureEnd: between(5, 109),
+});
+
+test("whatever heat a melting range takes, its end after a time is found, in some hundred looks", () => {
+  let most = 0;
+  let hottest = 0;
+  fc.assert(
+    fc.property(ranges, ({ from, width, factor, power, temperatureEnd }) => {
+      // Where the heat flow goes as a power of the excess over the room, so does the time, by one less.
+      const spent = (start: number, end: number) =>
+        start > end ? (2000 / (power - 1)) * (end ** (1 - power) - start ** (1 - power)) : 0;
+      const melted = spent(Math.min(110, from + width), Math.max(from, temperatureEnd));
+      const duration = spent(110, temperatureEnd) + (factor - 1) * melted;
+      let looks = 0;
+      const segment = transientSegment({
+        ...{ temperatureStart: 110, temperatureLimit: 0, duration, breakpoints: [from, from + width] },
+        heatCapacity: (at) => (at > from && at < from + width ? 1000 * factor : 1000),
+        heatFlow: (at) => {
+          looks += 1;
+          hottest = Math.max(hottest, at);
+          return -0.5 * at ** power;
+        },
+      });
+      most = Math.max(most, looks);
+      expect(Math.abs(segment.temperatureEnd - temperatureEnd)).toBeLessThan(1e-8);
+    }),
+    { numRuns: 300 },
+  );
+  expect(most).toBeLessThan(1500);
+  // What lies before the start is nobody's concern: a flow need not be known there.
+  expect(hottest).toBeLessThan(110 + 1e-9);
+});
+
+test("a step that goes too far by weeks leaves no trace: behind two melting ranges the end is as exact as ahead of them", () => {
+  const [power, limit] = [1.6, 150];
+  const spent = (from: number, to: number) =>
+    (2000 / (power - 1)) * ((limit - to) ** (1 - power) - (limit - from) ** (1 - power));
+  for (const [first, second] of [
+    [250, 3800],
+    [50, 1000],
+  ] as const)
+    for (const temperatureEnd of [60, 87, 120]) {
+      const segment = transientSegment({
+        ...{ temperatureStart: 15.01, temperatureLimit: limit, breakpoints: [20, 22] },
+        heatCapacity: (at) => 1000 * (at < 20 ? first : at < 22 ? second : 1),
+        heatFlow: (at) => 0.5 * (limit - at) ** power,
+        duration: first * spent(15.01, 20) + second * spent(20, 22) + spent(22, temperatureEnd),
+      });
+      expect(segment.temperatureEnd).toBeCloseTo(temperatureEnd, 9);
+    }
+});
+
 test("a melting range of 2 K that nobody named is found wherever it lies", () => {
   for (let from = 21; from < 86; from += 0.5) {
     const heatCapacity = (at: number) => (at > from && at < from + 2 ? 51_000 : 1000);
@@ -114,24 +212,6 @@ test("a flow of the wrong sense is refused by what it ought to do", () => {
   const still = { ...segment, temperatureLimit: 50, heatFlow: () => 100 };
   expect(() => transientSegment({ ...still, temperatureEnd: 60 })).toThrow("short of the limit, 50 °C");
 });
-
-const passing = (temperatures: readonly number[], change: object = {}) => {
-  let looks = 0;
-  const times = timesOfPassing(
-    {
-      temperatureStart: 85,
-      temperatureLimit: 20,
-      heatCapacity: 9e4,
-      heatFlow: (at: number) => {
-        looks += 1;
-        return -12 * (at - 20);
-      },
-      ...change,
-    },
-    temperatures,
-  );
-  return { times, looks };
-};
 
 test("temperatures are passed when the exponential passes them, one asked for twice at one time", () => {
   const temperatures = [85, 80, 60, 60, 45];
@@ -194,6 +274,9 @@ test("a charge that leaves its limit, or cools far below 0 °C without one, is n
     expect(temperatureEnd).toBeCloseTo(20 + 10 * Math.exp(duration / 100), 8);
     expect(transientSegment({ ...growing, temperatureEnd }).duration).toBeCloseTo(duration, 8);
   }
+  // Nor is one that leaves it from a thousandth of a kelvin.
+  const { temperatureEnd: away } = transientSegment({ ...growing, temperatureStart: 20.001, duration: 1000 });
+  expect((away - 20) / (0.001 * Math.exp(10))).toBeCloseTo(1, 9);
   const freezing = { temperatureStart: 10, heatCapacity: 1000, heatFlow: () => -100 };
   expect(transientSegment({ ...freezing, duration: 700 }).temperatureEnd).toBeCloseTo(-60, 9);
 });
