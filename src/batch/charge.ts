@@ -82,24 +82,21 @@ export function chargeFor(input: {
   for (const line of stock) line.perDelivered /= sum;
   const massOf = (line: { perDelivered: number; fixed: number }) => delivered * line.perDelivered + line.fixed;
 
-  const losses = takings(allowances, stock)
-    .slice()
-    .reverse()
-    .map(({ kind, called, at, amount, from }) => {
-      if (kind === "fixed") {
-        const present = from.reduce((mass, line) => mass + massOf(line), 0);
-        if (!(present > 0)) refuse("input", at, `a loss of ${amount} kg from lines without mass`, "lines with a share");
-        for (const line of from) line.fixed += amount * (massOf(line) / present);
-        return { mass: amount, massProportional: 0, massFixed: amount, ...called };
-      }
-      for (const line of from) {
-        line.perDelivered /= 1 - amount;
-        line.fixed /= 1 - amount;
-      }
-      const massProportional = delivered * (amount * total(from, "perDelivered"));
-      const massFixed = amount * total(from, "fixed");
-      return { mass: result(massProportional + massFixed, at), massProportional, massFixed, ...called };
-    });
+  const losses = [...takings(allowances, stock)].reverse().map(({ kind, called, at, amount, from }) => {
+    if (kind === "fixed") {
+      const present = from.reduce((mass, line) => mass + massOf(line), 0);
+      if (!(present > 0)) refuse("input", at, `a loss of ${amount} kg from lines without mass`, "lines with a share");
+      for (const line of from) line.fixed += amount * (massOf(line) / present);
+      return { mass: amount, massProportional: 0, massFixed: amount, ...called };
+    }
+    for (const line of from) {
+      line.perDelivered /= 1 - amount;
+      line.fixed /= 1 - amount;
+    }
+    const massProportional = delivered * (amount * total(from, "perDelivered"));
+    const massFixed = amount * total(from, "fixed");
+    return { mass: result(massProportional + massFixed, at), massProportional, massFixed, ...called };
+  });
 
   const charged = result(
     stock.reduce((mass, line) => mass + massOf(line), 0),

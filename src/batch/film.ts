@@ -100,7 +100,6 @@ export function filmAllowances(input: {
 
 /** The face of the bottom, less the wall that a flat-bottomed vessel would wet for what lies in it [m²]. */
 function areaBelowWall(diameter: number, bottom: VesselBottom | undefined): number {
-  if (bottom === undefined) return (Math.PI / 4) * diameter * diameter;
-  const { area, volume } = bottomGeometry({ vessel: { diameter, bottom } });
+  const { area, volume } = bottomGeometry({ vessel: { diameter, ...(bottom && { bottom }) } });
   return area - (4 * volume) / diameter;
 }

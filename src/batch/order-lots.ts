@@ -43,12 +43,7 @@ interface Placed {
   readonly from: number;
   readonly to: number;
   readonly needs: readonly string[];
-}
-
-/** A stretch of time in which something is occupied [s since the first day's work began]. */
-interface Occupied {
-  readonly from: number;
-  readonly to: number;
+  readonly alone: boolean;
 }
 
 /** Rounding in sums of durations is no overlap. */
@@ -102,17 +97,18 @@ export function orderLots(input: {
   const day = workingDay === undefined ? Number.POSITIVE_INFINITY : positive(workingDay, "workingDay");
   if (day < 60) refuse("input", "workingDay", day, "at least 60 s");
   const after = turnoversOf(record(turnover, "turnover"), counts);
-  const attended = Math.max(0, ...placed.map(({ to }, i) => (stages[i]?.alone === true ? 0 : to)));
-  const taken = new Map<string, Occupied[]>([...counts.keys()].map((key) => [key, []]));
+  const attended = Math.max(0, ...placed.map(({ alone, to }) => (alone ? 0 : to)));
+  const frees: Frees = new Map([...counts.keys()].map((key) => [key, []]));
   if (attended > day + hair) {
     const reason = `${attended} s of work on a lot do not fit a working day of ${day} s`;
     return { entries: [], days: 0, notFitting: Array.from({ length: lots }, (_, i) => ({ lot: i + 1, reason })) };
   }
+  const holds = holdsOf(placed, after);
   const entries: LotEntry[] = [];
   let earliest = 0;
   let days = 1;
   for (let lot = 1; lot <= lots; lot += 1) {
-    const begin = firstFit(placed, holdsOf(placed, after), taken, counts, { earliest, day, attended });
+    const begin = firstFit(holds, frees, counts, { earliest, day, attended });
     earliest = begin;
     const number = Number.isFinite(day) ? Math.floor((begin + hair) / day) : 0;
     const morning = number === 0 ? 0 : number * day;
@@ -125,8 +121,7 @@ export function orderLots(input: {
         start: result(Math.max(0, begin + from - morning), "start"),
         end: result(begin + to - morning, "end"),
       });
-    for (const { key, from, to } of holdsOf(placed, after))
-      taken.get(key)?.push({ from: begin + from, to: begin + to });
+    for (const { key, to } of holds) (frees.get(key) as number[]).push(begin + to);
   }
   return { entries, days, notFitting: [] };
 }
@@ -151,16 +146,17 @@ function placedOf(stages: readonly LotStage[], counts: ReadonlyMap<string, numbe
   let from = 0;
   return stages.map((stage, i) => {
     const at = `stages[${i}]`;
-    const { name, duration, needs = [], alone } = record(stage, at, known.lotStage);
+    const { name, duration, needs = [], alone = false } = record(stage, at, known.lotStage);
     if (typeof name !== "string") refuse("input", `${at}.name`, show(name), "a name");
-    if (alone !== undefined && typeof alone !== "boolean") refuse("input", `${at}.alone`, show(alone), "true or false");
+    if (typeof alone !== "boolean") refuse("input", `${at}.alone`, show(alone), "true or false");
     list(needs, `${at}.needs`).forEach((key, k) => {
       if (!counts.has(key)) refuse("input", `${at}.needs[${k}]`, show(key), "a key of resources");
     });
     if (alone && needs.length > 0)
       refuse("input", `${at}.needs`, `a list of ${needs.length}`, "none, for what runs on alone");
-    const placed = { name, from, to: result(from + notNegative(duration, `${at}.duration`), `${at}.duration`), needs };
-    from = placed.to;
+    const to = result(from + notNegative(duration, `${at}.duration`), `${at}.duration`);
+    const placed = { name, from, to, needs, alone };
+    from = to;
     return placed;
   });
 }
@@ -175,21 +171,22 @@ function holdsOf(placed: readonly Placed[], after: ReadonlyMap<string, number>) 
   });
 }
 
-/** The first begin at which a lot fits its day and finds all that it needs. */
+/** When each of what the lots so far needed is free again [s since the first day's work began]. */
+type Frees = ReadonlyMap<string, number[]>;
+
+/** The first begin, not before `earliest`, at which a lot fits its day and finds all that it needs. */
 function firstFit(
-  placed: readonly Placed[],
   holds: ReturnType<typeof holdsOf>,
-  taken: ReadonlyMap<string, readonly Occupied[]>,
+  frees: Frees,
   counts: ReadonlyMap<string, number>,
   { earliest, day, attended }: { readonly earliest: number; readonly day: number; readonly attended: number },
 ): number {
+  const freesOf = (key: string): readonly number[] => frees.get(key) as readonly number[];
+  // Lots are alike and begin one after another: what one of them holds as this one comes to it, it took before this one does.
   const isFree = (begin: number): boolean =>
-    holds.every(({ key, from, to }) => {
-      const overlapping = (taken.get(key) as readonly Occupied[]).filter(
-        (one) => one.from < begin + to - hair && one.to > begin + from + hair,
-      );
-      return busiest(overlapping, begin + from, begin + to) < (counts.get(key) as number);
-    });
+    holds.every(
+      ({ key, from }) => freesOf(key).filter((time) => time > begin + from + hair).length < (counts.get(key) as number),
+    );
   const inDay = (begin: number): number => {
     if (!Number.isFinite(day)) return begin;
     const morning = Math.floor((begin + hair) / day) * day;
@@ -199,21 +196,13 @@ function firstFit(
   let begin = inDay(earliest);
   while (!isFree(begin)) {
     const now = begin;
-    const frees = holds.flatMap(({ key, from }) => (taken.get(key) as readonly Occupied[]).map((one) => one.to - from));
-    const next = frees
+    const next = holds
+      .flatMap(({ key, from }) => freesOf(key).map((time) => time - from))
       .filter((time) => time > now + hair)
       .reduce((min, time) => Math.min(min, time), Number.POSITIVE_INFINITY);
     begin = inDay(next);
     if (!Number.isFinite(begin))
-      refuse("range", "stages", `${placed.length} stages`, "durations that can be told apart");
+      refuse("range", "stages", `${holds.length} things`, "durations that can be told apart");
   }
   return begin;
-}
-
-/** How many of some stretches there are at once between two times, at most. */
-function busiest(stretches: readonly Occupied[], from: number, to: number): number {
-  const moments = [from, ...stretches.map((one) => Math.max(from, one.from))].filter((moment) => moment < to);
-  const at = (moment: number): number =>
-    stretches.filter((one) => one.from <= moment + hair && one.to > moment + hair).length;
-  return Math.max(0, ...moments.map(at));
 }

@@ -46,7 +46,6 @@ export function readBatch(document: unknown): Batch {
 /** A batch of what was read: notes the faults of what needs several fields, and goes on. */
 export function batchFrom(draft: Draft<Read<BatchDocument>>, at: string, findings: Findings): Batch {
   const { density, lots, stock, tare = 0, weighingTolerance = usualTolerance } = draft;
-  const balances = (draft.balances ?? []).filter((balance) => balance !== undefined);
   const { packs }: Draft<Read<TargetFields>> = draft.target ?? {};
   if (lots !== undefined && packs !== undefined && lots > packs)
     findings.note(join(at, "lots"), lots, `no more lots than packs, ${packs}`, "out-of-range", {
@@ -64,7 +63,7 @@ export function batchFrom(draft: Draft<Read<BatchDocument>>, at: string, finding
     density,
     lots,
     allowances: (draft.allowances ?? []).flatMap((one) => (one ? [allowanceOf(one as Read<AllowanceDocument>)] : [])),
-    balances: balances as readonly Balance[],
+    balances: draft.balances as readonly Balance[],
     tare,
     tolerance: weighingTolerance,
     ...(stock && { stock: stock as readonly Stock[] }),

@@ -1,4 +1,4 @@
-import { refuse, wholeNumber } from "../guards.js";
+import { refuse } from "../guards.js";
 
 /** Equal lots, and what one of them is to bring. */
 export interface EqualLots {
@@ -18,7 +18,6 @@ export function inLots(massTarget: number, packs: number | undefined, lots: numb
 
 /** As many lots as were asked for; with packs no more than there are packs. */
 export function lotsAskedFor(lots: number, packs: number | undefined): number {
-  wholeNumber(lots, "lots", 1);
   if (packs !== undefined && lots > packs) refuse("input", "lots", lots, `no more lots than packs, ${packs}`);
   return lots;
 }
@@ -31,11 +30,10 @@ export function fewestWhole(
   fits: (massOfLot: number) => boolean,
 ): EqualLots {
   if (packs === undefined) return inLots(massTarget, packs, from);
-  if (from > packs || !fits(massTarget / packs))
+  if (!fits(massTarget / packs))
     refuse("unreachable", "packs", `a pack of ${massTarget / packs} kg`, "a vessel that takes what fills one pack");
-  for (let lots = from; lots < packs; lots++) {
-    const equal = inLots(massTarget, packs, lots);
-    if (fits(equal.massOfLot)) return equal;
-  }
-  return inLots(massTarget, packs, packs);
+  // As many lots as packs fit for certain.
+  let equal = inLots(massTarget, packs, from);
+  while (!fits(equal.massOfLot)) equal = inLots(massTarget, packs, equal.lots + 1);
+  return equal;
 }

@@ -10,6 +10,13 @@ test("a target is one amount: two are refused, and so is half of one", () => {
   expect(() => deliveredMass({ mass: 2, density: 900 } as never)).toThrow("no density beside a mass");
 });
 
+test("packs are worth their fill, by mass or by volume, and a fill by mass takes no density", () => {
+  expect(deliveredMass({ packs: 4, fillMass: 0.0125 })).toBe(0.05);
+  expect(deliveredMass({ packs: 4, fillVolume: 2e-5, density: 900 })).toBeCloseTo(0.072, 15);
+  expect(() => deliveredMass({ packs: 4, fillMass: 0.0125, density: 900 } as never)).toThrow("target.density");
+  expect(() => deliveredMass({ packs: 4, fillVolume: 2e-5 } as never)).toThrow("target.density");
+});
+
 test("a weighing tolerance holds the mass, is never tighter than the balance, and can be read off it", () => {
   fc.assert(
     fc.property(
@@ -77,7 +84,8 @@ test("losses are paid for: a kilogram delivered costs more than a kilogram charg
     perKilogram: 12.5,
     perPack: 0.125,
   });
-  expect(costOf({ lines, delivered: 32 })).not.toHaveProperty("perPack");
+  const { perPack, ...others } = cost;
+  expect(costOf({ lines, delivered: 32 })).toEqual(others);
 });
 
 test("a reconciliation closes: delivered, accounted for and unaccounted for make up the charge", () => {
@@ -96,6 +104,34 @@ test("a reconciliation closes: delivered, accounted for and unaccounted for make
       },
     ),
   );
+});
+
+test("each line is compared with its plan, and the batch with what came of it", () => {
+  const { lines, ...all } = reconcile({
+    lines: [
+      { name: "oil", planned: 36, actual: 35 },
+      { name: "wax", planned: 4, actual: 5 },
+    ],
+    delivered: 38,
+    accounted: [{ name: "samples", mass: 1.5 }],
+  });
+  expect(lines).toEqual([
+    { name: "oil", massFractionPlanned: 0.9, massFraction: 0.875, deviation: -1, deviationRelative: -1 / 36 },
+    { name: "wax", massFractionPlanned: 0.1, massFraction: 0.125, deviation: 1, deviationRelative: 0.25 },
+  ]);
+  expect(all).toEqual({ charge: 40, yield: 0.95, unaccounted: 0.5, unaccountedFraction: 0.0125 });
+});
+
+test("a reading at an end of its tolerance is within it, and the ends may be one", () => {
+  const within = (actual: number, min: number, max: number) =>
+    reconcile({
+      lines: [{ name: "oil", planned: 36, actual, tolerance: { min, max } }],
+      delivered: 30,
+      accounted: [],
+    }).lines[0]?.withinTolerance;
+  expect([35.7, 35.8, 36.1, 36.2].map((actual) => within(actual, 35.8, 36.1))).toEqual([false, true, true, false]);
+  expect(within(36, 36, 36)).toBe(true);
+  expect(() => within(36, 36.1, 36)).toThrow("lines[0].tolerance: found 36.1 to 36, expected min not above max");
 });
 
 test("a reading is within its tolerance or outside it; without a tolerance nothing is claimed", () => {

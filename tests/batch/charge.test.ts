@@ -96,6 +96,9 @@ test("what evaporates is charged above its share of the formula, and the rest is
   });
   expect(lines[0]?.massFraction).toBeGreaterThan(0.03);
   expect(lines[1]?.mass).toBe(48.5);
+  // 1.5 kg of volatile left over from nine tenths of it.
+  expect(lines[0]?.massFraction).toBeCloseTo(1.5 / 0.9 / (1.5 / 0.9 + 48.5), 15);
+  expect((lines[0]?.massFraction ?? 0) + (lines[1]?.massFraction ?? 0)).toBeCloseTo(1, 15);
 });
 
 test("the order of the process matters: samples drawn before the film cost more than after it", () => {

@@ -68,6 +68,11 @@ test("a lot that does not end within the working day begins the next morning, an
   expect(() => order(2, { workingDay: 59 })).toThrow("workingDay");
 });
 
+test("durations beyond what numbers hold are refused", () => {
+  const long = [{ name: "melt", duration: 1e308, needs: ["kettle"] }];
+  expect(() => order(2, { stages: long, turnover: { kettle: 1e308 } })).toThrow("durations that can be told apart");
+});
+
 test("stages, things and turnovers that do not fit one another are refused at their place", () => {
   const wrong = (change: object) => () => order(1, change);
   expect(wrong({ turnover: { mixer: 60 } })).toThrow("turnover.mixer");
@@ -108,6 +113,10 @@ test("a batch has as many lots as packs at most, balances that can weigh what th
   expect(samples({ stabilityTest: false })).toEqual(["allowances[0]"]);
   expect(samples({ packs: 3 })).toEqual([]);
   expect(samples({ stabilityTest: true })).toEqual([]);
+  expect(samples({ fillChecks: 2 })).toEqual([]);
+  expect(paths({ tare: "-1 g" })).toEqual(["tare"]);
+  expect(paths({ stock: [{ material: "oil", mass: "0 kg" }] })).toEqual([]);
+  expect(paths({ stock: [{ material: "oil", mass: "-1 kg" }] })).toEqual(["stock[0].mass"]);
   expect(paths({ target: { packs: 10, volume: "1 L" } })).toEqual(["target"]);
   expect(paths({ target: { fillVolume: "50 mL" } })).toEqual(["target"]);
   expect(readBatch({ ...batch, target: { packs: 10, fillVolume: "50 mL" } }).target).toEqual({ volume: 0.0005 });
@@ -201,6 +210,76 @@ test("a line stays within its limit, and the carrier takes what the others leave
   ).toEqual([0, 1]);
 });
 
+test("the carrier keeps a step at least and goes no higher than its limit; where it may not, another line goes up", () => {
+  const lines = (massMax: number) =>
+    [
+      [0.333, 0.1],
+      [0.333, 0.1],
+      [0.334, 0.001, { carrier: true, massMax }],
+    ] as const;
+  expect(masses(lines(0.35), 1.05)).toEqual([0.4, 0.3, 0.35]);
+  expect(masses(lines(0.349), 1.05)).toEqual([0.4, 0.4, 0.25]);
+  // Wax would rather go up, and would then leave nothing of the carrier.
+  expect(
+    masses([
+      [0.36, 0.1],
+      [0.04, 0.01, { carrier: true }],
+    ]),
+  ).toEqual([0.3, 0.1]);
+  expect(
+    masses([
+      [0.36, 0.1],
+      [0.05, 0.01, { carrier: true }],
+    ]),
+  ).toEqual([0.4, 0.01]);
+  expect(() =>
+    rounded([
+      [0.3, 0.1, { carrier: true }],
+      [0.3, 0.1, { carrier: true }],
+    ]),
+  ).toThrow("lines[1].carrier: found true, expected one carrier at most");
+});
+
+test("of two ways to one total the batch deviates least in the one taken, each line counted by its mass", () => {
+  // Line and carrier are 0.0055 and 0.006 kg above a step of 0.01 kg; one of them goes up.
+  expect(
+    masses(
+      [
+        [0.1055, 0.01],
+        [0.196, 0.01, { carrier: true }],
+        [0.1, 0.001],
+      ],
+      0.4,
+    ),
+  ).toEqual([0.1, 0.2, 0.1]);
+});
+
+test("a limit with room is no limit, and lines that differ by the last bit count as equal", () => {
+  expect(masses([[0.39, 0.1, { massMax: 0.4 }]])).toEqual([0.4]);
+  expect(masses([[3.9, 0.1, { massMax: 5 }]])).toEqual([3.9]);
+  expect(masses([[39, 10, { massMax: 45 }]])).toEqual([40]);
+  // 100 001 steps and the noise of a double do not go up a step.
+  expect(() => rounded([[10_000.100000000002, 0.1]], 10_000.2)).toThrow("a total out of reach");
+  const [mass, next] = [1000.05, 1000.0500000000002];
+  expect(
+    masses([
+      [mass, 0.1],
+      [next, 0.1],
+      [0.9, 0.0001],
+    ]),
+  ).toEqual([1000.1, 1000, 0.9]);
+});
+
+test("a total that the balances reach is on the grid, whatever the last bit of the sum says; the next above it is not", () => {
+  expect(
+    rounded([
+      [0.7, 0.1],
+      [0.1, 0.1],
+    ]),
+  ).toMatchObject({ total: 0.8, totalTarget: 0.7 + 0.1, onGrid: true });
+  expect(rounded([[0.75, 0.1]])).toMatchObject({ total: 0.8, onGrid: false });
+});
+
 test("a tolerance is a share of the mass, one step at least, on the display and within the limit", () => {
   const of = (mass: number, increment: number, relative: number, massMax?: number) =>
     weighingTolerance({ mass, increment, relative, ...(massMax !== undefined && { massMax }) });
@@ -241,6 +320,8 @@ test("a film is as thick as its yield stress holds against its weight, on the wa
     { kind: "proportional", name: "kettle", part: "wall", fraction: expect.closeTo(0.01, 15) },
     { kind: "fixed", name: "kettle", part: "bottom", mass: expect.closeTo((Math.PI / 4) * 0.16, 12) },
   ]);
+  expect(() => filmAllowances({ ...film, name: "" })).toThrow('name: found "", expected a name');
+  expect(() => filmAllowances({ ...film, name: 5 as never })).toThrow("name: found 5, expected a name");
   expect(() => filmAllowances({ ...film, thickness: 0.1 })).toThrow("a quarter of the diameter");
   expect(filmAllowances({ ...film, thickness: 0.0999 })).toHaveLength(2);
   for (const name of ["", "  "]) expect(() => filmAllowances({ ...film, name })).toThrow("name");

@@ -54,6 +54,11 @@ test("a batch is read into the units of the kernels, with the usual tolerance wh
   });
 });
 
+test("a batch without allowances has none", () => {
+  const { allowances, ...plain } = document;
+  expect(readBatch(plain)).toEqual({ ...readBatch(document), allowances: [] });
+});
+
 test("every fault is named at once, with its place", () => {
   const broken = {
     version: 2,
@@ -89,6 +94,16 @@ test("a target says one thing", () => {
   const one = "target: mass, or volume, or packs with fillMass, or packs with fillVolume";
   for (const target of [{}, { packs: 12 }, { fillMass: "12 g" }, { mass: "1 kg", packs: 12 }])
     expect(faultsOf({ ...document, target })).toEqual([one]);
+  const fault = (target: object) => {
+    try {
+      return readBatch({ ...document, target });
+    } catch (error) {
+      const [{ found, rule } = {}] = (error as CalculationError).faults;
+      return [found, rule];
+    }
+  };
+  expect(fault({})).toEqual(["nothing", "missing"]);
+  expect(fault({ mass: "1 kg", packs: 12 })).toEqual(["mass and packs", "contradiction"]);
   expect(faultsOf({ ...document, target: { packs: 2.5, fillMass: "12 g" } })).toHaveLength(1);
   expect(readBatch({ ...document, target: { packs: 4, fillMass: "12.5 g" } }).target).toEqual({ mass: 0.05 });
 });

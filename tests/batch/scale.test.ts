@@ -1,6 +1,6 @@
 import fc from "fast-check";
-import { type BatchDocument, deliveredFrom, readBatch, scaleFormula } from "gelwright/batch";
-import { type FormulaDocument, readFormula } from "gelwright/formula";
+import { type BatchDocument, deliveredFrom, readBatch, roundToBalances, scaleFormula } from "gelwright/batch";
+import { type FormulaDocument, type Material, readFormula } from "gelwright/formula";
 import { expect, test } from "vitest";
 import { allowances, balances } from "./workshop.js";
 
@@ -124,6 +124,90 @@ test("the cost counts every lot and is spread over what arrives; an unknown pric
   expect(scaleFormula({ formula: unpriced, batch, vessel: kettle, yieldStress: 12 }).cost).toEqual({
     notKnown: "no price: sunflower oil",
   });
+});
+
+test("prices of two currencies are not added up, and a material without an entry has no price", () => {
+  const of = (materials: object) =>
+    scaleFormula({
+      formula: { ...formula, materials: { ...formula.materials, ...materials } as typeof formula.materials },
+      batch,
+      vessel: kettle,
+      yieldStress: 12,
+    }).cost;
+  const price = { perKilogram: 9, currency: "USD" };
+  expect(of({ ester: { ...formula.materials["ester"], price } })).toEqual({ notKnown: "prices in EUR and USD" });
+  expect(of({ ester: undefined })).toEqual({ notKnown: "no price: ester" });
+});
+
+/** Weighed in 18.05 kg: 10.108 kg of oil on the floor scale in steps of 20 g, two esters on the bench scale in grams. */
+const threeLines = (more: object = {}) =>
+  scaleFormula({
+    formula: {
+      ...formula,
+      lines: [
+        { material: "light", phase: "A", massFraction: 0.17, carrier: true },
+        { material: "heavy", phase: "A", massFraction: 0.27, carrier: true },
+        { material: "oil", phase: "A", massFraction: 0.56, carrier: false },
+      ],
+      materials: Object.fromEntries(
+        ["light", "heavy", "oil"].map((key) => [key, { ...(formula.materials["oil"] as Material), key, ...more }]),
+      ),
+    },
+    batch: readBatch({
+      version: 1,
+      target: { mass: "18.05 kg" },
+      balances: [
+        { name: "bench", increment: "1 g", capacity: "8 kg", minimumWeight: "2 g" },
+        { name: "floor", increment: "20 g", capacity: "150 kg", minimumWeight: "2 kg" },
+      ],
+    }),
+  }).lot;
+
+test("of two lines that take the rest the larger one makes up the total", () => {
+  const { lines, total } = threeLines();
+  expect(total).toBe(18.05);
+  const off = lines.map(({ mass, massExact }) => Math.abs(mass - massExact));
+  expect(lines[2]?.mass).toBe(10.1);
+  expect(off[1]).toBeGreaterThan(0.007);
+  expect(off[0]).toBeLessThan(0.001);
+});
+
+test("a material above its limit is weighed as the formula says: whether it may be there is another question", () => {
+  const { lines } = threeLines({ massFractionMax: 0.25 });
+  expect(lines.map(({ mass }) => mass)).toEqual(threeLines().lines.map(({ mass }) => mass));
+  // Of the line below its limit no more is accepted than the limit.
+  expect(lines[0]?.tolerance.max).toBe(3.084);
+  expect(threeLines({ massFractionMax: 0.1701 }).lines[0]?.tolerance.max).toBe(3.07);
+});
+
+test("what is weighed is the smallest total that brings what was asked for: with a step less it would not", () => {
+  let more = 0;
+  fc.assert(
+    fc.property(
+      fc.double({ min: 5, max: 15, noNaN: true }),
+      fc.double({ min: 0.1, max: 0.5, noNaN: true }),
+      (target, volatile) => {
+        const allowances = [{ kind: "share" as const, name: "evaporation", fraction: 0.6, materials: ["water"] }];
+        const lines = [
+          { material: "water", phase: "A", massFraction: volatile, carrier: false },
+          { material: "oil", phase: "A", massFraction: 1 - volatile, carrier: false },
+        ];
+        const balance = { name: "scale", increment: 0.1, capacity: 60, minimumWeight: 0.2 };
+        const { lot, charge, massOfLot } = scaleFormula({
+          formula: { ...formula, lines, materials: {} },
+          batch: { target: { mass: target }, allowances, balances: [balance], tare: 0, tolerance: 0.1 },
+        });
+        expect(lot.delivered).toBeGreaterThanOrEqual(massOfLot * (1 - 1e-12));
+        const exact = charge.lines.map(({ name, mass }) => ({ name, mass, increment: 0.1 }));
+        const smaller = roundToBalances({ lines: exact, totalMin: lot.total - 0.1 }).lines;
+        if (lot.onGrid || lot.total - 0.1 < charge.total) return;
+        more += 1;
+        const lost = [{ kind: "proportional" as const, name: "evaporation", fraction: 0.6, lines: ["A: water"] }];
+        expect(deliveredFrom({ charge: smaller, allowances: lost }).mass).toBeLessThan(massOfLot);
+      },
+    ),
+  );
+  expect(more).toBeGreaterThan(5);
 });
 
 test("every line that no balance can weigh is named at once", () => {
