@@ -6,6 +6,9 @@ import type { Outcome, State } from "./state.js";
 import { stirringPower } from "./stirred.js";
 import { by, type Cell, cell, otherwise, unknown, withAssumed } from "./unknown.js";
 
+/** What the vessel goes through, with all that it rests on. */
+type Stretch = Outcome & Required<Pick<Outcome, "basis" | "assumptions">>;
+
 /** A balance with the heat of the stirrer between two temperatures; where its power is not known it is left out, and said to be. */
 export function withStirring(
   balance: Balance,
@@ -41,7 +44,7 @@ export function withStirring(
 export function until(
   temperatureEnd: Cell<number>,
   balance: Cell<Balance>,
-): Pick<Outcome, "duration" | "segments" | "basis" | "assumptions"> {
+): Pick<Stretch, "duration" | "segments" | "basis" | "assumptions"> {
   const segment = cell(
     (): VesselSegment => ({ kind: "vessel", ...balance().vessel, temperatureEnd: temperatureEnd() }),
   );
@@ -81,7 +84,7 @@ export function durationEnds(
  * The vessel stands or is stirred for a while: on the heat it is held, off it it cools, against what stirring gives, and
  * with what a warm jacket passes.
  */
-export function wait(state: State, duration: Cell<number>, speed?: Cell<number>, warmed?: Cell<Warmth>): Outcome {
+export function wait(state: State, duration: Cell<number>, speed?: Cell<number>, warmed?: Cell<Warmth>): Stretch {
   const room = state.charge.job.process.room;
   const still = cell((): boolean => {
     // What is at the room's temperature and is not stirred stays so.
@@ -93,6 +96,7 @@ export function wait(state: State, duration: Cell<number>, speed?: Cell<number>,
       temperature: state.temperature,
       segments: cell(() => heldAt(state.temperature(), duration())),
       basis: () => [{ kind: "law", key: "held-by-the-heater" }],
+      assumptions: () => [],
     };
   const run = cell(() => {
     const temperature = state.temperature();

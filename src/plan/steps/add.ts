@@ -89,7 +89,7 @@ interface Planned extends Omit<Schedule, "rows"> {
 function scheduleOf(step: Step, state: State, oil: readonly Content[], work: Work, speedAt: SpeedAt): Planned {
   const { job, scaled, speed } = work;
   const { charge } = state;
-  const from = speed ? (step.speeds ?? []).map(({ fromOil }) => fromOil) : [];
+  const from = (step.speeds ?? []).map(({ fromOil }) => fromOil);
   const emulsion = stated(job.bench.emulsion, "bench-emulsion");
   const { share } = oilLawsOf(job.bench);
   const form = step.additions ?? (share ? "largest" : "as at the bench");

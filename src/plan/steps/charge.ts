@@ -33,11 +33,11 @@ export const charge: StepKind<ChargeDocument> = {
     return {
       ...stood,
       charge: mixed,
-      basis: () => [{ kind: "law", key: "mixing-temperature" }, ...(stood.basis?.() ?? [])],
+      basis: () => [{ kind: "law", key: "mixing-temperature" }, ...stood.basis()],
       assumptions: () => [
         "no-loss-while-charging",
         ...(job.vessel.wall || before.contents.length === 0 ? [] : (["vessel-wall-left-out"] as const)),
-        ...(stood.assumptions?.() ?? []),
+        ...stood.assumptions(),
       ],
     };
   },

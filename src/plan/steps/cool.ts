@@ -84,8 +84,8 @@ export const cool: StepKind<CoolDocument> = {
         }, asked);
       }),
       segments: cell(() => (isThere() ? [] : run.segments())),
-      basis: () => (isThere() ? [] : (run.basis?.() ?? [])),
-      assumptions: () => (isThere() ? [] : (run.assumptions?.() ?? [])),
+      basis: () => (isThere() ? [] : run.basis()),
+      assumptions: () => (isThere() ? [] : run.assumptions()),
       reaches: { direction: "cooling", asked, reached: () => asAsked(reached, asked) },
     };
 

@@ -49,7 +49,7 @@ export const fill: StepKind<FillDocument> = {
     return {
       ...stood,
       assumptions: cell(() => [
-        ...(stood.assumptions?.() ?? []),
+        ...stood.assumptions(),
         ...(otherwise(changes, () => false) ? (["vessel-full-while-filling"] as const) : []),
       ]),
       ...((speed || jacketAt !== undefined) && {

@@ -52,7 +52,7 @@ export const heat: StepKind<HeatDocument> = {
           () => {
             const short = otherwise(
               () => reached() < to,
-              () => temperatureMax !== undefined && temperatureMax <= to,
+              () => (temperatureMax ?? Number.POSITIVE_INFINITY) <= to,
             );
             if (short) run.duration();
             return to;
@@ -61,8 +61,8 @@ export const heat: StepKind<HeatDocument> = {
         );
       }),
       segments: cell(() => (isThere(there) ? [] : run.segments())),
-      basis: () => (isThere(there) ? [] : (run.basis?.() ?? [])),
-      assumptions: () => (isThere(there) ? [] : (run.assumptions?.() ?? [])),
+      basis: () => (isThere(there) ? [] : run.basis()),
+      assumptions: () => (isThere(there) ? [] : run.assumptions()),
       reaches: {
         direction: "heating",
         asked: () => to,
@@ -111,16 +111,18 @@ function heaterOf(
   const law = { kind: "law", key: "heater-limited-by-its-temperature" } as const;
   const isHotter = temperatureMax > max;
   const isColder = Math.min(temperature(), temperatureEnd) < min;
-  if (sure === "max" && isHotter) return { source: { kind: "power", power }, basis: [law], assumptions: [] };
   if (sure === "min" && isColder) unknown("outside-range", { law: "viscosity", field: "bench-viscosities" });
   return {
-    source: {
-      kind: "medium",
-      temperature: temperatureMax,
-      conductance:
-        inside.stated === undefined ? (at) => area * inside.at(at, temperatureMax, sure) : area * inside.stated,
-      powerMax: power,
-    },
+    source:
+      sure === "max" && isHotter
+        ? { kind: "power", power }
+        : {
+            kind: "medium",
+            temperature: temperatureMax,
+            conductance:
+              inside.stated === undefined ? (at) => area * inside.at(at, temperatureMax, sure) : area * inside.stated,
+            powerMax: power,
+          },
     basis: [law, ...inside.basis],
     assumptions: isHotter || isColder ? [atReadingsEnd] : [],
   };

@@ -52,8 +52,8 @@ function keptAt(state: State, at: number, duration: number): Outcome {
       return temperature();
     }),
     segments: cell(() => [...waits(run.segments), ...heldAt(temperature(), duration)]),
-    basis: () => [...waits(() => run.basis?.() ?? []), { kind: "law", key: "held-as-stated" }],
-    assumptions: () => waits(() => run.assumptions?.() ?? []),
+    basis: () => [...waits(run.basis), { kind: "law", key: "held-as-stated" }],
+    assumptions: () => waits(run.assumptions),
     reaches: {
       direction: otherwise(isWarmer, () => true) ? "cooling" : "heating",
       asked: known(at),

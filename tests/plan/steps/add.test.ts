@@ -167,6 +167,51 @@ describe("oil that is added by a schedule", () => {
     for (const [i, one] of durations.slice(1).entries()) expect(one).toBeGreaterThan((durations[i] ?? 0) * 1.0001);
   });
 
+  test("in a stream that is turned up on the way takes as long as two streams, of which the second is the faster", () => {
+    const streams = (...steps: readonly Draft[]) =>
+      added((step, { process }) => {
+        const { pump: _, speed: __, ...rest } = step;
+        process.steps.splice(2, 1, ...steps.map((own) => ({ ...rest, additions: "stream", ...own })));
+      });
+    for (const share of ["23 %", "71 %"]) {
+      const two = streams({ share, speed: "30 rpm" }, { speed: "60 rpm" });
+      const fromOil = `${100 * (schedule(two).rows.at(-1)?.volumeFractionOil ?? Number.NaN)} % v/v`;
+      const one = streams({
+        speeds: [
+          { fromOil: "0 % v/v", speed: "30 rpm" },
+          { fromOil, speed: "60 rpm" },
+        ],
+      });
+      const duration = stepOf(two, 3).duration() + stepOf(two, 4).duration();
+      expect(stepOf(one, 3).duration() / duration).toBeCloseTo(1, 4);
+    }
+  });
+
+  test("in a stream is no other for a speed that would begin at more oil than ever is in", () => {
+    const turned = (...later: readonly Draft[]) =>
+      schedule(
+        added((step) => {
+          step.additions = "stream";
+          delete step.speed;
+          step.speeds = [{ fromOil: "0 % v/v", speed: "30 rpm" }, ...later];
+        }),
+      );
+    const later = turned({ fromOil: "95 % v/v", speed: "60 rpm" });
+    // A bench that turns at 240 rpm: eight times as long, from the first drop to the last.
+    expect(later.factor().first).toBeCloseTo(8, 9);
+    expect(later.factor().last).toBeCloseTo(8, 9);
+    expect(later.rows).toEqual(turned().rows);
+  });
+
+  test("stays as warm as the room where nobody knows how much heat it takes up, and says that it leaves stirring out", () => {
+    const unknown = added((_step, { formula }) => delete formula.materials.surfactant.specificHeat);
+    const step = stepOf(unknown, 3);
+    expect(step.after.temperature()).toBe(21);
+    expect(step.assumptions?.()).toContain("heat-of-stirring-left-out");
+    expect(stepOf(added(), 3).assumptions?.()).not.toContain("heat-of-stirring-left-out");
+    expect(schedule(unknown).rows.every(({ power = 0, temperature }) => power > 0 && temperature === 21)).toBe(true);
+  });
+
   test("beyond the largest oil fraction of the bench has no schedule", () => {
     const upTo = (share: string) => added((_step, { bench }) => (bench.emulsion.volumeFractionOilMax = share));
     expect(or(() => stepOf(upTo("70 % v/v"), 3).schedule?.())).toMatchObject({ law: "addition-schedule" });

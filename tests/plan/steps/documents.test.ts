@@ -95,6 +95,15 @@ describe("the order of the steps", () => {
     expect(ordered(exampleJob(), (steps) => (steps[4].with = "jacket"))).toThrow(/jacket/);
   });
 
+  test("charges something in each part of a phase", () => {
+    const parted = (share: string) =>
+      ordered(exampleJob(), (steps) => steps.unshift({ do: "charge", phase: "A", share }));
+    expect(parted("0 %")).toThrow("process.steps[0].share");
+    expect(parted("-10 %")).toThrow("process.steps[0].share");
+    expect(parted("1 %")).not.toThrow();
+    expect(parted("99 %")).not.toThrow();
+  });
+
   test("adds oil by a schedule to what is charged, and to nothing that is in packs", () => {
     expect(ordered(coldJob(), (steps) => steps.unshift(...steps.splice(2, 1)))).toThrow(/process\.steps\[0\]/);
     expect(ordered(coldJob(), (steps) => steps.push({ ...steps[2], share: "10 %" }))).toThrow(/process\.steps\[8\]/);

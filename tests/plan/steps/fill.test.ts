@@ -75,6 +75,11 @@ describe("filling", () => {
     // What is left is warmed for so much longer than a full vessel, which was warmed as it was run.
     expect(part).toBeGreaterThan(0.7);
     expect(part).toBeLessThan(0.95);
+    // Between the two lies what a full vessel takes up: 0.8 of 180 W for 20 min, by an oil of 1.9 to 2.3 kJ/(kg·K).
+    const full = beyondJacket - 80 - (byStirring - alone.after.temperature());
+    const { mass } = alone.before.charge;
+    expect(full).toBeGreaterThan((0.8 * 180 * 1200) / (mass * 2300));
+    expect(full).toBeLessThan((0.8 * 180 * 1200) / (mass * 1900));
   });
 
   test("is stirred in its first state and its last where it says so", () => {
