@@ -39,10 +39,11 @@ export const add: StepKind<AddDocument> = {
     ["share", "mass"],
     ["speed", "speeds"],
   ],
-  check: ({ speeds = [] }, note) => {
-    for (const [i, { fromOil }] of speeds.entries())
+  check: ({ speeds }, note) => {
+    speeds?.forEach(({ fromOil }, i) => {
       if (fromOil <= (speeds[i - 1]?.fromOil ?? -1))
         note(`speeds[${i}].fromOil`, "no more oil than the one before it", "speeds in rising order of oil");
+    });
   },
   speed: atItsSpeed,
   run: (step, state, work) => {

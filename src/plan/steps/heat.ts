@@ -131,13 +131,13 @@ function heaterOf(
 /** How warm the charge gets: as warm as asked for, or where the loss takes all that the heater gives. */
 function reachedBy(to: number, duration: () => number, balance: () => Balance): number {
   const { vessel } = balance();
+  // With a balance that is known, only the balance itself can say that it does not get there.
   return otherwise(
     () => {
       duration();
       return to;
     },
-    (reason) => {
-      if (reason.law !== "heat-balance") return stated<number>(undefined, reason.field ?? "vessel-heat-loss", reason);
+    () => {
       const { heatSource, heatLoss, temperatureAmbient } = vessel;
       const most = by("heat-balance", () => steadyTemperature({ heatSource, heatLoss, temperatureAmbient }));
       return Math.min(most, to);

@@ -34,6 +34,40 @@ describe("oil that is added by a schedule", () => {
     expect(stepOf(rising, 3).speed?.()).toBe(1);
   });
 
+  test("turns portions at the speed for the oil that they meet, and a stream at that for the oil which is in by then", () => {
+    const planned = (additions: string) =>
+      schedule(
+        added((step) => {
+          delete step.speed;
+          Object.assign(step, {
+            additions,
+            speeds: [
+              { fromOil: "0 % v/v", speed: "30 rpm" },
+              { fromOil: "40 % v/v", speed: "60 rpm" },
+            ],
+          });
+        }),
+      );
+    const at = (oil = 0): number => (oil < 0.4 ? 0.5 : 1);
+    const { rows: portions, factor } = planned("largest");
+    expect(portions.map(({ speed }) => speed)).toEqual(portions.map((_, i) => at(portions[i - 1]?.volumeFractionOil)));
+    // The bench turns at 240 rpm: the first portion takes eight times as long as there, the last four times.
+    expect([factor().first, factor().last]).toEqual([8, 4]);
+    const stream = planned("stream").rows;
+    expect(stream.map(({ speed }) => speed)).toEqual(stream.map(({ volumeFractionOil }) => at(volumeFractionOil)));
+  });
+
+  test("turns no stirrer that there is not, whatever speeds are stated", () => {
+    const still = added((step, draft) => {
+      delete draft.vessel.stirrer;
+      delete step.speed;
+      Object.assign(step, { keeps: "time", speeds: [{ fromOil: "0 % v/v", speed: "30 rpm" }] });
+      for (const one of draft.process.steps) delete one.speed;
+    });
+    expect([stepOf(still, 3).speed, stepOf(still, 3).turns?.()]).toEqual([undefined, []]);
+    expect(schedule(still).rows.every(({ speed }) => speed === undefined)).toBe(true);
+  });
+
   test("refuses speeds that do not rise with the oil, each of them by its place", () => {
     const speeds =
       (...from: readonly number[]) =>
@@ -115,6 +149,9 @@ describe("oil that is added by a schedule", () => {
       process.steps[2].keeps = "time";
     });
     expect(or(stepOf(still, 3).after.temperature)).toBe(21);
+    // What was charged warm cools meanwhile, and nobody knows for how long.
+    const warm = changed(still, ({ process }) => (process.steps[0].at = "50 °C"));
+    expect(or(stepOf(warm, 3).after.temperature)).toMatchObject({ field: "emulsion-incorporation-time" });
   });
 
   test("is in as fast as the pump delivers it, or at once where no pump is stated", () => {

@@ -35,7 +35,11 @@ describe("a melt that cools", () => {
     expect([step.after.temperature(), step.reaches?.reached(), step.reaches?.asked()]).toEqual([84.9, 84.9, 84.9]);
     expect(step.reaches?.direction).toBe("cooling");
     expect(step.segments()).toHaveLength(1);
-    expect(step.basis?.().length).toBeGreaterThan(0);
+    expect(step.basis?.().map(({ key }) => key)).toEqual(["vessel-heat-loss"]);
+    // How thick phase A is on the way down was not read.
+    expect(step.assumptions?.()).toEqual(["heat-of-stirring-left-out"]);
+    const [segment] = step.segments();
+    expect(segment).toMatchObject({ kind: "vessel", breakpoints: expect.not.arrayContaining([expect.any(String)]) });
   });
 
   test("to less than the room gets as cool as the room at best, and how cool it is then is not known", () => {
@@ -84,6 +88,7 @@ describe("a melt that is cooled through its jacket", () => {
   test("leaves out a loss to the room that is not known, which helps it", () => {
     const step = cooled("80 °C", {}, ({ vessel }) => delete vessel.coolingCurve);
     expect(step.assumptions?.()).toContain("heat-loss-left-out");
+    expect(step.basis?.().map(({ key }) => key)).toEqual(["jacket", "vessel-jacket-conductance"]);
     expect(step.duration()).toBeGreaterThan(cooled("80 °C").duration());
     expect(cooled("80 °C").assumptions?.()).not.toContain("heat-loss-left-out");
   });
@@ -104,6 +109,9 @@ describe("a melt that cools to a viscosity", () => {
     expect(step.reaches?.asked()).toBe(to);
     const read = changed(exampleJob(), ({ process }) => (process.steps[6].toViscosity = "2.6 Pa·s"));
     expect(stepOf(read, 7).after.temperature()).toBeCloseTo(59, 6);
+    // What stirring gives has a knee at each reading on the way.
+    const [segment] = stepOf(read, 7).segments();
+    expect(segment).toMatchObject({ breakpoints: expect.arrayContaining([70, 64, 61]) });
   });
 
   test("is not known without readings, for want of them", () => {

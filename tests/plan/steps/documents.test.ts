@@ -96,12 +96,12 @@ describe("the order of the steps", () => {
   });
 
   test("charges something in each part of a phase", () => {
-    const parted = (share: string) =>
-      ordered(exampleJob(), (steps) => steps.unshift({ do: "charge", phase: "A", share }));
-    expect(parted("0 %")).toThrow("process.steps[0].share");
-    expect(parted("-10 %")).toThrow("process.steps[0].share");
-    expect(parted("1 %")).not.toThrow();
-    expect(parted("99 %")).not.toThrow();
+    const parted = (fields: Draft) =>
+      ordered(exampleJob(), (steps) => steps.unshift({ do: "charge", phase: "A", ...fields }));
+    for (const share of ["0 %", "-10 %"]) expect(parted({ share })).toThrow("process.steps[0].share");
+    for (const mass of ["0 kg", "-1 kg"]) expect(parted({ mass })).toThrow("process.steps[0].mass");
+    expect(parted({ share: "10 %", mass: "1 kg" })).toThrow("process.steps[0].mass");
+    for (const fields of [{ share: "1 %" }, { share: "99 %" }, { mass: "1 g" }]) expect(parted(fields)).not.toThrow();
   });
 
   test("adds oil by a schedule to what is charged, and to nothing that is in packs", () => {

@@ -39,6 +39,12 @@ describe("filling", () => {
       ({ step }) => step.do === "fill",
     );
     expect(fill?.coolest?.()).toBeNull();
+    const atOnce = changed(allJobsByName()["jacket-by-conductance"] as JobDocument, ({ process }) => {
+      for (const key of ["for", "packsPerMinute"])
+        delete process.steps.find(({ do: kind }: Draft) => kind === "fill")[key];
+    });
+    const last = stepsOf(atOnce).find(({ step }) => step.do === "fill");
+    expect(last?.coolest?.()).toBe(last?.after.temperature());
   });
 
   test("at a rate takes the packs over it", () => {

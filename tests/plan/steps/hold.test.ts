@@ -49,6 +49,19 @@ describe("a melt that is held off the heat", () => {
     expect(or(() => step.reaches?.reached())).toMatchObject({ field: "vessel-heat-loss" });
   });
 
+  test("counts as one that cools where nobody knows how warm the melt was", () => {
+    const step = stepOf(
+      kettle(({ process, formula }) => {
+        delete formula.materials.gelFormer.specificHeat;
+        process.steps.splice(6, 0, { do: "hold", for: "10 min", at: "70 °C" });
+      }),
+      7,
+    );
+    expect(or(step.before.temperature)).toMatchObject({ field: "material-specific-heat" });
+    expect(step.reaches?.direction).toBe("cooling");
+    expect(step.reaches?.asked()).toBe(70);
+  });
+
   test("on a warm jacket goes towards its temperature, and names it", () => {
     const warmed = stepOf(
       kettle(({ process, vessel: own }) => {
@@ -85,4 +98,18 @@ describe("a melt that is held off the heat", () => {
     const bare = kettle(({ process }) => process.steps.splice(4, 0, { ...off, jacketAt: "80 °C" }));
     expect(() => stepsOf(bare)).toThrow(/jacket/);
   });
+});
+
+describe("what takes no time of its own", () => {
+  test.each(["take off the heat", "match clarity"])(
+    "%s leaves the melt as it is, which goes through nothing",
+    (kind) => {
+      const step = stepOf(
+        kettle(({ process }) => process.steps.splice(3, kind === "match clarity" ? 0 : 1, { do: kind })),
+        4,
+      );
+      expect([step.duration(), step.after.temperature(), step.segments()]).toEqual([0, 85, []]);
+      expect(step.after.onHeat).toBe(kind === "match clarity");
+    },
+  );
 });
