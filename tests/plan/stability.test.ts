@@ -135,6 +135,16 @@ describe("faults of the test", () => {
 });
 
 describe("days of the calendar", () => {
+  it("go on from any day of a year, before its leap day as after it", () => {
+    for (const year of [1900, 2000, 2027, 2028])
+      for (const month of ["01", "02", "03", "12"])
+        for (const days of [0, 27, 31, 59, 60, 365, 366]) {
+          const there = new Date(Date.UTC(year, Number(month) - 1, 15) + days * 86_400_000);
+          const found = dayAfter(`${year}-${month}-15`, days);
+          expect(Object.values(found)).toEqual([there.getUTCFullYear(), there.getUTCMonth() + 1, there.getUTCDate()]);
+        }
+  });
+
   it("are those of the platform's calendar, over four centuries", () => {
     for (let days = 0; days < 150_000; days += 37) {
       const there = new Date(Date.UTC(1999, 11, 31) + days * 86_400_000);

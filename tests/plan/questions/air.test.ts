@@ -90,6 +90,20 @@ describe("what boils under a vacuum", () => {
     ]);
   });
 
+  test("is water in an oil by its share of the moles, as of an ideal solution", () => {
+    const wet = kettle(({ formula, process }) => {
+      formula.materials.water = coldJob().formula?.materials?.["water"];
+      formula.phases[0].lines.push({ material: "water", amount: "0.3 %" });
+      process.steps.splice(5, 0, { do: "de-aerate", for: "5 min", pressure: "200 mbar" });
+    });
+    const { limit, beside } = answered(wet, id, { material: "water", step: 6 });
+    expect(beside?.["temperature"]).toBe(80);
+    // Of 74.9 % in the vessel; 18.015 g/mol beside 880 g/mol of a triglyceride. Water boils at 80 °C under 47.41 kPa (IAPWS-95).
+    const [water, oil] = [0.3 / 18.015, 74.6 / 880];
+    const boils = (47_414 * water) / (water + oil);
+    expect((limit.min?.min ?? Number.NaN) / boils).toBeCloseTo(1, 2);
+  });
+
   test("is said to be beyond its boiling pressure by what it lies below that, and by nothing at that pressure or above", () => {
     const at = (pressure: number) =>
       answered(
