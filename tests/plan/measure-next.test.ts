@@ -1,5 +1,5 @@
 import { CalculationError } from "gelwright/error";
-import { type Answer, measureNext, type Plan, runPlan } from "gelwright/plan";
+import { type Answer, measureNext, type Plan, type Reason, runPlan } from "gelwright/plan";
 import { describe, expect, test } from "vitest";
 import { changed, exampleJob } from "../support/example.js";
 import { jobsByName } from "./jobs/jobs.js";
@@ -118,6 +118,20 @@ test("a loss that was left out is what to measure, if nothing else is said to be
   const figure = { min: null, max: 20, assumptions: ["heat-loss-left-out"] } as const;
   const { figures } = measureNext({ answers: [{ ...(answer as Answer), notKnown: [], figure }] });
   expect(figures.map(({ field }) => field)).toEqual(["vessel-heat-loss"]);
+});
+
+test("of two figures that as many answers lack, that goes first which more of them wait for alone", () => {
+  const [answer] = open(plan);
+  const lacks = (...fields: readonly Reason["field"][]) => ({
+    ...(answer as Answer),
+    notKnown: fields.map((field) => ({ code: "not-stated" as const, field })),
+  });
+  const order = (...answers: readonly ReturnType<typeof lacks>[]) =>
+    measureNext({ answers }).figures.map(({ field }) => field);
+  const [several, one] = ["vessel-heater", "stirrer-motor"] as const;
+  expect(order(lacks(several, one), lacks(several, "pack"), lacks(one))).toEqual([one, several, "pack"]);
+  // But what more answers lack goes before what fewer wait for alone.
+  expect(order(lacks(one), lacks(several, "pack"), lacks(several, "pack"))).toEqual([several, "pack", one]);
 });
 
 test("no answers give an empty list, and what is no answer is refused by its place", () => {
