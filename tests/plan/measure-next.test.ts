@@ -122,7 +122,7 @@ test("a loss that was left out is what to measure, if nothing else is said to be
 
 test("of two figures that as many answers lack, that goes first which more of them wait for alone", () => {
   const [answer] = open(plan);
-  const lacks = (...fields: readonly Reason["field"][]) => ({
+  const lacks = (...fields: readonly NonNullable<Reason["field"]>[]) => ({
     ...(answer as Answer),
     notKnown: fields.map((field) => ({ code: "not-stated" as const, field })),
   });
