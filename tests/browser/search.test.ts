@@ -13,9 +13,11 @@ interface Query {
 
 const read = (name: string) => JSON.parse(readFileSync(`${root}tests/docs/search/${name}.json`, "utf8")) as Query[];
 
+let sections: ReturnType<typeof readSite>;
 let finder: Finder;
 beforeAll(() => {
-  finder = new Finder(readSite(`${root}docs/site`));
+  sections = readSite(`${root}docs/site`);
+  finder = new Finder(sections);
 });
 afterAll(closeBrowser);
 
@@ -30,13 +32,13 @@ function missed(queries: readonly Query[]): string[] {
 }
 
 test("the pages that the questions name are there", () => {
-  const known = new Set(readSite(`${root}docs/site`).map(({ url }) => address(url)));
+  const known = new Set(sections.map(({ url }) => address(url)));
   const none = [...read("queries"), ...read("further")].filter(({ pages }) => !pages.some((page) => known.has(page)));
   expect(none.map(({ asked }) => asked)).toEqual([]);
 });
 
 test("wordings belong to pages and places that are there, each wording to a place once", () => {
-  const known = new Set(readSite(`${root}docs/site`).map(({ url }) => url));
+  const known = new Set(sections.map(({ url }) => url));
   const wordings = [...wordingsByUrl()];
   expect(wordings.length).toBeGreaterThan(300);
   expect(wordings.filter(([url]) => !known.has(url)).map(([url]) => url)).toEqual([]);
