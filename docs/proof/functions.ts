@@ -20,21 +20,34 @@ export function functionNames(room: string): readonly string[] {
     .sort((a, b) => a.localeCompare(b, "en"));
 }
 
-/** Checks and tests by function, as `room.name`; one that nothing names is left out. */
+let proofs: ReadonlyMap<string, Proof> | undefined;
+
+/** Checks and tests by function, as `room.name`; one that nothing names is left out. Read once: every page of proofs asks. */
 export function functionProofs(): ReadonlyMap<string, Proof> {
-  const checks = readChecks().flatMap(({ checks: some }) => some);
+  proofs ??= readProofs();
+  return proofs;
+}
+
+function readProofs(): ReadonlyMap<string, Proof> {
+  const checks = new Map<string, Check[]>();
+  for (const check of readChecks().flatMap(({ checks: some }) => some)) {
+    const name = check.call.split(".").slice(0, 2).join(".");
+    const ofName = checks.get(name);
+    if (ofName) ofName.push(check);
+    else checks.set(name, [check]);
+  }
   const files = readdirSync(`${root}tests`, { recursive: true, encoding: "utf8" })
     .filter((file) => file.endsWith(".test.ts") && !/^(generated|browser|docs|package|rename)\//.test(file))
     .map((file) => ({ file, words: new Set(readFileSync(`${root}tests/${file}`, "utf8").match(/\w+/g)) }));
-  const proofs = new Map<string, Proof>();
+  const found = new Map<string, Proof>();
   for (const room of rooms) {
     for (const name of functionNames(room)) {
-      const called = checks.filter(({ call }) => call.split(".").slice(0, 2).join(".") === `${nameOf(room)}.${name}`);
+      const called = checks.get(`${nameOf(room)}.${name}`) ?? [];
       const tests = files.filter(({ file, words }) => words.has(name) && !file.startsWith("architecture/"));
       const own = tests.filter(({ file }) => file.startsWith(`${room}/`));
       const named = (own.length > 0 ? own : tests).map(({ file }) => `tests/${file}`);
-      if (called.length > 0 || named.length > 0) proofs.set(`${room}.${name}`, { checks: called, tests: named });
+      if (called.length > 0 || named.length > 0) found.set(`${room}.${name}`, { checks: called, tests: named });
     }
   }
-  return proofs;
+  return found;
 }
