@@ -1,6 +1,7 @@
 // What the docstrings of the public functions say, read once for every page that shows arguments, ranges and defaults.
 import ts from "typescript";
 import { rooms, root } from "../tests/support/rooms.js";
+import { typesOfSrc } from "../tests/support/types-of-src.js";
 import { type Range, rangeIn } from "./docstring-range.js";
 
 /** A value that goes into a function or comes out of it, as its docstring describes it. */
@@ -41,25 +42,11 @@ export interface Documented {
   readonly results: (result: unknown) => readonly Described[];
 }
 
-function program(): ts.Program {
-  return ts.createProgram(
-    rooms.map((room) => `${root}src/${room}/index.ts`),
-    {
-      module: ts.ModuleKind.NodeNext,
-      target: ts.ScriptTarget.ES2022,
-      strict: true,
-      exactOptionalPropertyTypes: true,
-      noEmit: true,
-      types: [],
-    },
-  );
-}
-
 const oneLine = (text: string) => text.replaceAll(/\s+/g, " ").trim();
 
 /** Public functions by `room.name`: those that are asked for, or all. One that is not there is an error. */
 export function docstrings(names?: readonly string[]): ReadonlyMap<string, Documented> {
-  const read = program();
+  const read = typesOfSrc();
   const checker = read.getTypeChecker();
   const found = new Map<string, Documented>();
   for (const room of rooms) {

@@ -4,6 +4,7 @@ import { expect, test } from "vitest";
 import { readMeasured } from "../measured/measured.js";
 import { type Check, type Quality, qualities } from "../support/check.js";
 import { root } from "../support/rooms.js";
+import { typesOfSrc } from "../support/types-of-src.js";
 
 interface Entry {
   readonly authors: string;
@@ -18,13 +19,7 @@ interface Entry {
 const phrases = ["common practice, no source", "from memory", "definition", "worked by hand"];
 
 const bibliography = JSON.parse(readFileSync(`${root}docs/bibliography.json`, "utf8")) as Record<string, Entry>;
-const program = ts.createProgram([`${root}src/index.ts`], {
-  module: ts.ModuleKind.NodeNext,
-  target: ts.ScriptTarget.ES2022,
-  strict: true,
-  noEmit: true,
-  types: [],
-});
+const program = typesOfSrc();
 const checker = program.getTypeChecker();
 const ours = program.getSourceFiles().filter((file) => file.fileName.startsWith(`${root}src/`));
 

@@ -2,6 +2,7 @@ import { readdirSync } from "node:fs";
 import ts from "typescript";
 import { expect, test } from "vitest";
 import { root } from "../support/rooms.js";
+import { typesOfSrc } from "../support/types-of-src.js";
 
 /**
  * In `plan` a figure that is not known is thrown (`unknown.ts`), so nothing asks whether it is there.
@@ -26,10 +27,7 @@ const files = readdirSync(`${root}src/plan`, { recursive: true, encoding: "utf8"
   .filter((name) => name.endsWith(".ts") && !boundaries.test(name))
   .map((name) => ({ name, path: `${root}src/plan/${name}` }));
 
-const program = ts.createProgram(
-  files.map(({ path }) => path),
-  { module: ts.ModuleKind.NodeNext, target: ts.ScriptTarget.ES2022, strict: true, noEmit: true, types: [] },
-);
+const program = typesOfSrc();
 const checker = program.getTypeChecker();
 
 const equality: readonly ts.SyntaxKind[] = [

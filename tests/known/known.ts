@@ -1,21 +1,11 @@
-import { readdirSync } from "node:fs";
 import ts from "typescript";
 import { rooms, root } from "../support/rooms.js";
+import { typesOfSrc } from "../support/types-of-src.js";
 
 /** The names that an object of arguments may have: those that it needs, then those that it may be given. */
 type Names = readonly [needed: readonly string[], optional: readonly string[]];
 
 type NamesByTag = Readonly<Record<string, Names>>;
-
-const options: ts.CompilerOptions = {
-  module: ts.ModuleKind.NodeNext,
-  target: ts.ScriptTarget.ES2022,
-  lib: ["lib.es2022.d.ts"],
-  strict: true,
-  exactOptionalPropertyTypes: true,
-  noEmit: true,
-  types: [],
-};
 
 /** The table of each room: what stands in its `known.ts`. */
 type Tables = Readonly<Record<string, string>>;
@@ -25,10 +15,7 @@ type Tables = Readonly<Record<string, string>>;
  * that the type of `value` needs and those that it leaves open.
  */
 export function knownTables(): Tables {
-  const files = readdirSync(`${root}src`, { recursive: true, encoding: "utf8" })
-    .map((file) => `${root}src/${file.replaceAll("\\", "/")}`)
-    .filter((file) => file.endsWith(".ts"));
-  const program = ts.createProgram(files, options);
+  const program = typesOfSrc();
   const checker = program.getTypeChecker();
   return Object.fromEntries(
     rooms.map((room) => {

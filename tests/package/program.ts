@@ -1,14 +1,8 @@
 import ts from "typescript";
 import { root } from "../support/rooms.js";
+import { typesOfSrc } from "../support/types-of-src.js";
 
-const program = ts.createProgram([`${root}src/index.ts`], {
-  module: ts.ModuleKind.NodeNext,
-  target: ts.ScriptTarget.ES2022,
-  strict: true,
-  exactOptionalPropertyTypes: true,
-  noEmit: true,
-  types: [],
-});
+const program = typesOfSrc();
 
 /** The types of `src`. */
 export const checker: ts.TypeChecker = program.getTypeChecker();
