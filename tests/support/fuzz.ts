@@ -33,19 +33,39 @@ export const wrong: readonly unknown[] = [
   10n,
 ];
 
-/** Every argument list that differs from a valid one in a single place, at any depth. */
-export function* mutations(args: readonly unknown[]): Generator<readonly unknown[]> {
-  yield* variants(args) as Generator<readonly unknown[]>;
+type Place = readonly (string | number)[];
+
+/** The argument lists that differ from a valid one in a single place, at any depth: how many there are, and each by its number. */
+export interface Mutations {
+  readonly count: number;
+  readonly at: (number: number) => readonly unknown[];
 }
 
-function* variants(value: unknown): Generator<unknown> {
-  if (Array.isArray(value)) {
-    for (const [at, inner] of value.entries())
-      for (const other of [...wrong, ...variants(inner)]) yield value.map((member, i) => (i === at ? other : member));
-  } else if (typeof value === "object" && value !== null && Object.getPrototypeOf(value) === Object.prototype) {
-    for (const [key, inner] of Object.entries(value))
-      for (const other of [...wrong, ...variants(inner)]) yield { ...value, [key]: other };
+/** Each is made when it is asked for: a whole job has 20,000, of which few are tried. */
+export function mutations(args: readonly unknown[]): Mutations {
+  const places = [...placesIn(args)];
+  return {
+    count: places.length * wrong.length,
+    at: (number) =>
+      withOther(args, places[Math.floor(number / wrong.length)] ?? [], wrong[number % wrong.length]) as unknown[],
+  };
+}
+
+function* placesIn(value: unknown, path: Place = []): Generator<Place> {
+  const isPlain = typeof value === "object" && value !== null && Object.getPrototypeOf(value) === Object.prototype;
+  if (!Array.isArray(value) && !isPlain) return;
+  for (const [key, inner] of Array.isArray(value) ? value.entries() : Object.entries(value as object)) {
+    const place = [...path, key];
+    yield place;
+    yield* placesIn(inner, place);
   }
+}
+
+function withOther(value: unknown, [key, ...further]: Place, other: unknown): unknown {
+  if (key === undefined) return other;
+  const put = (inner: unknown) => withOther(inner, further, other);
+  if (Array.isArray(value)) return value.map((member, i) => (i === key ? put(member) : member));
+  return { ...(value as object), [key]: put((value as Readonly<Record<string | number, unknown>>)[key]) };
 }
 
 /**
