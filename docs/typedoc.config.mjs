@@ -36,6 +36,8 @@ export default {
   navigation: { includeCategories: true },
   out: "site",
   tsconfig: "api/tsconfig.json",
+  // The compiler has checked the same files for the declarations of the build.
+  skipErrorChecking: true,
   includeVersion: true,
   excludeInternal: true,
   disableGit: true,
