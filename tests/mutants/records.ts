@@ -38,6 +38,7 @@ export const minShares: Readonly<Record<string, number>> = {
   "src/units": 0.9,
   "src/plan/judge.ts": 0.9,
   "src/plan/questions": 0.9,
+  "src/plan/steps": 0.9,
 };
 
 const path = `${root}tests/mutants/scores.json`;
