@@ -42,7 +42,8 @@ export function march(track: Track, duration: number): Arrival {
       return { position, temperature: temperatureOf(position - newton), rest: missing - near, near };
     }
     // The pace half-way is nearly the mean of the step: that one look saves an integral.
-    const halfway = paceAt(temperatureOf(from + forward * Math.min(max, progress + newton / 2)));
+    const middle = Math.max(low, Math.min(max, progress + newton / 2));
+    const halfway = paceAt(temperatureOf(from + forward * middle));
     let next = Math.min(max, progress + missing / (halfway * forward));
     if (slow || next <= low)
       next = high < Number.POSITIVE_INFINITY ? (low + high) / 2 : Math.max(next, Math.min(max, 2 * progress));

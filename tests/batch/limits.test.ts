@@ -240,6 +240,20 @@ test("the carrier keeps a step at least and goes no higher than its limit; where
   ).toThrow("lines[1].carrier: found true, expected one carrier at most");
 });
 
+test("the carrier stays within its rounding if another line can reach the total, however much more that one deviates", () => {
+  // A carrier of 0.52 kg would be nearer to the exact masses.
+  expect(
+    masses(
+      [
+        [1.002, 0.02],
+        [0.509, 0.01, { carrier: true }],
+        [0.1, 0.001],
+      ],
+      1.62,
+    ),
+  ).toEqual([1.02, 0.5, 0.1]);
+});
+
 test("of two ways to one total the batch deviates least in the one taken, each line counted by its mass", () => {
   // Line and carrier are 0.0055 and 0.006 kg above a step of 0.01 kg; one of them goes up.
   expect(

@@ -90,6 +90,12 @@ test("every fault is named at once, with its place", () => {
   ]);
 });
 
+test("what is no object where one stands is one fault, of the balances and the losses alike", () => {
+  const paths = (change: object) => faultsOf({ ...document, ...change }).map((fault) => fault.split(": ")[0]);
+  expect(paths({ balances: [5, document.balances[0]] })).toEqual(["balances[0]"]);
+  expect(paths({ allowances: [null, document.allowances?.[0]] })).toEqual(["allowances[0]"]);
+});
+
 test("a target says one thing", () => {
   const one = "target: mass, or volume, or packs with fillMass, or packs with fillVolume";
   for (const target of [{}, { packs: 12 }, { fillMass: "12 g" }, { mass: "1 kg", packs: 12 }])

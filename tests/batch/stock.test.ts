@@ -186,9 +186,10 @@ describe("the largest batch", () => {
   });
 
   test("comes in as many lots as are asked for, whether they fit or not, and none of an unused material is no limit", () => {
-    const batch = { ...batchOf({ oil: 99, unused: 0 }, { allowances: [] }), lots: 1 };
+    const lost: BatchDocument["allowances"] = [{ kind: "mass", name: "hold-up", mass: "2 kg" }];
+    const batch = { ...batchOf({ oil: 99, unused: 0 }, { allowances: lost }), lots: 1 };
     const { scaled, limitedBy } = largestBatch({ formula, batch, vessel });
-    expect(scaled).toMatchObject({ lots: 1, massTarget: expect.closeTo(99 / 0.66, 1) });
+    expect(scaled).toMatchObject({ lots: 1, massTarget: expect.closeTo(99 / 0.66 - 2, 1) });
     expect(limitedBy).toEqual(["oil"]);
   });
 

@@ -306,6 +306,10 @@ test("two pours fill up to the mark to the last gram, and one is enough where it
   expect(topUp({ ...pours, massFill: 900 })).toMatchObject({ massFirst: 900, massTopUp: 0 });
   expect(topUp({ ...pours, massFill: 989.999 }).volumeLeft).toBeGreaterThan(0);
   expect(() => topUp({ ...pours, massFill: 990.001 })).toThrow("two pours");
+  // Half of the first pour's room is free when it is cold, and filled to the last drop.
+  const halved = { law: "linear", density: 1024, temperatureReference: 20, slope: 8 } as const;
+  const full = { massFill: 768, volumeMark: 1, density: halved, temperatureFill: 84, temperatureTopUp: 20 };
+  expect(topUp(full)).toEqual({ massFirst: 512, massTopUp: 256, volumeSunk: 0.5, volumeLeft: 0 });
   // A pour that stands at the mark when it is cold as when it is hot leaves no room, and needs none.
   expect(topUp({ ...pours, massFill: 1000, temperatureFill: 20 })).toMatchObject({ massTopUp: 0, volumeLeft: 0 });
 });

@@ -51,6 +51,10 @@ test("a pack that stands exactly at the limit is not short, however the limit wa
   const at = (content: number) => acceptSample({ ...pack, test: test_, contents: [content, 0.06] });
   expect(at(0.05 - 0.0045).verdict).toBe("accepted");
   expect(at(0.0455).verdict).toBe("accepted");
+  // In grams the last bits are larger by a thousand.
+  const inGrams = (content: number) =>
+    acceptSample({ nominal: 50, tolerableError: 4.5, test: test_, contents: [content, 60] }).verdict;
+  expect([45.5, 45.5 - 2e-11, 45.5 - 1e-9].map(inGrams)).toEqual(["accepted", "accepted", "rejected"]);
   expect(at(0.04549).defectives).toEqual({ count: 1, max: 0, holds: false });
 });
 

@@ -120,7 +120,12 @@ test("the end after a time is found by one step and its correction where the pac
 });
 
 /** Heats at 100 W through a melting range of 4 K that takes fifty times the heat: straight lines in time. */
-const melting = (at: number) => (at > 60 && at < 64 ? 50_000 : 1000);
+const melting = (at: number) => {
+  // It is known between 20 and 90 °C, and asked for nowhere before its start.
+  seen.push(at);
+  return at > 60 && at < 64 ? 50_000 : 1000;
+};
+const seen: number[] = [];
 const timeAt = (at: number) => 10 * (at - 20) + 490 * Math.min(4, Math.max(0, at - 60));
 
 test("a melting range is gone through in its time, from any side of it, up and down", () => {
@@ -128,12 +133,29 @@ test("a melting range is gone through in its time, from any side of it, up and d
   const cooling = { ...heating, temperatureStart: 90, heatFlow: () => -100 };
   for (const at of [20.1, 40, 59.999, 60.5, 62, 63.999, 64.5, 70, 89]) {
     expect(transientSegment({ ...heating, temperatureEnd: at }).duration).toBeCloseTo(timeAt(at), 7);
+    seen.length = 0;
     expect(transientSegment({ ...heating, duration: timeAt(at) }).temperatureEnd).toBeCloseTo(at, 9);
+    expect(Math.min(...seen)).toBeGreaterThanOrEqual(20);
+    seen.length = 0;
     expect(transientSegment({ ...cooling, duration: timeAt(90) - timeAt(at) }).temperatureEnd).toBeCloseTo(at, 9);
+    expect(Math.max(...seen)).toBeLessThanOrEqual(90);
     const towards = { temperatureLimit: 200, heatFlow: (of: number) => 200 - of };
     const { duration } = transientSegment({ ...heating, ...towards, temperatureEnd: at });
     expect(transientSegment({ ...heating, ...towards, duration }).temperatureEnd).toBeCloseTo(at, 9);
   }
+});
+
+test("a step that turns back stays behind the start: nothing has to be known on the other side", () => {
+  const range = 500;
+  let coldest = 100;
+  const heatCapacity = (at: number) => {
+    coldest = Math.min(coldest, at);
+    return at > 38 && at < 47 ? 1000 * range : 1000;
+  };
+  const duration = 10 * (45.4 - 5) + 10 * (range - 1) * (45.4 - 38);
+  const heating = { temperatureStart: 5, heatCapacity, heatFlow: () => 100, breakpoints: [38, 47] };
+  expect(transientSegment({ ...heating, duration }).temperatureEnd).toBeCloseTo(45.4, 9);
+  expect(coldest).toBe(5);
 });
 
 /** A melting range on the way from 110 °C to the room's 0 °C, which takes `factor` times the heat. */
