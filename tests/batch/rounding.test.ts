@@ -5,6 +5,9 @@ import { between } from "../support/between.js";
 
 const increments = [0.0001, 0.001, 0.002, 0.005, 0.01, 0.025, 0.1];
 
+/** A handful of lines has some hundred ways to be rounded, so that a hundred of them say enough. */
+const some = { numRuns: 100 };
+
 const line = fc
   .tuple(fc.constantFrom(...increments), fc.double({ min: 1, max: 4000, noNaN: true }))
   .map(([increment, steps]): LineToRound => ({ name: "a line", mass: increment * steps, increment }));
@@ -39,6 +42,7 @@ test("every line is a whole number of its increments, less than one off, and the
       expect(units(total)).toBe(sum(rounded.map(({ mass }) => units(mass))));
       expect(total).toBe(units(total) / 1e4);
     }),
+    some,
   );
 });
 
@@ -52,6 +56,7 @@ test("the total is the least that the balances can reach and not below the one w
       expect(units(total)).toBe(totalMin(input, wanted));
       expect(onGrid).toBe(Math.abs(total - totalTarget) <= 1e-12 * totalTarget);
     }),
+    some,
   );
 });
 
@@ -64,6 +69,7 @@ test("the order of the lines changes no total, and no line either where no two r
       const off = (rounded: typeof there) => sum(rounded.lines.map(({ deviation }) => Math.abs(deviation)));
       expect(off(back)).toBeCloseTo(off(there), 9);
     }),
+    some,
   );
 });
 
@@ -78,6 +84,7 @@ test("a carrier reaches every total on its own grid, and the other lines still s
         expect(Math.abs(rounded[i]?.deviation ?? 1)).toBeLessThan(increment);
       });
     }),
+    some,
   );
 });
 

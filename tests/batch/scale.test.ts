@@ -60,6 +60,7 @@ test("the packs asked for are reached after all allowances, and not by much more
         expect(scaled.lot.total).toBe(sumInTenths(scaled.lot.lines.map(({ mass }) => mass)));
       },
     ),
+    { numRuns: 60 },
   );
 });
 

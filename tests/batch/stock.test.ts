@@ -87,7 +87,7 @@ function digit({ lot, lots }: ScaledBatch, key: string): number {
 const hair = 1 + 1e-12;
 
 /** Each search scales some ten batches, of some lots with five lines each. */
-const searches = { numRuns: 50 };
+const searches = { numRuns: 30 };
 
 describe("the largest batch", () => {
   test("takes no more of a material than there is, and all of the one that limits it, to the digit of its balances", () => {
@@ -112,7 +112,7 @@ describe("the largest batch", () => {
       }),
       searches,
     );
-    expect(limited).toBeGreaterThan(10);
+    expect(limited).toBeGreaterThan(5);
   });
 
   test("is what scaling gives of its size, and a larger one takes more of something than there is", () => {

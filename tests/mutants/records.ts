@@ -22,6 +22,7 @@ export type Reasons = Readonly<Record<string, string>>;
 
 /** The share of mutants that has to be killed in what was tried of a folder or file, texts aside. */
 export const minShares: Readonly<Record<string, number>> = {
+  "src/batch": 0.9,
   "src/exposure": 0.9,
   "src/formula": 0.9,
   "src/gel": 0.9,
@@ -32,9 +33,11 @@ export const minShares: Readonly<Record<string, number>> = {
   "src/natural-origin": 0.9,
   "src/numeric": 0.9,
   "src/oils": 0.9,
+  "src/packing": 0.9,
   "src/particles": 0.9,
   "src/rheology": 0.9,
   "src/stability": 0.9,
+  "src/transient": 0.9,
   "src/units": 0.9,
   "src/plan/judge.ts": 0.9,
   "src/plan/questions": 0.9,
