@@ -101,10 +101,25 @@ const resolutions: Readonly<Record<string, readonly [string, ts.CompilerOptions]
   bundler: ["uses.ts", { module: ts.ModuleKind.ESNext, moduleResolution: ts.ModuleResolutionKind.Bundler }],
 };
 
+/** The language's own declarations, which every project reads alike. */
+const standard = new Map<string, ts.SourceFile | undefined>();
+
+function hostFor(options: ts.CompilerOptions): ts.CompilerHost {
+  const host = ts.createCompilerHost(options);
+  const read = host.getSourceFile;
+  host.getSourceFile = (name, ...how) => {
+    if (!/\/lib\.[^/]*\.d\.ts$/.test(name)) return read(name, ...how);
+    if (!standard.has(name)) standard.set(name, read(name, ...how));
+    return standard.get(name);
+  };
+  return host;
+}
+
 /** What the compiler says, in all: the library's own types are checked with the project that uses them. */
 function diagnose(files: readonly string[], options: ts.CompilerOptions): string[] {
   const paths = files.map((file) => join(scratch.folder, file));
-  const program = ts.createProgram(paths, { ...strict, ...options });
+  const all = { ...strict, ...options };
+  const program = ts.createProgram(paths, all, hostFor(all));
   return ts
     .getPreEmitDiagnostics(program)
     .map(
