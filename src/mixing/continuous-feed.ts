@@ -20,12 +20,7 @@ function compile(input: OilFeed) {
   const taken = compileIncorporationTime(input);
   const pump = rateMax === undefined ? Number.POSITIVE_INFINITY : positive(rateMax, "rateMax");
   const start = oil.after(0);
-  const end = oil.after(oil.massToAdd);
-  const between = (volumeFraction: number): boolean =>
-    volumeFraction > start.volumeFractionOil && volumeFraction < end.volumeFractionOil;
-  const corners = [...oil.share.corners, ...taken.corners]
-    .filter((corner) => between(corner))
-    .map((corner) => oil.oilAt(corner) - start.massOil);
+  const corners = [...oil.share.corners, ...taken.corners].map((corner) => oil.oilAt(corner) - start.massOil);
   const rateAt = (vessel: VesselWithOil): number => {
     const { volumeFractionOil, massInVessel } = vessel;
     const gel = (oil.share.at(volumeFractionOil) / taken.at(volumeFractionOil)) * massInVessel;
@@ -34,7 +29,8 @@ function compile(input: OilFeed) {
   /** Time until so much oil is in: over the logarithm of the content, along which a feed in proportion is a straight line. */
   const timeFor = (massAdded: number): number => {
     if (massAdded === 0) return 0;
-    const edges = [0, ...corners.filter((corner) => corner < massAdded).sort((a, b) => a - b), massAdded];
+    const within = corners.filter((corner) => corner > 0 && corner < massAdded);
+    const edges = [0, ...within.sort((a, b) => a - b), massAdded];
     const [time = 0] = integrate(
       edges.map((added) => Math.log1p(added / start.massInVessel)),
       (growth, values) => {

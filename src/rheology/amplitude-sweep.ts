@@ -14,10 +14,11 @@ export interface SweepReading {
 /** Where `above` falls to 0 for the first time, between two readings on a logarithmic axis of stress. */
 function firstFall(readings: readonly SweepReading[], above: (reading: SweepReading) => number, what: string): number {
   const at = readings.findIndex((reading) => above(reading) <= 0);
-  const [under, over] = [readings[at - 1], readings[at]];
+  const over = readings[at];
   if (at === 0)
     return refuse("unreachable", "points", `${what} passed at the first reading`, "readings at lower stresses");
-  if (!under || !over) return refuse("unreachable", "points", `${what} not reached`, "readings at higher stresses");
+  if (!over) return refuse("unreachable", "points", `${what} not reached`, "readings at higher stresses");
+  const under = readings[at - 1] as SweepReading;
   const along = above(under) / (above(under) - above(over));
   return result(under.stress * (over.stress / under.stress) ** along, what);
 }

@@ -49,8 +49,7 @@ export function flowMoment(curve: FlowCurve, rate: number, order: 0 | 1 | 2): nu
       2 * rate * binomial(Math.sqrt(still), 2 * order + 1, Math.sqrt((curve.plasticViscosity * rate) / top), 2),
       "flow",
     );
-  if (curve.law === "newton" || curve.law === "power-law")
-    return result(rate * binomial(0, order, 1, 1 / ("flowIndex" in curve ? curve.flowIndex : 1)), "flow");
+  if (curve.law === "newton") return result(rate * binomial(0, order, 1, 1), "flow");
   const viscous = curve.law === "bingham" ? curve.plasticViscosity * rate : curve.consistency * rate ** curve.flowIndex;
   const index = curve.law === "bingham" ? 1 : curve.flowIndex;
   return result(rate * binomial(still, order, viscous / top, 1 / index), "flow");

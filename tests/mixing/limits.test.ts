@@ -91,6 +91,35 @@ test("an exponential feed begins and ends with its masses and is at their geomet
   expect(growth(2)).toBeCloseTo(Math.LN2, 15);
   expect(growth(2 - 1e-12)).toBeCloseTo(Math.LN2, 11);
   expect(growth(1 + 1e-12) / 1e-12).toBeCloseTo(1, 3);
+  // A small growth keeps its digits, and one that no double can hold as a ratio has a logarithm all the same.
+  const slow = exponentialFeed({ massStart: 1000, massEnd: 1000 + 2 ** -20, duration: 1 }).specificRate;
+  expect(slow / (2 ** -20 / 1000)).toBeCloseTo(1, 8);
+  const fast = exponentialFeed({ massStart: 1e-200, massEnd: 1e200, duration: 1 }).specificRate;
+  expect(fast / (400 * Math.LN10)).toBeCloseTo(1, 14);
+});
+
+test("a table of shares and one of times are followed exactly on both sides of each of their corners, whichever comes first", () => {
+  // At the oil fraction x the masses are 10 kg and 7.32·x/(1 − x) kg, of which a trapezoidal sum makes the time.
+  const even = (10 / 1250) * 915;
+  const share = { law: "table", points: points([0, 0.1], [0.3, 0.3], [0.6, 0.1], [1, 0.2]) } as const;
+  const incorporationTime = { law: "table", points: points([0, 60], [0.45, 90], [0.7, 30], [1, 120]) } as const;
+  const of = { ...feed, share, incorporationTime };
+  const paceAt = (oil: number): number => {
+    const volumeFractionOil = oil / (oil + even);
+    const [own, taken] = [share, incorporationTime].map((law) => interpolateAtOilFraction({ law, volumeFractionOil }));
+    return (taken as number) / ((own as number) * (10 + oil));
+  };
+  const count = 20_000;
+  let sum = 0;
+  for (let i = 0; i < count; i++) sum += paceAt(1 + (30 * (i + 0.5)) / count);
+  expect(feedDuration(of) / ((sum * 30) / count)).toBeCloseTo(1, 7);
+  // To the last digits it is the sum of the feeds from corner to corner.
+  const corners = [1, ...[0.3, 0.45, 0.6, 0.7].map((oil) => (even * oil) / (1 - oil)), 31];
+  const parts = corners.slice(1).map((massEnd, i) => {
+    const massOil = corners[i] as number;
+    return feedDuration({ ...of, massOil, massToAdd: massEnd - massOil });
+  });
+  expect(parts.reduce((all, part) => all + part) / feedDuration(of)).toBeCloseTo(1, 13);
 });
 
 test("a flow curve is read between readings along the oil, and its yield stress counts from its first reading on", () => {
