@@ -6,19 +6,38 @@ const rates = [1, 2, 5, 10, 20, 50, 100, 200];
 const readings = (stress: (rate: number) => number, part: number) =>
   rates.map((shearRate, i) => ({ shearRate, stress: stress(shearRate) * (1 + (i % 2 ? part : -part)) }));
 
-test("among models that differ by less than 2 the one with the fewest parameters is taken", () => {
-  const points = readings((rate) => 0.5 * rate, 0.03);
+/** Readings of a liquid that all but is Newtonian. */
+const nearly = (index: number) => readings((rate) => 0.5 * rate ** index, 0.03);
+
+test("among models that differ by less than 2 the one with the fewest parameters is taken, though another is closer", () => {
   for (const models of [
     ["newton", "power-law", "bingham"],
     ["bingham", "power-law", "newton"],
   ] as const) {
-    const { best, candidates } = chooseFlowCurve({ points, models });
-    expect(candidates.some(({ difference, fit }) => fit.model !== "newton" && difference < 10)).toBe(true);
-    expect(best.model).toBe("newton");
+    const close = chooseFlowCurve({ points: nearly(0.977), models });
+    expect(close.candidates.map(({ fit }) => fit.model)).toEqual(["power-law", "newton", "bingham"]);
+    expect(close.candidates[1]?.difference).toBeLessThan(2);
+    expect(close.best.model).toBe("newton");
+    const apart = chooseFlowCurve({ points: nearly(0.973), models });
+    expect(apart.candidates[1]?.fit.model).toBe("newton");
+    expect(apart.candidates[1]?.difference).toBeGreaterThan(2);
+    expect(apart.best.model).toBe("power-law");
   }
 });
 
-test("of models with as many parameters the one with the smaller criterion is taken, whichever is named first", () => {
+test("of close models with as many parameters the one with the smaller criterion is taken, whichever is named first", () => {
+  for (const models of [
+    ["bingham", "power-law"],
+    ["power-law", "bingham"],
+  ] as const) {
+    const { best, candidates } = chooseFlowCurve({ points: nearly(0.988), models });
+    expect(candidates.map(({ fit }) => fit.model)).toEqual(["power-law", "bingham"]);
+    expect(candidates[1]?.difference).toBeLessThan(2);
+    expect(best.model).toBe("power-law");
+  }
+});
+
+test("candidates come with the smaller criterion first, and weigh by what they differ", () => {
   const points = readings((rate) => (Math.sqrt(2) + Math.sqrt(0.5 * rate)) ** 2, 0.05);
   const choices = (
     [
