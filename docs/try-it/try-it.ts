@@ -132,11 +132,14 @@ async function showPanels(): Promise<void> {
 }
 
 /** Whether the plan that is shown is that of the text. */
+/** What went wrong with a link: it stays before what is said of the job that is there instead, until there is another. */
+let ofLink = "";
+
 function settle(current: boolean, words: string): void {
   output.classList.toggle("old", !current);
   plots.classList.toggle("old", !current);
   for (const button of handOver) button.disabled = !current;
-  status.textContent = words;
+  status.textContent = ofLink + words;
 }
 
 /** Where the text is no JSON. */
@@ -177,6 +180,7 @@ async function run(): Promise<void> {
 let waiting: ReturnType<typeof setTimeout> | undefined;
 
 function changed(): void {
+  ofLink = "";
   all.change(choice.value, job.value);
   for (const button of handOver) button.disabled = true;
   clearTimeout(waiting);
@@ -189,6 +193,7 @@ function list(current: string): void {
 }
 
 function show(name: string): void {
+  ofLink = "";
   all.use(name);
   list(name);
   restore.textContent = all.isExample(name) ? "Put it back as it was" : "Remove this job";
@@ -207,8 +212,9 @@ async function openLink(): Promise<void> {
   if (!location.hash.startsWith("#job=")) return;
   const written = await textOf(location.hash);
   history.replaceState(null, "", location.pathname + location.search);
-  if (written === undefined) status.textContent = "The link was cut off on its way: it holds no whole job.";
-  else add("From a link", written);
+  if (written !== undefined) return add("From a link", written);
+  ofLink = "The link was cut off on its way: it holds no whole job. ";
+  if (!status.textContent.startsWith(ofLink)) status.textContent = ofLink + status.textContent;
 }
 
 const chosen = () => formNames[shownAs.selectedIndex] ?? formNames[0];
