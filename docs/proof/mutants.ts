@@ -5,10 +5,11 @@ import { table } from "./markdown.js";
 const scores = Object.entries(readScores());
 const reasons = readReasons();
 
-/** Where a file is counted: a room, and of `plan` the folder or the file. */
+/** Where a file is counted: a room, and of `plan` the folder, the judge, or all other files at its top. */
 function placeOf(file: string): string {
   const [, room = "", part = ""] = file.split("/");
-  return room === "plan" ? `src/plan/${part}` : `src/${room}`;
+  const isOwn = room === "plan" && (part === "judge.ts" || !part.endsWith(".ts"));
+  return isOwn ? `src/plan/${part}` : `src/${room}`;
 }
 
 function row(place: string, some: readonly Score[]): string[] {
@@ -26,7 +27,7 @@ function reached(name: string, { lines, branches }: { readonly lines: Reached; r
 
 /** The page *Mutants*: of the changes that were made to the source on trial, how many a test noticed. */
 export function mutantsPage(): string {
-  const places = [...new Set(scores.map(([file]) => placeOf(file)))].sort();
+  const places = [...new Set(scores.flatMap(([file, { tried }]) => (tried > 0 ? placeOf(file) : [])))].sort();
   const left = new Set(scores.flatMap(([, score]) => score.left));
   const coverage = readCoverage();
   return [
@@ -34,7 +35,7 @@ export function mutantsPage(): string {
     "",
     "A test that cannot fail shows nothing. To find such tests, the source was changed in one place at a time, by the default mutators of Stryker (a comparison reversed or its equality dropped, a condition fixed as true or false, a sum turned into a difference, a list emptied, a block left out), and the tests of its room were run on each change. A change on which a test fails is killed. `npm run mutants` does it; texts, which are codes here, are not counted.",
     "",
-    "If not all changes were tried, those that were are a random sample with a seed; in the questions and the steps of a plan the changes of a comparison were tried before all others. A change that no test can notice is explained below; each of the other survivors is a test still to be written, and is listed in `tests/mutants/scores.json`.",
+    "If not all changes were tried, those that were are a random sample with a seed; in the questions and the steps of a plan the changes of a comparison were tried before all others. On the parts and the top of `plan` its quick tests were tried, and others on what those let pass. A change that no test can notice is explained below; each of the other survivors is a test still to be written, and is listed in `tests/mutants/scores.json`.",
     "",
     ...table(
       ["", "mutants", "tried", "killed", "share", "explained"],

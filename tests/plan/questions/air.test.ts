@@ -104,6 +104,16 @@ describe("what boils under a vacuum", () => {
     expect((limit.min?.min ?? Number.NaN) / boils).toBeCloseTo(1, 2);
   });
 
+  test("is not known of what is dissolved in an outer phase and is no water: that is no ideal solution in oil", () => {
+    const { alcohol } = allJobsByName()["vacuum-foams-over"]?.formula?.materials ?? {};
+    const scented = vessel(({ formula }) => (formula.materials.preservative.volatile = (alcohol as Draft).volatile));
+    const { verdict, notKnown } = answered(scented, id, { material: "preservative", step: 7 });
+    expect([verdict, notKnown]).toEqual([
+      "not-known",
+      [expect.objectContaining({ code: "no-method", law: "boiling", of: "preservative" })],
+    ]);
+  });
+
   test("is said to be beyond its boiling pressure by what it lies below that, and by nothing at that pressure or above", () => {
     const at = (pressure: number) =>
       answered(

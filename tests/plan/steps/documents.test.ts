@@ -101,6 +101,16 @@ describe("the order of the steps", () => {
     for (const share of ["0 %", "-10 %"]) expect(parted({ share })).toThrow("process.steps[0].share");
     for (const mass of ["0 kg", "-1 kg"]) expect(parted({ mass })).toThrow("process.steps[0].mass");
     expect(parted({ share: "10 %", mass: "1 kg" })).toThrow("process.steps[0].mass");
+    // What takes the rest has to be left some.
+    expect(parted({ share: "100 %" })).toThrow("process.steps[1].phase");
+    // The last part is named by what it states: its rest would have no amount.
+    const last = (fields: Draft) =>
+      ordered(exampleJob(), (steps) => {
+        steps.unshift({ do: "charge", phase: "A", mass: "1 kg" });
+        Object.assign(steps[1], fields);
+      });
+    expect(last({ share: "50 %" })).toThrow("process.steps[1].share");
+    expect(last({ mass: "2 kg" })).toThrow("process.steps[1].mass");
     for (const fields of [{ share: "1 %" }, { share: "99 %" }, { mass: "1 g" }]) expect(parted(fields)).not.toThrow();
   });
 
