@@ -1,5 +1,7 @@
-import { planSeries, prepareJob } from "gelwright/plan";
+import { type JobDocument, planSeries, prepareJob, runPlan } from "gelwright/plan";
 import { describe, expect, test } from "vitest";
+import { known } from "../support/answers.js";
+import { changed, type Draft } from "../support/example.js";
 import { plansByName } from "./jobs/plans.js";
 
 describe.each(plansByName())("the series of %s", (_name, { job, plan }) => {
@@ -31,4 +33,22 @@ describe.each(plansByName())("the series of %s", (_name, { job, plan }) => {
         expect(temperatures[last]).toBeCloseTo(temperatureEnd, 6);
     }
   });
+});
+
+test("passes on its way through a step where a shorter step would end", () => {
+  const thin = known(plansByName().find(([name]) => name === "thin-gel-for-a-spray"))[1].job;
+  const coolTo = (to: string): JobDocument =>
+    changed(thin, ({ process }: Draft) => {
+      process.steps.find((step: Draft) => step.do === "cool").to = to;
+    });
+  const { times, temperatures, steps } = planSeries({ prepared: prepareJob(thin) });
+  const cooling = known(runPlan(thin).timeline.find(({ step }) => step.do === "cool"));
+  const inside = times.flatMap((time, i) => (steps[i] === cooling.number ? [[time, temperatures[i]] as const] : []));
+  expect(inside.length).toBeGreaterThan(10);
+  for (const [time, temperature] of [known(inside[5]), known(inside[10])]) {
+    const shorter = known(runPlan(coolTo(`${temperature} °C`)).timeline[cooling.number - 1]);
+    expect(temperature).toBeLessThan(85);
+    expect(temperature).toBeGreaterThan(62);
+    expect(shorter.timeEnd).toBeCloseTo(time, 6);
+  }
 });
