@@ -39,6 +39,7 @@ export const minShares: Readonly<Record<string, number>> = {
   "src/stability": 0.9,
   "src/transient": 0.9,
   "src/units": 0.9,
+  "src/plan": 0.85,
   "src/plan/judge.ts": 0.9,
   "src/plan/questions": 0.9,
   "src/plan/steps": 0.9,
