@@ -1,4 +1,5 @@
 import type { Formula, FormulaLine } from "../formula/index.js";
+import { gasConstant, kelvin } from "../laws/compile-viscosity.js";
 import { type ViscosityLaw, viscosityBreakpoints, viscosityFunction } from "../laws/index.js";
 import { maxOf, minOf } from "../numeric/extremes.js";
 import type { Bench } from "./documents/bench.js";
@@ -137,10 +138,6 @@ export interface Shift {
   readonly from: number;
 }
 
-/** Molar gas constant [J/(mol·K)], exact since 2019; absolute zero [°C]. */
-const gasConstant = 8.31446261815324;
-const absoluteZero = -273.15;
-
 /** Gel former in the beaker of some readings [0 to 1]. */
 export function doseRead({ shares }: Readings, materials: Formula["materials"]): number {
   const stated = shares.get(doseKey);
@@ -162,7 +159,7 @@ function shiftedLaw(law: ViscosityLaw, by: number): ViscosityLaw {
         law: "vogel-fulcher-tammann",
         lnFactor: Math.log(law.factor),
         coefficient: law.activationEnergy / gasConstant,
-        temperatureVogel: absoluteZero + by,
+        temperatureVogel: by - kelvin,
       };
     case "vogel-fulcher-tammann":
       return { ...law, temperatureVogel: law.temperatureVogel + by };
