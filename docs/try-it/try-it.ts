@@ -131,10 +131,10 @@ async function showPanels(): Promise<void> {
   panels.replaceChildren(...drawn.panels.map((panel) => globalThis.gelwrightPlots.drawPanel(panel)));
 }
 
-/** Whether the plan that is shown is that of the text. */
 /** What went wrong with a link: it stays before what is said of the job that is there instead, until there is another. */
 let ofLink = "";
 
+/** Shows whether the plan on the page is that of the text, and what is said of it. */
 function settle(current: boolean, words: string): void {
   output.classList.toggle("old", !current);
   plots.classList.toggle("old", !current);

@@ -202,7 +202,7 @@ function firstFit(
       .reduce((min, time) => Math.min(min, time), Number.POSITIVE_INFINITY);
     begin = inDay(next);
     if (!Number.isFinite(begin))
-      refuse("range", "stages", `${holds.length} things`, "durations that can be told apart");
+      refuse("range", "stages", `${holds.length} uses of resources`, "durations that can be told apart");
   }
   return begin;
 }
